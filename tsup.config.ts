@@ -1,0 +1,30 @@
+import { existsSync } from 'node:fs';
+import { defineConfig, type Options } from 'tsup';
+
+// Run by each package's `build` script, in that package's folder.
+const hasCommand = existsSync('src/cli.ts');
+
+const shared: Options = {
+  target: 'node20',
+  sourcemap: true,
+  treeshake: true,
+  tsconfig: '../../tsconfig.build.json',
+};
+
+const library: Options = {
+  ...shared,
+  entry: ['src/index.ts'],
+  format: ['esm', 'cjs'],
+  clean: true,
+  dts: { compilerOptions: { types: hasCommand ? ['node'] : [] } },
+};
+
+const command: Options = {
+  ...shared,
+  entry: ['src/cli.ts'],
+  format: ['esm'],
+  banner: { js: '#!/usr/bin/env node' },
+  dts: false,
+};
+
+export default defineConfig(hasCommand ? [library, command] : [library]);

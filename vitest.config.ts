@@ -1,0 +1,28 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+const packages = fileURLToPath(new URL('./packages/', import.meta.url));
+
+export default defineConfig({
+  resolve: {
+    alias: [
+      { find: /^@reedplate\/([a-z-]+)$/, replacement: `${packages}$1/src/index.ts` },
+      { find: /^reedplate$/, replacement: `${packages}reedplate/src/index.ts` },
+    ],
+  },
+  test: {
+    include: [
+      'packages/*/{src,test}/**/*.test.ts',
+      'test/**/*.test.ts',
+      'scripts/**/*.test.ts',
+      'examples/**/*.test.ts',
+    ],
+    coverage: {
+      provider: 'v8',
+      include: ['packages/*/src/**/*.ts'],
+      exclude: ['**/*.test.ts', '**/*.test-d.ts', '**/index.ts'],
+      reporter: ['text-summary', 'json-summary', 'html'],
+      thresholds: { statements: 95, branches: 90, functions: 95, lines: 95 },
+    },
+  },
+});
