@@ -1,0 +1,67 @@
+import { ReedplateError } from '@reedplate/pitch';
+import { TICKS_PER_QUARTER } from './ticks.js';
+
+/** Note values a metre can count in: half, quarter, eighth, sixteenth, whole. */
+export type MetreUnit = 1 | 2 | 4 | 8 | 16;
+
+/** A time signature as written: `4/4`, `12/8`. */
+export type Metre = `${number}/${MetreUnit}`;
+
+/** A metre taken apart, with its lengths in ticks. */
+export interface MetreParts {
+  /** Upper number of the signature, 1 to 32. */
+  readonly numerator: number;
+  readonly denominator: MetreUnit;
+  readonly barTicks: number;
+  /** Length of a felt beat: in 6/8, 9/8 and 12/8 a dotted quarter, else the unit written. */
+  readonly beatTicks: number;
+  /** Felt beats in a bar: 4 in 4/4 and in 12/8. */
+  readonly beatsPerBar: number;
+}
+
+const SIGNATURE = /^([1-9]\d?)\/(1|2|4|8|16)$/u;
+const LARGEST_NUMERATOR = 32;
+
+/**
+ * Reads a time signature.
+ *
+ * @throws ReedplateError `METRE_UNKNOWN`
+ * @example
+ * ```ts
+ * import { readMetre } from '@reedplate/line';
+ *
+ * readMetre('4/4').barTicks; // => 3840
+ * readMetre('12/8').beatsPerBar; // => 4
+ * readMetre('12/8').beatTicks; // => 1440
+ * readMetre('4/5'); // throws METRE_UNKNOWN
+ * ```
+ */
+export function readMetre(metre: string): MetreParts {
+  const [, upper, lower] = (typeof metre === 'string' && SIGNATURE.exec(metre)) || [];
+  const numerator = Number(upper);
+  if (upper === undefined || numerator > LARGEST_NUMERATOR) throw unknownMetre(metre);
+  const denominator = Number(lower) as MetreUnit;
+  const unitTicks = (TICKS_PER_QUARTER * 4) / denominator;
+  const unitsPerBeat = isCompound(numerator, denominator) ? 3 : 1;
+  return Object.freeze({
+    numerator,
+    denominator,
+    barTicks: numerator * unitTicks,
+    beatTicks: unitsPerBeat * unitTicks,
+    beatsPerBar: numerator / unitsPerBeat,
+  });
+}
+
+/** Metres such as 6/8, 9/8 and 12/8 are felt in groups of three units. */
+function isCompound(numerator: number, denominator: MetreUnit): boolean {
+  return denominator >= 8 && numerator > 3 && numerator % 3 === 0;
+}
+
+function unknownMetre(metre: unknown): ReedplateError {
+  return new ReedplateError({
+    code: 'METRE_UNKNOWN',
+    value: metre,
+    expected: 'a time signature such as 4/4, 3/4, 6/8 or 12/8',
+    nearest: '4/4',
+  });
+}

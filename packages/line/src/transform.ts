@@ -1,0 +1,57 @@
+import { ReedplateError } from '@reedplate/pitch';
+import type { Line } from './line.js';
+import { makeLine } from './make-line.js';
+
+/**
+ * A line moved up (or down, for negative) by semitones; times stay.
+ *
+ * @throws ReedplateError `LINE_INVALID` where a note would leave the range of MIDI numbers
+ * @example
+ * ```ts
+ * import { makeLine, transposeLine } from '@reedplate/line';
+ *
+ * const riff = makeLine([{ start: 0, duration: 960, pitch: 67 }]);
+ * transposeLine(riff, -5).notes[0]?.pitch; // => 62
+ * ```
+ */
+export function transposeLine(line: Line, semitones: number): Line {
+  const { notes, ...options } = line;
+  return makeLine(
+    notes.map((note) => ({ ...note, pitch: note.pitch + semitones })),
+    options,
+  );
+}
+
+/**
+ * The tick at which the last note ends; 0 for a line without notes.
+ *
+ * @example
+ * ```ts
+ * import { lineEnd, makeLine } from '@reedplate/line';
+ *
+ * lineEnd(makeLine([{ start: 960, duration: 480, pitch: 67 }])); // => 1440
+ * ```
+ */
+export function lineEnd(line: Line): number {
+  return line.notes.reduce((end, { start, duration }) => Math.max(end, start + duration), 0);
+}
+
+/**
+ * The line itself, if it holds a note.
+ *
+ * @throws ReedplateError `LINE_EMPTY`
+ * @example
+ * ```ts
+ * import { makeLine, requireNotes } from '@reedplate/line';
+ *
+ * requireNotes(makeLine([])); // throws LINE_EMPTY
+ * ```
+ */
+export function requireNotes(line: Line): Line {
+  if (line.notes.length > 0) return line;
+  throw new ReedplateError({
+    code: 'LINE_EMPTY',
+    value: line.title ?? 'the line',
+    expected: 'at least one note',
+  });
+}

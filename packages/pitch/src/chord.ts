@@ -1,0 +1,95 @@
+import { type ChordQuality, chordSuffixes, readChordQuality } from './chord-quality.js';
+import type { ChordDegree } from './degree.js';
+import { ReedplateError } from './error.js';
+import { nearestOf } from './nearest.js';
+import { type NoteName, type NoteNameParts, readNoteName, spellOnStep } from './note-name.js';
+import { type PitchClass, toPitchClass } from './pitch-class.js';
+import { plainName } from './spell.js';
+
+/** A tone of a chord. */
+export interface ChordTone {
+  readonly degree: ChordDegree;
+  readonly pitchClass: PitchClass;
+  /** Spelled on the staff step that its degree asks for: the third of Db7 is F, its seventh Cb. */
+  readonly name: NoteName;
+}
+
+/** A chord with a root: what sounds, without octaves. */
+export interface Chord {
+  /** The canonical symbol: `G7`, `Bbm7b5`, `C/G`. */
+  readonly symbol: string;
+  readonly root: NoteName;
+  /** Canonical suffix after the root: `` for major, `m`, `7`, `m7b5`. */
+  readonly quality: string;
+  /** Root first, then in the order of the quality. */
+  readonly tones: readonly ChordTone[];
+  /** The note under the slash, where the symbol has one. */
+  readonly bass?: NoteName;
+}
+
+const SYMBOL = /^([A-G](?:##|bb|[#b♯♭x])?)(.*)$/u;
+const SLASH_BASS = /^(.*)\/([A-G](?:##|bb|[#b♯♭x])?)$/u;
+
+/**
+ * Reads a chord symbol: a root and any suffix that tonal knows, with an optional bass after a
+ * slash. Roots are capital: lower case is kept for Roman numerals.
+ *
+ * @throws ReedplateError `CHORD_UNKNOWN`
+ * @example
+ * ```ts
+ * import { parseChord } from '@reedplate/pitch';
+ *
+ * parseChord('Db7').tones.map((tone) => tone.name); // => ['Db', 'F', 'Ab', 'Cb']
+ * parseChord('G7').tones.map((tone) => tone.degree); // => ['1', '3', '5', 'b7']
+ * parseChord('C/G').bass; // => 'G'
+ * parseChord('valueOf'); // throws CHORD_UNKNOWN
+ * ```
+ */
+export function parseChord(symbol: string): Chord {
+  const chord = typeof symbol === 'string' ? readChord(symbol.trim()) : undefined;
+  if (chord !== undefined) return chord;
+  throw unknownChord(symbol);
+}
+
+function readChord(symbol: string): Chord | undefined {
+  const [, rootText = '', suffix = ''] = SYMBOL.exec(symbol) ?? [];
+  const root = readNoteName(rootText);
+  if (root === undefined) return undefined;
+  const quality = readChordQuality(suffix);
+  if (quality !== undefined) return buildChord(root.name, quality);
+  const [, upper, bassText = ''] = SLASH_BASS.exec(suffix) ?? [];
+  const bass = readNoteName(bassText);
+  const slashed = upper === undefined ? undefined : readChordQuality(upper);
+  if (bass === undefined || slashed === undefined) return undefined;
+  return buildChord(root.name, slashed, bass.name);
+}
+
+/** Builds the chord of a quality on a root, spelled by the quality's steps. */
+export function buildChord(rootName: NoteName, quality: ChordQuality, bass?: NoteName): Chord {
+  const root = readNoteName(rootName) as NoteNameParts;
+  const tones = quality.tones.map(({ degree, semitones, steps }): ChordTone => {
+    const pitchClass = toPitchClass(root.pitchClass + semitones);
+    const name = spellOnStep(pitchClass, root.step + steps) ?? plainName(pitchClass);
+    return Object.freeze({ degree, pitchClass, name });
+  });
+  const symbol = `${rootName}${quality.suffix}${bass === undefined ? '' : `/${bass}`}`;
+  return Object.freeze({
+    symbol,
+    root: rootName,
+    quality: quality.suffix,
+    tones: Object.freeze(tones),
+    ...(bass === undefined ? {} : { bass }),
+  });
+}
+
+function unknownChord(symbol: unknown): ReedplateError {
+  const [, root = '', suffix = ''] =
+    typeof symbol === 'string' ? (SYMBOL.exec(symbol.trim()) ?? []) : [];
+  const nearest = root === '' ? undefined : nearestOf(suffix, chordSuffixes());
+  return new ReedplateError({
+    code: 'CHORD_UNKNOWN',
+    value: symbol,
+    expected: 'a capital root and a suffix, such as G7, Bbm or F#m7b5',
+    nearest: nearest === undefined ? undefined : `${root}${nearest}`,
+  });
+}

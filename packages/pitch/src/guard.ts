@@ -1,0 +1,74 @@
+import { type ErrorPlace, ReedplateError } from './error.js';
+import type { ErrorCode } from './error-codes.js';
+import { nearestOf } from './nearest.js';
+
+/** Bounds and wording for {@link requireInteger}. */
+export interface IntegerBounds {
+  /** Smallest value allowed (inclusive). */
+  readonly min: number;
+  /** Largest value allowed (inclusive); without it any safe integer from `min` up. */
+  readonly max?: number;
+  /** What the number is, for the message: `a hole`. */
+  readonly what: string;
+  /** Default `NUMBER_RANGE`. */
+  readonly code?: ErrorCode;
+  readonly where?: ErrorPlace;
+}
+
+/**
+ * Returns `value` if it is an integer within bounds, both inclusive.
+ *
+ * @throws ReedplateError `NUMBER_RANGE`, or the code asked for
+ * @example
+ * ```ts
+ * import { requireInteger } from '@reedplate/pitch';
+ *
+ * requireInteger(3, { min: 1, max: 12, what: 'a position' }); // => 3
+ * requireInteger(13, { min: 1, max: 12, what: 'a position' }); // throws NUMBER_RANGE
+ * ```
+ */
+export function requireInteger(value: unknown, bounds: IntegerBounds): number {
+  const { min, max = Number.MAX_SAFE_INTEGER, what, code = 'NUMBER_RANGE', where = {} } = bounds;
+  if (typeof value === 'number' && Number.isSafeInteger(value) && value >= min && value <= max) {
+    return value;
+  }
+  const range = bounds.max === undefined ? `a whole number from ${min} up` : `${min} to ${max}`;
+  throw new ReedplateError({ code, value, expected: `${what}, ${range}`, where });
+}
+
+/** Wording for {@link requireOneOf}. */
+export interface ChoiceOptions {
+  /** What is chosen, for the message: `a breath`. */
+  readonly what: string;
+  /** Default `OPTION_UNKNOWN`. */
+  readonly code?: ErrorCode;
+  readonly where?: ErrorPlace;
+}
+
+/**
+ * Returns `value` if it is one of `choices`, compared exactly.
+ *
+ * @throws ReedplateError `OPTION_UNKNOWN`, or the code asked for, with the nearest choice
+ * @example
+ * ```ts
+ * import { requireOneOf } from '@reedplate/pitch';
+ *
+ * requireOneOf('draw', ['blow', 'draw'], { what: 'a breath' }); // => 'draw'
+ * requireOneOf('drow', ['blow', 'draw'], { what: 'a breath' }); // throws OPTION_UNKNOWN
+ * ```
+ */
+export function requireOneOf<Choice extends string>(
+  value: unknown,
+  choices: readonly Choice[],
+  { what, code = 'OPTION_UNKNOWN', where = {} }: ChoiceOptions,
+): Choice {
+  const found = choices.find((choice) => choice === value);
+  if (found !== undefined) return found;
+  throw new ReedplateError({
+    code,
+    value,
+    expected: `${what}: ${choices.join(', ')}`,
+    nearest: typeof value === 'string' ? nearestOf(value, choices) : undefined,
+    where,
+  });
+}

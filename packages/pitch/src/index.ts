@@ -1,0 +1,61 @@
+/**
+ * Names, numbers, intervals, chords and Roman numerals: what every other package speaks.
+ *
+ * Pitches are MIDI numbers inside and spelled names at the edges; the spelling follows a key.
+ *
+ * @packageDocumentation
+ */
+
+// Chords and Roman numerals
+export { type Chord, type ChordTone, parseChord } from './chord.js';
+export { chordSuffixes } from './chord-quality.js';
+export { deepFreeze } from './deep-freeze.js';
+export { type ChordDegree, degreeAbove, SCALE_DEGREES, type ScaleDegree } from './degree.js';
+export { type ErrorDetails, type ErrorPlace, isReedplateError, ReedplateError } from './error.js';
+// Errors and the checks that throw them
+export { ERROR_CODES, type ErrorCode } from './error-codes.js';
+export { centsBetween, type FrequencyOptions, frequency } from './frequency.js';
+export { type ChoiceOptions, type IntegerBounds, requireInteger, requireOneOf } from './guard.js';
+// Keys and degrees
+export {
+  type Key,
+  type KeyName,
+  type Mode,
+  parseKey,
+  TONICS,
+  type Tonic,
+  TWELVE_KEYS,
+  transposeKey,
+} from './key.js';
+export { nearestOf } from './nearest.js';
+export {
+  HIGHEST_MIDI,
+  LOWEST_MIDI,
+  midi,
+  noteName,
+  noteNameWithOctave,
+  type SpellingOptions,
+} from './note.js';
+export {
+  type Accidental,
+  LETTERS,
+  type Letter,
+  NOTE_NAMES,
+  type NoteName,
+  type NoteNameParts,
+  type NoteNameWithOctave,
+  parseNoteName,
+  spellOnStep,
+} from './note-name.js';
+export {
+  type Numeral,
+  type NumeralAlteration,
+  type NumeralStep,
+  type NumeralTarget,
+  parseNumeral,
+} from './numeral.js';
+// Notes
+export { PITCH_CLASSES, type PitchClass, toPitchClass } from './pitch-class.js';
+export { chordOfNumeral, numeralOfChord } from './realise.js';
+export { parseScale, type Scale, scaleNames } from './scale.js';
+export { plainName, spell } from './spell.js';

@@ -1,0 +1,35 @@
+import { distance } from 'fastest-levenshtein';
+
+/** Longer text is no slip of a finger; measuring it would only cost time. */
+const LONGEST_COMPARED = 64;
+
+/**
+ * The choice spelled most like `value`, for "did you mean": fewest edits, capitals ignored,
+ * the earlier choice on a tie. `undefined` where nothing is near: more than half of the longer
+ * word would have to change (one edit is always near). `H`, which is B to half of Europe, reads as B.
+ *
+ * @example
+ * ```ts
+ * import { nearestOf } from '@reedplate/pitch';
+ *
+ * nearestOf('quick-chnage', ['basic', 'quick-change']); // => 'quick-change'
+ * nearestOf('zzz', ['basic', 'quick-change']); // => undefined
+ * ```
+ */
+export function nearestOf<Choice extends string>(
+  value: string,
+  choices: Iterable<Choice>,
+): Choice | undefined {
+  if (value.length > LONGEST_COMPARED) return undefined;
+  const wanted = value.toLowerCase().replace(/^h/, 'b');
+  let nearest: Choice | undefined;
+  let fewestEdits = Number.POSITIVE_INFINITY;
+  for (const choice of choices) {
+    const edits = distance(wanted, choice.toLowerCase());
+    const mostEdits = Math.max(1, wanted.length / 2, choice.length / 2);
+    if (edits >= fewestEdits || edits > mostEdits) continue;
+    nearest = choice;
+    fewestEdits = edits;
+  }
+  return nearest;
+}

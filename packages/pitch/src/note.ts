@@ -1,0 +1,110 @@
+import { ReedplateError } from './error.js';
+import { requireInteger } from './guard.js';
+import type { Key } from './key.js';
+import { nearestOf } from './nearest.js';
+import { NOTE_NAMES, type NoteName, type NoteNameWithOctave, readNoteName } from './note-name.js';
+import { toPitchClass } from './pitch-class.js';
+import { spell } from './spell.js';
+
+/** Lowest MIDI note number. */
+export const LOWEST_MIDI = 0;
+/** Highest MIDI note number. */
+export const HIGHEST_MIDI = 127;
+
+const NOTE_WITH_OCTAVE = /^([A-Ga-g][#b♯♭x]{0,2})(-?\d{1,2})$/u;
+
+/**
+ * The MIDI number of a note with octave; C4 (middle C) is 60.
+ *
+ * @param note a name in scientific pitch notation; capitals do not matter, `♯` and `♭` are read
+ * @returns 0 to 127
+ * @throws ReedplateError `NOTE_UNKNOWN` for a wrong name or a missing octave, `PITCH_RANGE` outside MIDI
+ * @example
+ * ```ts
+ * import { midi } from '@reedplate/pitch';
+ *
+ * midi('C4'); // => 60
+ * midi('Bb3'); // => 58
+ * midi('B#3'); // => 60
+ * midi('H4'); // throws NOTE_UNKNOWN
+ * midi('C12'); // throws PITCH_RANGE
+ * ```
+ */
+export function midi(note: string): number {
+  const [, letterAndSigns = '', octave = ''] = NOTE_WITH_OCTAVE.exec(note) ?? [];
+  const parts = readNoteName(letterAndSigns);
+  if (parts === undefined) throw unknownNote(note);
+  // The octave number belongs to the letter: B#3 sounds C4, Cb4 sounds B3.
+  const natural = toPitchClass(parts.pitchClass - parts.alteration);
+  const number = (Number(octave) + 1) * 12 + natural + parts.alteration;
+  return requireMidi(number, note);
+}
+
+function requireMidi(number: number, note: string): number {
+  if (number >= LOWEST_MIDI && number <= HIGHEST_MIDI) return number;
+  throw new ReedplateError({ code: 'PITCH_RANGE', value: note, expected: 'a note from C-1 to G9' });
+}
+
+function unknownNote(note: unknown): ReedplateError {
+  const octave = typeof note === 'string' ? (/-?\d+$/.exec(note)?.[0] ?? '4') : '4';
+  const letters = typeof note === 'string' ? note.replace(/-?\d+$/, '') : '';
+  const nearest = nearestOf(letters, NOTE_NAMES);
+  return new ReedplateError({
+    code: 'NOTE_UNKNOWN',
+    value: note,
+    expected: 'a letter A to G, sharps or flats, and an octave, such as C4 or Bb3',
+    nearest: nearest === undefined ? undefined : `${nearest}${octave}`,
+  });
+}
+
+/** How {@link noteName} and {@link noteNameWithOctave} spell. */
+export interface SpellingOptions {
+  /** Key whose spelling is followed; default C major. */
+  readonly key?: Key;
+}
+
+/**
+ * The spelled name of a MIDI number with its octave, in the spelling of a key.
+ *
+ * @param pitch MIDI number, 0 to 127
+ * @throws ReedplateError `NUMBER_RANGE`
+ * @example
+ * ```ts
+ * import { noteNameWithOctave, parseKey } from '@reedplate/pitch';
+ *
+ * noteNameWithOctave(70); // => 'Bb4'
+ * noteNameWithOctave(66, { key: parseKey('D') }); // => 'F#4'
+ * noteNameWithOctave(66, { key: parseKey('Db') }); // => 'Gb4'
+ * noteNameWithOctave(-1); // throws NUMBER_RANGE
+ * ```
+ */
+export function noteNameWithOctave(
+  pitch: number,
+  options: SpellingOptions = {},
+): NoteNameWithOctave {
+  const name = noteName(pitch, options);
+  return `${name}${octaveOf(pitch, name)}`;
+}
+
+/** The octave number written after `name` when it sounds `pitch`: that of its letter. */
+function octaveOf(pitch: number, name: NoteName): number {
+  const alteration = readNoteName(name)?.alteration ?? 0;
+  return Math.floor((pitch - alteration) / 12) - 1;
+}
+
+/**
+ * The spelled name of a MIDI number without its octave, in the spelling of a key.
+ *
+ * @param pitch MIDI number, 0 to 127
+ * @throws ReedplateError `NUMBER_RANGE`
+ * @example
+ * ```ts
+ * import { noteName } from '@reedplate/pitch';
+ *
+ * noteName(67); // => 'G'
+ * ```
+ */
+export function noteName(pitch: number, { key }: SpellingOptions = {}): NoteName {
+  requireInteger(pitch, { min: LOWEST_MIDI, max: HIGHEST_MIDI, what: 'a MIDI note number' });
+  return spell(toPitchClass(pitch), key);
+}
