@@ -1,0 +1,65 @@
+import type { Sounding } from '@reedplate/layout';
+import { requireOneOf } from '@reedplate/pitch';
+import { TAB_DIALECT_IDS, TAB_DIALECTS, type TabDialect, type TabDialectId } from './dialects.js';
+import { markOf, type TabEvent, type TabMark } from './tab-mark.js';
+
+/** How tablature is written. */
+export interface TabOptions {
+  /** Default `sign`: `+4` blow, `-4` draw. */
+  readonly dialect?: TabDialectId;
+}
+
+/**
+ * Writes one sounding.
+ *
+ * @throws ReedplateError `OPTION_UNKNOWN` for an unknown dialect
+ * @example
+ * ```ts
+ * import { formatSounding } from '@reedplate/tab';
+ *
+ * const bent = { hole: 3, breath: 'draw', technique: 'bend', depth: 2, pitch: 69 } as const;
+ * formatSounding(bent); // => "-3''"
+ * formatSounding(bent, { dialect: 'arrow' }); // => "3↓''"
+ * ```
+ */
+export function formatSounding(
+  sounding: Omit<Sounding, 'pitch'>,
+  { dialect = 'sign' }: TabOptions = {},
+): string {
+  return writeMark(markOf(sounding), dialectOf(dialect));
+}
+
+/**
+ * Writes a line of tablature: events apart by spaces, marks that sound together in brackets.
+ * The inverse of {@link readTab}.
+ *
+ * @throws ReedplateError `OPTION_UNKNOWN` for an unknown dialect
+ * @example
+ * ```ts
+ * import { formatTab, readTab } from '@reedplate/tab';
+ *
+ * formatTab(readTab("-2 -3' (-1-2-3)"), { dialect: 'letter' }); // => "2D 3D' (1D2D3D)"
+ * ```
+ */
+export function formatTab(
+  events: readonly TabEvent[],
+  { dialect = 'sign' }: TabOptions = {},
+): string {
+  const rules = dialectOf(dialect);
+  return events.map((event) => writeEvent(event, rules)).join(' ');
+}
+
+function writeEvent(event: TabEvent, rules: TabDialect): string {
+  const marks = event.map((mark) => writeMark(mark, rules)).join('');
+  return event.length === 1 ? marks : `(${marks})`;
+}
+
+function writeMark({ hole, breath, bend, over }: TabMark, rules: TabDialect): string {
+  const how = over ? rules.overbend : rules.bend.repeat(bend);
+  return `${rules.before[breath]}${hole}${rules.after[breath]}${how}`;
+}
+
+/** The rules of a dialect by name. */
+export function dialectOf(id: TabDialectId): TabDialect {
+  return TAB_DIALECTS[requireOneOf(id, TAB_DIALECT_IDS, { what: 'a dialect of tablature' })];
+}

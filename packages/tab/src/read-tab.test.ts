@@ -1,0 +1,82 @@
+import { isReedplateError } from '@reedplate/pitch';
+import { describe, expect, test } from 'vitest';
+import { readTab } from './read-tab.js';
+
+const blow = (hole: number, bend = 0, over = false) => ({ hole, breath: 'blow', bend, over });
+const draw = (hole: number, bend = 0, over = false) => ({ hole, breath: 'draw', bend, over });
+
+function failure(text: string, options?: Parameters<typeof readTab>[1]): unknown {
+  try {
+    return readTab(text, options);
+  } catch (error) {
+    return error;
+  }
+}
+
+describe('readTab', () => {
+  test('readTab reads signs, bends and overbends', () => {
+    expect(readTab("+4 -4 -3''' 8' +6o -7°")).toEqual([
+      [blow(4)],
+      [draw(4)],
+      [draw(3, 3)],
+      [blow(8, 1)],
+      [blow(6, 0, true)],
+      [draw(7, 0, true)],
+    ]);
+  });
+
+  test('readTab reads a number without sign as a blow', () => {
+    expect(readTab('4 10')).toEqual([[blow(4)], [blow(10)]]);
+  });
+
+  test('readTab reads printed minus signs and primes as plain ones', () => {
+    expect(readTab('−2″ –3‴ -4′ -4’')).toEqual([
+      [draw(2, 2)],
+      [draw(3, 3)],
+      [draw(4, 1)],
+      [draw(4, 1)],
+    ]);
+  });
+
+  test('readTab reads chords in brackets, with or without spaces inside', () => {
+    expect(readTab('(-1-2-3) ( +4 +5 )')).toEqual([
+      [draw(1), draw(2), draw(3)],
+      [blow(4), blow(5)],
+    ]);
+  });
+
+  test('readTab passes over bar lines and line ends', () => {
+    expect(readTab('| -2 | +4 |\r\n-4')).toEqual([[draw(2)], [blow(4)], [draw(4)]]);
+  });
+
+  test('readTab reads arrows and letters when asked', () => {
+    expect(readTab("4↑ 3↓'' 6↑°", { dialect: 'arrow' })).toEqual([
+      [blow(4)],
+      [draw(3, 2)],
+      [blow(6, 0, true)],
+    ]);
+    expect(readTab("4B 3D''", { dialect: 'letter' })).toEqual([[blow(4)], [draw(3, 2)]]);
+  });
+
+  test.each([
+    ['-2 x -4', 1, 4],
+    ['-2\n-4 -17', 2, 4],
+    ['-2 -4-5', 1, 4],
+    ['(-1-2', 1, 1],
+    ['()', 1, 2],
+    ["+6'o", 1, 1],
+    ['', 1, 1],
+    ['-0', 1, 1],
+    ['(-1 -x)', 1, 5],
+  ])('readTab of %j names line %i, column %i', (text, line, column) => {
+    const error = failure(text);
+    expect(isReedplateError(error)).toBe(true);
+    expect(error).toMatchObject({ code: 'TAB_SYNTAX', where: { line, column } });
+  });
+
+  test('readTab refuses an unknown dialect with the nearest one', () => {
+    // @ts-expect-error: no such dialect
+    const error = failure('4', { dialect: 'arow' });
+    expect(error).toMatchObject({ code: 'OPTION_UNKNOWN', value: 'arow', nearest: 'arrow' });
+  });
+});
