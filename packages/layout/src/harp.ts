@@ -1,13 +1,28 @@
-import type { KeyName } from '@reedplate/pitch';
+import type { KeyName, Tonic } from '@reedplate/pitch';
 import type { Hole } from './sounding.js';
 
-/** Register of a harp: the standard set runs from G (low) to F# (high); the others move by octaves. */
-export type Register = 'low' | 'standard' | 'high';
+/**
+ * Register of a harp. The standard set runs from G (hole 1 blow G3) up to F# (F#4); each other
+ * register is the same set octaves away.
+ */
+export type Register = 'low-low' | 'low' | 'standard' | 'high';
 
-/** The two reeds of a hole, as MIDI numbers. */
+/** The two reeds of a hole. */
 export interface HoleReeds {
   readonly hole: Hole;
+  /**
+   * MIDI number of the blow reed.
+   * @minimum 2
+   * @maximum 126
+   * @asType integer
+   */
   readonly blow: number;
+  /**
+   * MIDI number of the draw reed.
+   * @minimum 2
+   * @maximum 126
+   * @asType integer
+   */
   readonly draw: number;
 }
 
@@ -17,7 +32,13 @@ export interface Harp {
   readonly tuning: string;
   /** The key printed on it, by the labelling convention of its tuning. */
   readonly key: KeyName;
+  /** Tonic of first position, from which positions are counted: not `key` where a harp is labelled by its second position. */
+  readonly firstPosition: Tonic;
   readonly register: Register;
-  /** From hole 1 up. */
+  /**
+   * From hole 1 up.
+   * @minItems 1
+   * @maxItems 16
+   */
   readonly holes: readonly HoleReeds[];
 }

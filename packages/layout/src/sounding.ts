@@ -10,13 +10,57 @@ export type Technique = 'natural' | 'bend' | 'overblow' | 'overdraw' | 'valved-b
 /** What a player can do: natural notes only; bends too; bends and overbends. */
 export type TechniqueLevel = 'natural' | 'bends' | 'overbends';
 
+/** The technique levels, each holding all of the one before. */
+export const TECHNIQUE_LEVELS: readonly TechniqueLevel[] = Object.freeze([
+  'natural',
+  'bends',
+  'overbends',
+]);
+
 /** One way to sound one pitch on a harp. */
 export interface Sounding {
   readonly hole: Hole;
   readonly breath: Breath;
   readonly technique: Technique;
-  /** Semitones away from the natural note of the breath: 0 natural, 1 and up for a bend, 1 for an overbend above the higher reed. */
+  /**
+   * Semitones away from the natural note: 0 natural, 1 and up below the breath's own reed for a
+   * bend, 1 above the hole's higher reed for an overbend.
+   */
   readonly depth: number;
   /** MIDI number. */
   readonly pitch: number;
+}
+
+/**
+ * The breath of the other reed.
+ *
+ * @example
+ * ```ts
+ * import { otherBreath } from '@reedplate/layout';
+ *
+ * otherBreath('blow'); // => 'draw'
+ * ```
+ */
+export function otherBreath(breath: Breath): Breath {
+  return breath === 'blow' ? 'draw' : 'blow';
+}
+
+/**
+ * Which reeds of the hole take part in a sounding: its own for a natural note or a valved bend,
+ * both for a bend, the other one alone for an overbend. Bahnson, Antaki and Beery (1998), J.
+ * Acoust. Soc. Am. 103(4), abstract.
+ *
+ * @example
+ * ```ts
+ * import { makeHarp, reedsSounding, soundingsAt } from '@reedplate/layout';
+ *
+ * const [natural, bend] = soundingsAt(makeHarp('C'), 4, 'draw');
+ * reedsSounding(natural); // => ['draw']
+ * reedsSounding(bend); // => ['blow', 'draw']
+ * ```
+ */
+export function reedsSounding({ breath, technique }: Sounding): readonly Breath[] {
+  if (technique === 'bend') return ['blow', 'draw'];
+  const overbent = technique === 'overblow' || technique === 'overdraw';
+  return [overbent ? otherBreath(breath) : breath];
 }

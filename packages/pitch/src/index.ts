@@ -24,6 +24,7 @@ export {
   parseKey,
   TONICS,
   type Tonic,
+  type TransposeKeyOptions,
   TWELVE_KEYS,
   transposeKey,
 } from './key.js';

@@ -1,7 +1,7 @@
 import { ReedplateError } from './error.js';
 import { nearestOf } from './nearest.js';
 import { readNoteName } from './note-name.js';
-import type { PitchClass } from './pitch-class.js';
+import { type PitchClass, toPitchClass } from './pitch-class.js';
 
 /**
  * Tonics that a band names, in every enharmonic spelling that is in use: fifteen of the major and
@@ -103,9 +103,18 @@ function isMinor(suffix: string | undefined): boolean {
   return !suffix.toLowerCase().startsWith('maj');
 }
 
+/** How {@link transposeKey} spells. */
+export interface TransposeKeyOptions {
+  /**
+   * `plain` (default) gives F# and flats, as harps are labelled; `alike` keeps sharps with sharps
+   * and flats with flats where a band names such a key.
+   */
+  readonly spelling?: 'plain' | 'alike';
+}
+
 /**
  * A key moved by semitones, in the spelling with fewer sharps or flats (F# and flats, as harps
- * are labelled). Moving by a multiple of twelve keeps the spelling.
+ * are labelled) unless told. Moving by a multiple of twelve keeps the spelling.
  *
  * @param semitones any whole number; negative moves down
  * @example
@@ -114,11 +123,27 @@ function isMinor(suffix: string | undefined): boolean {
  *
  * transposeKey(parseKey('G'), 5).name; // => 'C'
  * transposeKey(parseKey('C#m'), 12).name; // => 'C#m'
+ * transposeKey(parseKey('C#'), 7).name; // => 'Ab'
+ * transposeKey(parseKey('C#'), 7, { spelling: 'alike' }).name; // => 'G#'
  * ```
  */
-export function transposeKey(key: Key, semitones: number): Key {
+export function transposeKey(
+  key: Key,
+  semitones: number,
+  { spelling = 'plain' }: TransposeKeyOptions = {},
+): Key {
   if (semitones % 12 === 0) return key;
-  const pitchClass = (((key.pitchClass + semitones) % 12) + 12) % 12;
-  const moved = TWELVE_KEYS[pitchClass] as Key;
-  return key.mode === 'major' ? moved : parseKey(`${moved.tonic}m`);
+  const pitchClass = toPitchClass(key.pitchClass + semitones);
+  const plain = (TWELVE_KEYS[pitchClass] as Key).tonic;
+  const tonic = spelling === 'alike' ? (tonicSignedAs(key.tonic, pitchClass) ?? plain) : plain;
+  return KEYS_BY_NAME.get(key.mode === 'major' ? tonic : `${tonic}m`) as Key;
+}
+
+/** The tonic of a pitch class with the sign that `model` has, or `undefined`. */
+function tonicSignedAs(model: Tonic, pitchClass: PitchClass): Tonic | undefined {
+  const sign = model.slice(1);
+  if (sign === '') return undefined;
+  return TONICS.find(
+    (tonic) => tonic.endsWith(sign) && KEYS_BY_NAME.get(tonic)?.pitchClass === pitchClass,
+  );
 }

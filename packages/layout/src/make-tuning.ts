@@ -1,0 +1,147 @@
+import {
+  deepFreeze,
+  type KeyName,
+  midi,
+  parseKey,
+  ReedplateError,
+  requireInteger,
+} from '@reedplate/pitch';
+import type { HoleReeds } from './harp.js';
+import type { Breath, Hole } from './sounding.js';
+import type { Tuning } from './tuning.js';
+
+/** Fewest and most holes of a harp. */
+export const FEWEST_HOLES = 1;
+export const MOST_HOLES = 16;
+
+/** Lowest reed: a valved bend two semitones below it is still a MIDI number. */
+export const LOWEST_REED = 2;
+/** Highest reed: an overbend above it is still a MIDI number. */
+export const HIGHEST_REED = 126;
+
+/** A row of reeds from hole 1 up: note names with octave, MIDI numbers, or names in one text. */
+export type ReedRow = string | readonly (string | number)[];
+
+/** What {@link makeTuning} builds from. */
+export interface TuningSpec {
+  readonly id: string;
+  /** Default: the id. */
+  readonly name?: string;
+  /** Default empty. */
+  readonly use?: string;
+  /** Default `own construction`. */
+  readonly source?: string;
+  /** Key printed on the harp with these rows; default `C`. */
+  readonly label?: string;
+  /** Position whose key the label names; default 1. */
+  readonly labelPosition?: 1 | 2;
+  readonly blow: ReedRow;
+  /** As many reeds as `blow`. */
+  readonly draw: ReedRow;
+}
+
+const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/u;
+
+/**
+ * Makes a tuning from its two rows of reeds, 1 to 16 holes.
+ *
+ * @throws ReedplateError `TUNING_INVALID` naming hole and breath, or `KEY_UNKNOWN` for the label
+ * @example
+ * ```ts
+ * import { makeTuning } from '@reedplate/layout';
+ *
+ * const tuning = makeTuning({ id: 'tiny', blow: 'C4 E4 G4', draw: ['D4', 'F4', 69] });
+ * tuning.holes[2]; // => { hole: 3, blow: 67, draw: 69 }
+ * makeTuning({ id: 'tiny', blow: 'C4 E4', draw: 'D4 H4' }); // throws TUNING_INVALID
+ * ```
+ */
+export function makeTuning(spec: TuningSpec): Tuning {
+  const { id, name = spec.id, use = '', source = 'own construction', label = 'C' } = spec;
+  const blow = readRow(spec.blow, 'blow');
+  const draw = readRow(spec.draw, 'draw');
+  if (blow.length !== draw.length) {
+    const breath = blow.length < draw.length ? 'blow' : 'draw';
+    const hole = Math.min(blow.length, draw.length) + 1;
+    throw invalidTuning(undefined, 'a reed, as in the other row', { hole, breath });
+  }
+  return deepFreeze({
+    id: requireId(id),
+    name: requireText(name, 'name'),
+    use: requireText(use, 'use'),
+    source: requireText(source, 'source'),
+    label: requireLabel(label),
+    labelPosition: requireLabelPosition(spec.labelPosition ?? 1),
+    holes: blow.map((pitch, index): HoleReeds => {
+      return { hole: (index + 1) as Hole, blow: pitch, draw: draw[index] as number };
+    }),
+  });
+}
+
+function readRow(row: unknown, breath: Breath): readonly number[] {
+  const reeds: unknown = typeof row === 'string' ? row.trim().split(/\s+/u) : row;
+  if (!Array.isArray(reeds)) {
+    throw invalidTuning(row, 'a row of note names or MIDI numbers', { breath, path: breath });
+  }
+  requireInteger(reeds.length, {
+    min: FEWEST_HOLES,
+    max: MOST_HOLES,
+    what: 'a number of holes',
+    code: 'TUNING_INVALID',
+    where: { breath },
+  });
+  return reeds.map((reed: unknown, index) => readReed(reed, index + 1, breath));
+}
+
+/** A reed's MIDI number from its name or number. */
+function readReed(reed: unknown, hole: number, breath: Breath): number {
+  const where = { hole, breath };
+  return requireInteger(typeof reed === 'string' ? readReedName(reed, where) : reed, {
+    min: LOWEST_REED,
+    max: HIGHEST_REED,
+    what: 'the MIDI number of a reed',
+    code: 'TUNING_INVALID',
+    where,
+  });
+}
+
+interface ReedPlace {
+  readonly hole: number;
+  readonly breath: Breath;
+}
+
+function readReedName(name: string, where: ReedPlace): number {
+  try {
+    return midi(name);
+  } catch {
+    throw invalidTuning(name, 'a note with its octave, such as C4 or Bb3', where);
+  }
+}
+
+function requireId(id: unknown): string {
+  if (typeof id === 'string' && id.length <= 80 && ID.test(id)) return id;
+  throw invalidTuning(id, 'lower-case words joined by hyphens', { path: 'id' });
+}
+
+function requireText(text: unknown, path: string): string {
+  if (typeof text === 'string') return text;
+  throw invalidTuning(text, 'text', { path });
+}
+
+function requireLabel(label: unknown): KeyName {
+  if (typeof label === 'string') return parseKey(label).name;
+  throw invalidTuning(label, 'a key such as C or Gm', { path: 'label' });
+}
+
+function requireLabelPosition(position: unknown): 1 | 2 {
+  if (position === 1 || position === 2) return position;
+  throw invalidTuning(position, 'position 1 or 2', { path: 'labelPosition' });
+}
+
+/** The error of a tuning, with where in it the value stands. */
+export function invalidTuning(
+  value: unknown,
+  expected: string,
+  where: ReedplateError['where'],
+): ReedplateError {
+  return new ReedplateError({ code: 'TUNING_INVALID', value, expected, where });
+}
