@@ -1,0 +1,8 @@
+import { tool } from '../lib/tools.mjs';
+import type { Packed } from './pack.js';
+
+/** Lets publint and arethetypeswrong look for faults in a tarball, for every module resolution. */
+export function inspect({ tarball }: Packed): void {
+  tool('publint', ['run', tarball, '--strict']);
+  tool('attw', [tarball, '--format', 'ascii', '--no-emoji', '--no-definitely-typed', '--quiet']);
+}

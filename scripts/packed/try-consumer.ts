@@ -1,0 +1,38 @@
+import { exitCodeOf, run } from '../lib/run.mjs';
+import { pnpm, tool } from '../lib/tools.mjs';
+import { TYPED_PROJECTS } from './consumer.js';
+
+/** Installs a consumer with a package manager. */
+export const INSTALLERS: Readonly<Record<string, (folder: string) => void>> = {
+  npm: (cwd) =>
+    void run('npm', ['install', '--prefer-offline', '--loglevel=error'], { cwd, capture: true }),
+  pnpm: (cwd) => void pnpm(['install', '--prefer-offline', '--loglevel=error'], { cwd }),
+};
+
+/** Loads every package of an installed consumer as ES module and as CommonJS, and runs the command. */
+export function tryRunning(cwd: string): void {
+  run('node', ['load.mjs'], { cwd });
+  run('node', ['load.cjs'], { cwd });
+  const command = `${cwd}/node_modules/.bin/reedplate`;
+  JSON.parse(run(command, ['pick', '--key', 'G', '--json'], { cwd, capture: true }));
+  if (!run(command, ['--help'], { cwd, capture: true }).includes('Usage')) {
+    throw new Error('reedplate --help shows no usage');
+  }
+  expectUsageError(command, cwd);
+}
+
+function expectUsageError(command: string, cwd: string): void {
+  try {
+    run(command, ['pick', '--key', 'H'], { cwd, capture: true });
+  } catch (error) {
+    if (exitCodeOf(error) === 2) return;
+    throw error;
+  }
+  throw new Error('reedplate pick --key H does not fail');
+}
+
+/** Type-checks a small program in an installed consumer, in every module resolution. */
+export function tryTypes(cwd: string): void {
+  for (const project of TYPED_PROJECTS) tool('tsc', ['-p', `${cwd}/${project}`]);
+  console.log(`types checked: ${TYPED_PROJECTS.join(', ')}`);
+}
