@@ -1,5 +1,6 @@
-import { ChordType, Interval } from 'tonal';
-import { type ChordDegree, degreeOfInterval } from './degree.js';
+import { asciiSigns } from './accidental.js';
+import { CHORD_TYPES } from './chord-types.js';
+import { type ChordDegree, readDegree } from './degree.js';
 
 /** A tone of a chord quality, before the chord has a root. */
 export interface QualityTone {
@@ -12,68 +13,72 @@ export interface QualityTone {
 
 /** A kind of chord: the suffix that names it and its tones above the root. */
 export interface ChordQuality {
-  /** Canonical suffix after the root: `` for major, `m`, `7`, `m7b5`. */
+  /** Canonical suffix after the root: empty for major, `m`, `7`, `m7b5`. */
   readonly suffix: string;
   readonly tones: readonly QualityTone[];
 }
 
-/** Suffixes musicians write more often than the one tonal lists first. Common practice. */
-const PREFERRED_SUFFIX: ReadonlyMap<string, string> = new Map([
-  ['M', ''],
-  ['m/ma7', 'mMaj7'],
-  ['6add9', '69'],
-  ['Madd9', 'add9'],
-  ['alt7', '7alt'],
-]);
+const QUALITIES: ReadonlyMap<string, ChordQuality> = new Map(
+  CHORD_TYPES.flatMap(([degrees, suffixes]) => {
+    const aliases = suffixes.split(' ');
+    const quality = makeQuality(aliases[0] ?? '', degrees);
+    return aliases.map((alias): [string, ChordQuality] => [alias, quality]);
+  }),
+);
 
-/** Suffixes musicians write that tonal does not list, or lists for another chord. */
-const EXTRA_SUFFIXES: ReadonlyMap<string, string> = new Map([
-  ['ø7', 'm7b5'],
-  ['min7b5', 'm7b5'],
-  ['Maj9', 'maj9'],
-  ['major', ''],
-  ['minor', 'm'],
-  ['min6', 'm6'],
-  ['min9', 'm9'],
-  ['m7b5', 'm7b5'],
-]);
-
-const QUALITIES: ReadonlyMap<string, ChordQuality> = readQualities();
-
-function readQualities(): ReadonlyMap<string, ChordQuality> {
-  const bySuffix = new Map<string, ChordQuality>();
-  for (const { aliases, intervals } of ChordType.all()) {
-    const first = aliases[0] ?? '';
-    const suffix = PREFERRED_SUFFIX.get(first) ?? first;
-    const quality = Object.freeze({ suffix, tones: Object.freeze(intervals.map(readTone)) });
-    for (const alias of [suffix, ...aliases]) {
-      if (!bySuffix.has(alias)) bySuffix.set(alias, quality);
-    }
-  }
-  for (const [alias, suffix] of EXTRA_SUFFIXES) {
-    const quality = bySuffix.get(suffix);
-    if (quality !== undefined) bySuffix.set(alias, quality);
-  }
-  return bySuffix;
+function makeQuality(suffix: string, degrees: string): ChordQuality {
+  const tones = degrees.split(' ').map((text) => Object.freeze(readTone(text)));
+  return Object.freeze({ suffix, tones: Object.freeze(tones) });
 }
 
-function readTone(interval: string): QualityTone {
-  return Object.freeze({
-    degree: degreeOfInterval(interval),
-    semitones: Interval.semitones(interval),
-    steps: Number.parseInt(interval, 10) - 1,
-  });
+function readTone(text: string): QualityTone {
+  const { semitones, steps } = readDegree(text);
+  // The chord of fourths stacks its third an octave up: a tenth is named as the third it is.
+  const degree = (text === 'b10' ? 'b3' : text) as ChordDegree;
+  return { degree, semitones, steps };
 }
 
-/** The quality a suffix names, or `undefined`; `♭`, `♯` and brackets are read as in print. */
+/** One suffix for each kind of chord. */
+export const CANONICAL_SUFFIXES: ReadonlySet<string> = new Set(
+  [...QUALITIES.values()].map((quality) => quality.suffix),
+);
+
+const LONGEST_SUFFIX = 24;
+
+/**
+ * The quality a suffix names, or `undefined`. Brackets, `♭` and `♯` are read as in print, and so
+ * are the many ways to write "minor" and "major": `min`, `mi`, `-`, `Maj`, `ma`, `Δ`, `△`.
+ */
 export function readChordQuality(suffix: string): ChordQuality | undefined {
-  if (suffix.length > 24) return undefined;
-  const plain = suffix.replaceAll('♭', 'b').replaceAll('♯', '#').replaceAll(/[()]/gu, '');
-  return QUALITIES.get(plain);
+  const exact = QUALITIES.get(suffix);
+  if (exact !== undefined || suffix.length > LONGEST_SUFFIX) return exact;
+  for (const respelled of respellings(suffix)) {
+    const quality = QUALITIES.get(respelled);
+    if (quality !== undefined) return quality;
+  }
+  return undefined;
+}
+
+const MINOR_WORD = /^(?:minor|min|mi|[-−])/u;
+const MAJOR_WORD = /[Mm]ajor|[Mm]aj|ma|M|Δ|\^/u;
+/** As the canonical suffixes spell "major", in the order they are tried. */
+const MAJOR_SPELLINGS: readonly string[] = ['maj', 'M', 'Maj'];
+
+/** What a suffix may stand for, likeliest first. */
+function respellings(suffix: string): readonly string[] {
+  const plain = asciiSigns(suffix)
+    .replaceAll(/[()]/gu, '')
+    .replaceAll('△', 'Δ')
+    .replace(/^(?:dominant|dom)(?=\d)/u, '')
+    .replace(/^7M$/u, 'maj7')
+    .replace('6/9', '69');
+  const minor = plain.replace(MINOR_WORD, 'm');
+  const major = MAJOR_SPELLINGS.map((spelling) => minor.replace(MAJOR_WORD, spelling));
+  return [plain, minor, ...major];
 }
 
 /**
- * Every suffix that {@link parseChord} reads after a root, several for most kinds of chord.
+ * Every suffix in the dictionary behind {@link parseChord}, several for most kinds of chord.
  *
  * @example
  * ```ts
@@ -86,8 +91,8 @@ export function chordSuffixes(): readonly string[] {
   return [...QUALITIES.keys()];
 }
 
-/** Whether a quality has a minor and no major third above its root. */
+/** Whether a quality has a minor and no major third directly above its root. */
 export function hasMinorThird(quality: ChordQuality): boolean {
-  const degrees = new Set(quality.tones.map((tone) => tone.degree));
-  return degrees.has('b3') && !degrees.has('3');
+  const semitones = new Set(quality.tones.map((tone) => tone.semitones));
+  return semitones.has(3) && !semitones.has(4);
 }

@@ -1,10 +1,17 @@
-import { type ChordQuality, chordSuffixes, readChordQuality } from './chord-quality.js';
+import { ACCIDENTAL_PATTERN } from './accidental.js';
+import { type ChordQuality, CANONICAL_SUFFIXES, readChordQuality } from './chord-quality.js';
 import type { ChordDegree } from './degree.js';
 import { ReedplateError } from './error.js';
 import { nearestOf } from './nearest.js';
-import { type NoteName, type NoteNameParts, readNoteName, spellOnStep } from './note-name.js';
+import {
+  type NoteName,
+  type NoteNameParts,
+  readNoteName,
+  spellOnStep,
+  withoutH,
+} from './note-name.js';
 import { type PitchClass, toPitchClass } from './pitch-class.js';
-import { plainName } from './spell.js';
+import { plainName } from './plain-name.js';
 
 /** A tone of a chord. */
 export interface ChordTone {
@@ -19,7 +26,7 @@ export interface Chord {
   /** The canonical symbol: `G7`, `Bbm7b5`, `C/G`. */
   readonly symbol: string;
   readonly root: NoteName;
-  /** Canonical suffix after the root: `` for major, `m`, `7`, `m7b5`. */
+  /** Canonical suffix after the root: empty for major, `m`, `7`, `m7b5`. */
   readonly quality: string;
   /** Root first, then in the order of the quality. */
   readonly tones: readonly ChordTone[];
@@ -27,12 +34,16 @@ export interface Chord {
   readonly bass?: NoteName;
 }
 
-const SYMBOL = /^([A-G](?:##|bb|[#b♯♭x])?)(.*)$/u;
-const SLASH_BASS = /^(.*)\/([A-G](?:##|bb|[#b♯♭x])?)$/u;
+const ROOT = `([A-G](?:${ACCIDENTAL_PATTERN})?)`;
+const SYMBOL = new RegExp(`^${ROOT}(.*)$`, 'u');
+const SLASH_BASS = new RegExp(`^(.*)/${ROOT}$`, 'u');
+/** Longer text is no chord: a root, the longest suffix and a bass, with room to spare. */
+const LONGEST_SYMBOL = 40;
 
 /**
- * Reads a chord symbol: a root and any suffix that tonal knows, with an optional bass after a
- * slash. Roots are capital: lower case is kept for Roman numerals.
+ * Reads a chord symbol: a root and a suffix of {@link chordSuffixes} (or the same with `min`, `-`,
+ * `ma`, `△`, brackets), with an optional bass after a slash. Roots are capital: lower case is kept
+ * for Roman numerals.
  *
  * @throws ReedplateError `CHORD_UNKNOWN`
  * @example
@@ -42,6 +53,7 @@ const SLASH_BASS = /^(.*)\/([A-G](?:##|bb|[#b♯♭x])?)$/u;
  * parseChord('Db7').tones.map((tone) => tone.name); // => ['Db', 'F', 'Ab', 'Cb']
  * parseChord('G7').tones.map((tone) => tone.degree); // => ['1', '3', '5', 'b7']
  * parseChord('C/G').bass; // => 'G'
+ * parseChord('Cmin(maj7)').symbol; // => 'CmMaj7'
  * parseChord('valueOf'); // throws CHORD_UNKNOWN
  * ```
  */
@@ -52,6 +64,7 @@ export function parseChord(symbol: string): Chord {
 }
 
 function readChord(symbol: string): Chord | undefined {
+  if (symbol.length > LONGEST_SYMBOL) return undefined;
   const [, rootText = '', suffix = ''] = SYMBOL.exec(symbol) ?? [];
   const root = readNoteName(rootText);
   if (root === undefined) return undefined;
@@ -83,13 +96,18 @@ export function buildChord(rootName: NoteName, quality: ChordQuality, bass?: Not
 }
 
 function unknownChord(symbol: unknown): ReedplateError {
-  const [, root = '', suffix = ''] =
-    typeof symbol === 'string' ? (SYMBOL.exec(symbol.trim()) ?? []) : [];
-  const nearest = root === '' ? undefined : nearestOf(suffix, chordSuffixes());
   return new ReedplateError({
     code: 'CHORD_UNKNOWN',
     value: symbol,
     expected: 'a capital root and a suffix, such as G7, Bbm or F#m7b5',
-    nearest: nearest === undefined ? undefined : `${root}${nearest}`,
+    nearest: typeof symbol === 'string' ? nearestChord(symbol.trim()) : undefined,
   });
+}
+
+function nearestChord(symbol: string): string | undefined {
+  const capital = symbol.charAt(0).toUpperCase() + symbol.slice(1);
+  const [, root, suffix = ''] = SYMBOL.exec(withoutH(capital)) ?? [];
+  if (root === undefined) return undefined;
+  const nearest = readChordQuality(suffix)?.suffix ?? nearestOf(suffix, CANONICAL_SUFFIXES);
+  return nearest === undefined ? undefined : `${readNoteName(root)?.name}${nearest}`;
 }

@@ -1,3 +1,4 @@
+import { MAJOR_SCALE } from './major-scale.js';
 import { type PitchClass, toPitchClass } from './pitch-class.js';
 
 /** Degrees above a tonic as blues players name the twelve semitones. */
@@ -20,8 +21,9 @@ export const SCALE_DEGREES = Object.freeze([
 export type ScaleDegree = (typeof SCALE_DEGREES)[number];
 
 /**
- * The degree of a pitch class above a tonic.
+ * The degree of a pitch class above a tonic, both 0 to 11.
  *
+ * @throws ReedplateError `NUMBER_RANGE` for what is no whole number
  * @example
  * ```ts
  * import { degreeAbove } from '@reedplate/pitch';
@@ -56,22 +58,17 @@ export type ChordDegree =
   | 'b13'
   | '13';
 
-/** Letter quality of an interval name (`3m`, `5d`, `9A`) as a sign before its number. */
-const SIGNS: ReadonlyMap<string, string> = new Map([
-  ['P', ''],
-  ['M', ''],
-  ['m', 'b'],
-  ['A', '#'],
-  ['d', 'b'],
-]);
+/** A degree as distances above the root. */
+export interface DegreeDistance {
+  readonly semitones: number;
+  /** Diatonic steps: 0 for the root, 7 for its octave. */
+  readonly steps: number;
+}
 
-/**
- * The chord degree of an interval name as tonal writes it: `3m` is `b3`, `7d` is `bb7`.
- * A tenth in a chord of fourths is a third an octave up, so `10m` is `b3`.
- */
-export function degreeOfInterval(interval: string): ChordDegree {
-  const quality = interval.slice(-1);
-  const number = Number.parseInt(interval, 10);
-  if (interval === '7d') return 'bb7';
-  return `${SIGNS.get(quality) ?? ''}${number === 10 ? 3 : number}` as ChordDegree;
+/** How far above the root a degree such as `b3`, `bb7` or `#11` lies. */
+export function readDegree(degree: string): DegreeDistance {
+  const signs = degree.search(/\d/u);
+  const steps = Number(degree.slice(signs)) - 1;
+  const natural = (MAJOR_SCALE[steps % 7] ?? 0) + 12 * Math.floor(steps / 7);
+  return { semitones: natural + (degree.startsWith('#') ? signs : -signs), steps };
 }

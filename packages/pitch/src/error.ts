@@ -12,7 +12,7 @@ export interface ErrorPlace {
   readonly line?: number;
   readonly column?: number;
   readonly index?: number;
-  /** Field of a JSON value, such as `notes[3].start`. */
+  /** Field of a JSON value, such as `notes[3].start`; names the index too. */
   readonly path?: string;
   readonly file?: string;
 }
@@ -94,14 +94,23 @@ function composeMessage({ code, value, expected, nearest, where = {} }: ErrorDet
   return `${describeValue(value)} ${ERROR_CODES[code]}${place}: expected ${expected}${hint}`;
 }
 
-function describePlace(where: ErrorPlace): string {
-  const parts = Object.entries(where).map(([name, at]) => `${name} ${at}`);
+function describePlace({ path, index, ...counted }: ErrorPlace): string {
+  const parts = Object.entries(counted).map(([name, at]) => `${name} ${at}`);
+  // The path of a field already says which index it stands at.
+  if (path !== undefined) parts.unshift(path);
+  else if (index !== undefined) parts.unshift(`index ${index}`);
   return parts.length === 0 ? '' : ` (${parts.join(', ')})`;
 }
 
 function describeValue(value: unknown): string {
-  const text = typeof value === 'string' ? JSON.stringify(value) : safeText(value);
-  return text.length <= LONGEST_SHOWN_VALUE ? text : `${text.slice(0, LONGEST_SHOWN_VALUE - 1)}…`;
+  return typeof value === 'string' ? JSON.stringify(shorten(value)) : shorten(safeText(value));
+}
+
+function shorten(text: string): string {
+  if (text.length <= LONGEST_SHOWN_VALUE) return text;
+  // A pair of surrogates is kept whole or left out.
+  const end = text.slice(0, LONGEST_SHOWN_VALUE - 1).replace(/[\uD800-\uDBFF]$/, '');
+  return `${end}…`;
 }
 
 /** JSON where there is any; a bigint, a function, a symbol or a cycle has none. */

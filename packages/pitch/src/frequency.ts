@@ -1,35 +1,53 @@
+import { ReedplateError } from './error.js';
+import { requirePositive } from './guard.js';
+
 /** How {@link frequency} tunes. */
 export interface FrequencyOptions {
-  /** Frequency of A4 in Hz; default 440. */
+  /** Frequency of A4 in Hz, above 0; default 440, the standard tuning frequency (ISO 16:1975). */
   readonly a4?: number;
 }
+
+const A4 = { what: 'the frequency of A4 in Hz' };
+const HERTZ = { what: 'a frequency in Hz' };
 
 /**
  * The equal-tempered frequency of a pitch in Hz.
  *
- * @param pitch MIDI number; fractions are parts of a semitone
+ * @param pitch MIDI number, any finite number; fractions are parts of a semitone
+ * @throws ReedplateError `NUMBER_RANGE`
  * @example
  * ```ts
  * import { frequency } from '@reedplate/pitch';
  *
  * frequency(69); // => 440
  * frequency(57, { a4: 442 }); // => 221
+ * frequency(69, { a4: 0 }); // throws NUMBER_RANGE
  * ```
  */
 export function frequency(pitch: number, { a4 = 440 }: FrequencyOptions = {}): number {
-  return a4 * 2 ** ((pitch - 69) / 12);
+  if (!Number.isFinite(pitch)) {
+    throw new ReedplateError({
+      code: 'NUMBER_RANGE',
+      value: pitch,
+      expected: 'a MIDI note number',
+    });
+  }
+  return requirePositive(a4, A4) * 2 ** ((pitch - 69) / 12);
 }
 
 /**
- * Cents from one frequency up to another, both in Hz and above zero.
+ * Cents from one frequency up to another, both in Hz and above zero; negative where the second is
+ * the lower.
  *
+ * @throws ReedplateError `NUMBER_RANGE`
  * @example
  * ```ts
  * import { centsBetween } from '@reedplate/pitch';
  *
  * centsBetween(220, 440); // => 1200
+ * centsBetween(0, 440); // throws NUMBER_RANGE
  * ```
  */
-export function centsBetween(lower: number, upper: number): number {
-  return 1200 * Math.log2(upper / lower);
+export function centsBetween(from: number, to: number): number {
+  return 1200 * Math.log2(requirePositive(to, HERTZ) / requirePositive(from, HERTZ));
 }

@@ -4,8 +4,8 @@ import { nearestOf } from './nearest.js';
 
 /** Bounds and wording for {@link requireInteger}. */
 export interface IntegerBounds {
-  /** Smallest value allowed (inclusive). */
-  readonly min: number;
+  /** Smallest value allowed (inclusive); without it any safe integer up to `max`. */
+  readonly min?: number;
   /** Largest value allowed (inclusive); without it any safe integer from `min` up. */
   readonly max?: number;
   /** What the number is, for the message: `a hole`. */
@@ -28,12 +28,48 @@ export interface IntegerBounds {
  * ```
  */
 export function requireInteger(value: unknown, bounds: IntegerBounds): number {
-  const { min, max = Number.MAX_SAFE_INTEGER, what, code = 'NUMBER_RANGE', where = {} } = bounds;
+  const { min = Number.MIN_SAFE_INTEGER, max = Number.MAX_SAFE_INTEGER } = bounds;
   if (typeof value === 'number' && Number.isSafeInteger(value) && value >= min && value <= max) {
-    return value;
+    return value + 0; // a negative zero is no zero of JSON
   }
-  const range = bounds.max === undefined ? `a whole number from ${min} up` : `${min} to ${max}`;
-  throw new ReedplateError({ code, value, expected: `${what}, ${range}`, where });
+  const { what, code = 'NUMBER_RANGE', where = {} } = bounds;
+  throw new ReedplateError({ code, value, expected: `${what}, ${rangeText(bounds)}`, where });
+}
+
+function rangeText({ min, max }: Pick<IntegerBounds, 'min' | 'max'>): string {
+  if (min !== undefined && max !== undefined) return `a whole number from ${min} to ${max}`;
+  if (min !== undefined) return `a whole number from ${min} up`;
+  return max === undefined ? 'a whole number' : `a whole number up to ${max}`;
+}
+
+/** Bounds and wording for {@link requirePositive}. */
+export interface PositiveBounds {
+  /** Largest value allowed (inclusive); without it any finite number. */
+  readonly max?: number;
+  /** What the number is, with its unit, for the message: `a frequency in Hz`. */
+  readonly what: string;
+  /** Default `NUMBER_RANGE`. */
+  readonly code?: ErrorCode;
+  readonly where?: ErrorPlace;
+}
+
+/**
+ * Returns `value` if it is a finite number above 0 and no larger than the bound.
+ *
+ * @throws ReedplateError `NUMBER_RANGE`, or the code asked for
+ * @example
+ * ```ts
+ * import { requirePositive } from '@reedplate/pitch';
+ *
+ * requirePositive(442.5, { what: 'a frequency in Hz' }); // => 442.5
+ * requirePositive(0, { what: 'a frequency in Hz' }); // throws NUMBER_RANGE
+ * ```
+ */
+export function requirePositive(value: unknown, bounds: PositiveBounds): number {
+  const { max = Number.MAX_VALUE, what, code = 'NUMBER_RANGE', where = {} } = bounds;
+  if (typeof value === 'number' && value > 0 && value <= max) return value;
+  const atMost = bounds.max === undefined ? '' : ` and at most ${max}`;
+  throw new ReedplateError({ code, value, expected: `${what}, above 0${atMost}`, where });
 }
 
 /** Wording for {@link requireOneOf}. */

@@ -15,7 +15,14 @@ export { type ErrorDetails, type ErrorPlace, isReedplateError, ReedplateError } 
 // Errors and the checks that throw them
 export { ERROR_CODES, type ErrorCode } from './error-codes.js';
 export { centsBetween, type FrequencyOptions, frequency } from './frequency.js';
-export { type ChoiceOptions, type IntegerBounds, requireInteger, requireOneOf } from './guard.js';
+export {
+  type ChoiceOptions,
+  type IntegerBounds,
+  type PositiveBounds,
+  requireInteger,
+  requireOneOf,
+  requirePositive,
+} from './guard.js';
 // Keys and degrees
 export {
   type Key,
@@ -57,6 +64,7 @@ export {
 } from './numeral.js';
 // Notes
 export { PITCH_CLASSES, type PitchClass, toPitchClass } from './pitch-class.js';
+export { plainName } from './plain-name.js';
 export { chordOfNumeral, numeralOfChord } from './realise.js';
 export { parseScale, type Scale, scaleNames } from './scale.js';
-export { plainName, spell } from './spell.js';
+export { spell } from './spell.js';

@@ -1,11 +1,13 @@
 import { ReedplateError } from './error.js';
+import { requireInteger, requireOneOf } from './guard.js';
 import { nearestOf } from './nearest.js';
-import { readNoteName } from './note-name.js';
+import { type NoteNameParts, readNoteName, withoutH } from './note-name.js';
 import { type PitchClass, toPitchClass } from './pitch-class.js';
+import { PLAIN_NAMES } from './plain-name.js';
 
 /**
- * Tonics that a band names, in every enharmonic spelling that is in use: fifteen of the major and
- * minor signatures and the sharp names that players say (`G#`, `D#`, `A#`).
+ * Tonics that a band names, in every enharmonic spelling that is in use: those of the
+ * fifteen major and fifteen minor signatures, and the sharp names that players say of major keys.
  */
 export const TONICS = Object.freeze([
   'C',
@@ -45,6 +47,9 @@ export interface Key {
   readonly pitchClass: PitchClass;
 }
 
+/** Longer text is no key: `C# minor` with room for some spaces. */
+const LONGEST_KEY = 12;
+
 const MODE_SUFFIX = /\s*(m|min|minor|maj|major)$/iu;
 
 const KEYS_BY_NAME: ReadonlyMap<string, Key> = new Map(
@@ -61,7 +66,7 @@ function makeKey(tonic: Tonic, mode: Mode): Key {
 
 /** The twelve keys, one spelling each, as harps are usually labelled: F# and flats. */
 export const TWELVE_KEYS: readonly Key[] = Object.freeze(
-  ['C', 'Db', 'D', 'Eb', 'E', 'F', 'F#', 'G', 'Ab', 'A', 'Bb', 'B'].map(parseKey),
+  PLAIN_NAMES.map((tonic) => keyOn(tonic, 'major')),
 );
 
 /**
@@ -85,16 +90,32 @@ export function parseKey(text: string): Key {
     code: 'KEY_UNKNOWN',
     value: text,
     expected: 'a tonic such as G, Bb or F#, with m for minor',
-    nearest: typeof text === 'string' ? nearestOf(text, KEYS_BY_NAME.keys()) : undefined,
+    nearest: typeof text === 'string' ? nearestKey(text.trim()) : undefined,
   });
 }
 
 function readKey(text: string): Key | undefined {
-  if (text.length > 12) return undefined;
+  const parts = readKeyParts(text);
+  return parts && KEYS_BY_NAME.get(`${parts.tonic.name}${parts.minor ? 'm' : ''}`);
+}
+
+interface KeyParts {
+  readonly tonic: NoteNameParts;
+  readonly minor: boolean;
+}
+
+function readKeyParts(text: string): KeyParts | undefined {
+  if (text.length > LONGEST_KEY) return undefined;
   const suffix = MODE_SUFFIX.exec(text);
   const tonic = readNoteName(suffix === null ? text : text.slice(0, suffix.index));
-  if (tonic === undefined) return undefined;
-  return KEYS_BY_NAME.get(isMinor(suffix?.[1]) ? `${tonic.name}m` : tonic.name);
+  return tonic && { tonic, minor: isMinor(suffix?.[1]) };
+}
+
+/** For a tonic out of use such as Fb the key that sounds the same, else the likest spelling. */
+function nearestKey(text: string): KeyName | undefined {
+  const parts = readKeyParts(text);
+  if (parts === undefined) return nearestOf(withoutH(text), KEYS_BY_NAME.keys()) as KeyName;
+  return plainKey(parts.tonic.pitchClass, parts.minor ? 'minor' : 'major').name;
 }
 
 /** A capital `M` alone means major in chord charts; only the lower-case `m` is minor. */
@@ -103,40 +124,63 @@ function isMinor(suffix: string | undefined): boolean {
   return !suffix.toLowerCase().startsWith('maj');
 }
 
+/**
+ * The key itself, given as a key or by its name: how every function here takes a key.
+ *
+ * @throws ReedplateError `KEY_UNKNOWN`
+ * @example
+ * ```ts
+ * import { parseKey, toKey } from '@reedplate/pitch';
+ *
+ * toKey('Bb').pitchClass; // => 10
+ * toKey(parseKey('Bb')).name; // => 'Bb'
+ * ```
+ */
+export function toKey(key: Key | KeyName): Key {
+  const name = typeof key === 'string' ? key : key?.name;
+  return KEYS_BY_NAME.get(name) ?? parseKey(name);
+}
+
 /** How {@link transposeKey} spells. */
 export interface TransposeKeyOptions {
   /**
-   * `plain` (default) gives F# and flats, as harps are labelled; `alike` keeps sharps with sharps
-   * and flats with flats where a band names such a key.
+   * `plain` (default) takes the spelling with fewer sharps or flats: F# and flats for major keys, as
+   * harps are labelled, C#, F#, G# and flats for minor ones; `alike` keeps sharps with sharps and
+   * flats with flats where a band names such a key.
    */
   readonly spelling?: 'plain' | 'alike';
 }
 
+const KEY_SPELLINGS = ['plain', 'alike'] as const;
+
 /**
- * A key moved by semitones, in the spelling with fewer sharps or flats (F# and flats, as harps
- * are labelled) unless told. Moving by a multiple of twelve keeps the spelling.
+ * A key moved by semitones. Moving by a multiple of twelve keeps the spelling.
  *
  * @param semitones any whole number; negative moves down
+ * @throws ReedplateError `NUMBER_RANGE`, `KEY_UNKNOWN`, or `OPTION_UNKNOWN` for a wrong spelling
  * @example
  * ```ts
- * import { parseKey, transposeKey } from '@reedplate/pitch';
+ * import { transposeKey } from '@reedplate/pitch';
  *
- * transposeKey(parseKey('G'), 5).name; // => 'C'
- * transposeKey(parseKey('C#m'), 12).name; // => 'C#m'
- * transposeKey(parseKey('C#'), 7).name; // => 'Ab'
- * transposeKey(parseKey('C#'), 7, { spelling: 'alike' }).name; // => 'G#'
+ * transposeKey('G', 5).name; // => 'C'
+ * transposeKey('Am', 4).name; // => 'C#m'
+ * transposeKey('C#', 12).name; // => 'C#'
+ * transposeKey('C#', 7).name; // => 'Ab'
+ * transposeKey('C#', 7, { spelling: 'alike' }).name; // => 'G#'
  * ```
  */
 export function transposeKey(
-  key: Key,
+  key: Key | KeyName,
   semitones: number,
   { spelling = 'plain' }: TransposeKeyOptions = {},
 ): Key {
-  if (semitones % 12 === 0) return key;
-  const pitchClass = toPitchClass(key.pitchClass + semitones);
-  const plain = (TWELVE_KEYS[pitchClass] as Key).tonic;
-  const tonic = spelling === 'alike' ? (tonicSignedAs(key.tonic, pitchClass) ?? plain) : plain;
-  return KEYS_BY_NAME.get(key.mode === 'major' ? tonic : `${tonic}m`) as Key;
+  const { name, tonic, mode, pitchClass } = toKey(key);
+  requireInteger(semitones, { what: 'semitones' });
+  requireOneOf(spelling, KEY_SPELLINGS, { what: 'a spelling' });
+  if (semitones % 12 === 0) return KEYS_BY_NAME.get(name) as Key;
+  const moved = toPitchClass(pitchClass + (semitones % 12));
+  const alike = spelling === 'alike' ? tonicSignedAs(tonic, moved) : undefined;
+  return alike === undefined ? plainKey(moved, mode) : keyOn(alike, mode);
 }
 
 /** The tonic of a pitch class with the sign that `model` has, or `undefined`. */
@@ -144,6 +188,21 @@ function tonicSignedAs(model: Tonic, pitchClass: PitchClass): Tonic | undefined 
   const sign = model.slice(1);
   if (sign === '') return undefined;
   return TONICS.find(
-    (tonic) => tonic.endsWith(sign) && KEYS_BY_NAME.get(tonic)?.pitchClass === pitchClass,
+    (tonic) => tonic.endsWith(sign) && keyOn(tonic, 'major').pitchClass === pitchClass,
   );
+}
+
+/** The minor keys whose signature is shorter under another tonic than the major key's. */
+const SHORTER_MINOR_TONICS: ReadonlyMap<Tonic, Tonic> = new Map([
+  ['Db', 'C#'],
+  ['Ab', 'G#'],
+]);
+
+function plainKey(pitchClass: PitchClass, mode: Mode): Key {
+  const { tonic } = TWELVE_KEYS[pitchClass] as Key;
+  return keyOn(mode === 'minor' ? (SHORTER_MINOR_TONICS.get(tonic) ?? tonic) : tonic, mode);
+}
+
+function keyOn(tonic: Tonic, mode: Mode): Key {
+  return KEYS_BY_NAME.get(mode === 'minor' ? `${tonic}m` : tonic) as Key;
 }

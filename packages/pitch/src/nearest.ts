@@ -6,7 +6,7 @@ const LONGEST_COMPARED = 64;
 /**
  * The choice spelled most like `value`, for "did you mean": fewest edits, capitals ignored,
  * the earlier choice on a tie. `undefined` where nothing is near: more than half of the longer
- * word would have to change (one edit is always near). `H`, which is B to half of Europe, reads as B.
+ * word would have to change, or the text is longer than 64 characters.
  *
  * @example
  * ```ts
@@ -21,12 +21,12 @@ export function nearestOf<Choice extends string>(
   choices: Iterable<Choice>,
 ): Choice | undefined {
   if (value.length > LONGEST_COMPARED) return undefined;
-  const wanted = value.toLowerCase().replace(/^h/, 'b');
+  const wanted = value.toLowerCase();
   let nearest: Choice | undefined;
   let fewestEdits = Number.POSITIVE_INFINITY;
   for (const choice of choices) {
     const edits = distance(wanted, choice.toLowerCase());
-    const mostEdits = Math.max(1, wanted.length / 2, choice.length / 2);
+    const mostEdits = Math.max(wanted.length, choice.length) / 2;
     if (edits >= fewestEdits || edits > mostEdits) continue;
     nearest = choice;
     fewestEdits = edits;

@@ -1,4 +1,6 @@
+import { asciiSigns } from './accidental.js';
 import { ReedplateError } from './error.js';
+import { requireInteger } from './guard.js';
 import { MAJOR_SCALE } from './major-scale.js';
 import { nearestOf } from './nearest.js';
 import { type PitchClass, toPitchClass } from './pitch-class.js';
@@ -38,8 +40,8 @@ export interface NoteNameParts {
 }
 
 /**
- * Reads a note name without octave. Capitals do not matter; `♯`, `♭` and `x` (double sharp) are
- * read as `#`, `b` and `##`.
+ * Reads a note name without octave. Capitals do not matter; the printed signs `♯`, `♭`, `𝄪` and
+ * `𝄫` are read, and `x` as a double sharp.
  *
  * @throws ReedplateError `NOTE_UNKNOWN`
  * @example
@@ -57,7 +59,7 @@ export function parseNoteName(text: string): NoteNameParts {
     code: 'NOTE_UNKNOWN',
     value: text,
     expected: 'a letter A to G with up to two sharps or flats, such as Bb',
-    nearest: typeof text === 'string' ? nearestOf(text, NOTE_NAMES) : undefined,
+    nearest: nearestNoteName(text),
   });
 }
 
@@ -72,21 +74,34 @@ const PARTS_BY_NAME: ReadonlyMap<string, NoteNameParts> = new Map(
   ),
 );
 
+/** A letter and two signs; one printed double sharp is two code units. */
+const LONGEST_NAME = 3;
+
+/** The note name most like a text; H, which is B to half of Europe, is read as B. */
+export function nearestNoteName(text: unknown): NoteName | undefined {
+  return typeof text === 'string' ? nearestOf(withoutH(text), NOTE_NAMES) : undefined;
+}
+
+/** The text with a leading H read as the B it means in central and northern Europe. */
+export function withoutH(text: string): string {
+  return text.replace(/^h/iu, 'B');
+}
+
 /** As {@link parseNoteName}, but `undefined` where the text is no note name. */
 export function readNoteName(text: string): NoteNameParts | undefined {
-  if (typeof text !== 'string' || text.length === 0 || text.length > 3) return undefined;
+  if (typeof text !== 'string' || text.length > LONGEST_NAME) return undefined;
   const known = PARTS_BY_NAME.get(text);
   if (known !== undefined) return known;
-  const signs = text.slice(1).replaceAll('♯', '#').replaceAll('♭', 'b').replaceAll('x', '##');
-  return PARTS_BY_NAME.get(text.charAt(0).toUpperCase() + signs);
+  return PARTS_BY_NAME.get(text.charAt(0).toUpperCase() + asciiSigns(text.slice(1)));
 }
 
 /**
  * The spelling of a pitch class on a given staff step, or `undefined` where it would take more
  * than two sharps or flats.
  *
- * @param pitchClass what is to sound
- * @param step diatonic step above C; taken modulo 7
+ * @param pitchClass what is to sound; whole numbers outside 0 to 11 are taken modulo 12
+ * @param step diatonic step above C, a whole number; taken modulo 7
+ * @throws ReedplateError `NUMBER_RANGE` for what is no whole number
  * @example
  * ```ts
  * import { spellOnStep } from '@reedplate/pitch';
@@ -97,7 +112,7 @@ export function readNoteName(text: string): NoteNameParts | undefined {
  * ```
  */
 export function spellOnStep(pitchClass: PitchClass, step: number): NoteName | undefined {
-  const onStaff = ((step % 7) + 7) % 7;
+  const onStaff = ((requireInteger(step, { what: 'a staff step' }) % 7) + 7) % 7;
   const natural = MAJOR_SCALE[onStaff] ?? 0;
   const alteration = toPitchClass(pitchClass - natural + 6) - 6;
   if (alteration < FLAT_MOST || alteration > SHARP_MOST) return undefined;

@@ -1,8 +1,13 @@
+import { ACCIDENTAL_PATTERN } from './accidental.js';
 import { ReedplateError } from './error.js';
 import { requireInteger } from './guard.js';
-import type { Key } from './key.js';
-import { nearestOf } from './nearest.js';
-import { NOTE_NAMES, type NoteName, type NoteNameWithOctave, readNoteName } from './note-name.js';
+import type { Key, KeyName } from './key.js';
+import {
+  type NoteName,
+  type NoteNameWithOctave,
+  nearestNoteName,
+  readNoteName,
+} from './note-name.js';
 import { toPitchClass } from './pitch-class.js';
 import { spell } from './spell.js';
 
@@ -11,12 +16,15 @@ export const LOWEST_MIDI = 0;
 /** Highest MIDI note number. */
 export const HIGHEST_MIDI = 127;
 
-const NOTE_WITH_OCTAVE = /^([A-Ga-g][#b♯♭x]{0,2})(-?\d{1,2})$/u;
+const NOTE_WITH_OCTAVE = new RegExp(`^([A-G](?:${ACCIDENTAL_PATTERN})?)(-?\\d+)$`, 'iu');
+/** Longer text is no note: `Bbb-1` and some digits too many. */
+const LONGEST_NOTE = 12;
 
 /**
  * The MIDI number of a note with octave; C4 (middle C) is 60.
  *
- * @param note a name in scientific pitch notation; capitals do not matter, `♯` and `♭` are read
+ * @param note a name in scientific pitch notation; capitals do not matter, printed
+ * signs are read
  * @returns 0 to 127
  * @throws ReedplateError `NOTE_UNKNOWN` for a wrong name or a missing octave, `PITCH_RANGE` outside MIDI
  * @example
@@ -31,50 +39,61 @@ const NOTE_WITH_OCTAVE = /^([A-Ga-g][#b♯♭x]{0,2})(-?\d{1,2})$/u;
  * ```
  */
 export function midi(note: string): number {
-  const [, letterAndSigns = '', octave = ''] = NOTE_WITH_OCTAVE.exec(note) ?? [];
-  const parts = readNoteName(letterAndSigns);
-  if (parts === undefined) throw unknownNote(note);
-  // The octave number belongs to the letter: B#3 sounds C4, Cb4 sounds B3.
-  const natural = toPitchClass(parts.pitchClass - parts.alteration);
-  const number = (Number(octave) + 1) * 12 + natural + parts.alteration;
-  return requireMidi(number, note);
-}
-
-function requireMidi(number: number, note: string): number {
-  if (number >= LOWEST_MIDI && number <= HIGHEST_MIDI) return number;
+  const number = readMidi(note);
+  if (number === undefined) throw unknownNote(note);
+  if (isMidi(number)) return number;
   throw new ReedplateError({ code: 'PITCH_RANGE', value: note, expected: 'a note from C-1 to G9' });
 }
 
+/** The number of a note, in or out of the range of MIDI; `undefined` where the text is no note. */
+function readMidi(note: string): number | undefined {
+  if (typeof note !== 'string' || note.length > LONGEST_NOTE) return undefined;
+  const [, name = '', octave = ''] = NOTE_WITH_OCTAVE.exec(note) ?? [];
+  const parts = readNoteName(name);
+  if (parts === undefined) return undefined;
+  // The octave number belongs to the letter: B#3 sounds C4, Cb4 sounds B3.
+  const natural = toPitchClass(parts.pitchClass - parts.alteration);
+  return (Number(octave) + 1) * 12 + natural + parts.alteration;
+}
+
+function isMidi(number: number): boolean {
+  return number >= LOWEST_MIDI && number <= HIGHEST_MIDI;
+}
+
 function unknownNote(note: unknown): ReedplateError {
-  const octave = typeof note === 'string' ? (/-?\d+$/.exec(note)?.[0] ?? '4') : '4';
-  const letters = typeof note === 'string' ? note.replace(/-?\d+$/, '') : '';
-  const nearest = nearestOf(letters, NOTE_NAMES);
   return new ReedplateError({
     code: 'NOTE_UNKNOWN',
     value: note,
     expected: 'a letter A to G, sharps or flats, and an octave, such as C4 or Bb3',
-    nearest: nearest === undefined ? undefined : `${nearest}${octave}`,
+    nearest: typeof note === 'string' ? nearestNote(note) : undefined,
   });
+}
+
+function nearestNote(note: string): string | undefined {
+  if (note.length > LONGEST_NOTE) return undefined;
+  const [, letters = '', octave = '4'] = /^(.*?)(-?\d+)?$/su.exec(note) ?? [];
+  const nearest = `${nearestNoteName(letters)}${octave}`;
+  return isMidi(readMidi(nearest) ?? Number.NaN) ? nearest : undefined;
 }
 
 /** How {@link noteName} and {@link noteNameWithOctave} spell. */
 export interface SpellingOptions {
   /** Key whose spelling is followed; default C major. */
-  readonly key?: Key;
+  readonly key?: Key | KeyName;
 }
 
 /**
  * The spelled name of a MIDI number with its octave, in the spelling of a key.
  *
  * @param pitch MIDI number, 0 to 127
- * @throws ReedplateError `NUMBER_RANGE`
+ * @throws ReedplateError `NUMBER_RANGE`, `KEY_UNKNOWN`
  * @example
  * ```ts
- * import { noteNameWithOctave, parseKey } from '@reedplate/pitch';
+ * import { noteNameWithOctave } from '@reedplate/pitch';
  *
  * noteNameWithOctave(70); // => 'Bb4'
- * noteNameWithOctave(66, { key: parseKey('D') }); // => 'F#4'
- * noteNameWithOctave(66, { key: parseKey('Db') }); // => 'Gb4'
+ * noteNameWithOctave(66, { key: 'D' }); // => 'F#4'
+ * noteNameWithOctave(66, { key: 'Db' }); // => 'Gb4'
  * noteNameWithOctave(-1); // throws NUMBER_RANGE
  * ```
  */
@@ -96,12 +115,13 @@ function octaveOf(pitch: number, name: NoteName): number {
  * The spelled name of a MIDI number without its octave, in the spelling of a key.
  *
  * @param pitch MIDI number, 0 to 127
- * @throws ReedplateError `NUMBER_RANGE`
+ * @throws ReedplateError `NUMBER_RANGE`, `KEY_UNKNOWN`
  * @example
  * ```ts
  * import { noteName } from '@reedplate/pitch';
  *
  * noteName(67); // => 'G'
+ * noteName(61, { key: 'E' }); // => 'C#'
  * ```
  */
 export function noteName(pitch: number, { key }: SpellingOptions = {}): NoteName {

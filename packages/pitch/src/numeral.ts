@@ -163,12 +163,12 @@ function unknownNumeral(text: unknown): ReedplateError {
 
 /** Suffixes worth suggesting after capital and after small letters. */
 const USUAL_SUFFIXES = {
-  capital: ['', '7', '6', '9', 'maj7', '7sus4', 'aug'],
+  capital: ['', '7', '6', '9', 'maj7', 'sus4', '7sus4', 'aug', 'dim'],
   small: ['', '7', '6', '9', 'm7b5', 'dim7'],
 } as const;
 
 function nearestNumeral(text: string): string | undefined {
-  const sign = /^[b#]/u.exec(text)?.[0] ?? '';
+  const sign = signOf(alterationOf(/^[b#♭♯]/u.exec(text)?.[0] ?? ''));
   const choices = LETTERS_OF_STEP.flatMap((letters) => [
     ...USUAL_SUFFIXES.capital.map((suffix) => `${sign}${letters}${suffix}`),
     ...USUAL_SUFFIXES.small.map((suffix) => `${sign}${letters.toLowerCase()}${suffix}`),

@@ -1,6 +1,6 @@
-import { buildChord, type Chord } from './chord.js';
+import { buildChord, type Chord, parseChord } from './chord.js';
 import { type ChordQuality, readChordQuality } from './chord-quality.js';
-import type { Key } from './key.js';
+import { type Key, type KeyName, toKey } from './key.js';
 import { MAJOR_SCALE } from './major-scale.js';
 import { type NoteName, type NoteNameParts, readNoteName, spellOnStep } from './note-name.js';
 import {
@@ -11,25 +11,27 @@ import {
   parseNumeral,
 } from './numeral.js';
 import { toPitchClass } from './pitch-class.js';
-import { plainName } from './spell.js';
+import { plainName } from './plain-name.js';
 
 /**
  * The chord a numeral names in a key, spelled by the steps of the key: IV7 in A♭ is D♭7, iv in
- * C♯ minor is F♯m. Takes the numeral parsed or as text.
+ * C♯ minor is F♯m. Takes the numeral parsed or as text. A root that would need three sharps or
+ * flats takes its plain name.
  *
- * @throws ReedplateError `NUMERAL_UNKNOWN`
+ * @throws ReedplateError `NUMERAL_UNKNOWN`, `KEY_UNKNOWN`
  * @example
  * ```ts
- * import { chordOfNumeral, parseKey } from '@reedplate/pitch';
+ * import { chordOfNumeral } from '@reedplate/pitch';
  *
- * chordOfNumeral('IV7', parseKey('Ab')).symbol; // => 'Db7'
- * chordOfNumeral('iv', parseKey('C#m')).symbol; // => 'F#m'
- * chordOfNumeral('V7/V', parseKey('G')).symbol; // => 'A7'
+ * chordOfNumeral('IV7', 'Ab').symbol; // => 'Db7'
+ * chordOfNumeral('iv', 'C#m').symbol; // => 'F#m'
+ * chordOfNumeral('V7/V', 'G').symbol; // => 'A7'
+ * chordOfNumeral('VIII', 'G'); // throws NUMERAL_UNKNOWN
  * ```
  */
-export function chordOfNumeral(numeral: Numeral | string, key: Key): Chord {
-  const parsed = typeof numeral === 'string' ? parseNumeral(numeral) : numeral;
-  return buildChord(rootOf(parsed, key), readChordQuality(parsed.quality) as ChordQuality);
+export function chordOfNumeral(numeral: Numeral | string, key: Key | KeyName): Chord {
+  const parsed = parseNumeral(typeof numeral === 'string' ? numeral : numeral?.text);
+  return buildChord(rootOf(parsed, toKey(key)), readChordQuality(parsed.quality) as ChordQuality);
 }
 
 function rootOf({ step, semitones, of }: Numeral, key: Key): NoteName {
@@ -41,20 +43,24 @@ function rootOf({ step, semitones, of }: Numeral, key: Key): NoteName {
 
 /**
  * The numeral of a chord in a key, by the chord's spelling: A♭7 in C is ♭VI7, G♯7 is ♯V7. The
- * inverse of {@link chordOfNumeral} for every numeral without a slash. A bass note is left out.
+ * inverse of {@link chordOfNumeral} for every numeral without a slash whose root needs no third
+ * sharp or flat. A bass note is left out. Takes the chord parsed or as text.
  *
+ * @throws ReedplateError `CHORD_UNKNOWN`, `KEY_UNKNOWN`
  * @example
  * ```ts
- * import { numeralOfChord, parseChord, parseKey } from '@reedplate/pitch';
+ * import { numeralOfChord } from '@reedplate/pitch';
  *
- * numeralOfChord(parseChord('Db7'), parseKey('Ab')).text; // => 'IV7'
- * numeralOfChord(parseChord('Am7'), parseKey('G')).text; // => 'ii7'
+ * numeralOfChord('Db7', 'Ab').text; // => 'IV7'
+ * numeralOfChord('Am7', 'G').text; // => 'ii7'
+ * numeralOfChord('H7', 'G'); // throws CHORD_UNKNOWN
  * ```
  */
-export function numeralOfChord(chord: Chord, key: Key): Numeral {
-  const tonic = readNoteName(key.tonic) as NoteNameParts;
-  const root = readNoteName(chord.root) as NoteNameParts;
-  const quality = readChordQuality(chord.quality) as ChordQuality;
+export function numeralOfChord(chord: Chord | string, key: Key | KeyName): Numeral {
+  const parsed = parseChord(typeof chord === 'string' ? chord : chord?.symbol);
+  const tonic = readNoteName(toKey(key).tonic) as NoteNameParts;
+  const root = readNoteName(parsed.root) as NoteNameParts;
+  const quality = readChordQuality(parsed.quality) as ChordQuality;
   const semitones = toPitchClass(root.pitchClass - tonic.pitchClass);
   const onStaff = (root.step - tonic.step + 7) % 7;
   const { step, alteration } = placeOnStep(semitones, onStaff) ?? plainPlace(semitones);

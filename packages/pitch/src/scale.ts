@@ -1,7 +1,8 @@
-import { Interval, ScaleType } from 'tonal';
+import { readDegree } from './degree.js';
 import { ReedplateError } from './error.js';
 import { nearestOf } from './nearest.js';
 import { type PitchClass, toPitchClass } from './pitch-class.js';
+import { SCALE_TYPES } from './scale-types.js';
 
 /** A scale by name, before it has a tonic. */
 export interface Scale {
@@ -10,31 +11,22 @@ export interface Scale {
   readonly semitones: readonly PitchClass[];
 }
 
-/** Names blues players use that the scale dictionary lists under another. Common practice. */
-const TRADE_NAMES: ReadonlyMap<string, string> = new Map([
-  ['blues', 'minor blues'],
-  ['minor', 'aeolian'],
-  ['natural minor', 'aeolian'],
-]);
+const SCALES: ReadonlyMap<string, Scale> = new Map(
+  SCALE_TYPES.flatMap(([degrees, names]) => {
+    const known = names.split(', ');
+    const scale = makeScale(known[0] ?? '', degrees);
+    return known.map((name): [string, Scale] => [name, scale]);
+  }),
+);
 
-const SCALES: ReadonlyMap<string, Scale> = readScales();
-
-function readScales(): ReadonlyMap<string, Scale> {
-  const byName = new Map<string, Scale>();
-  for (const { name, aliases, intervals } of ScaleType.all()) {
-    const semitones = intervals.map((interval) => toPitchClass(Interval.semitones(interval)));
-    const scale = Object.freeze({ name, semitones: Object.freeze(semitones) });
-    for (const known of [name, ...aliases]) byName.set(known, scale);
-  }
-  for (const [trade, name] of TRADE_NAMES) {
-    const scale = byName.get(name);
-    if (scale !== undefined && !byName.has(trade)) byName.set(trade, scale);
-  }
-  return byName;
+function makeScale(name: string, degrees: string): Scale {
+  const semitones = degrees.split(' ').map((degree) => toPitchClass(readDegree(degree).semitones));
+  return Object.freeze({ name, semitones: Object.freeze(semitones) });
 }
 
 /**
- * Reads a scale's name: any that tonal knows, and `blues` for the minor blues scale.
+ * Reads a scale's name, capitals ignored: any of the 92 scales of {@link scaleNames}, under their
+ * other names too. `blues` is the minor blues scale.
  *
  * @throws ReedplateError `SCALE_UNKNOWN`
  * @example
