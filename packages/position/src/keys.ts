@@ -1,0 +1,115 @@
+import { type Harp, type HarpOptions, tuningById } from '@reedplate/layout';
+import { type Key, parseKey, TONICS, toPitchClass, transposeKey } from '@reedplate/pitch';
+import type { PositionNumber } from './position.js';
+import { POSITIONS, positionByNumber } from './positions.js';
+
+/** A key as text or parsed. */
+export type KeyLike = string | Key;
+
+/** What positions are counted from: a harp (its first position), or the key of first position. */
+export type HarpLike = KeyLike | Harp;
+
+/**
+ * The key in which a harp plays in a position, spelled with the signs of the harp's own key.
+ *
+ * @param harp a harp, or the key of its first position
+ * @param position 1 to 12
+ * @throws ReedplateError `KEY_UNKNOWN`, `NUMBER_RANGE`
+ * @example
+ * ```ts
+ * import { songKeyOf } from '@reedplate/position';
+ *
+ * songKeyOf('C', 2).name; // => 'G'
+ * songKeyOf('Bb', 12).name; // => 'Eb'
+ * songKeyOf('C', 0); // throws NUMBER_RANGE
+ * ```
+ */
+export function songKeyOf(harp: HarpLike, position: number): Key {
+  return transposeKey(firstPositionKey(harp), positionByNumber(position).semitones, {
+    spelling: 'alike',
+  });
+}
+
+/** Of which harps {@link harpKeyOf} tells the key. */
+export type HarpKeyOptions = Pick<HarpOptions, 'tuning'>;
+
+/**
+ * The key printed on the harp that plays a song in a position, by the labelling convention of its
+ * tuning.
+ *
+ * @param position 1 to 12
+ * @throws ReedplateError `KEY_UNKNOWN`, `NUMBER_RANGE`, `TUNING_UNKNOWN`
+ * @example
+ * ```ts
+ * import { harpKeyOf } from '@reedplate/position';
+ *
+ * harpKeyOf('G', 2).name; // => 'C'
+ * harpKeyOf('Dm', 3).name; // => 'C'
+ * harpKeyOf('Am', 2, { tuning: 'natural-minor' }).name; // => 'Am'
+ * harpKeyOf('H', 2); // throws KEY_UNKNOWN
+ * ```
+ */
+export function harpKeyOf(
+  songKey: KeyLike,
+  position: number,
+  { tuning = 'standard' }: HarpKeyOptions = {},
+): Key {
+  const { label, labelPosition } = typeof tuning === 'string' ? tuningById(tuning) : tuning;
+  const tonic = parseKey(readKey(songKey).tonic);
+  const fifthsDown = positionByNumber(position).semitones - (labelPosition === 2 ? 7 : 0);
+  const labelled = transposeKey(tonic, -fifthsDown, { spelling: 'alike' });
+  return parseKey(label).mode === 'minor' ? parseKey(`${labelled.tonic}m`) : labelled;
+}
+
+/**
+ * The position in which a harp plays a song, whatever the spelling of the keys.
+ *
+ * @param harp a harp, or the key of its first position
+ * @throws ReedplateError `KEY_UNKNOWN`
+ * @example
+ * ```ts
+ * import { makeHarp } from '@reedplate/layout';
+ * import { positionOf } from '@reedplate/position';
+ *
+ * positionOf('C', 'G'); // => 2
+ * positionOf('F#', 'Gb'); // => 1
+ * positionOf(makeHarp('Gm', { tuning: 'natural-minor' }), 'Gm'); // => 2
+ * positionOf('C', 'H'); // throws KEY_UNKNOWN
+ * ```
+ */
+export function positionOf(harp: HarpLike, songKey: KeyLike): PositionNumber {
+  const semitones = readKey(songKey).pitchClass - firstPositionKey(harp).pitchClass;
+  return (POSITIONS.findIndex((position) => position.semitones === toPitchClass(semitones)) +
+    1) as PositionNumber;
+}
+
+/**
+ * Every spelling a band would say for a key, the given one first.
+ *
+ * @throws ReedplateError `KEY_UNKNOWN`
+ * @example
+ * ```ts
+ * import { enharmonicKeys } from '@reedplate/position';
+ *
+ * enharmonicKeys('Gb').map((key) => key.name); // => ['Gb', 'F#']
+ * enharmonicKeys('G').map((key) => key.name); // => ['G']
+ * ```
+ */
+export function enharmonicKeys(key: KeyLike): readonly Key[] {
+  const given = readKey(key);
+  const mode = given.mode === 'minor' ? 'm' : '';
+  const others = TONICS.map((tonic) => parseKey(`${tonic}${mode}`)).filter(
+    ({ name, pitchClass }) => pitchClass === given.pitchClass && name !== given.name,
+  );
+  return Object.freeze([given, ...others]);
+}
+
+/** A key, parsed where it is text. */
+export function readKey(key: KeyLike): Key {
+  return typeof key === 'string' ? parseKey(key) : key;
+}
+
+function firstPositionKey(harp: HarpLike): Key {
+  if (typeof harp === 'object' && 'firstPosition' in harp) return parseKey(harp.firstPosition);
+  return readKey(harp);
+}

@@ -1,0 +1,52 @@
+import type { Breath, Harp, Hole } from '@reedplate/layout';
+import { type Chord, type PitchClass, toPitchClass } from '@reedplate/pitch';
+
+/** Neighbouring holes on one breath that sound a chord and nothing else. */
+export interface WholeChord {
+  readonly breath: Breath;
+  /** First and last hole. */
+  readonly from: Hole;
+  readonly to: Hole;
+}
+
+const TRIAD_DEGREES: ReadonlySet<string> = new Set(['1', 'b3', '3', 'b5', '5', '#5']);
+
+/**
+ * The longest run of neighbouring holes whose natural notes are all tones of a chord and among
+ * them its root, third and fifth; the lower run on a tie, blow before draw. A seventh may be
+ * absent. `undefined` where no run has the triad.
+ */
+export function wholeChordOn(harp: Harp, chord: Chord): WholeChord | undefined {
+  const tones = new Set(chord.tones.map(({ pitchClass }) => pitchClass));
+  const triad = chord.tones.filter(({ degree }) => TRIAD_DEGREES.has(degree));
+  const needed = new Set(triad.map(({ pitchClass }) => pitchClass));
+  const runs = [...runsOf(harp, 'blow', tones), ...runsOf(harp, 'draw', tones)];
+  let longest: WholeChord | undefined;
+  for (const run of runs) {
+    if (!soundsAll(harp, run, needed)) continue;
+    if (longest === undefined || run.to - run.from > longest.to - longest.from) longest = run;
+  }
+  return longest;
+}
+
+/** The longest runs of holes whose natural notes on a breath are all among `tones`. */
+function runsOf(harp: Harp, breath: Breath, tones: ReadonlySet<PitchClass>): WholeChord[] {
+  const runs: WholeChord[] = [];
+  let from: Hole | undefined;
+  for (const reeds of harp.holes) {
+    if (!tones.has(toPitchClass(reeds[breath]))) {
+      from = undefined;
+      continue;
+    }
+    if (from === undefined) from = reeds.hole;
+    else runs.pop();
+    runs.push(Object.freeze({ breath, from, to: reeds.hole }));
+  }
+  return runs;
+}
+
+function soundsAll(harp: Harp, run: WholeChord, needed: ReadonlySet<PitchClass>): boolean {
+  const reeds = harp.holes.slice(run.from - 1, run.to);
+  const sounded = new Set(reeds.map((hole) => toPitchClass(hole[run.breath])));
+  return [...needed].every((pitchClass) => sounded.has(pitchClass));
+}
