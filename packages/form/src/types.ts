@@ -1,14 +1,23 @@
 import type { Metre } from '@reedplate/line';
 import type { Chord, KeyName, Mode } from '@reedplate/pitch';
 
+/** Ways of feeling the beat: even eighths, swung eighths, and slow beats each of three eighths. */
+export const FEELS = Object.freeze(['straight', 'shuffle', 'slow-12/8'] as const);
+
 /** How the beat is felt. */
-export type Feel = 'straight' | 'shuffle' | 'slow-12/8';
+export type Feel = (typeof FEELS)[number];
 
 /** A chord within a bar of a form. */
 export interface FormChord {
   /** Roman numeral in canonical text, as `Numeral.text` of `@reedplate/pitch`; null is no chord (N.C.). */
   readonly numeral: string | null;
-  /** Share of the bar, in parts: chords of weights 3 and 1 take three quarters and one quarter. A whole number from 1. */
+  /**
+   * Share of the bar, in parts: chords of weights 3 and 1 take three quarters and one quarter. A
+   * whole number from 1 to 64.
+   * @minimum 1
+   * @maximum 64
+   * @asType integer
+   */
   readonly weight: number;
 }
 

@@ -1,0 +1,74 @@
+import { type BarBeat, tickAt } from '@reedplate/line';
+import { ReedplateError, requireInteger } from '@reedplate/pitch';
+import type { Chart, ChordSpan } from './types.js';
+
+/**
+ * The chord sounding at a tick of a chart, in logarithmic time; `undefined` in the pickup, where
+ * no chord sounds yet.
+ *
+ * @param tick whole number from 0, before the end of the chart
+ * @throws ReedplateError `NUMBER_RANGE`
+ * @example
+ * ```ts
+ * import { chordAt, formById, makeChart } from '@reedplate/form';
+ *
+ * const chart = makeChart(formById('quick-change'), { key: 'G', pickup: 960 });
+ * chordAt(chart, 4800)?.chord?.symbol; // => 'C7'
+ * chordAt(chart, 0); // => undefined
+ * chordAt(chart, 1e9); // throws NUMBER_RANGE
+ * ```
+ */
+export function chordAt(chart: Chart, tick: number): ChordSpan | undefined {
+  requireInteger(tick, { min: 0, max: chartEnd(chart) - 1, what: 'a tick of the chart' });
+  return chart.spans[lastStartedAt(chart.spans, tick)];
+}
+
+/**
+ * The chord sounding at a bar and beat of a chart, as {@link chordAt}.
+ *
+ * @throws ReedplateError `NUMBER_RANGE`
+ * @example
+ * ```ts
+ * import { chordAtBeat, formById, makeChart } from '@reedplate/form';
+ *
+ * const chart = makeChart(formById('quick-change'), { key: 'G' });
+ * chordAtBeat(chart, { bar: 2, beat: 3 })?.numeral; // => 'IV7'
+ * chordAtBeat(chart, { bar: 13, beat: 1 }); // throws NUMBER_RANGE
+ * ```
+ */
+export function chordAtBeat(chart: Chart, place: BarBeat): ChordSpan | undefined {
+  const tick = tickAt(place, chart);
+  if (tick < chartEnd(chart)) return chordAt(chart, tick);
+  throw new ReedplateError({
+    code: 'NUMBER_RANGE',
+    value: place,
+    expected: `a bar from 1 to ${chart.bars}`,
+    where: { bar: place.bar, beat: place.beat },
+  });
+}
+
+/**
+ * The first tick after a chart.
+ *
+ * @example
+ * ```ts
+ * import { chartEnd, formById, makeChart } from '@reedplate/form';
+ *
+ * chartEnd(makeChart(formById('basic'), { key: 'G' })); // => 46080
+ * ```
+ */
+export function chartEnd({ spans, pickup }: Chart): number {
+  return spans.at(-1)?.end ?? pickup;
+}
+
+/** Index of the last span that begins at or before a tick, −1 where none does; by halving. */
+export function lastStartedAt(spans: readonly ChordSpan[], tick: number): number {
+  let low = 0;
+  let high = spans.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((spans[middle]?.start ?? Number.POSITIVE_INFINITY) <= tick) low = middle + 1;
+    else high = middle;
+  }
+  return low - 1;
+}

@@ -1,0 +1,88 @@
+import type { FormRow } from './form-row.js';
+import { SOURCES } from './sources.js';
+
+/** Eight bars, with the qualities their sources print. */
+export const EIGHT_BAR_FORMS: readonly FormRow[] = [
+  {
+    id: 'eight-bar',
+    name: 'Eight-bar',
+    description: 'I for two bars, IV for two, then I–V and a turnaround in half bars.',
+    use: 'The commonest eight-bar blues.',
+    source: SOURCES.eightBar,
+    bars: `| I | % | IV | % |
+           | I | V | I IV | I V |`,
+  },
+  {
+    id: 'eight-bar-five-second',
+    name: 'Eight-bar, V in bar 2',
+    description: 'V already in bar 2, then IV for two bars; V and IV share bar 6.',
+    use: 'Slow eight-bar blues.',
+    source: SOURCES.eightBar,
+    bars: `| I | V7 | IV7 | % |
+           | I | V7 IV7 | I | V7 |`,
+  },
+  {
+    id: 'eight-bar-five-second-sevenths',
+    name: 'Eight-bar, V in bar 2, sevenths throughout',
+    description: 'V in bar 2, IV for two bars, then I and V in turn.',
+    use: 'Eight-bar shuffles.',
+    source: SOURCES.eightBar,
+    bars: `| I7 | V7 | IV7 | % |
+           | I7 | V7 | I7 | V7 |`,
+  },
+  {
+    id: 'eight-bar-late-four',
+    name: 'Eight-bar, IV in bar 5, V–I',
+    description: 'Four bars of I, two of IV, then V and I.',
+    use: 'Boogie and vaudeville blues.',
+    source: SOURCES.eightBar,
+    bars: `| I | % | % | % |
+           | IV | % | V | I |`,
+  },
+  {
+    id: 'eight-bar-late-four-open',
+    name: 'Eight-bar, IV in bar 5, V–V',
+    description: 'Four bars of I, two of IV and two of V: it asks for the next chorus.',
+    use: 'Riff tunes.',
+    source: SOURCES.eightBar,
+    bars: `| I | % | % | % |
+           | IV | % | V | % |`,
+  },
+  {
+    id: 'eight-bar-four-five',
+    name: 'Eight-bar, IV–V–I–V',
+    description: 'Four bars of I, then IV, V, I and V, a bar each.',
+    use: 'Jump blues.',
+    source: SOURCES.eightBar,
+    bars: `| I7 | % | % | % |
+           | IV7 | V7 | I7 | V7 |`,
+  },
+  {
+    id: 'eight-bar-minor-four',
+    name: 'Eight-bar with minor iv',
+    description: 'I turns to I7, IV to iv, then I and V in turn.',
+    use: 'Soul blues and ballads in six-eight.',
+    source: `${SOURCES.eightBarOlder}; metre: ${SOURCES.memory}`,
+    bars: `straight 6/8
+           | I | I7 | IV | iv |
+           | I | V | I | V |`,
+  },
+  {
+    id: 'eight-bar-plagal',
+    name: 'Eight-bar, half-bar IV',
+    description: 'IV touched in every other bar of the first line and V only in half of bar 7.',
+    use: 'Gospel blues.',
+    source: `${SOURCES.eightBarOlder}, reduced from beats to bars`,
+    bars: `| I IV | I | IV | I |
+           | IV | I | I V | I |`,
+  },
+  {
+    id: 'eight-bar-last-eight',
+    name: 'Eight-bar, the last eight of twelve',
+    description: 'The basic twelve bars without the first four.',
+    use: 'Short verses and solos.',
+    source: SOURCES.eightBar,
+    bars: `| IV | % | I | % |
+           | V | IV | I | % |`,
+  },
+];

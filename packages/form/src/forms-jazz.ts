@@ -1,0 +1,76 @@
+import type { FormRow } from './form-row.js';
+import { SOURCES } from './sources.js';
+
+/** Twelve bars with ii–V, secondary dominants and major sevenths. */
+export const JAZZ_FORMS: readonly FormRow[] = [
+  {
+    id: 'jazz',
+    name: 'Jazz twelve-bar',
+    description: 'The quick change with ii–V in bars 9 and 10 and a turnaround through VI.',
+    use: 'Jam sessions in jazz.',
+    source: SOURCES.commonPractice,
+    bars: `| I7 | IV7 | I7 | % |
+           | IV7 | % | I7 | % |
+           | ii7 | V7 | I7 V7/ii | ii7 V7 |`,
+  },
+  {
+    id: 'jazz-six-dominant',
+    name: 'Jazz twelve-bar with VI7 in bar 8',
+    description: 'VI7 in bar 8 leads to ii–V in bars 9 and 10; no turnaround.',
+    use: 'Swing; the last chorus of the jazz form.',
+    source: `${SOURCES.commonPractice}; the VI7 of bar 8: ${SOURCES.twelveBar}`,
+    bars: `| I7 | IV7 | I7 | % |
+           | IV7 | % | I7 | VI7 |
+           | ii7 | V7 | I7 | % |`,
+  },
+  {
+    id: 'bebop',
+    name: 'Bebop twelve-bar',
+    description: 'v–I into IV, ♯IV diminished, iii–VI into ii–V, and a full turnaround.',
+    use: 'Bebop.',
+    source: `${SOURCES.memory}; the VI7♭9 of bar 8: ${SOURCES.twelveBar}`,
+    bars: `| I7 | IV7 | I7 | v7 I7 |
+           | IV7 | #IVdim7 | I7 | iii7 VI7b9 |
+           | ii7 | V7 | I7 VI7 | ii7 V7 |`,
+  },
+  {
+    id: 'jazz-tritone',
+    name: 'Jazz twelve-bar with tritone substitutes',
+    description: '♭V7 leads into IV and ♭VI7–♭II7 close: each dominant a tritone from the usual.',
+    use: 'Modern jazz.',
+    source: SOURCES.memory,
+    bars: `| I7 | IV7 | I7 | v7 bV7 |
+           | IV7 | #IVdim7 | I7 | VI7 |
+           | ii7 | bII7 | I7 bIII7 | bVI7 bII7 |`,
+  },
+  {
+    id: 'swing-major-seventh',
+    name: 'Swing twelve-bar in major sevenths',
+    description: 'Major sevenths on I and a chain of ii–V pairs down to IV and on to ii–V.',
+    use: 'Swing and bebop.',
+    source: SOURCES.memory,
+    bars: `| Imaj7 | viim7b5 III7 | vi7 II7 | v7 I7 |
+           | IV7 | iv7 bVII7 | iii7 VI7 | biii7 bVI7 |
+           | ii7 | V7 | iii7 VI7 | ii7 V7 |`,
+  },
+  {
+    id: 'swing-major-seventh-simple',
+    name: 'Swing twelve-bar, major sevenths on I',
+    description: 'Major sevenths on I, a diminished passing chord, and ii–V for the cadence.',
+    use: 'Swing ballads and vocal blues.',
+    source: SOURCES.memory,
+    bars: `| Imaj7 | IV7 | Imaj7 | v7 I7 |
+           | IVmaj7 | #IVdim7 | Imaj7 | VI7 |
+           | ii7 | V7 | Imaj7 VI7 | ii7 V7 |`,
+  },
+  {
+    id: 'swing-sixths',
+    name: 'Swing twelve-bar in sixths',
+    description: 'Sixth chords on I, a minor IV in bar 6, and VI7–II7 before V.',
+    use: 'Swing and jump blues.',
+    source: SOURCES.memory,
+    bars: `| I6 | IV7 | I6 | I7 |
+           | IV7 | iv6 | I6 | VI7 |
+           | II7 | V7 | I6 | V7 |`,
+  },
+];

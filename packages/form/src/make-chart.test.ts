@@ -1,0 +1,94 @@
+import { describe, expect, test } from 'vitest';
+import { formById } from './catalogue.js';
+import { makeChart } from './make-chart.js';
+import { parseForm } from './parse-form.js';
+import { toMinor } from './to-minor.js';
+
+const symbols = (...args: Parameters<typeof makeChart>) =>
+  makeChart(...args).spans.map(({ chord }) => chord?.symbol ?? 'N.C.');
+
+describe('makeChart', () => {
+  test('makeChart spells a quick change in G', () => {
+    expect(symbols(formById('quick-change'), { key: 'G' })).toEqual(
+      'G7 C7 G7 G7 C7 C7 G7 G7 D7 C7 G7 D7'.split(' '),
+    );
+  });
+
+  test('makeChart spells for the key: IV7 in A♭ is D♭7, iv in C♯ minor is F♯m', () => {
+    expect(symbols(formById('basic'), { key: 'Ab' })[4]).toBe('Db7');
+    expect(symbols(formById('minor-five-minor'), { key: 'C#m' })[4]).toBe('F#m');
+  });
+
+  test('makeChart takes a tonic alone in the mode of the form', () => {
+    expect(makeChart(formById('minor'), { key: 'A' }).key).toBe('Am');
+  });
+
+  test('makeChart refuses a minor key for a major form', () => {
+    expect(() => makeChart(formById('basic'), { key: 'Am' })).toThrow(
+      expect.objectContaining({ code: 'OPTION_UNKNOWN', nearest: 'A' }),
+    );
+    expect(makeChart(toMinor(formById('basic')), { key: 'Am' }).key).toBe('Am');
+  });
+
+  test('makeChart places chords by their shares of the bar', () => {
+    const { spans } = makeChart(parseForm('I7 / / V7 | I7 IV7 I7'), { key: 'C' });
+    expect(spans.map(({ start, end }) => [start, end])).toEqual([
+      [0, 2880],
+      [2880, 3840],
+      [3840, 5120],
+      [5120, 6400],
+      [6400, 7680],
+    ]);
+    expect(spans.map(({ beat }) => beat)).toEqual([1, 4, 1, 1 + 1280 / 960, 1 + 2560 / 960]);
+  });
+
+  test('makeChart counts beats as they are felt: a half bar of 12/8 is two beats', () => {
+    const { spans } = makeChart(parseForm('12/8 I7 V7'), { key: 'C' });
+    expect(spans.map(({ beat, start }) => [beat, start])).toEqual([
+      [1, 0],
+      [3, 2880],
+    ]);
+  });
+
+  test('makeChart repeats the form for every chorus and counts bars of both', () => {
+    const { spans, bars } = makeChart(formById('basic'), { key: 'E', choruses: 3, pickup: 960 });
+    expect(bars).toBe(36);
+    expect(spans[0]?.start).toBe(960);
+    expect(spans[12]).toMatchObject({ chorus: 2, bar: 13, barOfForm: 1 });
+    expect(spans[35]).toMatchObject({ chorus: 3, bar: 36, barOfForm: 12 });
+  });
+
+  test('makeChart keeps tempo, metre and feel, from the options before the form', () => {
+    const chart = makeChart(formById('slow-ninths'), { key: 'G', tempo: 60 });
+    expect(chart).toMatchObject({ tempo: 60, metre: '12/8', feel: 'slow-12/8' });
+    const told = makeChart(formById('slow-ninths'), { key: 'G', metre: '4/4', feel: 'straight' });
+    expect(told).toMatchObject({ metre: '4/4', feel: 'straight' });
+    expect('tempo' in told).toBe(false);
+  });
+
+  test('makeChart leaves a break without chord', () => {
+    const { spans } = makeChart(parseForm('I7 | N.C. | I7'), { key: 'C' });
+    expect(spans[1]).toMatchObject({ numeral: null, chord: null });
+  });
+
+  test('makeChart gives frozen JSON', () => {
+    const chart = makeChart(formById('bebop'), { key: 'F', choruses: 2 });
+    expect(JSON.parse(JSON.stringify(chart))).toEqual(chart);
+    expect(Object.isFrozen(chart.spans)).toBe(true);
+    expect(Object.isFrozen(chart.spans[3])).toBe(true);
+  });
+
+  test.each([
+    [{ key: 'H' }, 'KEY_UNKNOWN'],
+    [{ key: 'C', choruses: 0 }, 'NUMBER_RANGE'],
+    [{ key: 'C', choruses: 1001 }, 'NUMBER_RANGE'],
+    [{ key: 'C', pickup: 3840 }, 'NUMBER_RANGE'],
+    [{ key: 'C', pickup: 0.5 }, 'NUMBER_RANGE'],
+    [{ key: 'C', tempo: 0 }, 'NUMBER_RANGE'],
+    [{ key: 'C', tempo: Number.NaN }, 'NUMBER_RANGE'],
+    [{ key: 'C', metre: '4/5' as '4/4' }, 'METRE_UNKNOWN'],
+    [{ key: 'C', feel: 'swing' as 'shuffle' }, 'OPTION_UNKNOWN'],
+  ])('makeChart refuses %j with %s', (options, code) => {
+    expect(() => makeChart(formById('basic'), options)).toThrow(expect.objectContaining({ code }));
+  });
+});

@@ -1,0 +1,157 @@
+import { type Metre, readMetre } from '@reedplate/line';
+import {
+  chordOfNumeral,
+  isReedplateError,
+  type Mode,
+  type Numeral,
+  parseKey,
+  parseNumeral,
+  ReedplateError,
+  requireInteger,
+  requireOneOf,
+} from '@reedplate/pitch';
+import { FEELS, type Feel, type Form, type FormBar, type FormChord } from './types.js';
+
+/** What a form is called, how it is felt and where it comes from. */
+export interface FormDetails {
+  /** Lower-case words with hyphens; default `custom`. */
+  readonly id?: string;
+  /** Default `Custom form`. */
+  readonly name?: string;
+  /** Default empty. */
+  readonly description?: string;
+  /** Default `4/4`. */
+  readonly metre?: Metre;
+  /** Default `shuffle`. */
+  readonly feel?: Feel;
+  /** Where it is used; default empty. */
+  readonly use?: string;
+  /** Default `not stated`. */
+  readonly source?: string;
+}
+
+/** Most bars of a form: forty choruses of twelve and more. */
+export const MOST_BARS = 1024;
+
+/** Finest division of a bar, so that every share lasts at least a tick in every metre. */
+export const MOST_SHARES = 64;
+
+const ID = /^[a-z0-9]+(?:-[a-z0-9]+)*$/u;
+
+/**
+ * Makes a form from its bars: checked, frozen, numerals in canonical text and the shares of each
+ * bar in lowest terms. The mode is that of the first tonic chord, major where there is none.
+ *
+ * @param bars 1 to 1024 bars, each of 1 to 64 shares in all
+ * @throws ReedplateError `FORM_INVALID` with `where.bar`, or `METRE_UNKNOWN`
+ * @example
+ * ```ts
+ * import { makeForm } from '@reedplate/form';
+ *
+ * const vamp = makeForm([[{ numeral: 'i7', weight: 1 }]], { id: 'minor-vamp' });
+ * vamp.mode; // => 'minor'
+ * makeForm([[{ numeral: 'H7', weight: 1 }]]); // throws FORM_INVALID
+ * ```
+ */
+export function makeForm(bars: readonly FormBar[], details: FormDetails = {}): Form {
+  const { id = 'custom', name = 'Custom form', description = '', use = '' } = details;
+  const { metre = '4/4', feel = 'shuffle', source = 'not stated' } = details;
+  if (!Array.isArray(bars) || bars.length === 0 || bars.length > MOST_BARS) {
+    throw invalid(bars, `a list of 1 to ${MOST_BARS} bars`);
+  }
+  readMetre(metre);
+  const checked = bars.map(checkBar);
+  return Object.freeze({
+    id: checkId(id),
+    name: checkText(name, 'name'),
+    description: checkText(description, 'description'),
+    mode: modeOf(checked),
+    metre,
+    feel: requireOneOf(feel, FEELS, { what: 'a feel' }),
+    bars: Object.freeze(checked),
+    use: checkText(use, 'use'),
+    source: checkText(source, 'source'),
+  });
+}
+
+function checkBar(bar: FormBar, index: number): FormBar {
+  const where = { bar: index + 1 };
+  if (!Array.isArray(bar) || bar.length === 0) throw invalid(bar, 'at least one chord', where);
+  const chords = bar.map((chord: FormChord) => checkChord(chord, index));
+  const total = chords.reduce((sum, { weight }) => sum + weight, 0);
+  if (total > MOST_SHARES) throw invalid(total, `at most ${MOST_SHARES} shares`, where);
+  const common = chords.reduce((divisor, { weight }) => commonDivisor(divisor, weight), 0);
+  return Object.freeze(
+    chords.map(({ numeral, weight }) => Object.freeze({ numeral, weight: weight / common })),
+  );
+}
+
+function checkChord(chord: FormChord, index: number): FormChord {
+  const where = { bar: index + 1 };
+  if (typeof chord !== 'object' || chord === null) {
+    throw invalid(chord, 'a chord with numeral and weight', where);
+  }
+  const weight = requireInteger(chord.weight, {
+    min: 1,
+    max: MOST_SHARES,
+    what: 'a weight',
+    code: 'FORM_INVALID',
+    where,
+  });
+  return { numeral: chord.numeral === null ? null : checkNumeral(chord.numeral, index), weight };
+}
+
+function checkNumeral(numeral: string, index: number): string {
+  try {
+    return parseNumeral(numeral).text;
+  } catch (error) {
+    if (!isReedplateError(error)) throw error;
+    const { value, expected, nearest } = error;
+    throw new ReedplateError({
+      code: 'FORM_INVALID',
+      value,
+      expected: `${expected}, or null for no chord`,
+      nearest,
+      where: { bar: index + 1 },
+    });
+  }
+}
+
+function modeOf(bars: readonly FormBar[]): Mode {
+  const numerals = bars.flat().flatMap(({ numeral }) => (numeral === null ? [] : [numeral]));
+  const tonic = numerals.map(parseNumeral).find(isTonic);
+  return tonic !== undefined && isMinorChord(tonic) ? 'minor' : 'major';
+}
+
+function isTonic({ step, alteration, of }: Numeral): boolean {
+  return step === 1 && alteration === 0 && of === undefined;
+}
+
+const C_MAJOR = parseKey('C');
+
+function isMinorChord(numeral: Numeral): boolean {
+  const degrees = chordOfNumeral(numeral, C_MAJOR).tones.map(({ degree }) => degree);
+  return degrees.includes('b3') && !degrees.includes('3');
+}
+
+function commonDivisor(a: number, b: number): number {
+  return b === 0 ? a : commonDivisor(b, a % b);
+}
+
+function checkId(id: unknown): string {
+  if (typeof id === 'string' && ID.test(id)) return id;
+  throw invalid(id, 'an id of lower-case words with hyphens', { path: 'id' });
+}
+
+function checkText(text: unknown, path: string): string {
+  if (typeof text === 'string') return text;
+  throw invalid(text, 'text', { path });
+}
+
+function invalid(
+  value: unknown,
+  expected: string,
+  where: { readonly bar?: number; readonly path?: string } = {},
+): ReedplateError {
+  return new ReedplateError({ code: 'FORM_INVALID', value, expected, where });
+}

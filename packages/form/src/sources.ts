@@ -1,0 +1,13 @@
+/** Publications that forms and turnarounds rest on, as the catalogue names them. */
+export const SOURCES = {
+  twelveBar: 'Wikipedia, "Twelve-bar blues"',
+  eightBar: 'Wikipedia, "Eight-bar blues"',
+  eightBarOlder: 'Wikipedia, "Eight-bar blues", an older revision',
+  sixteenBar: 'Wikipedia, "Sixteen-bar blues"',
+  sixteenBarOlder: 'Wikipedia, "Sixteen-bar blues", an older revision',
+  minor: 'OnMusic Dictionary, "12-bar minor blues"',
+  magazine: 'Premier Guitar, "Style Guide: Essential Blues Progressions", p. 3',
+  doubled: 'Jarrett & Day, composition handbook, p. 153',
+  commonPractice: 'common practice',
+  memory: 'from memory',
+} as const;
