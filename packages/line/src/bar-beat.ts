@@ -1,5 +1,5 @@
 import { ReedplateError, requireInteger } from '@reedplate/pitch';
-import { type Metre, readMetre } from './metre.js';
+import { type Metre, type MetreParts, readMetre } from './metre.js';
 
 /** A place in music as people count it, both numbers from 1; the pickup is bar 0. */
 export interface BarBeat {
@@ -11,7 +11,7 @@ export interface BarBeat {
 /** The grid that ticks are counted on. */
 export interface Grid {
   readonly metre: Metre;
-  /** Ticks before bar 1. */
+  /** Ticks before bar 1, from 0 and less than a bar. */
   readonly pickup: number;
 }
 
@@ -28,9 +28,9 @@ export interface Grid {
  * barBeatAt(0, { metre: '4/4', pickup: 960 }); // => { bar: 0, beat: 4 }
  * ```
  */
-export function barBeatAt(tick: number, { metre, pickup }: Grid): BarBeat {
+export function barBeatAt(tick: number, grid: Grid): BarBeat {
   requireInteger(tick, { min: 0, what: 'a tick' });
-  const { barTicks, beatTicks } = readMetre(metre);
+  const { barTicks, beatTicks, pickup } = readGrid(grid);
   const fromBarOne = tick - pickup;
   const bar = Math.floor(fromBarOne / barTicks);
   return Object.freeze({ bar: bar + 1, beat: (fromBarOne - bar * barTicks) / beatTicks + 1 });
@@ -39,25 +39,42 @@ export function barBeatAt(tick: number, { metre, pickup }: Grid): BarBeat {
 /**
  * The tick at a bar and beat: the inverse of {@link barBeatAt}.
  *
- * @throws ReedplateError `NUMBER_RANGE` for a place before the line, or between ticks
+ * @param place a bar from 0 (the pickup), and a beat from 1 to less than the next bar's first
+ * @throws ReedplateError `NUMBER_RANGE` for a place before the line, past its bar or between ticks;
+ * `METRE_UNKNOWN`
  * @example
  * ```ts
  * import { tickAt } from '@reedplate/line';
  *
  * tickAt({ bar: 2, beat: 1.5 }, { metre: '4/4', pickup: 0 }); // => 4320
  * tickAt({ bar: 0, beat: 1 }, { metre: '4/4', pickup: 960 }); // throws NUMBER_RANGE
+ * tickAt({ bar: 1, beat: 5 }, { metre: '4/4', pickup: 0 }); // throws NUMBER_RANGE
  * ```
  */
-export function tickAt({ bar, beat }: BarBeat, { metre, pickup }: Grid): number {
-  const { barTicks, beatTicks } = readMetre(metre);
-  const exact = pickup + (bar - 1) * barTicks + (beat - 1) * beatTicks;
-  const tick = Math.round(exact);
+export function tickAt(place: BarBeat, grid: Grid): number {
+  const { barTicks, beatTicks, beatsPerBar, pickup } = readGrid(grid);
+  const bar = requireInteger(place.bar, { min: 0, what: 'a bar', where: { bar: place.bar } });
+  const exact = (place.beat - 1) * beatTicks;
   // A beat such as 1 + 1/3 is not exact in binary, so the tick it means is the nearest one.
-  if (tick >= 0 && Math.abs(exact - tick) < 1e-3) return tick;
+  const inBar = Math.round(exact);
+  const tick = pickup + (bar - 1) * barTicks + inBar;
+  const isOnTick = Math.abs(exact - inBar) < LARGEST_ROUNDING;
+  if (isOnTick && inBar >= 0 && inBar < barTicks && tick >= 0) {
+    return requireInteger(tick, { what: 'a tick', where: { bar, beat: place.beat } });
+  }
   throw new ReedplateError({
     code: 'NUMBER_RANGE',
-    value: { bar, beat },
-    expected: 'a place on a tick, not before the line begins',
-    where: { bar, beat },
+    value: place.beat,
+    expected: `a beat on a tick, from 1 to less than ${beatsPerBar + 1}, not before the line begins`,
+    where: { bar, beat: place.beat },
   });
+}
+
+/** Parts of a tick by which a beat that was computed may be off. */
+const LARGEST_ROUNDING = 1e-3;
+
+function readGrid({ metre, pickup }: Grid): MetreParts & { readonly pickup: number } {
+  const parts = readMetre(metre);
+  requireInteger(pickup, { min: 0, max: parts.barTicks - 1, what: 'the ticks of a pickup' });
+  return { ...parts, pickup };
 }

@@ -32,9 +32,9 @@ export interface Line {
    * @asType integer
    */
   readonly pickup: number;
-  /** Felt beats a minute, where known. */
+  /** Felt beats a minute, above 0 and at most 1000, where known. */
   readonly tempo?: number;
   readonly title?: string;
-  /** By start, then by pitch. */
+  /** By start, then by pitch, then by duration. */
   readonly notes: readonly TimedNote[];
 }

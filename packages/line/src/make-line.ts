@@ -1,4 +1,5 @@
-import { type ErrorPlace, HIGHEST_MIDI, ReedplateError, requireInteger } from '@reedplate/pitch';
+import { type ErrorPlace, HIGHEST_MIDI, requireInteger, requirePositive } from '@reedplate/pitch';
+import { invalidLine } from './invalid-line.js';
 import type { Line, TimedNote } from './line.js';
 import { type Metre, readMetre } from './metre.js';
 
@@ -19,10 +20,11 @@ const LATEST_TICK = 2 ** 40;
 const FASTEST_TEMPO = 1000;
 
 /**
- * Makes a line from notes: checked, sorted by start and then pitch, frozen. The notes given are
- * not changed. A line may be empty; what needs a note says so.
+ * Makes a line from notes: checked, sorted by start, then pitch, then duration, frozen. The notes
+ * given are not changed. A line may be empty; what needs a note says so.
  *
- * @throws ReedplateError `LINE_INVALID` with `where.path` and `where.index` of the note, or `METRE_UNKNOWN`
+ * @throws ReedplateError `LINE_INVALID` with `where.path` (and `where.index` of a note), or
+ * `METRE_UNKNOWN`
  * @example
  * ```ts
  * import { makeLine } from '@reedplate/line';
@@ -34,7 +36,9 @@ const FASTEST_TEMPO = 1000;
 export function makeLine(notes: readonly TimedNote[], options: LineOptions = {}): Line {
   const { metre = '4/4', pickup = 0, tempo, title } = options;
   const { barTicks } = readMetre(metre);
-  const checked = notes.map(checkNote).sort((a, b) => a.start - b.start || a.pitch - b.pitch);
+  if (!Array.isArray(notes)) throw invalidLine(notes, 'a list of notes', { path: 'notes' });
+  // Array.from visits the gaps of a sparse list too, which map would pass over.
+  const checked = Array.from(notes as readonly TimedNote[], checkNote).sort(inOrder);
   return Object.freeze({
     metre,
     pickup: requireTicks(pickup, 0, barTicks - 1, { path: 'pickup' }),
@@ -44,9 +48,14 @@ export function makeLine(notes: readonly TimedNote[], options: LineOptions = {})
   });
 }
 
+/** The length settles what start and pitch leave open, so that order never hangs on the input's. */
+function inOrder(a: TimedNote, b: TimedNote): number {
+  return a.start - b.start || a.pitch - b.pitch || a.duration - b.duration;
+}
+
 function checkNote(note: TimedNote, index: number): TimedNote {
   if (typeof note !== 'object' || note === null) {
-    throw invalid(note, 'a note with start, duration and pitch', {
+    throw invalidLine(note, 'a note with start, duration and pitch', {
       path: `notes[${index}]`,
       index,
     });
@@ -69,15 +78,15 @@ function requireTicks(value: unknown, min: number, max: number, where: ErrorPlac
 }
 
 function checkTempo(tempo: unknown): number {
-  if (typeof tempo === 'number' && tempo > 0 && tempo <= FASTEST_TEMPO) return tempo;
-  throw invalid(tempo, 'felt beats a minute, above 0 and at most 1000', { path: 'tempo' });
+  return requirePositive(tempo, {
+    max: FASTEST_TEMPO,
+    what: 'felt beats a minute',
+    code: 'LINE_INVALID',
+    where: { path: 'tempo' },
+  });
 }
 
 function checkTitle(title: unknown): string {
   if (typeof title === 'string') return title;
-  throw invalid(title, 'text', { path: 'title' });
-}
-
-function invalid(value: unknown, expected: string, where: ErrorPlace): ReedplateError {
-  return new ReedplateError({ code: 'LINE_INVALID', value, expected, where });
+  throw invalidLine(title, 'text', { path: 'title' });
 }

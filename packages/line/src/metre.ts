@@ -1,10 +1,10 @@
-import { ReedplateError } from '@reedplate/pitch';
+import { nearestOf, ReedplateError } from '@reedplate/pitch';
 import { TICKS_PER_QUARTER } from './ticks.js';
 
-/** Note values a metre can count in: half, quarter, eighth, sixteenth, whole. */
+/** Note values a metre can count in, as parts of a whole note: whole to sixteenth. */
 export type MetreUnit = 1 | 2 | 4 | 8 | 16;
 
-/** A time signature as written: `4/4`, `12/8`. */
+/** A time signature as written: `4/4`, `12/8`; 1 to 32 of its unit in a bar. */
 export type Metre = `${number}/${MetreUnit}`;
 
 /** A metre taken apart, with its lengths in ticks. */
@@ -12,8 +12,9 @@ export interface MetreParts {
   /** Upper number of the signature, 1 to 32. */
   readonly numerator: number;
   readonly denominator: MetreUnit;
+  /** Length of a bar in ticks. */
   readonly barTicks: number;
-  /** Length of a felt beat: in 6/8, 9/8 and 12/8 a dotted quarter, else the unit written. */
+  /** Length of a felt beat in ticks: in 6/8, 9/8 and 12/8 a dotted quarter, else the unit written. */
   readonly beatTicks: number;
   /** Felt beats in a bar: 4 in 4/4 and in 12/8. */
   readonly beatsPerBar: number;
@@ -23,7 +24,8 @@ const SIGNATURE = /^([1-9]\d?)\/(1|2|4|8|16)$/u;
 const LARGEST_NUMERATOR = 32;
 
 /**
- * Reads a time signature.
+ * Reads a time signature. Metres of 6, 9, 12 and so on eighths or sixteenths are felt in groups of
+ * three; all others in the unit written.
  *
  * @throws ReedplateError `METRE_UNKNOWN`
  * @example
@@ -57,11 +59,14 @@ function isCompound(numerator: number, denominator: MetreUnit): boolean {
   return denominator >= 8 && numerator > 3 && numerator % 3 === 0;
 }
 
+/** Metres worth suggesting, the likeliest first. */
+const USUAL_METRES: readonly Metre[] = ['4/4', '12/8', '3/4', '6/8', '2/4', '9/8', '2/2'];
+
 function unknownMetre(metre: unknown): ReedplateError {
   return new ReedplateError({
     code: 'METRE_UNKNOWN',
     value: metre,
-    expected: 'a time signature such as 4/4, 3/4, 6/8 or 12/8',
-    nearest: '4/4',
+    expected: 'a time signature such as 4/4, 3/4, 6/8 or 12/8, of 1 to 32 units',
+    nearest: typeof metre === 'string' ? nearestOf(metre, USUAL_METRES) : undefined,
   });
 }

@@ -1,7 +1,7 @@
-import { type ErrorPlace, ReedplateError } from '@reedplate/pitch';
+import { ReedplateError, requireOneOf } from '@reedplate/pitch';
+import { invalidLine } from './invalid-line.js';
 import type { Line, TimedNote } from './line.js';
-import { makeLine } from './make-line.js';
-import type { Metre } from './metre.js';
+import { type LineOptions, makeLine } from './make-line.js';
 
 /**
  * Reads a line from parsed JSON, or from JSON text: the shape of {@link Line}, with `metre`
@@ -21,42 +21,36 @@ import type { Metre } from './metre.js';
 export function readLine(json: unknown): Line {
   const value = typeof json === 'string' ? parseJson(json) : json;
   const { notes, ...options } = requireFields(value, LINE_FIELDS, '');
-  if (!Array.isArray(notes)) throw invalid(notes, 'a list of notes', { path: 'notes' });
-  notes.forEach((note: unknown, index) => {
-    requireFields(note, NOTE_FIELDS, `notes[${index}]`);
-  });
+  if (!Array.isArray(notes)) throw invalidLine(notes, 'a list of notes', { path: 'notes' });
+  for (const [index, note] of notes.entries()) requireFields(note, NOTE_FIELDS, `notes[${index}]`);
   // makeLine checks each value; here only the shape is known to be right.
-  return makeLine(notes as readonly TimedNote[], options as { readonly metre?: Metre });
+  return makeLine(notes as readonly TimedNote[], options as LineOptions);
 }
 
-const LINE_FIELDS: ReadonlySet<string> = new Set(['metre', 'pickup', 'tempo', 'title', 'notes']);
-const NOTE_FIELDS: ReadonlySet<string> = new Set(['start', 'duration', 'pitch']);
+const LINE_FIELDS = ['metre', 'pickup', 'tempo', 'title', 'notes'] as const;
+const NOTE_FIELDS = ['start', 'duration', 'pitch'] as const;
 
 function parseJson(text: string): unknown {
   try {
     return JSON.parse(text);
   } catch (error) {
-    const reason = error instanceof Error ? error.message : 'JSON';
-    throw new ReedplateError({ code: 'JSON_MALFORMED', value: text, expected: `JSON (${reason})` });
+    const reason = error instanceof Error ? ` (${error.message})` : '';
+    throw new ReedplateError({ code: 'JSON_MALFORMED', value: text, expected: `JSON${reason}` });
   }
 }
 
 function requireFields(
   value: unknown,
-  known: ReadonlySet<string>,
+  known: readonly string[],
   path: string,
 ): Readonly<Record<string, unknown>> {
-  const where = path === '' ? {} : { path };
   if (typeof value !== 'object' || value === null || Array.isArray(value)) {
-    throw invalid(value, `an object with ${[...known].join(', ')}`, where);
+    const where = path === '' ? {} : { path };
+    throw invalidLine(value, `an object with ${known.join(', ')}`, where);
   }
   for (const field of Object.keys(value)) {
-    if (known.has(field)) continue;
-    throw invalid(field, `no field but ${[...known].join(', ')}`, where);
+    const where = { path: path === '' ? field : `${path}.${field}` };
+    requireOneOf(field, known, { what: 'one of the fields', code: 'LINE_INVALID', where });
   }
   return value as Readonly<Record<string, unknown>>;
-}
-
-function invalid(value: unknown, expected: string, where: ErrorPlace): ReedplateError {
-  return new ReedplateError({ code: 'LINE_INVALID', value, expected, where });
 }

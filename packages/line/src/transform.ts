@@ -1,21 +1,25 @@
-import { ReedplateError } from '@reedplate/pitch';
+import { ReedplateError, requireInteger } from '@reedplate/pitch';
 import type { Line } from './line.js';
 import { makeLine } from './make-line.js';
 
 /**
  * A line moved up (or down, for negative) by semitones; times stay.
  *
- * @throws ReedplateError `LINE_INVALID` where a note would leave the range of MIDI numbers
+ * @param semitones any whole number
+ * @throws ReedplateError `NUMBER_RANGE` for no whole number, `LINE_INVALID` where a note would leave
+ * the range of MIDI numbers
  * @example
  * ```ts
  * import { makeLine, transposeLine } from '@reedplate/line';
  *
  * const riff = makeLine([{ start: 0, duration: 960, pitch: 67 }]);
  * transposeLine(riff, -5).notes[0]?.pitch; // => 62
+ * transposeLine(riff, 100); // throws LINE_INVALID
  * ```
  */
 export function transposeLine(line: Line, semitones: number): Line {
   const { notes, ...options } = line;
+  requireInteger(semitones, { what: 'semitones' });
   return makeLine(
     notes.map((note) => ({ ...note, pitch: note.pitch + semitones })),
     options,
@@ -44,6 +48,7 @@ export function lineEnd(line: Line): number {
  * ```ts
  * import { makeLine, requireNotes } from '@reedplate/line';
  *
+ * requireNotes(makeLine([{ start: 0, duration: 960, pitch: 67 }])).notes.length; // => 1
  * requireNotes(makeLine([])); // throws LINE_EMPTY
  * ```
  */
@@ -51,7 +56,7 @@ export function requireNotes(line: Line): Line {
   if (line.notes.length > 0) return line;
   throw new ReedplateError({
     code: 'LINE_EMPTY',
-    value: line.title ?? 'the line',
+    value: line,
     expected: 'at least one note',
   });
 }
