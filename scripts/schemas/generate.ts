@@ -1,0 +1,64 @@
+import {
+  type CompletedConfig,
+  createFormatter,
+  createParser,
+  DEFAULT_CONFIG,
+  SchemaGenerator,
+} from 'ts-json-schema-generator';
+import ts from 'typescript';
+import { ROOT } from '../lib/root.mjs';
+import type { SchemaRow } from './schema-table.js';
+
+const CONFIG: CompletedConfig = {
+  ...DEFAULT_CONFIG,
+  additionalProperties: false,
+  expose: 'export',
+  jsDoc: 'extended',
+  sortProps: true,
+};
+
+const indexOf = (dir: string): string => `${ROOT}packages/${dir}/src/index.ts`;
+
+/** The file a row's schema is kept in, from the root of the workspace. */
+export const schemaFile = ({ dir, name }: SchemaRow): string =>
+  `packages/${dir}/schemas/${name}.json`;
+
+/** The schema of each row as the text of its file, made from the types as they now are. */
+export function generateSchemas(rows: readonly SchemaRow[]): ReadonlyMap<string, string> {
+  const program = createProgram([...new Set(rows.map(({ dir }) => indexOf(dir)))]);
+  const generator = new SchemaGenerator(
+    program,
+    createParser(program, CONFIG),
+    createFormatter(CONFIG),
+    CONFIG,
+  );
+  return new Map(
+    rows.map((row) => {
+      const schema = generator.createSchemaFromNodes([exportedType(program, row)]);
+      return [schemaFile(row), `${JSON.stringify(schema, null, 2)}\n`];
+    }),
+  );
+}
+
+function createProgram(files: readonly string[]): ts.Program {
+  const { config } = ts.readConfigFile(`${ROOT}tsconfig.docs.json`, ts.sys.readFile);
+  const { options } = ts.parseJsonConfigFileContent(
+    { ...config, files, include: [] },
+    ts.sys,
+    ROOT,
+  );
+  return ts.createProgram(files, options);
+}
+
+/** The declaration behind a type that a package's index exports, wherever it stands. */
+function exportedType(program: ts.Program, { dir, type }: SchemaRow): ts.Node {
+  const checker = program.getTypeChecker();
+  const source = program.getSourceFile(indexOf(dir));
+  const index = source && checker.getSymbolAtLocation(source);
+  const exported = index && checker.getExportsOfModule(index).find(({ name }) => name === type);
+  const isAlias = exported !== undefined && (exported.flags & ts.SymbolFlags.Alias) !== 0;
+  const symbol = isAlias ? checker.getAliasedSymbol(exported) : exported;
+  const declaration = symbol?.declarations?.[0];
+  if (declaration === undefined) throw new Error(`packages/${dir} exports no type ${type}`);
+  return declaration;
+}

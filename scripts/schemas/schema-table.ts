@@ -1,0 +1,24 @@
+/** A JSON Schema to publish: which exported type of which package it describes. */
+export interface SchemaRow {
+  /** Folder of the package under packages/. */
+  readonly dir: string;
+  readonly type: string;
+  /** Name of the schema: the file is `schemas/<name>.json`. */
+  readonly name: string;
+}
+
+/** Every JSON Schema that the packages publish. */
+export const SCHEMA_TABLE: readonly SchemaRow[] = [
+  { dir: 'layout', type: 'Tuning', name: 'tuning' },
+  { dir: 'layout', type: 'Harp', name: 'harp' },
+  { dir: 'form', type: 'Form', name: 'form' },
+  { dir: 'form', type: 'Chart', name: 'chart' },
+  { dir: 'line', type: 'Line', name: 'line' },
+  { dir: 'chord-tone', type: 'Score', name: 'score' },
+  { dir: 'reedplate', type: 'PickReport', name: 'pick' },
+  { dir: 'reedplate', type: 'MapReport', name: 'map' },
+  { dir: 'reedplate', type: 'ChartReport', name: 'chart' },
+  { dir: 'reedplate', type: 'TargetReport', name: 'target' },
+  { dir: 'reedplate', type: 'PracticeReport', name: 'practice' },
+  { dir: 'reedplate', type: 'ScoreReport', name: 'score' },
+];

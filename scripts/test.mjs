@@ -1,0 +1,31 @@
+import { build } from './build.mjs';
+import { install } from './install.mjs';
+import { runSteps } from './lib/steps.mjs';
+import { tool } from './lib/tools.mjs';
+import { countTests, runTests } from './run-tests.mjs';
+
+await runSteps([
+  ['install', install],
+  ['build', build],
+  ['make the examples of the documentation into tests', () => script('generate-doc-tests')],
+  [
+    'check types of source, tests, examples and scripts',
+    () => tool('tsc', ['-p', 'tsconfig.json']),
+  ],
+  ['check format and lint', () => tool('biome', ['check', '--error-on-warnings'])],
+  ['check manifests and imports', () => script('check-manifests')],
+  ['check licences of what is taken in', () => script('third-party-licences', '--check')],
+  ['inspect, install and use what would be published', () => script('check-packed')],
+  ['run the tests', runTests],
+]);
+console.log(countTests());
+
+/**
+ * Runs one of the scripts beside this one that are written in TypeScript.
+ *
+ * @param {string} name
+ * @param {readonly string[]} args
+ */
+function script(name, ...args) {
+  tool('tsx', [`scripts/${name}.ts`, ...args]);
+}
