@@ -4,12 +4,15 @@
  * @packageDocumentation
  */
 
-export { type BarBeat, barBeatAt, type Grid, tickAt } from './bar-beat.js';
 // Lines
+
 export type { Line, TimedNote } from './line.js';
 export { type LineOptions, makeLine } from './make-line.js';
-export { type Metre, type MetreParts, type MetreUnit, readMetre } from './metre.js';
 export { readLine } from './read-line.js';
-// Time
-export { TICKS_PER_QUARTER } from './ticks.js';
 export { lineEnd, requireNotes, transposeLine } from './transform.js';
+
+// Time
+
+export { type BarBeat, barBeatAt, type Grid, tickAt } from './bar-beat.js';
+export { type Metre, type MetreParts, type MetreUnit, readMetre } from './metre.js';
+export { TICKS_PER_QUARTER } from './ticks.js';

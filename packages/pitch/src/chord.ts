@@ -1,5 +1,5 @@
 import { ACCIDENTAL_PATTERN } from './accidental.js';
-import { type ChordQuality, CANONICAL_SUFFIXES, readChordQuality } from './chord-quality.js';
+import { CANONICAL_SUFFIXES, type ChordQuality, readChordQuality } from './chord-quality.js';
 import type { ChordDegree } from './degree.js';
 import { ReedplateError } from './error.js';
 import { nearestOf } from './nearest.js';

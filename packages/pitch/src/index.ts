@@ -6,36 +6,9 @@
  * @packageDocumentation
  */
 
-// Chords and Roman numerals
-export { type Chord, type ChordTone, parseChord } from './chord.js';
-export { chordSuffixes } from './chord-quality.js';
-export { deepFreeze } from './deep-freeze.js';
-export { type ChordDegree, degreeAbove, SCALE_DEGREES, type ScaleDegree } from './degree.js';
-export { type ErrorDetails, type ErrorPlace, isReedplateError, ReedplateError } from './error.js';
-// Errors and the checks that throw them
-export { ERROR_CODES, type ErrorCode } from './error-codes.js';
+// Notes
+
 export { centsBetween, type FrequencyOptions, frequency } from './frequency.js';
-export {
-  type ChoiceOptions,
-  type IntegerBounds,
-  type PositiveBounds,
-  requireInteger,
-  requireOneOf,
-  requirePositive,
-} from './guard.js';
-// Keys and degrees
-export {
-  type Key,
-  type KeyName,
-  type Mode,
-  parseKey,
-  TONICS,
-  type Tonic,
-  type TransposeKeyOptions,
-  TWELVE_KEYS,
-  transposeKey,
-} from './key.js';
-export { nearestOf } from './nearest.js';
 export {
   HIGHEST_MIDI,
   LOWEST_MIDI,
@@ -55,6 +28,31 @@ export {
   parseNoteName,
   spellOnStep,
 } from './note-name.js';
+export { PITCH_CLASSES, type PitchClass, toPitchClass } from './pitch-class.js';
+export { plainName } from './plain-name.js';
+
+// Keys, degrees and scales
+
+export { type ChordDegree, degreeAbove, SCALE_DEGREES, type ScaleDegree } from './degree.js';
+export {
+  type Key,
+  type KeyName,
+  type Mode,
+  parseKey,
+  TONICS,
+  type Tonic,
+  type TransposeKeyOptions,
+  TWELVE_KEYS,
+  toKey,
+  transposeKey,
+} from './key.js';
+export { parseScale, type Scale, scaleNames } from './scale.js';
+export { spell } from './spell.js';
+
+// Chords and Roman numerals
+
+export { type Chord, type ChordTone, parseChord } from './chord.js';
+export { chordSuffixes } from './chord-quality.js';
 export {
   type Numeral,
   type NumeralAlteration,
@@ -62,9 +60,19 @@ export {
   type NumeralTarget,
   parseNumeral,
 } from './numeral.js';
-// Notes
-export { PITCH_CLASSES, type PitchClass, toPitchClass } from './pitch-class.js';
-export { plainName } from './plain-name.js';
 export { chordOfNumeral, numeralOfChord } from './realise.js';
-export { parseScale, type Scale, scaleNames } from './scale.js';
-export { spell } from './spell.js';
+
+// Errors, and the checks that throw them
+
+export { deepFreeze } from './deep-freeze.js';
+export { type ErrorDetails, type ErrorPlace, isReedplateError, ReedplateError } from './error.js';
+export { ERROR_CODES, type ErrorCode } from './error-codes.js';
+export {
+  type ChoiceOptions,
+  type IntegerBounds,
+  type PositiveBounds,
+  requireInteger,
+  requireOneOf,
+  requirePositive,
+} from './guard.js';
+export { nearestOf } from './nearest.js';
