@@ -2,9 +2,10 @@ import { build } from './build.mjs';
 import { install } from './install.mjs';
 import { runSteps } from './lib/steps.mjs';
 import { tool } from './lib/tools.mjs';
-import { countTests, runTests } from './run-tests.mjs';
+import { countTests, forgetTests, runTests } from './run-tests.mjs';
 
-await runSteps([
+forgetTests();
+const passed = await runSteps([
   ['install', install],
   ['build', build],
   ['make the examples of the documentation into tests', () => script('generate-doc-tests')],
@@ -18,7 +19,11 @@ await runSteps([
   ['inspect, install and use what would be published', () => script('check-packed')],
   ['run the tests', runTests],
 ]);
-console.log(countTests());
+process.exitCode = passed ? 0 : 1;
+
+// The last line of all counts the tests, if they were reached.
+const count = countTests();
+if (count !== undefined) console.log(count);
 
 /**
  * Runs one of the scripts beside this one that are written in TypeScript.

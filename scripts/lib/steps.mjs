@@ -3,10 +3,10 @@ import { performance } from 'node:perf_hooks';
 /** @typedef {readonly [name: string, work: () => unknown]} Step */
 
 /**
- * Runs steps in turn, naming and timing each, and ends the process with exit code 1 at the first
- * that fails.
+ * Runs steps in turn, naming and timing each, until one fails.
  *
  * @param {readonly Step[]} steps
+ * @returns {Promise<boolean>} whether all passed
  */
 export async function runSteps(steps) {
   const started = performance.now();
@@ -18,11 +18,12 @@ export async function runSteps(steps) {
     } catch (error) {
       console.error(`\n[${index + 1}/${steps.length}] ${name}: failed after ${seconds(begun)}`);
       console.error(error instanceof Error ? error.message : error);
-      process.exit(1);
+      return false;
     }
     console.log(`[${index + 1}/${steps.length}] ${name}: done in ${seconds(begun)}`);
   }
   console.log(`\n${steps.length} steps in ${seconds(started)}`);
+  return true;
 }
 
 /** @param {number} begun */
