@@ -1,0 +1,125 @@
+import type { Harp, TechniqueLevel } from '@reedplate/layout';
+import { type Chord, type ChordDegree, parseChord } from '@reedplate/pitch';
+import { chordFamily } from './chord-family.js';
+import { type ChordShape, chordShapes, type ShapeOptions } from './chord-shape.js';
+import type { Clash } from './clash.js';
+import { type Target, targetsOf } from './target.js';
+
+/**
+ * What a harp cannot give a chord: `NO_WHOLE_CHORD`, its root, third and fifth never lie together;
+ * `CONTRADICTING_CHORD`, neighbours hold its root and a clash; `NO_NATURAL_TONE`, a tone is only
+ * had by bending or overbending; `NO_TONE`, a tone is not had at all at this level.
+ */
+export type ChordWarningCode =
+  | 'NO_WHOLE_CHORD'
+  | 'CONTRADICTING_CHORD'
+  | 'NO_NATURAL_TONE'
+  | 'NO_TONE';
+
+/** A plain warning about a chord on a harp. */
+export interface ChordWarning {
+  readonly code: ChordWarningCode;
+  /** The degrees of the chord it is about. */
+  readonly degrees: readonly ChordDegree[];
+  /** For a contradicting chord: the shape, and what clashes in it. */
+  readonly shape?: ChordShape;
+  readonly clash?: Clash;
+}
+
+/** What a harp gives a chord. */
+export interface ChordAvailability {
+  readonly chord: Chord;
+  readonly targets: readonly Target[];
+  /** Shapes with root, third and fifth and no clash: the chord can be played whole. */
+  readonly whole: readonly ChordShape[];
+  /** Shapes with two or more different tones of the chord and no other note. */
+  readonly partial: readonly ChordShape[];
+  readonly warnings: readonly ChordWarning[];
+}
+
+/** How {@link chordAvailability} looks. */
+export interface AvailabilityOptions extends ShapeOptions {
+  /** Default `overbends`. */
+  readonly level?: TechniqueLevel;
+}
+
+/**
+ * What a harp gives a chord: its targets, the shapes that sound it whole or in part, and plain
+ * warnings where it cannot be had or where neighbouring holes contradict it.
+ *
+ * @param chord a chord, or its symbol
+ * @throws ReedplateError `CHORD_UNKNOWN`, or `OPTION_UNKNOWN` for the style
+ * @example
+ * ```ts
+ * import { chordAvailability } from '@reedplate/chord-tone';
+ * import { makeHarp } from '@reedplate/layout';
+ *
+ * const five = chordAvailability('D7', makeHarp('C'));
+ * five.whole; // => []
+ * five.warnings.map(({ code }) => code); // => ['NO_WHOLE_CHORD', 'CONTRADICTING_CHORD', 'NO_NATURAL_TONE']
+ * five.warnings[1]?.shape?.holes; // => [4, 5]
+ * ```
+ */
+export function chordAvailability(
+  chord: Chord | string,
+  harp: Harp,
+  { style = 'traditional', level = 'overbends' }: AvailabilityOptions = {},
+): ChordAvailability {
+  const parsed = typeof chord === 'string' ? parseChord(chord) : chord;
+  const shapes = chordShapes(parsed, harp, { style });
+  const targets = targetsOf(parsed, harp, { level });
+  const whole = shapes.filter(({ triad, clashes }) => triad && clashes.length === 0);
+  const partial = shapes.filter(isPartial);
+  const warnings = [
+    ...(whole.length > 0 || chordFamily(parsed) === 'open' ? [] : [noWholeChord(parsed)]),
+    ...(whole.length > 0 ? [] : contradictingChord(shapes)),
+    ...toneWarnings(parsed, targets),
+  ];
+  return Object.freeze({
+    chord: parsed,
+    targets,
+    whole: Object.freeze(whole),
+    partial: Object.freeze(partial),
+    warnings: Object.freeze(warnings),
+  });
+}
+
+function isPartial({ triad, adds, clashes, tones }: ChordShape): boolean {
+  const different = new Set(tones.map(({ degree }) => degree)).size;
+  return !triad && adds.length === 0 && clashes.length === 0 && different >= 2;
+}
+
+function noWholeChord({ tones }: Chord): ChordWarning {
+  const degrees = tones.slice(0, 3).map(({ degree }) => degree);
+  return Object.freeze({ code: 'NO_WHOLE_CHORD', degrees: Object.freeze(degrees) });
+}
+
+/** The lowest neighbours that hold the root and a note against the third: what a player meets first. */
+function contradictingChord(shapes: readonly ChordShape[]): readonly ChordWarning[] {
+  const shape = shapes.find(
+    ({ gesture, tones, clashes }) =>
+      gesture === 'double-stop' &&
+      tones.some(({ degree }) => degree === '1') &&
+      clashes.some(({ above }) => above === '3' || above === 'b3'),
+  );
+  const clash = shape?.clashes[0];
+  if (shape === undefined || clash === undefined) return [];
+  const degrees = Object.freeze(clash.against === undefined ? [] : [clash.against]);
+  return [Object.freeze({ code: 'CONTRADICTING_CHORD', degrees, shape, clash })];
+}
+
+function toneWarnings({ tones }: Chord, targets: readonly Target[]): readonly ChordWarning[] {
+  const had = new Set(targets.map(({ degree }) => degree));
+  const natural = new Set(
+    targets.filter(({ sounding }) => sounding.technique === 'natural').map(({ degree }) => degree),
+  );
+  const degrees = tones.map(({ degree }) => degree);
+  const missing = degrees.filter((degree) => !had.has(degree));
+  const bent = degrees.filter((degree) => had.has(degree) && !natural.has(degree));
+  return [warnOf('NO_NATURAL_TONE', bent), warnOf('NO_TONE', missing)].flat();
+}
+
+function warnOf(code: ChordWarningCode, degrees: readonly ChordDegree[]): readonly ChordWarning[] {
+  if (degrees.length === 0) return [];
+  return [Object.freeze({ code, degrees: Object.freeze(degrees) })];
+}

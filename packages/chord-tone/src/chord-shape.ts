@@ -1,0 +1,149 @@
+import type { Breath, Harp, Hole } from '@reedplate/layout';
+import {
+  type Chord,
+  type ChordDegree,
+  degreeAbove,
+  type NoteNameWithOctave,
+  parseChord,
+  requireOneOf,
+  type ScaleDegree,
+  spell,
+  toPitchClass,
+} from '@reedplate/pitch';
+import { type Clash, clashOf } from './clash.js';
+import { type Gesture, gesturesOf, type SoundedHole } from './gesture.js';
+import { spelledPitch } from './spelled-pitch.js';
+import { STYLES, type Style } from './styles.js';
+import { toneByPitchClass } from './target.js';
+
+/** A hole within a shape, and what it gives the chord. */
+export interface ShapeTone {
+  readonly hole: Hole;
+  readonly pitch: number;
+  readonly name: NoteNameWithOctave;
+  /** Degree of the chord, or null where the note is none of its tones. */
+  readonly degree: ChordDegree | null;
+  /** Degree above the chord's root as blues players name it, for any note. */
+  readonly above: ScaleDegree;
+}
+
+/**
+ * How a shape stands to a chord: `complete`, all its tones and no other; `partial`, only its tones
+ * but not all; `coloured`, with harmless other notes; `contradicting`, with a note that clashes.
+ */
+export type ShapeFit = 'complete' | 'partial' | 'coloured' | 'contradicting';
+
+/** Holes played together on one breath, judged against a chord. */
+export interface ChordShape {
+  readonly gesture: Gesture;
+  readonly breath: Breath;
+  /** The holes that sound, from the low end. */
+  readonly holes: readonly Hole[];
+  readonly tones: readonly ShapeTone[];
+  readonly fit: ShapeFit;
+  /** Degrees of the chord that do not sound, in the chord's order. */
+  readonly lacks: readonly ChordDegree[];
+  /** Harmless notes outside the chord. */
+  readonly adds: readonly ScaleDegree[];
+  /** Notes that clash, the worst first. */
+  readonly clashes: readonly Clash[];
+  /** Whether the chord's root, third and fifth all sound: the chord is there for the ear. */
+  readonly triad: boolean;
+}
+
+/** How {@link chordShapes} judges. */
+export interface ShapeOptions {
+  /** Default `traditional`. */
+  readonly style?: Style;
+}
+
+/**
+ * Every run of three to five neighbouring holes, double stop and tongue-blocked split on natural
+ * notes of which at least half are tones of the chord, judged against it.
+ *
+ * In order of breath (blow first), gesture (run, double stop, split), lowest hole and size.
+ *
+ * @param chord a chord, or its symbol
+ * @throws ReedplateError `CHORD_UNKNOWN`, or `OPTION_UNKNOWN` for the style
+ * @example
+ * ```ts
+ * import { chordShapes } from '@reedplate/chord-tone';
+ * import { makeHarp } from '@reedplate/layout';
+ *
+ * const whole = chordShapes('G7', makeHarp('C')).filter(({ fit }) => fit === 'complete');
+ * whole.map(({ breath, holes }) => `${breath} ${holes.join('')}`); // => ['draw 12345', 'draw 2345']
+ * chordShapes('H7', makeHarp('C')); // throws CHORD_UNKNOWN
+ * ```
+ */
+export function chordShapes(
+  chord: Chord | string,
+  harp: Harp,
+  { style = 'traditional' }: ShapeOptions = {},
+): readonly ChordShape[] {
+  requireOneOf(style, STYLES, { what: 'a style' });
+  const parsed = typeof chord === 'string' ? parseChord(chord) : chord;
+  const shapes: ChordShape[] = [];
+  for (const { gesture, breath, holes } of gesturesOf(harp)) {
+    const tones = holes.map((sounded) => shapeTone(sounded, parsed));
+    const inChord = tones.filter(({ degree }) => degree !== null).length;
+    if (inChord * 2 < tones.length) continue;
+    shapes.push(
+      Object.freeze({
+        gesture,
+        breath,
+        holes: Object.freeze(holes.map(({ hole }) => hole)),
+        ...judgeTones(tones, parsed, style),
+      }),
+    );
+  }
+  return Object.freeze(shapes);
+}
+
+function shapeTone({ hole, pitch }: SoundedHole, chord: Chord): ShapeTone {
+  const pitchClass = toPitchClass(pitch);
+  const tone = toneByPitchClass(chord)[pitchClass];
+  return Object.freeze({
+    hole,
+    pitch,
+    name: spelledPitch(pitch, tone?.name ?? spell(pitchClass)),
+    degree: tone?.degree ?? null,
+    above: degreeAbove(pitchClass, chord.tones[0]?.pitchClass ?? 0),
+  });
+}
+
+type Judgement = Omit<ChordShape, 'gesture' | 'breath' | 'holes'>;
+
+function judgeTones(tones: readonly ShapeTone[], chord: Chord, style: Style): Judgement {
+  const degrees = new Set(tones.map(({ degree }) => degree));
+  const lacks = chord.tones.map(({ degree }) => degree).filter((degree) => !degrees.has(degree));
+  const foreign = new Set(tones.filter(({ degree }) => degree === null).map(({ above }) => above));
+  const clashes = [...foreign]
+    .map((above) => clashOf(above, chord, style))
+    .filter((clash) => clash !== undefined)
+    .sort((a, b) => b.roughness - a.roughness);
+  const adds = [...foreign].filter((above) => clashOf(above, chord, style) === undefined);
+  return {
+    tones: Object.freeze(tones),
+    fit: fitOf({ lacks, adds, clashes }),
+    lacks: Object.freeze(lacks),
+    adds: Object.freeze(adds),
+    clashes: Object.freeze(clashes),
+    triad: soundsTriad(lacks, chord),
+  };
+}
+
+function fitOf({ lacks, adds, clashes }: Pick<ChordShape, 'lacks' | 'adds' | 'clashes'>): ShapeFit {
+  if (clashes.length > 0) return 'contradicting';
+  if (adds.length > 0) return 'coloured';
+  return lacks.length > 0 ? 'partial' : 'complete';
+}
+
+const TRIAD_DEGREES: ReadonlySet<ChordDegree> = new Set(['1', 'b3', '3', 'b5', '5', '#5']);
+
+/** A chord without a third (suspended, a power chord) has no triad to sound. */
+function soundsTriad(lacks: readonly ChordDegree[], chord: Chord): boolean {
+  const triad = chord.tones
+    .map(({ degree }) => degree)
+    .filter((degree) => TRIAD_DEGREES.has(degree));
+  return triad.length >= 3 && triad.every((degree) => !lacks.includes(degree));
+}

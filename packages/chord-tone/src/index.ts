@@ -1,0 +1,36 @@
+/**
+ * Where the chords of a tune lie on a harp, and how well a line follows them.
+ *
+ * @packageDocumentation
+ */
+
+// Where chords lie
+export {
+  type AvailabilityOptions,
+  type ChordAvailability,
+  type ChordWarning,
+  type ChordWarningCode,
+  chordAvailability,
+} from './availability.js';
+export { chordFamily } from './chord-family.js';
+export {
+  type ChordShape,
+  chordShapes,
+  type ShapeFit,
+  type ShapeOptions,
+  type ShapeTone,
+} from './chord-shape.js';
+export type { Clash } from './clash.js';
+export { distanceBetween, type SoundingDistance } from './distance.js';
+export type { Gesture } from './gesture.js';
+// Connecting lines
+export {
+  PRACTICE_KINDS,
+  type PracticeKind,
+  type PracticeLine,
+  type PracticeOptions,
+  type PracticeStep,
+  practiceLine,
+} from './practice-line.js';
+export { type ChordFamily, ROUGHNESS, type Roughness, STYLES, type Style } from './styles.js';
+export { type Target, type TargetOptions, targetsOf } from './target.js';

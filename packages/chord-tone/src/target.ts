@@ -1,0 +1,78 @@
+import { type Harp, type Sounding, soundings, type TechniqueLevel } from '@reedplate/layout';
+import {
+  type Chord,
+  type ChordDegree,
+  type ChordTone,
+  type NoteNameWithOctave,
+  parseChord,
+  toPitchClass,
+} from '@reedplate/pitch';
+import { distanceBetween, type SoundingDistance } from './distance.js';
+import { spelledPitch } from './spelled-pitch.js';
+
+/** A sounding that voices a tone of a chord. */
+export interface Target {
+  readonly sounding: Sounding;
+  readonly degree: ChordDegree;
+  /** Spelled by the chord: the third of Db7 is F, its seventh Cb. */
+  readonly name: NoteNameWithOctave;
+  /** From where the player is now; only where `from` was given. */
+  readonly distance?: SoundingDistance;
+}
+
+/** What {@link targetsOf} may use, and where the player is. */
+export interface TargetOptions {
+  /** Default `overbends`: natural notes, bends and overbends. */
+  readonly level?: TechniqueLevel;
+  /** Whether the harp is half-valved, so that its lower reeds bend too; default false. */
+  readonly valved?: boolean;
+  /** The sounding played now; default none, and then no distance is given. */
+  readonly from?: Sounding;
+}
+
+/**
+ * Every way to sound every tone of a chord on a harp, in the order of the holes.
+ *
+ * @param chord a chord, or its symbol as `parseChord` of `@reedplate/pitch` reads it
+ * @throws ReedplateError `CHORD_UNKNOWN`
+ * @example
+ * ```ts
+ * import { targetsOf } from '@reedplate/chord-tone';
+ * import { makeHarp } from '@reedplate/layout';
+ *
+ * const fifths = targetsOf('G7', makeHarp('C'), { level: 'natural' })
+ *   .filter(({ degree }) => degree === '5');
+ * fifths.map(({ sounding }) => sounding.hole); // => [1, 4, 8]
+ * fifths.map(({ name }) => name); // => ['D4', 'D5', 'D6']
+ * targetsOf('valueOf', makeHarp('C')); // throws CHORD_UNKNOWN
+ * ```
+ */
+export function targetsOf(
+  chord: Chord | string,
+  harp: Harp,
+  { level = 'overbends', valved = false, from }: TargetOptions = {},
+): readonly Target[] {
+  const tones = toneByPitchClass(typeof chord === 'string' ? parseChord(chord) : chord);
+  const found: Target[] = [];
+  for (const sounding of soundings(harp, { level, valved })) {
+    const tone = tones[toPitchClass(sounding.pitch)];
+    if (tone !== undefined) found.push(makeTarget(sounding, tone, from));
+  }
+  return Object.freeze(found);
+}
+
+/** Tones of a chord by pitch class; where two share one, the first named keeps it. */
+export function toneByPitchClass(chord: Chord): readonly (ChordTone | undefined)[] {
+  const tones = new Array<ChordTone | undefined>(12).fill(undefined);
+  for (const tone of chord.tones) tones[tone.pitchClass] ??= tone;
+  return tones;
+}
+
+function makeTarget(sounding: Sounding, tone: ChordTone, from: Sounding | undefined): Target {
+  return Object.freeze({
+    sounding,
+    degree: tone.degree,
+    name: spelledPitch(sounding.pitch, tone.name),
+    ...(from === undefined ? {} : { distance: distanceBetween(from, sounding) }),
+  });
+}
