@@ -6,7 +6,6 @@ const packageOptions = {
   tsconfig: '../../tsconfig.docs.json',
   readme: 'README.md',
   disableSources: true,
-  treatWarningsAsErrors: true,
   validation: { notExported: true, invalidLink: true, notDocumented: true },
   requiredToBeDocumented: [
     'Class',
