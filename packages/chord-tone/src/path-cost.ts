@@ -2,14 +2,11 @@ import type { Technique } from '@reedplate/layout';
 import type { Voicing } from './voicing.js';
 
 /**
- * What a connecting line pays, compared in this order: semitones moved, then technique, then holes
- * moved and breath turned. Each outweighs all that follow it, so the line is the smoothest there
- * is, and of the smoothest the easiest. The order is a design choice, no source.
+ * What a connecting line pays, compared in this order: semitones moved, then technique. The first
+ * outweighs the second, so the line is the smoothest there is, and of the smoothest the easiest.
+ * The order is a design choice, no source.
  */
 const SEMITONE = 1_000_000;
-const TECHNIQUE = 1_000;
-const HOLE = 2;
-const BREATH = 1;
 
 /** Harder techniques cost more: the order of teaching is common practice, the figures are ours. */
 const TECHNIQUE_COST: Readonly<Record<Technique, number>> = Object.freeze({
@@ -23,17 +20,12 @@ const TECHNIQUE_COST: Readonly<Record<Technique, number>> = Object.freeze({
 /** What a voicing costs by itself: the techniques of its notes, deeper bends more. */
 export function voicingCost({ soundings }: Voicing): number {
   return soundings.reduce(
-    (cost, { technique, depth }) => cost + TECHNIQUE * (TECHNIQUE_COST[technique] + depth),
+    (cost, { technique, depth }) => cost + TECHNIQUE_COST[technique] + depth,
     0,
   );
 }
 
 /** What moving to another voicing costs, judged by the lowest notes, the new one's cost included. */
 export function moveCost(from: Voicing, to: Voicing): number {
-  const [before] = from.soundings;
-  const [after] = to.soundings;
-  const semitones = Math.abs(after.pitch - before.pitch);
-  const holes = Math.abs(after.hole - before.hole);
-  const breath = after.breath === before.breath ? 0 : BREATH;
-  return SEMITONE * semitones + voicingCost(to) + HOLE * holes + breath;
+  return SEMITONE * Math.abs(to.soundings[0].pitch - from.soundings[0].pitch) + voicingCost(to);
 }

@@ -5,6 +5,7 @@ import {
   type Chord,
   type ChordDegree,
   HIGHEST_MIDI,
+  LOWEST_MIDI,
   ReedplateError,
   requireOneOf,
 } from '@reedplate/pitch';
@@ -65,19 +66,18 @@ export interface PracticeOptions {
   readonly kind?: PracticeKind;
   /** Default `natural`: a line that needs no bend. */
   readonly level?: TechniqueLevel;
-  /** Lowest MIDI number allowed (inclusive); default 0, the harp's own lowest note. */
-  readonly lowest?: number;
   /**
-   * Highest MIDI number allowed (inclusive); default the top of hole 6, where most blues is played
-   * (common practice), and higher only for a chord that has nothing there.
+   * Lowest and highest MIDI number allowed, both inclusive. Without either, holes 2 to 6, where
+   * most blues is played (common practice), and beyond only for a chord that has nothing there.
    */
+  readonly lowest?: number;
   readonly highest?: number;
 }
 
 /**
  * The smoothest line of a kind through a chart on a harp: the way with the fewest semitones moved
- * in all, then the easiest techniques, then the fewest holes moved, found exactly. Equal ways are
- * decided by the lowest hole at the end of the line, then at the chord before, and so on.
+ * in all and of those the easiest techniques, found exactly. Equal ways are decided by the lowest
+ * hole at the end of the line, then at the chord before, and so on.
  *
  * @throws ReedplateError `SOUNDING_IMPOSSIBLE` with `where.bar` for a chord of which the harp has no tone within
  *   the limits, `OPTION_UNKNOWN` for the kind or level, `CHART_INVALID` for a chart without chords
@@ -89,25 +89,25 @@ export interface PracticeOptions {
  *
  * const chart = makeChart(formById('basic'), { key: 'G' });
  * const { steps } = practiceLine(chart, makeHarp('C'), { kind: 'roots' });
- * steps.map(({ soundings }) => soundings[0]?.hole); // => [2, 2, 2, 2, 4, 4, 2, 2, 1, 1, 2, 1]
+ * steps.map(({ soundings }) => soundings[0]?.hole); // => [2, 2, 2, 2, 4, 4, 2, 2, 4, 4, 2, 4]
  * practiceLine(chart, makeHarp('C'), { lowest: 100 }); // throws SOUNDING_IMPOSSIBLE
  * ```
  */
 export function practiceLine(
   chart: Chart,
   harp: Harp,
-  { kind = 'roots', level = 'natural', lowest = 0, highest }: PracticeOptions = {},
+  { kind = 'roots', level = 'natural', ...range }: PracticeOptions = {},
 ): PracticeLine {
   requireOneOf(kind, PRACTICE_KINDS, { what: 'a kind of practice line' });
   const moments = chart.spans.flatMap((span) =>
     span.chord === null ? [] : momentsOf({ ...span, chord: span.chord }, chart, kind),
   );
   if (moments.length === 0) throw noChords(chart);
-  const ranges = highest === undefined ? [topOfHole6(harp), HIGHEST_MIDI] : [highest];
+  const ranges = rangesToTry(range, harp);
   const columns = moments.map(
     (moment) =>
       ranges
-        .map((top) => voicingsAt(moment, harp, { level, lowest, highest: top }))
+        .map((within) => voicingsAt(moment, harp, { level, ...within }))
         .find((voicings) => voicings.length > 0) ?? failNoVoicing(moment),
   );
   const path = cheapestPath(columns, voicingCost, moveCost);
@@ -152,9 +152,15 @@ function voicingsAt(moment: Moment, harp: Harp, limits: VoicingLimits): readonly
   return tone === undefined ? [] : degreeVoicings(targets, tone.degree);
 }
 
-function topOfHole6({ holes }: Harp): number {
-  const { blow, draw } = holes[Math.min(6, holes.length) - 1] ?? { blow: 0, draw: 0 };
-  return Math.max(blow, draw);
+type Range = Pick<VoicingLimits, 'lowest' | 'highest'>;
+
+const WHOLE_HARP: Range = { lowest: LOWEST_MIDI, highest: HIGHEST_MIDI };
+
+function rangesToTry(asked: Partial<Range>, { holes }: Harp): readonly Range[] {
+  if (asked.lowest !== undefined || asked.highest !== undefined)
+    return [{ ...WHOLE_HARP, ...asked }];
+  const home = holes.slice(1, 6).flatMap(({ blow, draw }) => [blow, draw]);
+  return [{ lowest: Math.min(...home), highest: Math.max(...home) }, WHOLE_HARP];
 }
 
 function failNoVoicing({ span }: Moment): never {
