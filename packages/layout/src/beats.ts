@@ -1,0 +1,160 @@
+import { centsBetween, deepFreeze, ReedplateError } from '@reedplate/pitch';
+import {
+  makeRatio,
+  type NearestRatioOptions,
+  nearestRatio,
+  type Ratio,
+  ratioCents,
+  requireWithin,
+} from './ratio.js';
+import type { Breath } from './sounding.js';
+import type { TunedHarp, TunedReed } from './tune-harp.js';
+
+/** Two notes sounding together, against a just ratio. */
+export interface IntervalTuning {
+  /** The just ratio of the upper to the lower note. */
+  readonly ratio: Ratio;
+  /** Size of the interval as it is tuned. */
+  readonly cents: number;
+  /** Cents by which it is wider (positive) or narrower than the ratio. */
+  readonly deviation: number;
+  /**
+   * Beats a second between the lowest partials that the ratio makes coincide: partial `numerator`
+   * of the lower note and partial `denominator` of the upper.
+   */
+  readonly beats: number;
+}
+
+/** Against what {@link intervalTuning} measures. */
+export interface IntervalTuningOptions extends NearestRatioOptions {
+  /** Default: the nearest simple ratio, see {@link nearestRatio}. */
+  readonly ratio?: Ratio;
+}
+
+/**
+ * How far two notes are from a just ratio, and how fast they beat.
+ *
+ * @param lower frequency in Hz
+ * @param upper frequency in Hz, not below `lower`
+ * @throws ReedplateError `NUMBER_RANGE`
+ * @example
+ * ```ts
+ * import { intervalTuning } from '@reedplate/layout';
+ *
+ * intervalTuning(200, 301).ratio; // => { numerator: 3, denominator: 2 }
+ * intervalTuning(200, 301).beats; // => 2
+ * intervalTuning(301, 200); // throws NUMBER_RANGE
+ * ```
+ */
+export function intervalTuning(
+  lower: number,
+  upper: number,
+  options: IntervalTuningOptions = {},
+): IntervalTuning {
+  requireWithin(lower, Number.MIN_VALUE, 1e5, 'a frequency in Hz');
+  requireWithin(upper, lower, 1e5, 'a frequency in Hz not below the other');
+  const cents = centsBetween(lower, upper);
+  const ratio = options.ratio ?? nearestRatio(cents, options);
+  return deepFreeze({
+    ratio,
+    cents,
+    deviation: cents - ratioCents(ratio),
+    beats: Math.abs(ratio.numerator * lower - ratio.denominator * upper),
+  });
+}
+
+/** A pair of notes of a chord by their places in it, from 0. */
+export interface ChordInterval extends IntervalTuning {
+  readonly lower: number;
+  readonly upper: number;
+}
+
+/** Holes sounding together on one breath. */
+export interface ChordTuning {
+  /** From the lowest note up. */
+  readonly reeds: readonly TunedReed[];
+  /** Every pair of them. */
+  readonly intervals: readonly ChordInterval[];
+}
+
+/** Against what {@link chordTuning} measures. */
+export interface ChordTuningOptions extends NearestRatioOptions {
+  /** The whole chord as proportions from its lowest note up, such as `[4, 5, 6, 7]`; default: each pair against its nearest simple ratio. */
+  readonly proportions?: readonly number[];
+}
+
+/**
+ * How just a chord or double stop is: deviation and beats of every pair of its notes.
+ *
+ * @param holes holes played together, in any order, at least two
+ * @throws ReedplateError `HOLE_RANGE` for a wrong hole or fewer than two, `NUMBER_RANGE` for
+ * proportions that are not rising whole numbers, one for each note
+ * @example
+ * ```ts
+ * import { chordTuning, makeHarp, tuneHarp } from '@reedplate/layout';
+ *
+ * const harp = tuneHarp(makeHarp('C'), 'seven-limit');
+ * const { intervals } = chordTuning(harp, [2, 3, 4, 5], 'draw', { proportions: [4, 5, 6, 7] });
+ * Math.max(...intervals.map((interval) => interval.beats)) < 1e-9; // => true
+ * chordTuning(harp, [11, 12], 'draw'); // throws HOLE_RANGE
+ * ```
+ */
+export function chordTuning(
+  tuned: TunedHarp,
+  holes: readonly number[],
+  breath: Breath,
+  options: ChordTuningOptions = {},
+): ChordTuning {
+  const reeds = reedsPlayed(tuned, holes, breath);
+  const { proportions } = options;
+  if (proportions !== undefined) requireProportions(proportions, reeds.length);
+  const intervals = reeds.flatMap((low, lower) =>
+    reeds.slice(lower + 1).map((high, offset): ChordInterval => {
+      const upper = lower + 1 + offset;
+      const ratio = ratioBetween(proportions, lower, upper);
+      const measured = intervalTuning(low.frequency, high.frequency, { ...options, ...ratio });
+      return { lower, upper, ...measured };
+    }),
+  );
+  return deepFreeze({ reeds, intervals });
+}
+
+function reedsPlayed(
+  { reeds, harp }: TunedHarp,
+  holes: readonly number[],
+  breath: Breath,
+): readonly TunedReed[] {
+  const found = [...new Set(holes)].map((hole) => {
+    const reed = reeds.find((candidate) => candidate.hole === hole && candidate.breath === breath);
+    if (reed === undefined) throw wrongHole(hole, `a hole from 1 to ${harp.holes.length}`);
+    return reed;
+  });
+  if (found.length < 2) throw wrongHole(holes, 'at least two holes');
+  return found.sort((a, b) => a.frequency - b.frequency);
+}
+
+function wrongHole(value: unknown, expected: string): ReedplateError {
+  return new ReedplateError({ code: 'HOLE_RANGE', value, expected });
+}
+
+function requireProportions(proportions: readonly number[], notes: number): void {
+  const isRising = proportions.every(
+    (part, index) => Number.isSafeInteger(part) && part > (proportions[index - 1] ?? 0),
+  );
+  if (isRising && proportions.length === notes) return;
+  throw new ReedplateError({
+    code: 'NUMBER_RANGE',
+    value: proportions,
+    expected: `${notes} rising whole numbers, such as 4, 5, 6`,
+  });
+}
+
+function ratioBetween(
+  proportions: readonly number[] | undefined,
+  lower: number,
+  upper: number,
+): Pick<IntervalTuningOptions, 'ratio'> {
+  const low = proportions?.[lower];
+  const high = proportions?.[upper];
+  return low === undefined || high === undefined ? {} : { ratio: makeRatio(high, low) };
+}

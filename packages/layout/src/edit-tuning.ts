@@ -1,0 +1,108 @@
+import { deepFreeze, requireInteger, requireOneOf } from '@reedplate/pitch';
+import type { HoleReeds } from './harp.js';
+import {
+  HIGHEST_REED,
+  invalidTuning,
+  LOWEST_REED,
+  makeTuning,
+  type TuningSpec,
+} from './make-tuning.js';
+import type { Breath, Hole } from './sounding.js';
+import type { Tuning } from './tuning.js';
+import { tuningById } from './tunings.js';
+
+/** One reed raised or lowered. */
+export interface ReedEdit {
+  readonly hole: Hole;
+  readonly breath: Breath;
+  /** Semitones; negative lowers. */
+  readonly by: number;
+}
+
+/** What {@link editTuning} names the new tuning; all but `id` default to those of the old one. */
+export type EditedTuningSpec = Pick<TuningSpec, 'id'> & Partial<Omit<TuningSpec, 'blow' | 'draw'>>;
+
+/**
+ * A tuning made from another by raising and lowering reeds.
+ *
+ * @param tuning the tuning to begin with, or its id in the catalogue
+ * @param edits each as data or as text: `5 draw up 1`, `hole 3 blow down 2`
+ * @throws ReedplateError `TUNING_UNKNOWN`, or `TUNING_INVALID` naming hole and breath
+ * @example
+ * ```ts
+ * import { editTuning } from '@reedplate/layout';
+ *
+ * const tuning = editTuning('standard', ['5 draw up 1'], { id: 'bright-fifth' });
+ * tuning.holes[4]; // => { hole: 5, blow: 76, draw: 78 }
+ * editTuning('standard', ['11 draw up 1'], { id: 'eleventh' }); // throws TUNING_INVALID
+ * ```
+ */
+export function editTuning(
+  tuning: string | Tuning,
+  edits: readonly (string | ReedEdit)[],
+  spec: EditedTuningSpec,
+): Tuning {
+  const from = typeof tuning === 'string' ? tuningById(tuning) : tuning;
+  const holes = edits.reduce((edited, edit) => applyEdit(edited, readReedEdit(edit)), from.holes);
+  return makeTuning({
+    label: from.label,
+    labelPosition: from.labelPosition,
+    use: from.use,
+    source: 'own construction',
+    ...spec,
+    blow: holes.map(({ blow }) => blow),
+    draw: holes.map(({ draw }) => draw),
+  });
+}
+
+function applyEdit(
+  holes: readonly HoleReeds[],
+  { hole, breath, by }: ReedEdit,
+): readonly HoleReeds[] {
+  const reeds = holes[hole - 1];
+  if (reeds === undefined) {
+    throw invalidTuning(hole, `a hole from 1 to ${holes.length}`, { hole, breath });
+  }
+  const pitch = requireInteger(reeds[breath] + by, {
+    min: LOWEST_REED,
+    max: HIGHEST_REED,
+    what: 'the MIDI number of a reed',
+    code: 'TUNING_INVALID',
+    where: { hole, breath },
+  });
+  return holes.with(hole - 1, { ...reeds, [breath]: pitch });
+}
+
+const EDIT = /^(?:hole\s+)?(\d{1,2})\s+(blow|draw)\s+(up|down)\s+(\d{1,2})$/iu;
+
+/**
+ * Reads an edit of one reed: `5 draw up 1` raises it by a semitone.
+ *
+ * @throws ReedplateError `TUNING_INVALID`
+ * @example
+ * ```ts
+ * import { readReedEdit } from '@reedplate/layout';
+ *
+ * readReedEdit('hole 3 blow up 2'); // => { hole: 3, breath: 'blow', by: 2 }
+ * readReedEdit('3 up'); // throws TUNING_INVALID
+ * ```
+ */
+export function readReedEdit(edit: string | ReedEdit): ReedEdit {
+  if (typeof edit === 'object' && edit !== null) return checkEdit(edit);
+  const [, hole, breath, way, semitones] =
+    (typeof edit === 'string' && EDIT.exec(edit.trim())) || [];
+  if (hole === undefined || breath === undefined) {
+    throw invalidTuning(edit, 'an edit such as 5 draw up 1', {});
+  }
+  const by = way?.toLowerCase() === 'up' ? Number(semitones) : -Number(semitones);
+  return checkEdit({ hole: Number(hole) as Hole, breath: breath.toLowerCase() as Breath, by });
+}
+
+function checkEdit({ hole, breath, by }: ReedEdit): ReedEdit {
+  const code = 'TUNING_INVALID';
+  requireOneOf(breath, ['blow', 'draw'], { what: 'a breath', code });
+  requireInteger(hole, { min: 1, max: 16, what: 'a hole', code, where: { breath } });
+  const where = { hole, breath };
+  requireInteger(by, { min: -127, max: 127, what: 'semitones', code, where });
+  return deepFreeze({ hole, breath, by: by === 0 ? 0 : by });
+}

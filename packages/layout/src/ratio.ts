@@ -1,0 +1,97 @@
+import { ReedplateError } from '@reedplate/pitch';
+
+/** A frequency ratio in lowest terms: upper to lower, or a partial's number to another's. */
+export interface Ratio {
+  readonly numerator: number;
+  readonly denominator: number;
+}
+
+/** A ratio reduced to lowest terms. */
+export function makeRatio(numerator: number, denominator: number): Ratio {
+  const divisor = greatestDivisor(numerator, denominator);
+  return Object.freeze({ numerator: numerator / divisor, denominator: denominator / divisor });
+}
+
+function greatestDivisor(a: number, b: number): number {
+  return b === 0 ? a : greatestDivisor(b, a % b);
+}
+
+/**
+ * The size of a ratio in cents.
+ *
+ * @example
+ * ```ts
+ * import { ratioCents } from '@reedplate/layout';
+ *
+ * ratioCents({ numerator: 2, denominator: 1 }); // => 1200
+ * ```
+ */
+export function ratioCents({ numerator, denominator }: Ratio): number {
+  return 1200 * Math.log2(numerator / denominator);
+}
+
+/** How {@link nearestRatio} looks. */
+export interface NearestRatioOptions {
+  /** Largest prime factor allowed, 2 to 31; default 7. */
+  readonly limit?: number;
+}
+
+/** Partials beyond this one are too weak to hear beat. Design choice, no source. */
+const HIGHEST_PARTIAL = 32;
+/** Cents that count as much as a ratio of twice the product. Design choice, no source. */
+const CENTS_PER_OCTAVE_OF_COMPLEXITY = 30;
+const PRIMES = [2, 3, 5, 7, 11, 13, 17, 19, 23, 29, 31] as const;
+
+/**
+ * The just ratio that an interval is heard as: simple and near at once, weighing the logarithm of
+ * numerator times denominator against the distance in cents.
+ *
+ * @param cents size of the interval, 0 up to five octaves
+ * @throws ReedplateError `NUMBER_RANGE`
+ * @example
+ * ```ts
+ * import { nearestRatio } from '@reedplate/layout';
+ *
+ * nearestRatio(400); // => { numerator: 5, denominator: 4 }
+ * nearestRatio(1000); // => { numerator: 7, denominator: 4 }
+ * nearestRatio(1000, { limit: 5 }); // => { numerator: 9, denominator: 5 }
+ * nearestRatio(-1); // throws NUMBER_RANGE
+ * ```
+ */
+export function nearestRatio(cents: number, { limit = 7 }: NearestRatioOptions = {}): Ratio {
+  requireWithin(cents, 0, 6000, 'cents');
+  requireWithin(limit, 2, 31, 'a prime limit');
+  const allowed = partialsWithin(limit);
+  let nearest: Ratio = makeRatio(1, 1);
+  let least = costOf(nearest, cents);
+  for (const denominator of allowed) {
+    for (const numerator of allowed) {
+      if (numerator < denominator) continue;
+      const ratio = makeRatio(numerator, denominator);
+      const cost = costOf(ratio, cents);
+      if (cost < least) {
+        nearest = ratio;
+        least = cost;
+      }
+    }
+  }
+  return nearest;
+}
+
+function costOf(ratio: Ratio, cents: number): number {
+  const complexity = Math.log2(ratio.numerator * ratio.denominator);
+  return complexity + Math.abs(ratioCents(ratio) - cents) / CENTS_PER_OCTAVE_OF_COMPLEXITY;
+}
+
+function partialsWithin(limit: number): readonly number[] {
+  const primes = PRIMES.filter((prime) => prime > limit);
+  return Array.from({ length: HIGHEST_PARTIAL }, (_, index) => index + 1).filter((partial) =>
+    primes.every((prime) => partial % prime !== 0),
+  );
+}
+
+/** Returns a finite number within bounds, both inclusive. */
+export function requireWithin(value: unknown, min: number, max: number, what: string): number {
+  if (typeof value === 'number' && value >= min && value <= max) return value;
+  throw new ReedplateError({ code: 'NUMBER_RANGE', value, expected: `${what}, ${min} to ${max}` });
+}

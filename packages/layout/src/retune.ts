@@ -1,0 +1,103 @@
+import { deepFreeze, ReedplateError } from '@reedplate/pitch';
+import type { Harp } from './harp.js';
+import { requireWithin } from './ratio.js';
+import type { Breath, Hole } from './sounding.js';
+import type { ReedCents, Temperament } from './temperament.js';
+import { tuneHarp } from './tune-harp.js';
+
+/** How a reed gets to its new pitch. */
+export type Remedy = 'leave' | 'file-tip' | 'file-base' | 'weight-tip' | 'replace';
+
+/** What is to be done to one reed. */
+export interface RetuningStep {
+  readonly hole: Hole;
+  readonly breath: Breath;
+  /** MIDI numbers of the note before and after. */
+  readonly from: number;
+  readonly to: number;
+  /** Cents up (positive) or down. */
+  readonly cents: number;
+  /** Raised by thinning the tip; lowered by thinning the base or, further, by weight at the tip. */
+  readonly remedy: Remedy;
+}
+
+/** A plan to turn one harp into another. */
+export interface RetuningPlan {
+  readonly from: Harp;
+  readonly to: Harp;
+  /** Every reed, from hole 1 up, blow before draw. */
+  readonly steps: readonly RetuningStep[];
+  /** What to mind at the bench. */
+  readonly cautions: readonly string[];
+}
+
+/** How {@link retuningPlan} plans. */
+export interface RetuningOptions {
+  /** How the harp is tuned now; default `equal`. */
+  readonly fromTemperament?: string | Temperament | ReedCents;
+  /** How it shall be tuned; default as `fromTemperament`. */
+  readonly toTemperament?: string | Temperament | ReedCents;
+  /** Cents, up or down, that a reed bears (inclusive); beyond it the plan says `replace`. Default 200. Common practice, no source. */
+  readonly mostCents?: number;
+}
+
+/** Lowered further than this, a reed is weighted rather than weakened at its base. Common practice, no source. */
+const MOST_CENTS_BY_FILING_BASE = 100;
+/** Less than this is left alone: finer than a reed holds its pitch. Design choice, no source. */
+const LEAST_CENTS = 0.5;
+
+/** The usual cautions of retuning. Common practice, no source. */
+export const RETUNING_CAUTIONS: readonly string[] = Object.freeze([
+  'Weight reeds with lead-free solder only, in a ventilated room.',
+  'A soldering iron burns: rest it in its stand, and keep it off the reed plate.',
+  'Wear eye protection when filing, scraping or soldering.',
+  'Filing dust is not to be breathed or left on the reeds: wipe plates and hands before playing.',
+  'A reed cracks sooner each time it is worked: go in small steps, and tune again a day later.',
+  'Where in doubt, leave it to a repair technician.',
+]);
+
+/**
+ * What to do to each reed to turn one harp into another with as many holes: cents up or down, and
+ * whether the reed bears it or should be replaced.
+ *
+ * @throws ReedplateError `HARP_INVALID` for another number of holes, `NUMBER_RANGE`, or what
+ * `tuneHarp` throws for a temperament
+ * @example
+ * ```ts
+ * import { makeHarp, retuningPlan } from '@reedplate/layout';
+ *
+ * const plan = retuningPlan(makeHarp('C'), makeHarp('C', { tuning: 'raised-fifth-draw' }));
+ * plan.steps.filter((step) => step.remedy !== 'leave'); // => [{ hole: 5, breath: 'draw', from: 77, to: 78, cents: 100, remedy: 'file-tip' }]
+ * retuningPlan(makeHarp('C'), makeHarp('C', { tuning: 'solo-twelve' })); // throws HARP_INVALID
+ * ```
+ */
+export function retuningPlan(from: Harp, to: Harp, options: RetuningOptions = {}): RetuningPlan {
+  if (from.holes.length !== to.holes.length) {
+    const expected = `a harp with ${from.holes.length} holes, as the other has`;
+    throw new ReedplateError({ code: 'HARP_INVALID', value: to.holes.length, expected });
+  }
+  const { fromTemperament = 'equal', toTemperament = fromTemperament, mostCents = 200 } = options;
+  requireWithin(mostCents, 0, 1200, 'the most cents a reed bears');
+  const after = tuneHarp(to, toTemperament).reeds;
+  const steps = tuneHarp(from, fromTemperament).reeds.map((before, index): RetuningStep => {
+    // Harps with as many holes have their reeds in the same order.
+    const target = after[index] ?? before;
+    const cents = 100 * (target.pitch - before.pitch) + target.cents - before.cents;
+    return {
+      hole: before.hole,
+      breath: before.breath,
+      from: before.pitch,
+      to: target.pitch,
+      cents,
+      remedy: remedyFor(cents, mostCents),
+    };
+  });
+  return deepFreeze({ from, to, steps, cautions: RETUNING_CAUTIONS });
+}
+
+function remedyFor(cents: number, mostCents: number): Remedy {
+  if (Math.abs(cents) < LEAST_CENTS) return 'leave';
+  if (Math.abs(cents) > mostCents) return 'replace';
+  if (cents > 0) return 'file-tip';
+  return -cents <= MOST_CENTS_BY_FILING_BASE ? 'file-base' : 'weight-tip';
+}

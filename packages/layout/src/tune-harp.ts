@@ -1,0 +1,108 @@
+import { deepFreeze, frequency, parseKey, ReedplateError, toPitchClass } from '@reedplate/pitch';
+import type { Harp } from './harp.js';
+import { harpRange } from './range.js';
+import { requireWithin } from './ratio.js';
+import type { Breath, Hole } from './sounding.js';
+import type { ReedCents, Temperament } from './temperament.js';
+import { temperamentById } from './temperaments.js';
+
+/** A reed as it is tuned. */
+export interface TunedReed {
+  readonly hole: Hole;
+  readonly breath: Breath;
+  /** MIDI number of the note it is meant for. */
+  readonly pitch: number;
+  /** Cents above equal temperament. */
+  readonly cents: number;
+  /** In Hz. */
+  readonly frequency: number;
+}
+
+/** A harp with every reed's frequency. */
+export interface TunedHarp {
+  readonly harp: Harp;
+  /** Id of the temperament; `by-reed` where cents were given for each reed. */
+  readonly temperament: string;
+  /** Frequency of A4 in Hz, from which the equal-tempered tonic of first position follows. */
+  readonly a4: number;
+  /** From hole 1 up, blow before draw. */
+  readonly reeds: readonly TunedReed[];
+}
+
+/** How {@link tuneHarp} tunes. */
+export interface TuneOptions {
+  /** Frequency of A4 in Hz, 300 to 600; default 440. */
+  readonly a4?: number;
+}
+
+/**
+ * The frequencies of a harp's reeds in a temperament. Deviations are counted from the equal
+ * temperament of A4, and from the tonic of first position, which itself does not deviate; octaves
+ * are stretched from the lowest such tonic within the harp.
+ *
+ * @param temperament an id of the catalogue, a temperament, or cents for every reed
+ * @throws ReedplateError `TEMPERAMENT_UNKNOWN`, `NUMBER_RANGE` for A4 or a cents value, or
+ * `TEMPERAMENT_INCOMPLETE` naming the hole and breath that no pitch is given for
+ * @example
+ * ```ts
+ * import { makeHarp, tuneHarp } from '@reedplate/layout';
+ *
+ * const { reeds } = tuneHarp(makeHarp('C'), 'seven-limit');
+ * Math.round(reeds[9].cents); // => -29
+ * reeds[0].frequency; // => 261.6255653005986
+ * tuneHarp(makeHarp('C'), 'just'); // throws TEMPERAMENT_UNKNOWN
+ * ```
+ */
+export function tuneHarp(
+  harp: Harp,
+  temperament: string | Temperament | ReedCents,
+  { a4 = 440 }: TuneOptions = {},
+): TunedHarp {
+  requireWithin(a4, 300, 600, 'a frequency of A4 in Hz');
+  const known = typeof temperament === 'string' ? temperamentById(temperament) : temperament;
+  const centsOf = 'cents' in known ? degreeCents(harp, known) : reedCents(known);
+  const tune = (hole: Hole, breath: Breath, pitch: number): TunedReed => {
+    const cents = centsOf({ hole, breath, pitch });
+    return { hole, breath, pitch, cents, frequency: frequency(pitch + cents / 100, { a4 }) };
+  };
+  return deepFreeze({
+    harp,
+    temperament: 'cents' in known ? known.id : 'by-reed',
+    a4,
+    reeds: harp.holes.flatMap(({ hole, blow, draw }) => [
+      tune(hole, 'blow', blow),
+      tune(hole, 'draw', draw),
+    ]),
+  });
+}
+
+type ReedPitch = Pick<TunedReed, 'hole' | 'breath' | 'pitch'>;
+type CentsOf = (reed: ReedPitch) => number;
+
+function degreeCents(harp: Harp, { id, cents, octaveStretch }: Temperament): CentsOf {
+  const tonic = parseKey(harp.firstPosition).pitchClass;
+  const { lowest } = harpRange(harp);
+  const lowestTonic = lowest + toPitchClass(tonic - lowest);
+  return ({ hole, breath, pitch }) => {
+    const deviation = cents[toPitchClass(pitch - tonic)] ?? null;
+    if (deviation === null) throw incomplete(id, hole, breath);
+    return deviation + octaveStretch * Math.floor((pitch - lowestTonic) / 12);
+  };
+}
+
+function reedCents(rows: ReedCents): CentsOf {
+  return ({ hole, breath }) => {
+    const cents = rows[breath][hole - 1];
+    if (cents === undefined) throw incomplete('by-reed', hole, breath);
+    return requireWithin(cents, -1200, 1200, 'cents of a reed');
+  };
+}
+
+function incomplete(value: string, hole: Hole, breath: Breath): ReedplateError {
+  return new ReedplateError({
+    code: 'TEMPERAMENT_INCOMPLETE',
+    value,
+    expected: 'a pitch for every reed of the harp',
+    where: { hole, breath },
+  });
+}
