@@ -1,0 +1,18 @@
+import { readText } from './command/read-text.js';
+import { runCommand } from './command/run.js';
+
+// A reader such as `head` may close the pipe before all is written; that is no error of ours.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+  process.exitCode = 0;
+});
+
+const { NO_COLOR, FORCE_COLOR } = process.env;
+const colourWanted = FORCE_COLOR !== undefined && FORCE_COLOR !== '0';
+
+process.exitCode = runCommand(process.argv.slice(2), {
+  out: (text) => void process.stdout.write(text),
+  err: (text) => void process.stderr.write(text),
+  colour: !NO_COLOR && (colourWanted || process.stdout.isTTY === true),
+  readText,
+});

@@ -1,0 +1,35 @@
+import { Command } from 'commander';
+import { addChart } from '../commands/chart.js';
+import { addMap } from '../commands/map.js';
+import { addPick } from '../commands/pick.js';
+import { addPractice } from '../commands/practice.js';
+import { addTarget } from '../commands/target.js';
+import type { Terminal } from './terminal.js';
+import { version } from './version.js';
+
+const VERBS = [addPick, addMap, addChart, addTarget, addPractice] as const;
+
+/** The `reedplate` command with all its verbs, writing to `terminal` and never ending the process. */
+export function buildProgram(terminal: Terminal): Command {
+  const program = new Command('reedplate')
+    .description('Blues on the ten-hole diatonic harmonica: which harp, which chords, which holes.')
+    .version(version)
+    .exitOverride()
+    .configureOutput({
+      writeOut: terminal.out,
+      writeErr: terminal.err,
+      outputError: (message, write) => write(oneLine(message)),
+    });
+  // Each verb copies what is set above, so they are added after it.
+  for (const add of VERBS) add(program, terminal);
+  return program;
+}
+
+/** Commander sets a suggestion on a second line; a script's log wants one line an error. */
+function oneLine(message: string): string {
+  const text = message
+    .replace(/^error: /u, '')
+    .trim()
+    .replaceAll(/\s*\n\s*/gu, ' ');
+  return `reedplate: ${text}\n`;
+}

@@ -1,0 +1,45 @@
+import { closeSync, ftruncateSync, mkdtempSync, openSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, test } from 'vitest';
+import { LARGEST_FILE, readText } from './read-text.js';
+
+const folder = mkdtempSync(join(tmpdir(), 'reedplate-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+function sparseFile(name: string, bytes: number): string {
+  const path = join(folder, name);
+  const file = openSync(path, 'w');
+  ftruncateSync(file, bytes);
+  closeSync(file);
+  return path;
+}
+
+describe('readText', () => {
+  test('readText reads a file whole, across chunks', () => {
+    const path = join(folder, 'long.txt');
+    const text = 'blues ♭3\n'.repeat(20_000);
+    writeFileSync(path, text);
+    expect(readText(path)).toBe(text);
+  });
+
+  test('readText refuses a file of 50 MB without reading it', () => {
+    const path = sparseFile('large.json', 50 * 1024 * 1024);
+    expect(() => readText(path)).toThrowError(
+      /large\.json" is too large to read: expected at most 16 MB/u,
+    );
+  });
+
+  test('readText reads a file of exactly the largest size', () => {
+    expect(readText(sparseFile('full.json', LARGEST_FILE)).length).toBe(LARGEST_FILE);
+  });
+
+  test('readText refuses a directory and a missing file', () => {
+    expect(() => readText(folder)).toThrowError(/it is a directory/u);
+    expect(() => readText(join(folder, 'gone.json'))).toThrowError(/there is no such file/u);
+  });
+
+  test('readText counts what a device without size gives', () => {
+    expect(() => readText('/dev/zero')).toThrowError(/at most 16 MB/u);
+  });
+});

@@ -1,0 +1,11 @@
+/** What the command reads from and writes to: the real terminal, or a test's stand-in. */
+export interface Terminal {
+  /** Writes to standard output. */
+  readonly out: (text: string) => void;
+  /** Writes to standard error. */
+  readonly err: (text: string) => void;
+  /** Whether output goes to a screen that shows colour. */
+  readonly colour: boolean;
+  /** Reads a text file, `-` for standard input; throws a typed error. */
+  readonly readText: (path: string) => string;
+}

@@ -1,0 +1,58 @@
+import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import type { Command } from 'commander';
+import { examples } from '../command/examples.js';
+import { type ChartWords, readChart, withChartOptions, withJson } from '../command/options.js';
+import { type Paint, printReport } from '../command/print.js';
+import { setColumns } from '../command/table.js';
+import type { Terminal } from '../command/terminal.js';
+import { type PickEntry, type PickReport, pickReport } from '../reports/pick.js';
+import { sayHarp } from './say-harp.js';
+
+interface PickWords extends ChartWords {
+  readonly level: string;
+  readonly scale: string;
+  readonly json: boolean;
+}
+
+const SHOWN = 5;
+
+/** Adds `reedplate pick`. */
+export function addPick(program: Command, terminal: Terminal): void {
+  withJson(withChartOptions(program.command('pick')))
+    .description('which harp to pick up for a song, by position, with the reason')
+    .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
+    .option('--scale <scale>', 'scale played over the song', 'blues')
+    .addHelpText('after', examples('reedplate pick --key G'))
+    .action((words: PickWords) => {
+      const { level, scale } = words;
+      const options = { chart: readChart(words), level: level as TechniqueLevel, scale };
+      printReport(pickReport(words.key, options), words, terminal, showPicks);
+    });
+}
+
+function showPicks({ key, picks }: PickReport, paint: Paint): readonly string[] {
+  const shown = picks.slice(0, SHOWN);
+  const [head = '', ...body] = setColumns([
+    ['', 'harp', 'position', 'suits'],
+    ...shown.map((pick, index) => [
+      `${index + 1}`,
+      sayHarp(pick.harp),
+      sayPosition(pick),
+      `${Math.round(pick.weight * 100)} %`,
+    ]),
+  ]);
+  const [best] = shown;
+  return [
+    paint('heading', `harps for a song in ${key}`),
+    '',
+    paint('heading', head),
+    ...body,
+    '',
+    ...(best === undefined ? [] : [`Why the ${sayHarp(best.harp)}:`]),
+    ...(best?.reasons ?? []).map((reason) => `  - ${reason}`),
+  ];
+}
+
+function sayPosition({ position, positionName }: PickEntry): string {
+  return positionName === '' ? `${position}` : `${position} (${positionName})`;
+}

@@ -1,0 +1,117 @@
+import { STYLES, type Style } from '@reedplate/chord-tone';
+import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import type { Command } from 'commander';
+import { examples } from '../command/examples.js';
+import {
+  type ChartWords,
+  type HarpWords,
+  readChart,
+  readHarp,
+  withChartOptions,
+  withHarpOptions,
+  withJson,
+} from '../command/options.js';
+import { type Paint, printReport } from '../command/print.js';
+import { setColumns } from '../command/table.js';
+import type { Terminal } from '../command/terminal.js';
+import {
+  type TargetChord,
+  type TargetReport,
+  type TargetShape,
+  targetReport,
+} from '../reports/target.js';
+import { sayHarp } from './say-harp.js';
+
+interface TargetWords extends ChartWords, HarpWords {
+  readonly level: string;
+  readonly style: string;
+  readonly json: boolean;
+}
+
+/** Adds `reedplate target`. */
+export function addTarget(program: Command, terminal: Terminal): void {
+  withJson(withHarpOptions(withChartOptions(program.command('target'))))
+    .description(
+      'for each bar, where root, third, fifth and seventh lie, and which chords are whole',
+    )
+    .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
+    .option('--style <style>', `what is judged to clash: ${STYLES.join(', ')}`, 'traditional')
+    .addHelpText('after', examples('reedplate target --form quick-change --key G --harp C'))
+    .action((words: TargetWords) => {
+      const options = { level: words.level as TechniqueLevel, style: words.style as Style };
+      const report = targetReport(readChart(words), readHarp(words), options);
+      printReport(report, words, terminal, showTargets);
+    });
+}
+
+function showTargets({ harp, form, key, bars }: TargetReport, paint: Paint): readonly string[] {
+  const entries = bars.flatMap(({ bar, chords }) => chords.map((chord) => ({ bar, chord })));
+  const rows = entries.map(({ bar, chord }) => [
+    `${bar}`,
+    chord.numeral,
+    chord.chord,
+    ...TONES.map((degrees) => sayTone(chord, degrees)),
+    sayWhole(chord.whole),
+  ]);
+  const [head = '', ...body] = setColumns([HEAD, ...rows]);
+  const warnings = warningsOf(entries.map(({ chord }) => chord));
+  return [
+    paint('heading', `${form} in ${key} on a ${sayHarp(harp)}`),
+    '',
+    paint('heading', head),
+    ...body,
+    ...(warnings.length === 0 ? [] : ['']),
+    ...warnings.map((text) => `${paint('warning', 'warning:')} ${text}`),
+  ];
+}
+
+const HEAD = ['bar', '', 'chord', 'root', 'third', 'fifth', 'seventh', 'whole chord'] as const;
+
+const TONES = [['1'], ['3', 'b3'], ['5', 'b5', '#5'], ['7', 'b7', 'bb7']] as const;
+
+function sayTone({ tones }: TargetChord, degrees: readonly string[]): string {
+  const tone = tones.find(({ degree }) => degrees.includes(degree));
+  if (tone === undefined) return '';
+  return tone.tab.length === 0 ? '(none)' : tone.tab.join(' ');
+}
+
+/**
+ * Runs of neighbouring holes, joined where they overlap and lack the same: any three neighbours of
+ * `draw 1-4` sound the chord. What a run lacks stands after it.
+ */
+function sayWhole(shapes: readonly TargetShape[]): string {
+  const runs = shapes.filter(({ gesture, adds }) => gesture === 'run' && adds.length === 0);
+  const groups = new Map<string, TargetShape[]>();
+  for (const run of runs) {
+    const label = `${run.breath}/${run.lacks.join(' ')}`;
+    groups.set(label, [...(groups.get(label) ?? []), run]);
+  }
+  return [...groups.values()].flatMap(joinRuns).map(sayStretch).join(', ') || 'none';
+}
+
+/** Neighbouring holes, from the lowest to the highest. */
+interface Stretch {
+  readonly run: TargetShape;
+  readonly from: number;
+  readonly to: number;
+}
+
+function joinRuns(runs: readonly TargetShape[]): readonly Stretch[] {
+  const stretches: Stretch[] = [];
+  for (const run of [...runs].sort((a, b) => (a.holes[0] ?? 0) - (b.holes[0] ?? 0))) {
+    const [from = 0, to = 0] = [run.holes[0], run.holes.at(-1)];
+    const last = stretches.at(-1);
+    if (last === undefined || from > last.to) stretches.push({ run, from, to });
+    else stretches.splice(-1, 1, { ...last, to: Math.max(last.to, to) });
+  }
+  return stretches;
+}
+
+function sayStretch({ run, from, to }: Stretch): string {
+  const without = run.lacks.length === 0 ? '' : ` (no ${run.lacks.join(' ')})`;
+  return `${run.breath} ${from}-${to}${without}`;
+}
+
+function warningsOf(chords: readonly TargetChord[]): readonly string[] {
+  return [...new Set(chords.flatMap(({ warnings }) => warnings.map(({ text }) => text)))];
+}

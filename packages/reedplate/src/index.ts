@@ -1,0 +1,37 @@
+/**
+ * All of Reedplate in one import: every package, and the reports that the `reedplate` command prints.
+ *
+ * @packageDocumentation
+ */
+
+// biome-ignore-start lint/performance/noReExportAll: the umbrella is the one place that re-exports all
+export * from '@reedplate/chord-tone';
+export * from '@reedplate/form';
+export * from '@reedplate/layout';
+export * from '@reedplate/line';
+export * from '@reedplate/pitch';
+export * from '@reedplate/position';
+export * from '@reedplate/tab';
+// biome-ignore-end lint/performance/noReExportAll: the umbrella is the one place that re-exports all
+
+// Reports: what the command prints
+export { type ChartBar, type ChartChord, type ChartReport, chartReport } from './reports/chart.js';
+export {
+  type MapHole,
+  type MapOptions,
+  type MapReport,
+  type MapSounding,
+  mapReport,
+} from './reports/map.js';
+export { type PickEntry, type PickReport, pickReport } from './reports/pick.js';
+export { type PracticeMove, type PracticeReport, practiceReport } from './reports/practice.js';
+export {
+  type TargetBar,
+  type TargetChord,
+  type TargetReport,
+  type TargetReportOptions,
+  type TargetShape,
+  type TargetTone,
+  type TargetWarning,
+  targetReport,
+} from './reports/target.js';

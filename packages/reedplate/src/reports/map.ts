@@ -1,0 +1,90 @@
+import { type Breath, type Harp, type Hole, soundings, type Technique } from '@reedplate/layout';
+import {
+  degreeAbove,
+  frequency,
+  type Key,
+  type KeyName,
+  type NoteNameWithOctave,
+  noteNameWithOctave,
+  parseKey,
+  type ScaleDegree,
+  toPitchClass,
+} from '@reedplate/pitch';
+import { formatSounding } from '@reedplate/tab';
+
+/** One way to sound a note, on the map of a harp. */
+export interface MapSounding {
+  readonly breath: Breath;
+  readonly technique: Technique;
+  /** Semitones bent, or 1 for an overbend; 0 for a natural note. */
+  readonly depth: number;
+  /** In signs: `-3''`. */
+  readonly tab: string;
+  /** MIDI number. */
+  readonly pitch: number;
+  /** Spelled in the song's key, where one is given, else in the harp's. */
+  readonly note: NoteNameWithOctave;
+  /** Hz in equal temperament from A4 = 440, to a thousandth. */
+  readonly frequency: number;
+  /** Degree in the song's key; only where one is given. */
+  readonly degree?: ScaleDegree;
+}
+
+/** A hole on the map of a harp: natural notes, then bends, then the overbend. */
+export interface MapHole {
+  readonly hole: Hole;
+  readonly soundings: readonly MapSounding[];
+}
+
+/** What `reedplate map --json` prints. */
+export interface MapReport {
+  readonly harp: Harp;
+  /** Key of the song, or null where none is given. */
+  readonly key: KeyName | null;
+  readonly holes: readonly MapHole[];
+}
+
+/** How {@link mapReport} looks at a harp. */
+export interface MapOptions {
+  /** Key of the song; default none, and then no degrees are given. */
+  readonly key?: Key;
+}
+
+/**
+ * Every hole of a harp with its natural notes, bends and overbends, and their degrees in a song's key.
+ *
+ * @example
+ * ```ts
+ * import { makeHarp, mapReport, parseKey } from 'reedplate';
+ *
+ * const { holes } = mapReport(makeHarp('C'), { key: parseKey('G') });
+ * holes[1]?.soundings.map(({ tab, note }) => `${tab} ${note}`); // => ['+2 E4', '-2 G4', "-2' F#4", "-2'' F4", '+2o Ab4']
+ * holes[1]?.soundings[1]?.degree; // => '1'
+ * ```
+ */
+export function mapReport(harp: Harp, { key }: MapOptions = {}): MapReport {
+  const spelling = key ?? parseKey(harp.key);
+  const all = soundings(harp, { level: 'overbends' });
+  return {
+    harp,
+    key: key?.name ?? null,
+    holes: harp.holes.map(({ hole }) => ({
+      hole,
+      soundings: all
+        .filter((sounding) => sounding.hole === hole)
+        .sort((a, b) => ORDER.indexOf(a.technique) - ORDER.indexOf(b.technique))
+        .map(({ pitch, ...how }) => ({
+          breath: how.breath,
+          technique: how.technique,
+          depth: how.depth,
+          tab: formatSounding(how),
+          pitch,
+          note: noteNameWithOctave(pitch, { key: spelling }),
+          frequency: Math.round(frequency(pitch) * 1000) / 1000,
+          ...(key && { degree: degreeAbove(toPitchClass(pitch), key.pitchClass) }),
+        })),
+    })),
+  };
+}
+
+const ORDER: readonly Technique[] = ['natural', 'bend', 'valved-bend', 'overblow', 'overdraw'];

@@ -1,0 +1,94 @@
+import type { Harp } from '@reedplate/layout';
+import { type KeyName, parseKey } from '@reedplate/pitch';
+import {
+  type ChordFit,
+  type HarpPick,
+  type KeyLike,
+  type PickOptions,
+  type PositionNumber,
+  pickHarps,
+  positionByNumber,
+  type ScaleFit,
+} from '@reedplate/position';
+
+/** A harp for a song, with the reasons as sentences and as data. */
+export interface PickEntry {
+  readonly harp: Harp;
+  readonly position: PositionNumber;
+  /** What the trade calls the position: `cross harp`; empty where it has no name. */
+  readonly positionName: string;
+  /** How well it suits, 0 to 1. */
+  readonly weight: number;
+  /** The reasons in English, the strongest first. */
+  readonly reasons: readonly string[];
+  readonly chords: readonly ChordFit[];
+  readonly scale: ScaleFit;
+}
+
+/** What `reedplate pick --json` prints. */
+export interface PickReport {
+  readonly key: KeyName;
+  /** The best first. */
+  readonly picks: readonly PickEntry[];
+}
+
+/**
+ * Which harp to pick up for a song, by position, with the reasons.
+ *
+ * @throws ReedplateError as `pickHarps`
+ * @example
+ * ```ts
+ * import { pickReport } from 'reedplate';
+ *
+ * const [best] = pickReport('G').picks;
+ * best?.harp.key; // => 'C'
+ * best?.positionName; // => 'cross harp'
+ * ```
+ */
+export function pickReport(songKey: KeyLike, options: PickOptions = {}): PickReport {
+  const key = typeof songKey === 'string' ? parseKey(songKey) : songKey;
+  return { key: key.name, picks: pickHarps(key, options).map(describePick) };
+}
+
+function describePick({ harp, position, weight, chords, scale }: HarpPick): PickEntry {
+  return {
+    harp,
+    position,
+    positionName: positionByNumber(position).tradeName ?? '',
+    weight: Math.round(weight * 1000) / 1000,
+    reasons: [sayWhole(chords), sayTones(chords), sayScale(scale)].flat(),
+    chords,
+    scale,
+  };
+}
+
+function sayWhole(chords: readonly ChordFit[]): readonly string[] {
+  const whole = chords.flatMap(({ symbol, whole: run }) =>
+    run === null ? [] : [`${symbol} on ${run.breath} ${run.from}-${run.to}`],
+  );
+  const none = chords.filter(({ whole: run }) => run === null).map(({ symbol }) => symbol);
+  return [
+    ...(whole.length === 0 ? [] : [`whole chords: ${whole.join(', ')}`]),
+    ...(none.length === 0 ? [] : [`no whole ${none.join(' or ')}`]),
+  ];
+}
+
+function sayTones(chords: readonly ChordFit[]): readonly string[] {
+  const tones = chords.flatMap(({ symbol, tones: all }) =>
+    all.map(({ degree, best }) => ({ name: `${degree} of ${symbol}`, best })),
+  );
+  const natural = tones.filter(({ best }) => best === 'natural').length;
+  const bent = tones.filter(({ best }) => best !== 'natural' && best !== 'missing');
+  const missing = tones.filter(({ best }) => best === 'missing');
+  return [
+    `${natural} of ${tones.length} chord tones are natural notes`,
+    ...(bent.length === 0 ? [] : [`bent: ${bent.map(({ name }) => name).join(', ')}`]),
+    ...(missing.length === 0 ? [] : [`missing: ${missing.map(({ name }) => name).join(', ')}`]),
+  ];
+}
+
+function sayScale({ name, coverage, missing }: ScaleFit): readonly string[] {
+  const percent = Math.round(coverage * 100);
+  const without = missing.length === 0 ? '' : `, without ${missing.join(' ')}`;
+  return [`${percent} % of the ${name} scale${without}`];
+}

@@ -1,0 +1,152 @@
+import {
+  type ChordAvailability,
+  type ChordWarning,
+  chordAvailability,
+  type Gesture,
+  type Style,
+} from '@reedplate/chord-tone';
+import type { Chart } from '@reedplate/form';
+import type { Breath, Harp, Hole, TechniqueLevel } from '@reedplate/layout';
+import type { ChordDegree, NoteName, ScaleDegree } from '@reedplate/pitch';
+import { formatSounding } from '@reedplate/tab';
+
+/** Where one tone of a chord lies. */
+export interface TargetTone {
+  readonly degree: ChordDegree;
+  readonly note: NoteName;
+  /** Ways to sound it, in signs, from the low end; empty where the harp has none. */
+  readonly tab: readonly string[];
+}
+
+/** Holes that sound a chord whole, played together on one breath. */
+export interface TargetShape {
+  /** A run of neighbouring holes, a double stop, or a split with the holes between blocked. */
+  readonly gesture: Gesture;
+  readonly breath: Breath;
+  /** The holes that sound, from the low end. */
+  readonly holes: readonly Hole[];
+  /** Degrees of the chord that are left out: the seventh, say. */
+  readonly lacks: readonly ChordDegree[];
+  /** Harmless notes besides the chord, as degrees above its root. */
+  readonly adds: readonly ScaleDegree[];
+}
+
+/** What the harp gives one chord of a bar. */
+export interface TargetChord {
+  /** Felt beat it begins on, from 1. */
+  readonly beat: number;
+  readonly numeral: string;
+  readonly chord: string;
+  readonly tones: readonly TargetTone[];
+  readonly whole: readonly TargetShape[];
+  readonly warnings: readonly TargetWarning[];
+}
+
+/** A plain warning: a stable code, and a sentence for people. */
+export interface TargetWarning {
+  readonly code: ChordWarning['code'];
+  readonly text: string;
+}
+
+/** One bar of a chart on a harp; a break has no chord. */
+export interface TargetBar {
+  readonly bar: number;
+  readonly chords: readonly TargetChord[];
+}
+
+/** What `reedplate target --json` prints. */
+export interface TargetReport {
+  readonly harp: Harp;
+  readonly form: string;
+  readonly key: Chart['key'];
+  readonly bars: readonly TargetBar[];
+}
+
+/** How {@link targetReport} looks. */
+export interface TargetReportOptions {
+  /** Default `bends`: natural notes and bends. */
+  readonly level?: TechniqueLevel;
+  /** Default `traditional`. */
+  readonly style?: Style;
+}
+
+/**
+ * For each bar of a chart, where the tones of its chords lie on a harp, which chords can be played
+ * whole, and where the harp cannot give the chord.
+ *
+ * @example
+ * ```ts
+ * import { formById, makeChart, makeHarp, targetReport } from 'reedplate';
+ *
+ * const chart = makeChart(formById('basic'), { key: 'G' });
+ * const [first] = targetReport(chart, makeHarp('C')).bars[0]?.chords ?? [];
+ * first?.tones[0]; // => { degree: '1', note: 'G', tab: ['-2', '+3', '+6', '+9'] }
+ * ```
+ */
+export function targetReport(
+  chart: Chart,
+  harp: Harp,
+  { level = 'bends', style = 'traditional' }: TargetReportOptions = {},
+): TargetReport {
+  const bars = new Map<number, TargetChord[]>();
+  for (const { bar, beat, numeral, chord } of chart.spans) {
+    const chords = bars.get(bar) ?? [];
+    bars.set(bar, chords);
+    if (chord === null || numeral === null) continue;
+    const available = chordAvailability(chord, harp, { level, style });
+    chords.push({ beat, numeral, chord: chord.symbol, ...describeAvailability(available) });
+  }
+  return {
+    harp,
+    form: chart.form,
+    key: chart.key,
+    bars: [...bars].map(([bar, chords]) => ({ bar, chords })),
+  };
+}
+
+function describeAvailability({
+  chord,
+  targets,
+  whole,
+  warnings,
+}: ChordAvailability): Pick<TargetChord, 'tones' | 'whole' | 'warnings'> {
+  return {
+    tones: chord.tones.map(({ degree, name }) => ({
+      degree,
+      note: name,
+      tab: targets
+        .filter((target) => target.degree === degree)
+        .map(({ sounding }) => formatSounding(sounding)),
+    })),
+    whole: whole.map(({ gesture, breath, holes, lacks, adds }) => ({
+      gesture,
+      breath,
+      holes,
+      lacks,
+      adds,
+    })),
+    warnings: warnings.map((warning) => ({
+      code: warning.code,
+      text: sayWarning(chord.symbol, warning),
+    })),
+  };
+}
+
+function sayWarning(symbol: string, warning: ChordWarning): string {
+  const named = warning.degrees.join(', ');
+  if (warning.code === 'NO_WHOLE_CHORD') return `no ${symbol} chord lies on neighbouring holes`;
+  if (warning.code === 'NO_NATURAL_TONE') return `the ${named} of ${symbol} has no natural note`;
+  if (warning.code === 'NO_TONE') return `the ${named} of ${symbol} is not to be had`;
+  return sayContradiction(symbol, warning);
+}
+
+function sayContradiction(symbol: string, { shape, clash }: ChordWarning): string {
+  const holes = shape?.holes.join('-') ?? '';
+  const notes = shape?.tones.map(({ name }) => name).join(' ') ?? '';
+  const degrees = shape?.tones.map(({ above }) => above).join(' and ') ?? '';
+  const against = clash?.against === undefined ? '' : ` against its ${clash.against}`;
+  // Common practice: traditional players use the minor third over V, a major tune does not bear it.
+  const style =
+    clash?.above === 'b3' ? ': usual in traditional blues, wrong in a bright major tune' : '';
+  return `${shape?.breath} ${holes} (${notes}) sounds ${degrees} of ${symbol}${against}${style}`;
+}
