@@ -1,6 +1,9 @@
 import { parseNumeral } from '@reedplate/pitch';
 import { describe, expect, test } from 'vitest';
 import { FORMS, formById } from './catalogue.js';
+import type { FormRow } from './form-row.js';
+import { FORM_ROWS } from './forms.js';
+import { parseForm } from './parse-form.js';
 import { sameBars } from './vary.js';
 
 describe('FORMS', () => {
@@ -75,4 +78,13 @@ describe('formById', () => {
   test.each(['', 'valueOf', '__proto__', 'constructor'])('formById refuses %j', (id) => {
     expect(() => formById(id)).toThrow(expect.objectContaining({ code: 'FORM_UNKNOWN' }));
   });
+});
+
+describe('FORM_ROWS', () => {
+  test.each(FORM_ROWS)(
+    'parseForm reads the row $id to the form of the catalogue',
+    (row: FormRow) => {
+      expect(parseForm(row.bars, row)).toEqual(formById(row.id));
+    },
+  );
 });

@@ -1,11 +1,15 @@
-import { deepFreeze, nearestOf, ReedplateError } from '@reedplate/pitch';
+import { nearestOf, ReedplateError } from '@reedplate/pitch';
 import type { FormRow } from './form-row.js';
 import { FORM_ROWS } from './forms.js';
-import { parseForm } from './parse-form.js';
+import { readPlainBars } from './plain-bars.js';
 import type { Form } from './types.js';
 
+/** Id of a form of the catalogue. */
+export type FormId = (typeof FORM_ROWS)[number]['id'];
+
 /**
- * The catalogue of forms, every one with a different run of chords.
+ * The catalogue of forms, no two with the same chords. Twelve-bar forms come first, the basic one
+ * and the quick change before all others.
  *
  * @example
  * ```ts
@@ -14,10 +18,13 @@ import type { Form } from './types.js';
  * FORMS.find((form) => form.bars.length === 8)?.id; // => 'eight-bar'
  * ```
  */
-export const FORMS: readonly Form[] = deepFreeze(FORM_ROWS.map(readRow));
+export const FORMS: readonly Form[] = Object.freeze(FORM_ROWS.map(readRow));
 
-function readRow({ bars, ...details }: FormRow): Form {
-  return parseForm(bars, details);
+function readRow(row: FormRow): Form {
+  const { id, name, description, mode = 'major', metre = '4/4', feel = 'shuffle' } = row;
+  const { use, source } = row;
+  const bars = readPlainBars(row.bars);
+  return Object.freeze({ id, name, description, mode, metre, feel, bars, use, source });
 }
 
 const FORMS_BY_ID: ReadonlyMap<string, Form> = new Map(FORMS.map((form) => [form.id, form]));
@@ -25,6 +32,7 @@ const FORMS_BY_ID: ReadonlyMap<string, Form> = new Map(FORMS.map((form) => [form
 /**
  * The form of the catalogue with this id.
  *
+ * @param id one of {@link FORMS}; an editor completes it
  * @throws ReedplateError `FORM_UNKNOWN`, with the nearest id
  * @example
  * ```ts
@@ -34,7 +42,7 @@ const FORMS_BY_ID: ReadonlyMap<string, Form> = new Map(FORMS.map((form) => [form
  * formById('quick-chnage'); // throws FORM_UNKNOWN
  * ```
  */
-export function formById(id: string): Form {
+export function formById(id: FormId | (string & Record<never, never>)): Form {
   const form = FORMS_BY_ID.get(id);
   if (form !== undefined) return form;
   throw new ReedplateError({

@@ -1,3 +1,5 @@
+import { requireInteger } from '@reedplate/pitch';
+import { lastStartedAt } from './chord-at.js';
 import type { Chart, ChordSpan } from './types.js';
 
 /**
@@ -9,16 +11,15 @@ import type { Chart, ChordSpan } from './types.js';
  * ```ts
  * import { chordChanges, formById, makeChart } from '@reedplate/form';
  *
- * const chart = makeChart(formById('basic'), { key: 'G' });
- * chordChanges(chart).map(({ bar, numeral }) => `${bar} ${numeral}`);
- * // => ['1 I7', '5 IV7', '7 I7', '9 V7', '10 IV7', '11 I7', '12 V7']
+ * const changes = chordChanges(makeChart(formById('basic'), { key: 'G' }));
+ * changes.map(({ bar, numeral }) => `${bar} ${numeral}`); // => ['1 I7', '5 IV7', '7 I7', '9 V7', '10 IV7', '11 I7', '12 V7']
  * ```
  */
 export function chordChanges({ spans }: Chart): readonly ChordSpan[] {
   const changes: ChordSpan[] = [];
   for (const span of spans) {
     const last = changes.at(-1);
-    if (last !== undefined && sounds(last) === sounds(span)) {
+    if (last !== undefined && last.chord?.symbol === span.chord?.symbol) {
       changes[changes.length - 1] = { ...last, end: span.end };
     } else {
       changes.push(span);
@@ -27,6 +28,43 @@ export function chordChanges({ spans }: Chart): readonly ChordSpan[] {
   return Object.freeze(changes.map((change) => Object.freeze(change)));
 }
 
-function sounds({ chord }: ChordSpan): string | undefined {
-  return chord?.symbol;
+/**
+ * The first change that begins after a tick, in logarithmic time; `undefined` after the last.
+ *
+ * @param changes as {@link chordChanges} gives them
+ * @param tick whole number from 0
+ * @throws ReedplateError `NUMBER_RANGE`
+ * @example
+ * ```ts
+ * import { chordChanges, formById, makeChart, nextChange } from '@reedplate/form';
+ *
+ * const changes = chordChanges(makeChart(formById('basic'), { key: 'G' }));
+ * nextChange(changes, 3840)?.chord?.symbol; // => 'C7'
+ * nextChange(changes, -1); // throws NUMBER_RANGE
+ * ```
+ */
+export function nextChange(changes: readonly ChordSpan[], tick: number): ChordSpan | undefined {
+  requireInteger(tick, { min: 0, what: 'a tick' });
+  return changes[lastStartedAt(changes, tick) + 1];
+}
+
+/**
+ * The last change that began at or before a tick, in logarithmic time: the chord that sounds,
+ * from where it was reached; `undefined` in the pickup.
+ *
+ * @param changes as {@link chordChanges} gives them
+ * @param tick whole number from 0
+ * @throws ReedplateError `NUMBER_RANGE`
+ * @example
+ * ```ts
+ * import { chordChanges, formById, makeChart, previousChange } from '@reedplate/form';
+ *
+ * const changes = chordChanges(makeChart(formById('basic'), { key: 'G' }));
+ * previousChange(changes, 3840)?.bar; // => 1
+ * previousChange(changes, -1); // throws NUMBER_RANGE
+ * ```
+ */
+export function previousChange(changes: readonly ChordSpan[], tick: number): ChordSpan | undefined {
+  requireInteger(tick, { min: 0, what: 'a tick' });
+  return changes[lastStartedAt(changes, tick)];
 }

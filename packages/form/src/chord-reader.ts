@@ -1,10 +1,11 @@
 import {
   isReedplateError,
   type Key,
+  type KeyName,
   numeralOfChord,
   parseChord,
-  parseKey,
   parseNumeral,
+  toKey,
 } from '@reedplate/pitch';
 import type { Mark } from './tokens.js';
 import { syntaxError } from './written-bars.js';
@@ -15,8 +16,8 @@ export type ChordReader = (mark: Mark, bar: number) => string | null;
 const NO_CHORD = /^n\.?c\.?$/iu;
 
 /** A reader of numerals, or of chord names where a key is given; each name is read only once. */
-export function chordReader(key: Key | string | undefined): ChordReader {
-  const home = typeof key === 'string' ? parseKey(key) : key;
+export function chordReader(key: Key | KeyName | undefined): ChordReader {
+  const home = key === undefined ? undefined : toKey(key);
   const known = new Map<string, string>();
   return (mark, bar) => {
     if (NO_CHORD.test(mark.text)) return null;

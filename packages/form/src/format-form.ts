@@ -1,10 +1,10 @@
-import { chordOfNumeral, type Key, parseKey, requireInteger } from '@reedplate/pitch';
+import { chordOfNumeral, type Key, type KeyName, requireInteger, toKey } from '@reedplate/pitch';
 import type { Feel, Form, FormBar } from './types.js';
 
 /** How {@link formatForm} writes. */
 export interface FormatFormOptions {
   /** With a key chords are written by name; without, the default, as numerals. */
-  readonly key?: Key | string;
+  readonly key?: Key | KeyName;
   /** Bars to a line of text, from 1; default 4. */
   readonly barsPerLine?: number;
 }
@@ -42,9 +42,9 @@ export function formatForm(form: Form, options: FormatFormOptions = {}): string 
 
 type ChordWriter = (numeral: string) => string;
 
-function chordWriter(key: Key | string | undefined): ChordWriter {
+function chordWriter(key: Key | KeyName | undefined): ChordWriter {
   if (key === undefined) return (numeral) => numeral;
-  const home = typeof key === 'string' ? parseKey(key) : key;
+  const home = toKey(key);
   return (numeral) => chordOfNumeral(numeral, home).symbol;
 }
 

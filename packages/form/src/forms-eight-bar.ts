@@ -2,7 +2,7 @@ import type { FormRow } from './form-row.js';
 import { SOURCES } from './sources.js';
 
 /** Eight bars, with the qualities their sources print. */
-export const EIGHT_BAR_FORMS: readonly FormRow[] = [
+export const EIGHT_BAR_FORMS = [
   {
     id: 'eight-bar',
     name: 'Eight-bar',
@@ -63,8 +63,9 @@ export const EIGHT_BAR_FORMS: readonly FormRow[] = [
     description: 'I turns to I7, IV to iv, then I and V in turn.',
     use: 'Soul blues and ballads in six-eight.',
     source: `${SOURCES.eightBarOlder}; metre: ${SOURCES.memory}`,
-    bars: `straight 6/8
-           | I | I7 | IV | iv |
+    metre: '6/8',
+    feel: 'straight',
+    bars: `| I | I7 | IV | iv |
            | I | V | I | V |`,
   },
   {
@@ -85,4 +86,4 @@ export const EIGHT_BAR_FORMS: readonly FormRow[] = [
     bars: `| IV | % | I | % |
            | V | IV | I | % |`,
   },
-];
+] as const satisfies readonly FormRow[];

@@ -2,7 +2,7 @@ import type { FormRow } from './form-row.js';
 import { SOURCES } from './sources.js';
 
 /** Twelve bars with ii–V, secondary dominants and major sevenths. */
-export const JAZZ_FORMS: readonly FormRow[] = [
+export const JAZZ_FORMS = [
   {
     id: 'jazz',
     name: 'Jazz twelve-bar',
@@ -30,7 +30,7 @@ export const JAZZ_FORMS: readonly FormRow[] = [
     use: 'Bebop.',
     source: `${SOURCES.memory}; the VI7♭9 of bar 8: ${SOURCES.twelveBar}`,
     bars: `| I7 | IV7 | I7 | v7 I7 |
-           | IV7 | #IVdim7 | I7 | iii7 VI7b9 |
+           | IV7 | #ivdim7 | I7 | iii7 VI7b9 |
            | ii7 | V7 | I7 VI7 | ii7 V7 |`,
   },
   {
@@ -40,7 +40,7 @@ export const JAZZ_FORMS: readonly FormRow[] = [
     use: 'Modern jazz.',
     source: SOURCES.memory,
     bars: `| I7 | IV7 | I7 | v7 bV7 |
-           | IV7 | #IVdim7 | I7 | VI7 |
+           | IV7 | #ivdim7 | I7 | VI7 |
            | ii7 | bII7 | I7 bIII7 | bVI7 bII7 |`,
   },
   {
@@ -60,7 +60,7 @@ export const JAZZ_FORMS: readonly FormRow[] = [
     use: 'Swing ballads and vocal blues.',
     source: SOURCES.memory,
     bars: `| Imaj7 | IV7 | Imaj7 | v7 I7 |
-           | IVmaj7 | #IVdim7 | Imaj7 | VI7 |
+           | IVmaj7 | #ivdim7 | Imaj7 | VI7 |
            | ii7 | V7 | Imaj7 VI7 | ii7 V7 |`,
   },
   {
@@ -73,4 +73,4 @@ export const JAZZ_FORMS: readonly FormRow[] = [
            | IV7 | iv6 | I6 | VI7 |
            | II7 | V7 | I6 | V7 |`,
   },
-];
+] as const satisfies readonly FormRow[];

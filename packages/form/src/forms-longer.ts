@@ -2,14 +2,15 @@ import type { FormRow } from './form-row.js';
 import { SOURCES } from './sources.js';
 
 /** Sixteen bars and more. */
-export const LONGER_FORMS: readonly FormRow[] = [
+export const LONGER_FORMS = [
   {
     id: 'sixteen-bar',
     name: 'Sixteen-bar, longer beginning',
     description: 'Eight bars of I, then the last eight of the twelve-bar.',
     use: 'Story songs: the first line is told at length.',
     source: SOURCES.sixteenBar,
-    bars: `|: I7 | % | % | % :|
+    bars: `| I7 | % | % | % |
+           | I7 | % | % | % |
            | IV7 | % | I7 | % |
            | V7 | IV7 | I7 | % |`,
   },
@@ -31,7 +32,8 @@ export const LONGER_FORMS: readonly FormRow[] = [
     use: 'Songs with a repeated second line.',
     source: SOURCES.sixteenBar,
     bars: `| I7 | % | % | % |
-           |: IV7 | % | I7 | % :|
+           | IV7 | % | I7 | % |
+           | IV7 | % | I7 | % |
            | V7 | IV7 | I7 | % |`,
   },
   {
@@ -62,7 +64,8 @@ export const LONGER_FORMS: readonly FormRow[] = [
     description: 'The basic twelve bars at double length, with V in the last bar only.',
     use: 'Fast tunes counted in double time.',
     source: `${SOURCES.doubled}; ${SOURCES.twelveBar}`,
-    bars: `|: I7 | % | % | % :|
+    bars: `| I7 | % | % | % |
+           | I7 | % | % | % |
            | IV7 | % | % | % |
            | I7 | % | % | % |
            | V7 | % | IV7 | % |
@@ -74,13 +77,16 @@ export const LONGER_FORMS: readonly FormRow[] = [
     description: 'Two twelve-bar verses, an eight-bar bridge from IV to V, and a last verse.',
     use: 'Rhythm and blues songs of forty-four bars.',
     source: SOURCES.memory,
-    bars: `|: I7 | % | % | % |
+    bars: `| I7 | % | % | % |
            | IV7 | % | I7 | % |
-           | V7 | IV7 | I7 | % :|
+           | V7 | IV7 | I7 | % |
+           | I7 | % | % | % |
+           | IV7 | % | I7 | % |
+           | V7 | IV7 | I7 | % |
            | IV7 | % | I7 | % |
            | II7 | % | V7 | % |
            | I7 | % | % | % |
            | IV7 | % | I7 | % |
            | V7 | IV7 | I7 | % |`,
   },
-];
+] as const satisfies readonly FormRow[];

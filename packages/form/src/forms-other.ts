@@ -2,7 +2,7 @@ import type { FormRow } from './form-row.js';
 import { SOURCES } from './sources.js';
 
 /** Irregular lengths, other metres, and the vamp. */
-export const OTHER_FORMS: readonly FormRow[] = [
+export const OTHER_FORMS = [
   {
     id: 'ten-bar',
     name: 'Ten-bar',
@@ -39,19 +39,22 @@ export const OTHER_FORMS: readonly FormRow[] = [
     description: 'The twelve-bar as a waltz, with ii–V in bars 9 and 10.',
     use: 'Jazz waltzes.',
     source: SOURCES.memory,
-    bars: `straight 3/4
-           | I7 | % | % | % |
+    metre: '3/4',
+    feel: 'straight',
+    bars: `| I7 | % | % | % |
            | IV7 | % | I7 | % |
            | ii7 | V7 | I7 | % |`,
   },
   {
     id: 'minor-six-eight',
     name: 'Minor twelve-bar in six-eight',
+    mode: 'minor',
     description: 'Minor triads in six-eight, with ♭VI and V7 in bars 9 and 10.',
     use: 'Minor soul blues.',
     source: SOURCES.memory,
-    bars: `straight 6/8
-           | i | % | % | % |
+    metre: '6/8',
+    feel: 'straight',
+    bars: `| i | % | % | % |
            | iv | % | i | % |
            | bVI | V7 | i | V7 |`,
   },
@@ -66,9 +69,10 @@ export const OTHER_FORMS: readonly FormRow[] = [
   {
     id: 'minor-vamp',
     name: 'Minor one-chord vamp',
+    mode: 'minor',
     description: 'Four bars of i, over and over.',
     use: 'Minor drone blues and funk.',
     source: SOURCES.commonPractice,
     bars: '| i7 | % | % | % |',
   },
-];
+] as const satisfies readonly FormRow[];

@@ -2,7 +2,7 @@ import type { FormRow } from './form-row.js';
 import { SOURCES } from './sources.js';
 
 /** Twelve bars in dominant sevenths: the basic form, the quick change and their endings. */
-export const TWELVE_BAR_FORMS: readonly FormRow[] = [
+export const TWELVE_BAR_FORMS = [
   {
     id: 'basic',
     name: 'Basic twelve-bar',
@@ -89,8 +89,8 @@ export const TWELVE_BAR_FORMS: readonly FormRow[] = [
     description: 'Plain chords, each with its seventh only just before the next chord.',
     use: 'Rock and roll.',
     source: SOURCES.commonPractice,
-    bars: `straight 4/4
-           | I | % | % | I7 |
+    feel: 'straight',
+    bars: `| I | % | % | I7 |
            | IV | IV7 | I | I7 |
            | V7 | IV7 | I7 | I |`,
   },
@@ -111,7 +111,7 @@ export const TWELVE_BAR_FORMS: readonly FormRow[] = [
     use: 'Swing, ragtime blues and jump blues.',
     source: SOURCES.commonPractice,
     bars: `| I7 | IV7 | I7 | % |
-           | IV7 | #IVdim7 | I7 | % |
+           | IV7 | #ivdim7 | I7 | % |
            | V7 | IV7 | I7 | V7 |`,
   },
   {
@@ -120,9 +120,10 @@ export const TWELVE_BAR_FORMS: readonly FormRow[] = [
     description: 'The quick change in ninth chords, with I–IV–I–V in the last two bars.',
     use: 'Slow blues in twelve-eight.',
     source: SOURCES.commonPractice,
-    bars: `slow 12/8
-           | I9 | IV9 | I9 | % |
+    metre: '12/8',
+    feel: 'slow-12/8',
+    bars: `| I9 | IV9 | I9 | % |
            | IV9 | % | I9 | % |
            | V9 | IV9 | I9 IV9 | I9 V9 |`,
   },
-];
+] as const satisfies readonly FormRow[];

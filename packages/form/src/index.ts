@@ -4,25 +4,32 @@
  * @packageDocumentation
  */
 
-// The catalogue
-export { FORMS, formById } from './catalogue.js';
-// Charts
-export { chartEnd, chordAt, chordAtBeat } from './chord-at.js';
-export { chordChanges } from './chord-changes.js';
-// Variations
-export { withNinths, withSevenths, withTriads } from './chord-colours.js';
-// Forms as text and as data
+// Forms: the catalogue, text and data
+
+export { FORMS, type FormId, formById } from './catalogue.js';
 export { type FormatFormOptions, formatForm } from './format-form.js';
-export { type ChartOptions, makeChart } from './make-chart.js';
 export { type FormDetails, makeForm } from './make-form.js';
 export { type ParseFormOptions, parseForm } from './parse-form.js';
+export { FEELS, type Feel, type Form, type FormBar, type FormChord } from './types.js';
+
+// Variations
+
+export { withNinths, withSevenths, withTriads } from './chord-colours.js';
+export type { ClosingBars } from './closing-bars.js';
+export { ENDINGS, type EndingId, withEnding } from './endings.js';
+export { type IntroKind, introBars } from './intro.js';
+export { withDoubleLength, withHalfLength } from './length.js';
+export { withDiminishedPassing, withTwoFive } from './passing-chords.js';
+export { withoutQuickChange, withQuickChange } from './quick-change.js';
 export { type ToMinorOptions, toMinor } from './to-minor.js';
-export {
-  type Chart,
-  type ChordSpan,
-  FEELS,
-  type Feel,
-  type Form,
-  type FormBar,
-  type FormChord,
-} from './types.js';
+export { TURNAROUNDS, type TurnaroundId, withTurnaround } from './turnarounds.js';
+export { VARIATIONS, type Variation, varyForm } from './vary-form.js';
+export { type BreakHit, type BreakOptions, withBreak } from './with-break.js';
+
+// Charts
+
+export { chartEnd, chordAt, chordAtBeat } from './chord-at.js';
+export { chordChanges, nextChange, previousChange } from './chord-changes.js';
+export { type ChartOptions, makeChart } from './make-chart.js';
+export type { ChartBreak } from './plan-bars.js';
+export type { Chart, ChordSpan } from './types.js';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { formById } from './catalogue.js';
-import { makeChart } from './make-chart.js';
+import { type ChartOptions, makeChart } from './make-chart.js';
 import { parseForm } from './parse-form.js';
 import { toMinor } from './to-minor.js';
 
@@ -78,8 +78,8 @@ describe('makeChart', () => {
     expect(Object.isFrozen(chart.spans[3])).toBe(true);
   });
 
-  test.each([
-    [{ key: 'H' }, 'KEY_UNKNOWN'],
+  test.each<[ChartOptions, string]>([
+    [{ key: 'H' as 'C' }, 'KEY_UNKNOWN'],
     [{ key: 'C', choruses: 0 }, 'NUMBER_RANGE'],
     [{ key: 'C', choruses: 1001 }, 'NUMBER_RANGE'],
     [{ key: 'C', pickup: 3840 }, 'NUMBER_RANGE'],

@@ -1,15 +1,14 @@
 import { type Metre, readMetre } from '@reedplate/line';
 import {
-  chordOfNumeral,
   isReedplateError,
   type Mode,
-  type Numeral,
-  parseKey,
   parseNumeral,
   ReedplateError,
   requireInteger,
   requireOneOf,
 } from '@reedplate/pitch';
+import { coloursOf, plainStep } from './quality.js';
+import { lowestTerms, sharesOf } from './shares.js';
 import { FEELS, type Feel, type Form, type FormBar, type FormChord } from './types.js';
 
 /** What a form is called, how it is felt and where it comes from. */
@@ -77,13 +76,10 @@ export function makeForm(bars: readonly FormBar[], details: FormDetails = {}): F
 function checkBar(bar: FormBar, index: number): FormBar {
   const where = { bar: index + 1 };
   if (!Array.isArray(bar) || bar.length === 0) throw invalid(bar, 'at least one chord', where);
-  const chords = bar.map((chord: FormChord) => checkChord(chord, index));
-  const total = chords.reduce((sum, { weight }) => sum + weight, 0);
+  const chords = lowestTerms(bar.map((chord: FormChord) => checkChord(chord, index)));
+  const total = sharesOf(chords);
   if (total > MOST_SHARES) throw invalid(total, `at most ${MOST_SHARES} shares`, where);
-  const common = chords.reduce((divisor, { weight }) => commonDivisor(divisor, weight), 0);
-  return Object.freeze(
-    chords.map(({ numeral, weight }) => Object.freeze({ numeral, weight: weight / common })),
-  );
+  return Object.freeze(chords.map((chord) => Object.freeze(chord)));
 }
 
 function checkChord(chord: FormChord, index: number): FormChord {
@@ -118,24 +114,9 @@ function checkNumeral(numeral: string, index: number): string {
 }
 
 function modeOf(bars: readonly FormBar[]): Mode {
-  const numerals = bars.flat().flatMap(({ numeral }) => (numeral === null ? [] : [numeral]));
-  const tonic = numerals.map(parseNumeral).find(isTonic);
-  return tonic !== undefined && isMinorChord(tonic) ? 'minor' : 'major';
-}
-
-function isTonic({ step, alteration, of }: Numeral): boolean {
-  return step === 1 && alteration === 0 && of === undefined;
-}
-
-const C_MAJOR = parseKey('C');
-
-function isMinorChord(numeral: Numeral): boolean {
-  const degrees = chordOfNumeral(numeral, C_MAJOR).tones.map(({ degree }) => degree);
-  return degrees.includes('b3') && !degrees.includes('3');
-}
-
-function commonDivisor(a: number, b: number): number {
-  return b === 0 ? a : commonDivisor(b, a % b);
+  const isTonic = (numeral: string): boolean => plainStep(numeral) === 1;
+  const tonic = bars.flat().find(({ numeral }) => numeral !== null && isTonic(numeral))?.numeral;
+  return tonic && coloursOf(tonic).third === 'b3' ? 'minor' : 'major';
 }
 
 function checkId(id: unknown): string {

@@ -43,20 +43,44 @@ export interface Form {
 
 /** A chord sounding for a time: one written chord of one bar of one chorus. */
 export interface ChordSpan {
-  /** First tick, counted from the beginning of the chart (its pickup included). */
+  /**
+   * First tick, counted from the beginning of the chart (its pickup included).
+   * @minimum 0
+   * @asType integer
+   */
   readonly start: number;
-  /** First tick after it. */
+  /**
+   * First tick after it.
+   * @minimum 1
+   * @asType integer
+   */
   readonly end: number;
-  /** Chorus, from 1. */
+  /**
+   * Chorus, from 1; 0 in the introduction.
+   * @minimum 0
+   * @asType integer
+   */
   readonly chorus: number;
-  /** Bar of the whole chart, from 1. */
+  /**
+   * Bar of the whole chart, from 1.
+   * @minimum 1
+   * @asType integer
+   */
   readonly bar: number;
-  /** Bar within its chorus, from 1. */
+  /**
+   * Bar within the form, from 1; in the introduction the bar it was taken from.
+   * @minimum 1
+   * @asType integer
+   */
   readonly barOfForm: number;
-  /** Felt beat it begins on, from 1. */
+  /**
+   * Felt beat it begins on, from 1.
+   * @minimum 1
+   */
   readonly beat: number;
-  /** Null in a break (N.C.). */
+  /** Canonical Roman numeral; null in a break (N.C.). */
   readonly numeral: string | null;
+  /** The chord spelled in the key; null in a break. */
   readonly chord: Chord | null;
 }
 
@@ -69,10 +93,29 @@ export interface Chart {
   readonly feel: Feel;
   /** Felt beats a minute, where known. */
   readonly tempo?: number;
+  /**
+   * Times through the form.
+   * @minimum 1
+   * @asType integer
+   */
   readonly choruses: number;
-  /** Ticks before bar 1. */
+  /**
+   * Bars before the first chorus, where there are any.
+   * @minimum 1
+   * @asType integer
+   */
+  readonly intro?: number;
+  /**
+   * Ticks before bar 1.
+   * @minimum 0
+   * @asType integer
+   */
   readonly pickup: number;
-  /** Bars in all choruses together. */
+  /**
+   * Bars of the introduction and all choruses together.
+   * @minimum 1
+   * @asType integer
+   */
   readonly bars: number;
   readonly spans: readonly ChordSpan[];
 }

@@ -1,0 +1,28 @@
+import type { FormBar, FormChord } from './types.js';
+
+/**
+ * Reads bars of the catalogue: the marks of `parseForm` without repeats, numerals in canonical text
+ * and shares in lowest terms. It judges nothing, so that importing the package does not parse
+ * hundreds of numerals; the tests hold every row against `parseForm`.
+ */
+export function readPlainBars(text: string): readonly FormBar[] {
+  const bars: FormBar[] = [];
+  for (const written of text.split('|')) {
+    const marks = written.trim();
+    if (marks !== '') bars.push((marks === '%' ? bars.at(-1) : undefined) ?? readPlainBar(marks));
+  }
+  return Object.freeze(bars);
+}
+
+function readPlainBar(marks: string): FormBar {
+  const chords: FormChord[] = [];
+  for (const mark of marks.split(' ')) {
+    const last = chords.at(-1);
+    if (mark === '/' && last !== undefined) {
+      chords[chords.length - 1] = Object.freeze({ ...last, weight: last.weight + 1 });
+    } else {
+      chords.push(Object.freeze({ numeral: mark === 'N.C.' ? null : mark, weight: 1 }));
+    }
+  }
+  return Object.freeze(chords);
+}
