@@ -4,7 +4,7 @@
  * A code is stable: a program may branch on it and a translator may key on it.
  * Grouped by the package that first throws it.
  */
-export const ERROR_CODES = {
+export const ERROR_CODES = Object.freeze({
   // pitch
   NOTE_UNKNOWN: 'is not a note name',
   PITCH_RANGE: 'is outside the range of pitches',
@@ -13,6 +13,7 @@ export const ERROR_CODES = {
   NUMERAL_UNKNOWN: 'is not a Roman numeral of a chord',
   SCALE_UNKNOWN: 'is not a scale',
   NUMBER_RANGE: 'is not a number in range',
+  LIST_EMPTY: 'holds nothing',
   OPTION_UNKNOWN: 'is not one of the choices',
   // line
   METRE_UNKNOWN: 'is not a metre',
@@ -34,12 +35,17 @@ export const ERROR_CODES = {
   SCALA_SYNTAX: 'cannot stand here in a Scala scale file',
   // tab
   TAB_SYNTAX: 'cannot stand here in tablature',
+  // interchange
+  ABC_SYNTAX: 'is not a tune in ABC notation',
+  MIDI_MALFORMED: 'is not a well-formed MIDI file',
+  MUSICXML_MALFORMED: 'is not MusicXML that can be read',
+  FORMAT_UNKNOWN: 'is not in a format that is read here',
   // files and commands
   FILE_UNREADABLE: 'cannot be read',
   FILE_TOO_LARGE: 'is too large to read',
   JSON_MALFORMED: 'is not well-formed JSON',
   USAGE: 'is not understood by the command',
-} as const;
+} as const);
 
 /** The stable code of a {@link ReedplateError}; see {@link ERROR_CODES} for what each says. */
 export type ErrorCode = keyof typeof ERROR_CODES;
