@@ -3,6 +3,18 @@ import { ROOT } from '../lib/root.mjs';
 import type { Packed } from './pack.js';
 
 const FIXTURES = `${ROOT}test/consumer`;
+const STRICT = { strict: true, skipLibCheck: false, noEmit: true, target: 'ES2022', types: [] };
+
+/** The ways in which a consumer's compiler may look for types, each in a folder of its own. */
+const RESOLUTIONS = [
+  { folder: 'node16-esm', extension: 'mts', module: 'node16', moduleResolution: 'node16' },
+  { folder: 'node16-cjs', extension: 'cts', module: 'node16', moduleResolution: 'node16' },
+  { folder: 'bundler', extension: 'ts', module: 'esnext', moduleResolution: 'bundler' },
+  { folder: 'node10', extension: 'ts', module: 'commonjs', moduleResolution: 'node10' },
+] as const;
+
+/** Folders of a consumer that hold a TypeScript project each. */
+export const TYPED_PROJECTS: readonly string[] = RESOLUTIONS.map(({ folder }) => folder);
 
 /** Makes a project, outside the workspace, that depends on every tarball. */
 export function makeConsumer(folder: string, packed: readonly Packed[]): void {
@@ -21,30 +33,25 @@ export function makeConsumer(folder: string, packed: readonly Packed[]): void {
       schemas.map((file) => `${name}/schemas/${file}`),
     ),
   });
-  for (const file of ['load.mjs', 'load.cjs'])
+  for (const file of ['load.mjs', 'load.cjs']) {
     copyFileSync(`${FIXTURES}/${file}`, `${folder}/${file}`);
-  for (const { file, compilerOptions } of RESOLUTIONS) {
-    const project = `${folder}/${compilerOptions.moduleResolution}-${file.split('.').at(-1)}`;
+  }
+  makeTypedProjects(folder, packed);
+}
+
+function makeTypedProjects(root: string, packed: readonly Packed[]): void {
+  // A package without types would be an error here: strict allows no implicit any.
+  const imports = packed.map(({ name }, index) => `export * as p${index} from '${name}';\n`);
+  for (const { folder, extension, module, moduleResolution } of RESOLUTIONS) {
+    const project = `${root}/${folder}`;
     mkdirSync(project);
-    copyFileSync(`${FIXTURES}/usage.ts`, `${project}/${file}`);
-    writeJson(`${project}/tsconfig.json`, { compilerOptions: { ...STRICT, ...compilerOptions } });
+    copyFileSync(`${FIXTURES}/usage.ts`, `${project}/usage.${extension}`);
+    writeFileSync(`${project}/every.${extension}`, imports.join(''));
+    const compilerOptions = { ...STRICT, module, moduleResolution };
+    writeJson(`${project}/tsconfig.json`, { compilerOptions });
   }
 }
 
-const STRICT = { strict: true, skipLibCheck: false, noEmit: true, target: 'ES2022', types: [] };
-
-/** The ways in which a consumer's compiler may look for types. */
-const RESOLUTIONS = [
-  { file: 'usage.mts', compilerOptions: { module: 'node16', moduleResolution: 'node16' } },
-  { file: 'usage.cts', compilerOptions: { module: 'node16', moduleResolution: 'node16' } },
-  { file: 'usage.ts', compilerOptions: { module: 'esnext', moduleResolution: 'bundler' } },
-  { file: 'usage.ts', compilerOptions: { module: 'commonjs', moduleResolution: 'node10' } },
-];
-
-/** Folders of a consumer that hold a TypeScript project each. */
-export const TYPED_PROJECTS: readonly string[] = RESOLUTIONS.map(
-  ({ file, compilerOptions }) => `${compilerOptions.moduleResolution}-${file.split('.').at(-1)}`,
-);
-
-const writeJson = (file: string, value: unknown): void =>
+function writeJson(file: string, value: unknown): void {
   writeFileSync(file, JSON.stringify(value, null, 2));
+}
