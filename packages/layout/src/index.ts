@@ -4,38 +4,26 @@
  * @packageDocumentation
  */
 
-// Temperament and retuning
-export {
-  type ChordInterval,
-  type ChordTuning,
-  type ChordTuningOptions,
-  chordTuning,
-  type IntervalTuning,
-  type IntervalTuningOptions,
-  intervalTuning,
-} from './beats.js';
 // Tunings
+
 export { type EditedTuningSpec, editTuning, type ReedEdit, readReedEdit } from './edit-tuning.js';
+export { makeTuning, type ReedRow, type TuningSpec } from './make-tuning.js';
+export { readTuning } from './read-tuning.js';
+export type { Tuning } from './tuning.js';
+export { TUNINGS, tuningById } from './tunings.js';
+
 // Harps
+
 export type { Harp, HoleReeds, Register } from './harp.js';
 export { harpName, parseHarp } from './harp-name.js';
 export { type HarpOptions, makeHarp, REGISTERS } from './make-harp.js';
-export { makeTuning, type ReedRow, type TuningSpec } from './make-tuning.js';
 export { harpRange, type MissingOptions, missingPitches, type PitchRange } from './range.js';
-export { type NearestRatioOptions, nearestRatio, type Ratio, ratioCents } from './ratio.js';
 export { readHarp } from './read-harp.js';
-export { readScala, type ScalaOptions } from './read-scala.js';
-export { readTuning } from './read-tuning.js';
 export { type Reed, reedsOf } from './reeds.js';
-export {
-  RETUNING_CAUTIONS,
-  type Remedy,
-  type RetuningOptions,
-  type RetuningPlan,
-  type RetuningStep,
-  retuningPlan,
-} from './retune.js';
+export { transposeHarp } from './transpose-harp.js';
+
 // Soundings
+
 export {
   type Breath,
   type Hole,
@@ -47,9 +35,31 @@ export {
   type TechniqueLevel,
 } from './sounding.js';
 export { type SoundingOptions, soundings, soundingsAt, soundingsOfPitch } from './soundings.js';
+
+// Temperament
+
+export {
+  type ChordInterval,
+  type ChordTuning,
+  type ChordTuningOptions,
+  chordTuning,
+  type IntervalTuning,
+  type IntervalTuningOptions,
+  intervalTuning,
+} from './beats.js';
+export { type NearestRatioOptions, nearestRatio, type Ratio, ratioCents } from './ratio.js';
+export { readScala, type ScalaOptions } from './read-scala.js';
 export type { ReedCents, Temperament } from './temperament.js';
 export { TEMPERAMENTS, temperamentById } from './temperaments.js';
-export { transposeHarp } from './transpose-harp.js';
 export { type TunedHarp, type TunedReed, type TuneOptions, tuneHarp } from './tune-harp.js';
-export type { Tuning } from './tuning.js';
-export { TUNINGS, tuningById } from './tunings.js';
+
+// Retuning
+
+export {
+  RETUNING_CAUTIONS,
+  type Remedy,
+  type RetuningOptions,
+  type RetuningPlan,
+  type RetuningStep,
+  retuningPlan,
+} from './retune.js';

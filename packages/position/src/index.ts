@@ -4,6 +4,8 @@
  * @packageDocumentation
  */
 
+// Positions
+
 export {
   enharmonicKeys,
   type HarpKeyOptions,
@@ -13,11 +15,27 @@ export {
   positionOf,
   songKeyOf,
 } from './keys.js';
-// Picking a harp
-export { type ChordFit, type HarpPick, type PickOptions, pickHarps, type ToneFit } from './pick.js';
-// Positions
 export type { Position, PositionNumber } from './position.js';
 export { composePositions, POSITIONS, positionByNumber } from './positions.js';
+
+// Scales on a harp
+
 export type { ScaleFit } from './scale-fit.js';
-export { CRITERIA_WEIGHTS, EASE_OF_TECHNIQUE } from './weights.js';
+export { type ScaleMap, type ScaleNote, scaleMap } from './scale-map.js';
+export { type RunNote, scaleRun } from './scale-run.js';
+
+// Picking a harp
+
+export type { ChordFit, ToneFit } from './chord-fit.js';
+export type { LineFit } from './line-fit.js';
+export {
+  type HarpPick,
+  type PickOptions,
+  type PlayerOptions,
+  pickHarps,
+  type SongOptions,
+} from './pick.js';
+export { type KeySection, type KeysPick, pickForKeys } from './pick-for-keys.js';
+export { planSet, type SetOptions, type SetPlan, type SetSong, type SetStep } from './plan-set.js';
+export { CRITERIA_WEIGHTS, type Criterion, EASE_OF_TECHNIQUE } from './weights.js';
 export type { WholeChord } from './whole-chord.js';

@@ -3,80 +3,72 @@ import {
   type Harp,
   type Hole,
   makeHarp,
+  parseHarp,
   type SoundingOptions,
-  type Technique,
   type TechniqueLevel,
   type Tuning,
 } from '@reedplate/layout';
-import {
-  type ChordDegree,
-  type Key,
-  type NoteName,
-  parseScale,
-  TWELVE_KEYS,
-} from '@reedplate/pitch';
+import { type Line, requireNotes } from '@reedplate/line';
+import { type Key, parseScale, type Scale, TWELVE_KEYS } from '@reedplate/pitch';
+import { type ChordFit, chordFit, chordToneEase, wholeChordShare } from './chord-fit.js';
 import { type KeyLike, positionOf, readKey } from './keys.js';
+import { type LineFit, lineFit } from './line-fit.js';
 import type { PositionNumber } from './position.js';
-import { reachOf } from './reach.js';
 import { type ScaleFit, scaleFit } from './scale-fit.js';
 import { type SongChord, songChords } from './song-chords.js';
-import { CRITERIA_WEIGHTS } from './weights.js';
-import { type WholeChord, wholeChordOn } from './whole-chord.js';
+import { CRITERIA_WEIGHTS, type Criterion } from './weights.js';
 
-/** What {@link pickHarps} goes by. */
-export interface PickOptions {
-  /** What the player can do; default `bends`. */
-  readonly level?: TechniqueLevel;
-  /** As in `SoundingOptions`; default false. */
-  readonly valved?: boolean | readonly Hole[];
-  /** Chords of the song; default the basic twelve bars, in sevenths or minor as the key says. */
+/** What the song is, besides its key. */
+export interface SongOptions {
+  /** Its chords; default `numerals`. */
   readonly chart?: Chart;
+  /**
+   * Its chords as Roman numerals, in equal shares of the time; default the basic twelve bars, in
+   * sevenths or minor as the key says.
+   */
+  readonly numerals?: readonly string[];
   /** Scale played, by name, above the song's tonic; default `blues`. */
   readonly scale?: string;
-  /** Harps to choose from; default one of each of the twelve keys. */
-  readonly own?: readonly Harp[];
+  /** A line to be played; default none. */
+  readonly line?: Line;
+}
+
+/** Who plays, and on which harps. */
+export interface PlayerOptions {
+  /** What the player can do; default `bends`. */
+  readonly level?: TechniqueLevel;
+  /** As in `SoundingOptions` of `@reedplate/layout`; default false. */
+  readonly valved?: boolean | readonly Hole[];
+  /** Harps to choose from, as `C` or `low F natural-minor` or as data; default one of each of the twelve keys. */
+  readonly own?: readonly (string | Harp)[];
   /** Tuning of the twelve harps where `own` is not given; default `standard`. */
   readonly tuning?: string | Tuning;
 }
 
-/** A tone of a chord, as a harp has it. */
-export interface ToneFit {
-  readonly degree: ChordDegree;
-  readonly name: NoteName;
-  /** The easiest way to sound it in any octave. */
-  readonly best: Technique | 'missing';
-  /** Mean ease over the octaves of the harp, 0 (missing) to 1 (natural in all). */
-  readonly ease: number;
-}
-
-/** A chord of the song, as a harp has it. */
-export interface ChordFit {
-  readonly symbol: string;
-  /** Share of the song's time, 0 to 1. */
-  readonly share: number;
-  readonly tones: readonly ToneFit[];
-  /** Holes that sound the triad at once, with no other note; null where there are none. */
-  readonly whole: WholeChord | null;
-}
+/** What {@link pickHarps} goes by. */
+export type PickOptions = SongOptions & PlayerOptions;
 
 /** A harp to play a song on, with the reasons. */
 export interface HarpPick {
   readonly harp: Harp;
   readonly position: PositionNumber;
-  /** How well it suits, 0 to 1; see {@link CRITERIA_WEIGHTS}. */
+  /** How well it suits, 0 to 1: the mean of the criteria, weighed by {@link CRITERIA_WEIGHTS}. */
   readonly weight: number;
   /** The chords of the song, the longest sounding first. */
   readonly chords: readonly ChordFit[];
   readonly scale: ScaleFit;
+  /** Present where a line was given. */
+  readonly line?: LineFit;
 }
 
 /**
  * The harps for a song, the best first, each with its reasons as data: how it has the tones of
- * every chord, which chords can be played whole, and what is missing of the scale. On a tie the
- * lower position comes first, then the order of `own`.
+ * every chord, which chords can be played whole, and what is missing of the scale and the line. On
+ * a tie the lower position comes first, then the order of `own`.
  *
- * @throws ReedplateError `KEY_UNKNOWN`, `SCALE_UNKNOWN`, `TUNING_UNKNOWN`, `OPTION_UNKNOWN` for a
- * wrong level, `CHART_INVALID` for a chart without a chord
+ * @throws ReedplateError `KEY_UNKNOWN`, `SCALE_UNKNOWN`, `TUNING_UNKNOWN`, `HARP_INVALID` for a
+ * harp owned, `OPTION_UNKNOWN` for a wrong level, `NUMERAL_UNKNOWN`, `CHART_INVALID` without a
+ * chord, `LINE_EMPTY`
  * @example
  * ```ts
  * import { pickHarps } from '@reedplate/position';
@@ -86,58 +78,66 @@ export interface HarpPick {
  * best.position; // => 2
  * best.chords[0].whole; // => { breath: 'draw', from: 1, to: 5 }
  * best.chords.filter((chord) => chord.whole === null).map((chord) => chord.symbol); // => ['D7']
+ * pickHarps('G', { own: ['D', 'low F'] }).map((pick) => pick.position); // => [3, 12]
  * pickHarps('H'); // throws KEY_UNKNOWN
  * ```
  */
 export function pickHarps(songKey: KeyLike, options: PickOptions = {}): readonly HarpPick[] {
-  const { chart, scale = 'blues', tuning = 'standard', level = 'bends', valved = false } = options;
-  const key = readKey(songKey);
-  const song = { key, chords: songChords(key, chart), scale: parseScale(scale) };
-  const { own = TWELVE_KEYS.map(({ tonic }) => makeHarp(tonic, { tuning })) } = options;
-  const picks = own.map((harp) => judge(harp, song, { level, valved }));
+  const song = readSong(songKey, options);
+  const { level = 'bends', valved = false } = options;
+  const picks = harpsOf(options).map((harp) => judge(harp, song, { level, valved }));
   return Object.freeze(picks.sort((a, b) => b.weight - a.weight || a.position - b.position));
+}
+
+/** The harps that a player chooses from. */
+export function harpsOf({ own, tuning = 'standard' }: PlayerOptions): readonly Harp[] {
+  if (own === undefined) return TWELVE_KEYS.map(({ tonic }) => makeHarp(tonic, { tuning }));
+  return own.map((harp) => (typeof harp === 'string' ? parseHarp(harp) : harp));
 }
 
 interface Song {
   readonly key: Key;
   readonly chords: readonly SongChord[];
-  readonly scale: ReturnType<typeof parseScale>;
+  readonly scale: Scale;
+  readonly line: Line | undefined;
+}
+
+function readSong(songKey: KeyLike, { chart, numerals, scale = 'blues', line }: SongOptions): Song {
+  const key = readKey(songKey);
+  if (line !== undefined) requireNotes(line);
+  return { key, chords: songChords(key, chart ?? numerals), scale: parseScale(scale), line };
 }
 
 function judge(harp: Harp, song: Song, ability: SoundingOptions): HarpPick {
   const chords = song.chords.map((songChord) => chordFit(harp, songChord, ability));
   const scale = scaleFit(harp, song.key, song.scale, ability);
+  const line = song.line === undefined ? undefined : lineFit(harp, song.line, ability);
   return Object.freeze({
     harp,
     position: positionOf(harp, song.key),
-    weight: weigh(chords, scale),
+    weight: weigh({
+      chordTones: chordToneEase(chords),
+      wholeChords: wholeChordShare(chords),
+      scale: scale.ease,
+      line: line?.ease,
+    }),
     chords: Object.freeze(chords),
     scale,
+    ...(line === undefined ? {} : { line }),
   });
 }
 
-function chordFit(harp: Harp, { chord, share }: SongChord, ability: SoundingOptions): ChordFit {
-  const tones = chord.tones.map(({ degree, name, pitchClass }): ToneFit => {
-    return Object.freeze({ degree, name, ...reachOf(harp, pitchClass, ability) });
-  });
-  const whole = wholeChordOn(harp, chord) ?? null;
-  return Object.freeze({ symbol: chord.symbol, share, tones: Object.freeze(tones), whole });
-}
+const CRITERIA = Object.keys(CRITERIA_WEIGHTS) as readonly Criterion[];
 
-function weigh(chords: readonly ChordFit[], scale: ScaleFit): number {
-  let chordTones = 0;
-  let wholeChords = 0;
-  for (const { share, tones, whole } of chords) {
-    chordTones += share * mean(tones.map(({ ease }) => ease));
-    wholeChords += whole === null ? 0 : share;
+/** The weighted mean of the criteria there are. */
+function weigh(values: Readonly<Record<Criterion, number | undefined>>): number {
+  let sum = 0;
+  let weights = 0;
+  for (const criterion of CRITERIA) {
+    const value = values[criterion];
+    if (value === undefined) continue;
+    sum += value * CRITERIA_WEIGHTS[criterion];
+    weights += CRITERIA_WEIGHTS[criterion];
   }
-  return (
-    CRITERIA_WEIGHTS.chordTones * chordTones +
-    CRITERIA_WEIGHTS.wholeChords * wholeChords +
-    CRITERIA_WEIGHTS.scale * scale.ease
-  );
-}
-
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length);
+  return sum / weights;
 }

@@ -43,6 +43,7 @@ export function easiestSounding(found: readonly Sounding[]): Sounding | undefine
   return easiest;
 }
 
-function easeOf({ technique }: Sounding): number {
+/** Ease of a sounding, by its technique. */
+export function easeOf({ technique }: Sounding): number {
   return EASE_OF_TECHNIQUE[technique];
 }

@@ -9,12 +9,17 @@ export interface SongChord {
 }
 
 /**
- * The chords of a chart, or of the basic twelve bars in the key; the longest sounding first.
+ * The chords of a song, the longest sounding first: those of a chart, or Roman numerals in equal
+ * shares, or the basic twelve bars in the key.
  *
- * @throws ReedplateError `CHART_INVALID` for a chart without a chord
+ * @throws ReedplateError `CHART_INVALID` without a chord, `NUMERAL_UNKNOWN`
  */
-export function songChords(key: Key, chart?: Chart): readonly SongChord[] {
-  return shared(chart === undefined ? twelveBars(key) : spansOf(chart));
+export function songChords(
+  key: Key,
+  given: Chart | readonly string[] | undefined,
+): readonly SongChord[] {
+  if (given === undefined) return shared(twelveBars(key));
+  return shared('spans' in given ? spansOf(given) : numeralsIn(key, given));
 }
 
 type Lasting = readonly [chord: Chord, time: number];
@@ -23,8 +28,12 @@ function twelveBars(key: Key): readonly Lasting[] {
   return TWELVE_BARS[key.mode].map(([numeral, bars]) => [chordOfNumeral(numeral, key), bars]);
 }
 
-function spansOf(chart: Chart): readonly Lasting[] {
-  return chart.spans.flatMap(({ chord, start, end }): Lasting[] =>
+function numeralsIn(key: Key, numerals: readonly string[]): readonly Lasting[] {
+  return numerals.map((numeral) => [chordOfNumeral(numeral, key), 1]);
+}
+
+function spansOf({ spans }: Chart): readonly Lasting[] {
+  return spans.flatMap(({ chord, start, end }): Lasting[] =>
     chord === null ? [] : [[chord, end - start]],
   );
 }

@@ -12,17 +12,22 @@ export const EASE_OF_TECHNIQUE: Readonly<Record<Technique, number>> = Object.fre
   overdraw: 0.2,
 });
 
+/** What a pick is weighed by. */
+export type Criterion = 'chordTones' | 'wholeChords' | 'scale' | 'line';
+
 /**
- * What the criteria of a pick count for; they add up to 1. Without a line its part falls to the
- * others in proportion. Design choice, no source.
+ * What the criteria of a pick count for, in proportion to each other. Design choice, no source.
+ *
+ * - `chordTones`: ease of the chord tones over all octaves of the harp, each chord by its time;
+ * - `wholeChords`: share of the time in which the chord lies on neighbouring holes of one breath;
+ * - `scale`: ease of the scale's notes over all octaves of the harp;
+ * - `line`: ease of a given line; left out without one.
  */
-export const CRITERIA_WEIGHTS = Object.freeze({
-  /** Chord tones, over all octaves of the harp. */
+export const CRITERIA_WEIGHTS: Readonly<Record<Criterion, number>> = Object.freeze({
   chordTones: 0.4,
-  /** Chords that can be played whole, as neighbouring holes on one breath. */
   wholeChords: 0.3,
-  /** Notes of the scale, over all octaves of the harp. */
   scale: 0.3,
+  line: 1,
 });
 
 /** Bars of each chord in the basic twelve bars: what a song is taken to be without a chart. */

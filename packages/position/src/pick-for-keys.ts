@@ -1,0 +1,71 @@
+import type { Harp } from '@reedplate/layout';
+import { ReedplateError } from '@reedplate/pitch';
+import type { KeyLike } from './keys.js';
+import { type HarpPick, harpsOf, type PlayerOptions, pickHarps, type SongOptions } from './pick.js';
+
+/** A part of a song in one key. */
+export interface KeySection extends SongOptions {
+  readonly key: KeyLike;
+  /** Length against the other sections, above 0; default 1. */
+  readonly length?: number;
+}
+
+/** One harp for a song that changes key. */
+export interface KeysPick {
+  readonly harp: Harp;
+  /** Mean weight over the sections, each by its length, 0 to 1. */
+  readonly weight: number;
+  /** How the harp suits each section, in their order. */
+  readonly sections: readonly HarpPick[];
+}
+
+/**
+ * The harps for a song that changes key and leaves no time to change harps, the best first.
+ *
+ * @param sections at least one
+ * @throws ReedplateError `LIST_EMPTY` without a section, `NUMBER_RANGE` for a length, or what
+ * {@link pickHarps} throws
+ * @example
+ * ```ts
+ * import { pickForKeys } from '@reedplate/position';
+ *
+ * const [best] = pickForKeys([{ key: 'G', length: 3 }, { key: 'C' }]);
+ * best.harp.key; // => 'C'
+ * best.sections.map((section) => section.position); // => [2, 1]
+ * pickForKeys([]); // throws LIST_EMPTY
+ * ```
+ */
+export function pickForKeys(
+  sections: readonly KeySection[],
+  options: PlayerOptions = {},
+): readonly KeysPick[] {
+  if (sections.length === 0) throw emptyList('at least one section');
+  const lengths = sections.map(({ length = 1 }) => requireLength(length));
+  const total = lengths.reduce((sum, length) => sum + length, 0);
+  const picks = harpsOf(options).map((harp): KeysPick => {
+    const perSection = sections.map((section) => pickOf(harp, section, options));
+    const weight = perSection.reduce(
+      (sum, pick, index) => sum + (pick.weight * (lengths[index] ?? 0)) / total,
+      0,
+    );
+    return Object.freeze({ harp, weight, sections: Object.freeze(perSection) });
+  });
+  return Object.freeze(picks.sort((a, b) => b.weight - a.weight));
+}
+
+function pickOf(harp: Harp, section: KeySection, options: PlayerOptions): HarpPick {
+  const [pick] = pickHarps(section.key, { ...options, ...section, own: [harp] });
+  // One harp was given, so one pick came back.
+  return pick as HarpPick;
+}
+
+function requireLength(length: unknown): number {
+  if (typeof length === 'number' && length > 0 && Number.isFinite(length)) return length;
+  const expected = 'a length above 0';
+  throw new ReedplateError({ code: 'NUMBER_RANGE', value: length, expected });
+}
+
+/** The error of a list that must hold something. */
+export function emptyList(expected: string): ReedplateError {
+  return new ReedplateError({ code: 'LIST_EMPTY', value: [], expected });
+}

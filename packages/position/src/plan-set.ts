@@ -1,0 +1,94 @@
+import type { Harp } from '@reedplate/layout';
+import { ReedplateError } from '@reedplate/pitch';
+import { fewestChanges } from './fewest-changes.js';
+import type { KeyLike } from './keys.js';
+import { type HarpPick, harpsOf, type PlayerOptions, pickHarps, type SongOptions } from './pick.js';
+import { emptyList } from './pick-for-keys.js';
+
+/** A song of a set; a song that changes key and harps may stand as several. */
+export interface SetSong extends SongOptions {
+  readonly key: KeyLike;
+  readonly title?: string;
+}
+
+/** A song with the harp to play it on. */
+export interface SetStep {
+  /** Place in the set, from 0. */
+  readonly index: number;
+  readonly title?: string;
+  readonly pick: HarpPick;
+  /** Whether another harp is picked up for it; false for the first song. */
+  readonly changes: boolean;
+}
+
+/** Harps for a whole set. */
+export interface SetPlan {
+  readonly steps: readonly SetStep[];
+  /** Times the harp changes. */
+  readonly changes: number;
+  /** Sum of the weights of the picks. */
+  readonly weight: number;
+}
+
+/** How {@link planSet} plans. */
+export interface SetOptions extends PlayerOptions {
+  /**
+   * How good a harp must be for a song, as a share of the weight of the best one, 0 to 1
+   * (inclusive); default 0.85. At 1 every song has its best harp; lower, harps change less.
+   */
+  readonly leastShare?: number;
+}
+
+/**
+ * Harps for a set of songs in order, with the fewest changes of harp, and among those plans the
+ * one whose picks weigh most. Exact, by dynamic programming.
+ *
+ * @param songs at least one
+ * @throws ReedplateError `LIST_EMPTY` without a song or without a harp, `NUMBER_RANGE` for the
+ * share, or what {@link pickHarps} throws
+ * @example
+ * ```ts
+ * import { planSet } from '@reedplate/position';
+ *
+ * const songs = [{ key: 'G' }, { key: 'C' }, { key: 'A' }];
+ * planSet(songs).steps.map(({ pick }) => pick.harp.key); // => ['C', 'C', 'D']
+ * planSet(songs).changes; // => 1
+ * planSet(songs, { leastShare: 1 }).changes; // => 2
+ * planSet([]); // throws LIST_EMPTY
+ * ```
+ */
+export function planSet(songs: readonly SetSong[], options: SetOptions = {}): SetPlan {
+  const { leastShare = 0.85 } = options;
+  requireShare(leastShare);
+  if (songs.length === 0) throw emptyList('at least one song');
+  const harps = harpsOf(options);
+  if (harps.length === 0) throw emptyList('at least one harp');
+  const choices = songs.map((song) => goodPicks(song, harps, options, leastShare));
+  const path = fewestChanges(choices);
+  const steps = path.map((pick, index): SetStep => {
+    const { title } = songs[index] as SetSong;
+    const changes = index > 0 && path[index - 1]?.harp !== pick.harp;
+    return Object.freeze({ index, ...(title === undefined ? {} : { title }), pick, changes });
+  });
+  return Object.freeze({
+    steps: Object.freeze(steps),
+    changes: steps.filter(({ changes }) => changes).length,
+    weight: path.reduce((sum, { weight }) => sum + weight, 0),
+  });
+}
+
+function goodPicks(
+  song: SetSong,
+  own: readonly Harp[],
+  options: SetOptions,
+  leastShare: number,
+): readonly HarpPick[] {
+  const picks = pickHarps(song.key, { ...options, ...song, own });
+  const least = leastShare * (picks[0]?.weight ?? 0);
+  return picks.filter(({ weight }) => weight >= least);
+}
+
+function requireShare(share: unknown): void {
+  if (typeof share === 'number' && share >= 0 && share <= 1) return;
+  throw new ReedplateError({ code: 'NUMBER_RANGE', value: share, expected: 'a share, 0 to 1' });
+}

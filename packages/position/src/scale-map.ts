@@ -1,0 +1,107 @@
+import {
+  type Harp,
+  harpRange,
+  type Sounding,
+  type SoundingOptions,
+  soundingsOfPitch,
+  TECHNIQUE_LEVELS,
+  type TechniqueLevel,
+} from '@reedplate/layout';
+import {
+  degreeAbove,
+  type Key,
+  type KeyName,
+  type NoteNameWithOctave,
+  noteNameWithOctave,
+  parseScale,
+  type ScaleDegree,
+  toPitchClass,
+} from '@reedplate/pitch';
+import { type KeyLike, positionOf, readKey } from './keys.js';
+import type { PositionNumber } from './position.js';
+import { easeOf } from './reach.js';
+import { type ScaleFit, scaleFit } from './scale-fit.js';
+
+/** A note of a scale on a harp. */
+export interface ScaleNote {
+  /** MIDI number. */
+  readonly pitch: number;
+  /** Spelled in the song's key. */
+  readonly name: NoteNameWithOctave;
+  readonly degree: ScaleDegree;
+  /** Every way to sound it, the easiest first; none where it is missing. */
+  readonly soundings: readonly Sounding[];
+}
+
+/** Where a scale lies on a harp. */
+export interface ScaleMap {
+  readonly scale: string;
+  readonly key: KeyName;
+  readonly position: PositionNumber;
+  /** The scale's notes between the harp's lowest and highest reed, rising. */
+  readonly notes: readonly ScaleNote[];
+  /** How much of it can be sounded at each technique level. */
+  readonly levels: Readonly<Record<TechniqueLevel, ScaleFit>>;
+}
+
+/**
+ * Where each degree of a scale lies on a harp in each octave, by which technique, what is missing
+ * and how much of it each technique level covers.
+ *
+ * @param scale a scale by name, such as `blues`, `major pentatonic` or `mixolydian`
+ * @param options which soundings `notes` lists
+ * @throws ReedplateError `KEY_UNKNOWN`, `SCALE_UNKNOWN`, `OPTION_UNKNOWN` for a wrong level
+ * @example
+ * ```ts
+ * import { makeHarp } from '@reedplate/layout';
+ * import { scaleMap } from '@reedplate/position';
+ *
+ * const map = scaleMap(makeHarp('C'), 'G', 'blues');
+ * map.position; // => 2
+ * map.notes[0].degree; // => '4'
+ * map.levels.natural.missing; // => ['b3', 'b5']
+ * map.levels.bends.missing; // => []
+ * scaleMap(makeHarp('C'), 'G', 'blue'); // throws SCALE_UNKNOWN
+ * ```
+ */
+export function scaleMap(
+  harp: Harp,
+  songKey: KeyLike,
+  scale: string,
+  options: SoundingOptions = {},
+): ScaleMap {
+  const key = readKey(songKey);
+  const read = parseScale(scale);
+  const { valved = false } = options;
+  const levels = TECHNIQUE_LEVELS.map((level) => [
+    level,
+    scaleFit(harp, key, read, { level, valved }),
+  ]);
+  return Object.freeze({
+    scale: read.name,
+    key: key.name,
+    position: positionOf(harp, key),
+    notes: scaleNotes(harp, key, scale, options),
+    levels: Object.freeze(Object.fromEntries(levels)),
+  });
+}
+
+/** The scale's notes within the range of the harp's reeds, with their soundings. */
+export function scaleNotes(
+  harp: Harp,
+  key: Key,
+  scale: string,
+  options: SoundingOptions,
+): readonly ScaleNote[] {
+  const degrees = new Set(parseScale(scale).semitones.map((above) => degreeAbove(above, 0)));
+  const { lowest, highest } = harpRange(harp);
+  const notes: ScaleNote[] = [];
+  for (let pitch = lowest; pitch <= highest; pitch += 1) {
+    const degree = degreeAbove(toPitchClass(pitch), key.pitchClass);
+    if (!degrees.has(degree)) continue;
+    const name = noteNameWithOctave(pitch, { key });
+    const found = soundingsOfPitch(harp, pitch, options).toSorted((a, b) => easeOf(b) - easeOf(a));
+    notes.push(Object.freeze({ pitch, name, degree, soundings: Object.freeze(found) }));
+  }
+  return Object.freeze(notes);
+}
