@@ -1,0 +1,111 @@
+/**
+ * The whole road for one blues: from "blues in G" to a scored take. Each step is the command that
+ * anyone can type; the files are written through the library.
+ */
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { dirname, join, relative } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import {
+  formById,
+  isReedplateError,
+  type Key,
+  makeChart,
+  pickReport,
+  readLine,
+  toMinor,
+  toPitchClass,
+  transposeLine,
+} from 'reedplate';
+import { readScenario, type Scenario } from './scenario.js';
+
+const HERE = dirname(fileURLToPath(import.meta.url));
+const OUT = join(HERE, 'out');
+/** Key of the song that the recorded take was played over. */
+const TAKE_KEY = 7;
+
+const reedplateBin = join(dirname(createRequire(import.meta.url).resolve('reedplate')), 'cli.js');
+
+function main(words: readonly string[]): number {
+  const scenario = readScenario(words);
+  const { key, form } = scenario;
+  const song = ['--form', form, '--key', key.name];
+  const harp = ['--harp', scenario.harp ?? bestHarp(scenario)];
+  const take = takeFor(key);
+
+  step('The harp', ['pick', ...song]);
+  step('The reeds, and their degrees in the song', ['map', ...harp, '--key', key.name]);
+  step('The chords', ['chart', ...song]);
+  step('Where the chords lie', ['target', ...song, ...harp]);
+  const practice = [...song, ...harp, '--kind', 'guide-tones'];
+  step('What to practise', ['practice', ...practice]);
+  step("How a student's take follows the changes", ['score', take, ...song, ...harp]);
+
+  const written = [
+    take,
+    save('practice.json', capture(['practice', ...practice, '--json'])),
+    save('score.json', capture(['score', take, ...song, ...harp, '--json'])),
+  ];
+  closing(written);
+  return 0;
+}
+
+function bestHarp({ key, form }: Scenario): string {
+  const written = formById(form);
+  const played = key.mode === 'minor' && written.mode === 'major' ? toMinor(written) : written;
+  const [best] = pickReport(key, { chart: makeChart(played, { key }) }).picks;
+  return best?.harp.key ?? 'C';
+}
+
+/** The recorded take, moved to the key of the song by the shorter way up or down. */
+function takeFor(key: Key): string {
+  const recorded = readLine(readFileSync(join(HERE, 'take.json'), 'utf8'));
+  const up = toPitchClass(key.pitchClass - TAKE_KEY);
+  const moved = transposeLine(recorded, up > 6 ? up - 12 : up);
+  return save('take.json', `${JSON.stringify(moved, null, 2)}\n`);
+}
+
+function step(title: string, words: readonly string[]): void {
+  console.log(`\n== ${title} ==\n$ reedplate ${words.join(' ')}\n`);
+  run(words, 'inherit');
+}
+
+function capture(words: readonly string[]): string {
+  return run(words, 'pipe');
+}
+
+function run(words: readonly string[], output: 'inherit' | 'pipe'): string {
+  const { status, stdout } = spawnSync(process.execPath, [reedplateBin, ...words], {
+    stdio: ['ignore', output, 'inherit'],
+    encoding: 'utf8',
+  });
+  if (status !== 0) throw new Error(`reedplate ${words[0]} ended with ${status}`);
+  return stdout ?? '';
+}
+
+function save(name: string, text: string): string {
+  mkdirSync(OUT, { recursive: true });
+  const path = join(OUT, name);
+  writeFileSync(path, text);
+  return relative(process.cwd(), path);
+}
+
+function closing(written: readonly string[]): void {
+  console.log('\n== Written ==');
+  for (const path of written) console.log(`  ${path}`);
+  console.log(`
+== Try next ==
+  npm start -- --key E --form basic --harp A     another key, form and harp
+  npm start -- --key Am                          a minor blues
+  npx reedplate --help                           every command, each with its own --help
+  docs/getting-started-instructors.md            build your own lesson on this`);
+}
+
+try {
+  process.exitCode = main(process.argv.slice(2));
+} catch (error) {
+  if (!isReedplateError(error)) throw error;
+  console.error(`reedplate: ${error.message}`);
+  process.exitCode = 2;
+}
