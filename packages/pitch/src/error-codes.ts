@@ -40,6 +40,10 @@ export const ERROR_CODES = Object.freeze({
   MIDI_MALFORMED: 'is not a well-formed MIDI file',
   MUSICXML_MALFORMED: 'is not MusicXML that can be read',
   FORMAT_UNKNOWN: 'is not in a format that is read here',
+  // playability
+  MODEL_UNKNOWN: 'is not an effort model of the catalogue',
+  MODEL_INVALID: 'is not part of a valid effort model',
+  STUDY_INVALID: 'is not part of a valid study',
   // files and commands
   FILE_UNREADABLE: 'cannot be read',
   FILE_TOO_LARGE: 'is too large to read',
