@@ -1,16 +1,27 @@
 import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { type WorkspacePackage, workspacePackages } from './lib/packages.mjs';
+import { packageFacts } from './manifests/facts.js';
 
 // Writes each package's THIRD-PARTY-LICENSES.md; with --check only compares, and fails if one is stale.
-// A package's own dev dependencies are what its dist takes in, as code or as data.
+// What a package takes in: dev dependencies that its source imports, and so bundles, and the data below.
 const checking = process.argv.includes('--check');
 
-function licencesOf({ path, manifest }: WorkspacePackage): string | undefined {
-  const names = Object.keys(manifest.devDependencies ?? {}).filter(
-    (n) => !n.startsWith('@reedplate/'),
-  );
+/** Dev dependencies whose data a package's source holds a copy of, by the package's folder. */
+const DATA_OF: ReadonlyMap<string, readonly string[]> = new Map([['pitch', ['tonal']]]);
+
+function takenIn(found: WorkspacePackage): readonly string[] {
+  const { sources } = packageFacts(found);
+  const imported = sources.filter(({ isTest }) => !isTest).flatMap(({ imports }) => imports);
+  const names = Object.keys(found.manifest.devDependencies ?? {});
+  const asData = DATA_OF.get(found.dir) ?? [];
+  return names.filter((name) => imported.includes(name) || asData.includes(name)).sort();
+}
+
+function licencesOf(found: WorkspacePackage): string | undefined {
+  const { path, manifest } = found;
+  const names = takenIn(found);
   if (names.length === 0) return undefined;
-  const sections = names.sort().map((name) => sectionOf(name, `${path}/node_modules/${name}`));
+  const sections = names.map((name) => sectionOf(name, `${path}/node_modules/${name}`));
   const intro = `${manifest.name} holds code or data of the packages below, under these licences.`;
   return `# Third-party licences\n\n${intro}\n${sections.join('')}`;
 }
