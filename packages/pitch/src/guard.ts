@@ -93,7 +93,7 @@ export interface ChoiceOptions {
  * requireOneOf('drow', ['blow', 'draw'], { what: 'a breath' }); // throws OPTION_UNKNOWN
  * ```
  */
-export function requireOneOf<Choice extends string>(
+export function requireOneOf<const Choice extends string>(
   value: unknown,
   choices: readonly Choice[],
   { what, code = 'OPTION_UNKNOWN', where = {} }: ChoiceOptions,

@@ -137,7 +137,7 @@ function isMinor(suffix: string | undefined): boolean {
  * ```
  */
 export function toKey(key: Key | KeyName): Key {
-  const name = typeof key === 'string' ? key : key?.name;
+  const name = typeof key === 'string' ? key : (key?.name ?? key);
   return KEYS_BY_NAME.get(name) ?? parseKey(name);
 }
 

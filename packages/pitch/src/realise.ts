@@ -30,7 +30,7 @@ import { plainName } from './plain-name.js';
  * ```
  */
 export function chordOfNumeral(numeral: Numeral | string, key: Key | KeyName): Chord {
-  const parsed = parseNumeral(typeof numeral === 'string' ? numeral : numeral?.text);
+  const parsed = parseNumeral(typeof numeral === 'string' ? numeral : (numeral?.text ?? numeral));
   return buildChord(rootOf(parsed, toKey(key)), readChordQuality(parsed.quality) as ChordQuality);
 }
 
@@ -57,7 +57,7 @@ function rootOf({ step, semitones, of }: Numeral, key: Key): NoteName {
  * ```
  */
 export function numeralOfChord(chord: Chord | string, key: Key | KeyName): Numeral {
-  const parsed = parseChord(typeof chord === 'string' ? chord : chord?.symbol);
+  const parsed = parseChord(typeof chord === 'string' ? chord : (chord?.symbol ?? chord));
   const tonic = readNoteName(toKey(key).tonic) as NoteNameParts;
   const root = readNoteName(parsed.root) as NoteNameParts;
   const quality = readChordQuality(parsed.quality) as ChordQuality;

@@ -1,0 +1,52 @@
+import { expect, test } from 'vitest';
+import * as pitch from './index.js';
+
+test('the package exports these names, so that a change is seen', () => {
+  expect(Object.keys(pitch).sort()).toMatchInlineSnapshot(`
+    [
+      "ERROR_CODES",
+      "HIGHEST_MIDI",
+      "LETTERS",
+      "LOWEST_MIDI",
+      "NOTE_NAMES",
+      "PITCH_CLASSES",
+      "ReedplateError",
+      "SCALE_DEGREES",
+      "TONICS",
+      "TWELVE_KEYS",
+      "centsBetween",
+      "chordOfNumeral",
+      "chordSuffixes",
+      "deepFreeze",
+      "degreeAbove",
+      "frequency",
+      "isReedplateError",
+      "midi",
+      "nearestOf",
+      "noteName",
+      "noteNameWithOctave",
+      "numeralOfChord",
+      "parseChord",
+      "parseKey",
+      "parseNoteName",
+      "parseNumeral",
+      "parseScale",
+      "plainName",
+      "requireInteger",
+      "requireOneOf",
+      "requirePositive",
+      "scaleNames",
+      "spell",
+      "spellOnStep",
+      "toKey",
+      "toPitchClass",
+      "transposeKey",
+    ]
+  `);
+});
+
+test('every table that the package exports is frozen', () => {
+  for (const [name, value] of Object.entries(pitch)) {
+    if (typeof value === 'object') expect(Object.isFrozen(value), name).toBe(true);
+  }
+});
