@@ -2,6 +2,9 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import ts from 'typescript';
 import type { WorkspacePackage } from '../lib/packages.mjs';
 
+/** Tests, and the values that laws are tried on; nothing of either is built or published. */
+const TEST_FILE = /\.(?:test|test-d)\.ts$|\/arbitraries\.ts$/u;
+
 /** A source file of a package and the modules it imports. */
 export interface SourceFacts {
   /** Path from the package's folder. */
@@ -51,6 +54,6 @@ export function sourceFacts(file: string, text: string): SourceFacts {
   return {
     file,
     imports: importedFiles.map(({ fileName }) => fileName),
-    isTest: /\.(?:test|test-d)\.ts$/u.test(file),
+    isTest: TEST_FILE.test(file),
   };
 }

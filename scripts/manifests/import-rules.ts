@@ -53,6 +53,11 @@ const withinSource: Rule = (facts) =>
     .filter(({ path }) => !path.startsWith('src/') && path !== 'package.json')
     .map((found) => complain(found, "outside the package's source"));
 
+const noTestsInSource: Rule = (facts) =>
+  importsOf(facts)
+    .filter((found) => !found.isTest && /\/arbitraries\.js$|\.test\.js$/u.test(found.specifier))
+    .map((found) => complain(found, 'which only tests may use'));
+
 const nodeOnlyInCommand: Rule = (facts) =>
   importsOf(facts)
     .filter((found) => isNode(found) && !found.isTest && facts.dir !== UMBRELLA)
@@ -82,6 +87,7 @@ export const IMPORT_RULES: readonly Rule[] = [
   onlyDeclared,
   neverPastIndex,
   withinSource,
+  noTestsInSource,
   nodeOnlyInCommand,
   bundledAreLicensed,
   noIdleDependencies,

@@ -91,6 +91,7 @@ describe('the rules', () => {
     ['a type import', "import type { A } from 'lodash';", 'no declared dependency'],
     ['a step past the index', "import '@reedplate/pitch/dist/x.js';", "past its neighbour's index"],
     ['a step out of the source', "import '../../pitch/src/a.js';", "outside the package's source"],
+    ['a test helper in source', "import './arbitraries.js';", 'only tests may use'],
     ['a module of Node', "import 'node:fs';", 'not there in a browser'],
   ])('find %s', (_, text, complaint) => {
     expect(complaintsOf(withSource('src/a.ts', text)).join('\n')).toContain(complaint);
@@ -99,6 +100,12 @@ describe('the rules', () => {
   test('let tests import test tools, the package itself and Node', () => {
     const text = "import 'vitest'; import 'node:fs'; import '@reedplate/tab';";
     expect(complaintsOf(withSource('src/a.test.ts', text))).toEqual([]);
+  });
+
+  test('let the arbitraries of laws import fast-check', () => {
+    expect(complaintsOf(withSource('src/arbitraries.ts', "import fc from 'fast-check';"))).toEqual(
+      [],
+    );
   });
 
   test('find a bundled dependency whose licence is not shipped', () => {
