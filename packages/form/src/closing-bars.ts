@@ -55,6 +55,12 @@ function unknownClosing(
     code: 'OPTION_UNKNOWN',
     value,
     expected: `for a ${mode} form one of ${ids.join(', ')}`,
-    nearest: typeof value === 'string' ? nearestOf(value, ids) : undefined,
+    nearest: typeof value === 'string' ? nearestClosing(value, ids) : undefined,
   });
+}
+
+/** The same bars in the other mode, where there are any, are nearer than any spelling. */
+function nearestClosing(value: string, ids: readonly string[]): string | undefined {
+  const plain = value.replace(/^minor-/u, '');
+  return ids.find((id) => id === plain || id === `minor-${plain}`) ?? nearestOf(value, ids);
 }

@@ -1,0 +1,304 @@
+import { describe, expect, test } from 'vitest';
+import { FORMS, formById } from './catalogue.js';
+import { ENDINGS, type EndingId, withEnding } from './endings.js';
+import { formatForm } from './format-form.js';
+import { introBars } from './intro.js';
+import { withDoubleLength, withHalfLength } from './length.js';
+import { parseForm } from './parse-form.js';
+import { withDiminishedPassing, withTwoFive } from './passing-chords.js';
+import { withoutQuickChange, withQuickChange } from './quick-change.js';
+import { TURNAROUNDS, type TurnaroundId, withTurnaround } from './turnarounds.js';
+import type { Form, FormBar } from './types.js';
+import { VARIATIONS, varyForm } from './vary-form.js';
+import { withBreak } from './with-break.js';
+
+const oneLine = (form: Form) => formatForm(form, { barsPerLine: 99 }).replace(/^.*\n/u, '');
+const lastLine = (form: Form) => oneLine({ ...form, bars: form.bars.slice(-4) });
+const invalid = expect.objectContaining({ code: 'FORM_INVALID' });
+const barText = (bars: readonly FormBar[]) => oneLine({ ...formById('basic'), bars });
+
+describe('withQuickChange', () => {
+  test('withQuickChange makes the quick change of the basic form and nothing else', () => {
+    expect(withQuickChange(formById('basic')).bars).toEqual(formById('quick-change').bars);
+  });
+
+  test('withQuickChange takes the IV that the form has', () => {
+    expect(withQuickChange(formById('minor')).bars).toEqual(formById('minor-quick-change').bars);
+    expect(withQuickChange(formById('rock')).bars[1]).toEqual([{ numeral: 'IV', weight: 1 }]);
+  });
+
+  test('withQuickChange takes two bars of a twenty-four-bar form', () => {
+    expect(oneLine(withQuickChange(formById('twenty-four-bar')))).toMatch(
+      /^\| I7 \| % \| IV7 \| % \| I7 \|/u,
+    );
+  });
+
+  test.each(['vamp', 'swing-major-seventh', 'eight-bar-plagal', 'eight-bar-last-eight'])(
+    'withQuickChange finds no place in %s',
+    (id) => {
+      expect(() => withQuickChange(formById(id))).toThrow(invalid);
+    },
+  );
+});
+
+describe('withoutQuickChange', () => {
+  test('withoutQuickChange undoes withQuickChange wherever bar 2 was like bar 1', () => {
+    const plains = FORMS.filter(canQuickChange).map(withoutQuickChange).filter(staysInBarTwo);
+    expect(plains.length).toBeGreaterThan(20);
+    for (const plain of plains) {
+      expect(withoutQuickChange(withQuickChange(plain)).bars).toEqual(plain.bars);
+    }
+  });
+
+  test('withoutQuickChange says in which bar it found another chord', () => {
+    expect(() => withoutQuickChange(formById('eight-bar-five-second'))).toThrow(
+      expect.objectContaining({ code: 'FORM_INVALID', where: { bar: 2 } }),
+    );
+  });
+});
+
+function staysInBarTwo({ bars }: Form): boolean {
+  return JSON.stringify(bars[0]) === JSON.stringify(bars[1]);
+}
+
+function canQuickChange(form: Form): boolean {
+  try {
+    return withQuickChange(form) !== undefined;
+  } catch {
+    return false;
+  }
+}
+
+describe('withDiminishedPassing', () => {
+  test('withDiminishedPassing puts ♯IV diminished into bar 6 of twelve', () => {
+    expect(withDiminishedPassing(formById('quick-change')).bars).toEqual(
+      formById('diminished').bars,
+    );
+  });
+
+  test('withDiminishedPassing leaves the IV after V alone', () => {
+    expect(lastLine(withDiminishedPassing(formById('basic')))).toBe('| V7 | IV7 | I7 | V7 |');
+  });
+
+  test('withDiminishedPassing serves every verse of a longer form', () => {
+    const bars = withDiminishedPassing(formById('twelve-bar-with-bridge')).bars;
+    const places = bars.flatMap(([chord], index) =>
+      chord?.numeral === '#ivdim7' ? index + 1 : [],
+    );
+    expect(places).toEqual([6, 18, 26, 38]);
+  });
+
+  test('withDiminishedPassing takes two bars of a twenty-four-bar form', () => {
+    expect(oneLine(withDiminishedPassing(formById('twenty-four-bar')))).toContain(
+      '| IV7 | % | #ivdim7 | % | I7 |',
+    );
+  });
+
+  test('withDiminishedPassing finds no place where IV lasts one bar', () => {
+    expect(() => withDiminishedPassing(formById('bebop'))).not.toThrow();
+    expect(() => withDiminishedPassing(formById('eight-bar-four-five'))).toThrow(invalid);
+  });
+});
+
+describe('withTwoFive', () => {
+  test('withTwoFive changes bars 9 and 10 of twelve, V–IV and V–V alike', () => {
+    expect(lastLine(withTwoFive(formById('basic')))).toBe('| ii7 | V7 | I7 | V7 |');
+    expect(lastLine(withTwoFive(formById('basic-two-bars-of-v')))).toBe('| ii7 | V7 | I7 | % |');
+  });
+
+  test('withTwoFive is half-diminished in minor, and a triad beside triads', () => {
+    expect(lastLine(withTwoFive(formById('minor')))).toBe('| iim7b5 | V7 | i7 | V7 |');
+    expect(lastLine(withTwoFive(formById('eight-bar-late-four-open')))).toBe('| IV | % | ii | V |');
+    expect(lastLine(withTwoFive(formById('minor-five-minor')))).toBe('| iidim | v | i | % |');
+  });
+
+  test('withTwoFive takes two bars of each in a twenty-four-bar form', () => {
+    expect(oneLine(withTwoFive(formById('twenty-four-bar')))).toContain(
+      '| ii7 | % | V7 | % | I7 |',
+    );
+  });
+
+  test('withTwoFive leaves a form that has its ii–V', () => {
+    expect(withTwoFive(formById('jazz'))).toBe(formById('jazz'));
+  });
+
+  test('withTwoFive finds no place without V', () => {
+    expect(() => withTwoFive(formById('minor-vamp'))).toThrow(invalid);
+  });
+});
+
+describe('TURNAROUNDS and ENDINGS', () => {
+  test.each([
+    ['TURNAROUNDS', TURNAROUNDS],
+    ['ENDINGS', ENDINGS],
+  ])(
+    '%s: two bars each, of their own mode, with ids of their own, as parseForm reads them',
+    (_name, rows) => {
+      expect(new Set(rows.map(({ id }) => id)).size).toBe(rows.length);
+      for (const { bars, mode, source } of rows) {
+        expect(bars.length).toBe(2);
+        const form = parseForm(barText(bars));
+        expect(form.bars).toEqual(bars);
+        expect(form.mode).toBe(mode === 'minor' || form.mode === 'minor' ? 'minor' : 'major');
+        expect(source.length).toBeGreaterThan(0);
+      }
+    },
+  );
+
+  test('TURNAROUNDS do not rest on the tonic, ENDINGS do', () => {
+    const last = (bars: readonly FormBar[]) => bars.at(-1)?.at(-1)?.numeral;
+    for (const { bars } of TURNAROUNDS) expect(last(bars)).toMatch(/^(?:V|bII)/u);
+    for (const { bars, mode } of ENDINGS) expect(last(bars)).toBe(mode === 'major' ? 'I7' : 'i7');
+  });
+
+  test('withTurnaround and withEnding change the last two bars of every form of their mode', () => {
+    const long = FORMS.filter(({ bars }) => bars.length > 2);
+    for (const form of long) {
+      for (const { id, bars } of TURNAROUNDS.filter(({ mode }) => mode === form.mode)) {
+        const turned = withTurnaround(form, id as TurnaroundId);
+        expect(turned.bars).toEqual([...form.bars.slice(0, -2), ...bars]);
+        expect(withTurnaround(turned, id as TurnaroundId)).toBe(turned);
+      }
+      for (const { id, bars } of ENDINGS.filter(({ mode }) => mode === form.mode)) {
+        expect(withEnding(form, id as EndingId).bars).toEqual([...form.bars.slice(0, -2), ...bars]);
+      }
+    }
+  });
+
+  test('withTurnaround names the choices of the form’s mode', () => {
+    expect(() => withTurnaround(formById('minor'), 'two-five')).toThrow(
+      expect.objectContaining({ code: 'OPTION_UNKNOWN', nearest: 'minor-two-five' }),
+    );
+  });
+
+  test('withTurnaround and withEnding find no place in two bars', () => {
+    expect(() => withTurnaround(parseForm('I7 | V7'), 'five')).toThrow(invalid);
+    expect(() => withEnding(parseForm('I7 | V7'), 'one')).toThrow(invalid);
+  });
+});
+
+describe('withDoubleLength and withHalfLength', () => {
+  test('withDoubleLength makes the sixteen bars of the eight', () => {
+    expect(withDoubleLength(formById('eight-bar')).bars).toEqual(
+      formById('sixteen-bar-doubled-eight').bars,
+    );
+  });
+
+  test('withHalfLength joins what differs and keeps what does not', () => {
+    expect(oneLine(withHalfLength(parseForm('I7 | I7 V7 | IV7 / / I7 | I7')))).toBe(
+      '| I7 / / V7 | IV7 / / I7 / / / / |',
+    );
+  });
+
+  test('withHalfLength undoes withDoubleLength for every form of the catalogue', () => {
+    for (const form of FORMS) {
+      expect(withHalfLength(withDoubleLength(form)).bars).toEqual(form.bars);
+    }
+  });
+
+  test('withHalfLength refuses an odd number of bars, withDoubleLength too many', () => {
+    expect(() => withHalfLength(formById('eleven-bar'))).toThrow(invalid);
+    expect(() => withDoubleLength(parseForm('I7 |'.repeat(513)))).toThrow(invalid);
+  });
+});
+
+describe('withBreak', () => {
+  test('withBreak silences the bars it is given', () => {
+    expect(oneLine(withBreak(formById('vamp'), [2, 4]))).toBe('| I7 | N.C. | I7 | N.C. |');
+  });
+
+  test('withBreak strikes the first beat in stop time, as long as the metre’s beat', () => {
+    const hit = { hit: 'first-beat' } as const;
+    expect(oneLine(withBreak(parseForm('I7 V7 | IV7'), [1], hit))).toBe('| I7 N.C. / / | IV7 |');
+    expect(oneLine(withBreak(parseForm('12/8 I7 | IV7'), [1], hit))).toBe('| I7 N.C. / / | IV7 |');
+    expect(oneLine(withBreak(parseForm('6/8 I7 | IV7'), [1], hit))).toBe('| I7 N.C. | IV7 |');
+    expect(oneLine(withBreak(parseForm('1/4 I7 V7'), [1], hit))).toBe('| I7 |');
+  });
+
+  test('withBreak twice is once, and a silent bar stays silent', () => {
+    for (const hit of ['none', 'first-beat'] as const) {
+      const once = withBreak(formById('jazz'), [1, 11], { hit });
+      expect(withBreak(once, [1, 11], { hit })).toBe(once);
+    }
+    expect(oneLine(withBreak(parseForm('N.C. | I7'), [1], { hit: 'first-beat' }))).toBe(
+      '| N.C. | I7 |',
+    );
+  });
+
+  test.each([[[0]], [[13]], [[1.5]]])('withBreak refuses bars %j of twelve', (bars) => {
+    expect(() => withBreak(formById('basic'), bars)).toThrow(
+      expect.objectContaining({ code: 'NUMBER_RANGE' }),
+    );
+  });
+
+  test('withBreak refuses another hit', () => {
+    expect(() => withBreak(formById('basic'), [1], { hit: 'last' as 'none' })).toThrow(
+      expect.objectContaining({ code: 'OPTION_UNKNOWN' }),
+    );
+  });
+});
+
+describe('introBars', () => {
+  test.each([
+    ['basic', '| V7 | IV7 | I7 | V7 |'],
+    ['jazz', '| ii7 | V7 | I7 V7/ii | ii7 V7 |'],
+    ['minor-flat-six', '| bVI7 | V7 | i7 | V7 |'],
+    ['minor-alternating', '| bVI | V | i | V |'],
+    ['ten-bar', '| V7 | I7 |'],
+    ['eleven-bar', '| V7 | IV7 | I7 |'],
+    ['thirteen-bar', '| V7 | IV7 | I7 | % | V7 |'],
+    ['eight-bar', '| V | I IV | I V |'],
+    ['sixteen-bar-longer-ending', '| V7 | % | IV7 | % | I7 | % | % | % |'],
+    ['twenty-four-bar', '| V7 | % | IV7 | % | I7 | % | % | V7 |'],
+    ['twelve-bar-with-bridge', '| V7 | IV7 | I7 | % |'],
+  ])('introBars of %s from the V are %s', (id, bars) => {
+    expect(barText(introBars(formById(id), 'five'))).toBe(bars);
+  });
+
+  test('introBars from the V begin on V or what stands for it, wherever a form has one', () => {
+    const without = ['eight-bar-plagal', 'vamp', 'minor-vamp'];
+    for (const form of FORMS.filter(({ id }) => !without.includes(id))) {
+      expect(introBars(form, 'five')[0]?.[0]?.numeral).toMatch(
+        /^(?:V7?|v7?|ii7|II7|iim7b5|bVI7?|bVImaj7|V9)$/u,
+      );
+    }
+    for (const id of without) expect(() => introBars(formById(id), 'five')).toThrow(invalid);
+  });
+
+  test('introBars from the turnaround are the last two bars, four of twenty-four', () => {
+    expect(introBars(formById('jazz'), 'turnaround')).toEqual(formById('jazz').bars.slice(-2));
+    expect(introBars(formById('twenty-four-bar'), 'turnaround').length).toBe(4);
+    expect(() => introBars(parseForm('I7 | V7'), 'turnaround')).toThrow(invalid);
+  });
+});
+
+describe('varyForm', () => {
+  test('varyForm applies variations in order', () => {
+    const form = varyForm(formById('basic'), ['quick-change', 'two-five', 'minor', 'ninths']);
+    expect(oneLine(form)).toBe('| i9 | iv9 | i9 | % | iv9 | % | i9 | % | iim7b5 | V9 | i9 | V9 |');
+  });
+
+  test('varyForm knows every name of VARIATIONS', () => {
+    for (const name of VARIATIONS) expect(varyForm(formById('basic'), [name]).id).toBe('basic');
+  });
+
+  test('varyForm keeps the number of bars but for double and half length', () => {
+    for (const name of VARIATIONS) {
+      const expected = { 'double-length': 24, 'half-length': 6 }[name as 'half-length'] ?? 12;
+      expect(varyForm(formById('basic'), [name]).bars.length).toBe(expected);
+    }
+  });
+
+  test('varyForm applied twice is once, but for double and half length', () => {
+    for (const name of VARIATIONS.filter((variation) => !variation.endsWith('length'))) {
+      const once = varyForm(formById('basic'), [name]);
+      expect(varyForm(once, [name])).toBe(once);
+    }
+  });
+
+  test('varyForm refuses a name that there is not', () => {
+    expect(() => varyForm(formById('basic'), ['qick-change' as 'quick-change'])).toThrow(
+      expect.objectContaining({ code: 'OPTION_UNKNOWN', nearest: 'quick-change' }),
+    );
+  });
+});
