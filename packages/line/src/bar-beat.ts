@@ -58,7 +58,7 @@ export function tickAt(place: BarBeat, grid: Grid): number {
   // A beat such as 1 + 1/3 is not exact in binary, so the tick it means is the nearest one.
   const inBar = Math.round(exact);
   const tick = pickup + (bar - 1) * barTicks + inBar;
-  const isOnTick = Math.abs(exact - inBar) < LARGEST_ROUNDING;
+  const isOnTick = Number.isFinite(place.beat) && Math.abs(exact - inBar) < LARGEST_ROUNDING;
   if (isOnTick && inBar >= 0 && inBar < barTicks && tick >= 0) {
     return requireInteger(tick, { what: 'a tick', where: { bar, beat: place.beat } });
   }
