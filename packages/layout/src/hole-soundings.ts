@@ -1,7 +1,10 @@
 import type { HoleReeds } from './harp.js';
 import type { Breath, Sounding, Technique, TechniqueLevel } from './sounding.js';
 
-/** How far a valved reed bends by itself. Wikipedia, "Richter-tuned harmonica": a semitone at least, most players a whole tone. */
+/**
+ * How far a valved reed bends by itself: a semitone at least, for most players a whole tone.
+ * Wikipedia, "Richter-tuned harmonica", Valved diatonics.
+ */
 const DEEPEST_VALVED_BEND = 2;
 
 /** What the player and the harp's valves allow in a hole. */
@@ -16,8 +19,8 @@ export interface HoleAbility {
  * from the shallowest, then an overbend or the valved bends.
  *
  * The higher reed bends down to one semitone above the lower. The lower reed's breath overbends
- * to one semitone above the higher reed; a valve shuts that reed off, and the lower reed bends
- * by itself instead. Reeds alike do neither.
+ * to one semitone above the higher reed; a valve prevents that, and lets the lower reed bend by
+ * itself instead (Wikipedia, "Richter-tuned harmonica", Valved diatonics). Reeds alike do neither.
  */
 export function breathSoundings(
   { hole, blow, draw }: HoleReeds,

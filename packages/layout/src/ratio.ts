@@ -38,13 +38,15 @@ export interface NearestRatioOptions {
 
 /** Partials beyond this one are too weak to hear beat. Design choice, no source. */
 const HIGHEST_PARTIAL = 32;
+/** An interval further than this from a ratio is another interval. Design choice, no source. */
+const HALF_A_SEMITONE = 50;
 /** Cents that count as much as a ratio of twice the product. Design choice, no source. */
 const CENTS_PER_OCTAVE_OF_COMPLEXITY = 30;
 const PRIMES = [2, 3, 5, 7, 11, 13, 17, 19, 23, 29, 31] as const;
 
 /**
- * The just ratio that an interval is heard as: simple and near at once, weighing the logarithm of
- * numerator times denominator against the distance in cents.
+ * The just ratio that an interval is heard as: within half a semitone, simple and near at once,
+ * weighing the logarithm of numerator times denominator against the distance in cents.
  *
  * @param cents size of the interval, 0 up to five octaves
  * @throws ReedplateError `NUMBER_RANGE`
@@ -79,8 +81,11 @@ export function nearestRatio(cents: number, { limit = 7 }: NearestRatioOptions =
 }
 
 function costOf(ratio: Ratio, cents: number): number {
+  const deviation = Math.abs(ratioCents(ratio) - cents);
+  // Only where the limit leaves no ratio in reach does a distant one win, the nearest.
+  if (deviation > HALF_A_SEMITONE) return 1e6 + deviation;
   const complexity = Math.log2(ratio.numerator * ratio.denominator);
-  return complexity + Math.abs(ratioCents(ratio) - cents) / CENTS_PER_OCTAVE_OF_COMPLEXITY;
+  return complexity + deviation / CENTS_PER_OCTAVE_OF_COMPLEXITY;
 }
 
 function partialsWithin(limit: number): readonly number[] {

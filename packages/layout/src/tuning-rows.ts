@@ -3,6 +3,8 @@ import type { TuningSpec } from './make-tuning.js';
 const TRADE = 'common practice';
 const MEMORY = 'from memory';
 const OWN = 'own construction';
+const SPECIALLY_TUNED = 'Wikipedia, "Richter-tuned harmonica", Specially-tuned instruments';
+const VARIANTS = 'Wikipedia, "Richter tuning", Variants';
 
 /**
  * The catalogue: rows of the harp that carries `label`, all written so that the notes are those
@@ -29,7 +31,7 @@ export const TUNING_ROWS: readonly TuningSpec[] = [
     id: 'raised-fifth-draw',
     name: 'Raised fifth draw reed (country)',
     use: 'Major tunes in second position: its seventh is major in the middle octave.',
-    source: TRADE,
+    source: SPECIALLY_TUNED,
     blow: 'C4 E4 G4 C5 E5 G5 C6 E6 G6 C7',
     draw: 'D4 G4 B4 D5 F#5 A5 B5 D6 F6 A6',
   },
@@ -37,7 +39,7 @@ export const TUNING_ROWS: readonly TuningSpec[] = [
     id: 'raised-fifth-and-ninth-draw',
     name: 'Raised fifth and ninth draw reeds (double country)',
     use: 'Major tunes in second position over the whole range.',
-    source: TRADE,
+    source: VARIANTS,
     blow: 'C4 E4 G4 C5 E5 G5 C6 E6 G6 C7',
     draw: 'D4 G4 B4 D5 F#5 A5 B5 D6 F#6 A6',
   },
@@ -53,7 +55,7 @@ export const TUNING_ROWS: readonly TuningSpec[] = [
     id: 'raised-third-blow-and-fifth-and-ninth-draw',
     name: 'Raised third blow, fifth and ninth draw reeds',
     use: 'Melodies in second position, named by the key they are played in.',
-    source: TRADE,
+    source: SPECIALLY_TUNED,
     label: 'G',
     labelPosition: 2,
     blow: 'C4 E4 A4 C5 E5 G5 C6 E6 G6 C7',
@@ -63,7 +65,7 @@ export const TUNING_ROWS: readonly TuningSpec[] = [
     id: 'natural-minor',
     name: 'Natural minor, second position',
     use: 'Minor blues in second position: minor I on the draw, minor IV on the blow.',
-    source: 'Missin, article AHN3, 2005; common practice',
+    source: SPECIALLY_TUNED,
     label: 'Gm',
     labelPosition: 2,
     blow: 'C4 Eb4 G4 C5 Eb5 G5 C6 Eb6 G6 C7',
@@ -82,7 +84,7 @@ export const TUNING_ROWS: readonly TuningSpec[] = [
     id: 'harmonic-minor',
     name: 'Harmonic minor, first position',
     use: 'Tunes in harmonic minor in first position, with the major V on the draw.',
-    source: TRADE,
+    source: SPECIALLY_TUNED,
     label: 'Cm',
     blow: 'C4 Eb4 G4 C5 Eb5 G5 C6 Eb6 G6 C7',
     draw: 'D4 G4 B4 D5 F5 Ab5 B5 D6 F6 Ab6',

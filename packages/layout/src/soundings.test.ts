@@ -1,0 +1,135 @@
+import { describe, expect, it } from 'vitest';
+import {
+  type Breath,
+  makeHarp,
+  makeTuning,
+  otherBreath,
+  reedsSounding,
+  type Sounding,
+  soundings,
+  soundingsAt,
+  soundingsOfPitch,
+  TECHNIQUE_LEVELS,
+  type TechniqueLevel,
+} from './index.js';
+
+const HARP = makeHarp('C');
+const brief = ({ hole, breath, technique, depth }: Sounding): string =>
+  `${hole} ${breath} ${technique} ${depth}`;
+
+describe('soundings', () => {
+  it('goes from hole 1 up, blow before draw, natural before bends before the overbend', () => {
+    const all = soundings(HARP);
+    expect(all.slice(0, 5).map(brief)).toEqual([
+      '1 blow natural 0',
+      '1 blow overblow 1',
+      '1 draw natural 0',
+      '1 draw bend 1',
+      '2 blow natural 0',
+    ]);
+    expect(all.map(({ hole }) => hole)).toEqual(
+      [...all.map(({ hole }) => hole)].sort((a, b) => a - b),
+    );
+  });
+
+  it('counts 20, 32 and 42 ways on the standard layout at the three levels', () => {
+    expect(TECHNIQUE_LEVELS.map((level) => soundings(HARP, { level }).length)).toEqual([
+      20, 32, 42,
+    ]);
+  });
+
+  it('takes a list of valved holes', () => {
+    const half = soundings(HARP, { valved: [1, 2] });
+    expect(
+      half.filter(({ technique }) => technique === 'valved-bend').map(({ hole }) => hole),
+    ).toEqual([1, 1, 2, 2]);
+    expect(
+      half.filter(({ technique }) => technique === 'overblow').map(({ hole }) => hole),
+    ).toEqual([3, 4, 5, 6]);
+  });
+
+  it('reads an unfrozen harp anew each time, so that a change of it shows', () => {
+    const harp = structuredClone(HARP);
+    expect(soundingsOfPitch(harp, 60)).toHaveLength(1);
+    for (const reeds of harp.holes) Object.assign(reeds, { blow: reeds.blow + 1 });
+    expect(soundingsOfPitch(harp, 60)).toHaveLength(0);
+  });
+
+  it('throws OPTION_UNKNOWN for a level there is not, and names the nearest', () => {
+    expect(() => soundings(HARP, { level: 'bend' as TechniqueLevel })).toThrow(
+      expect.objectContaining({ code: 'OPTION_UNKNOWN', nearest: 'bends' }),
+    );
+  });
+});
+
+describe('soundingsAt', () => {
+  it('gives what one breath does in a hole, the natural note first', () => {
+    expect(soundingsAt(HARP, 10, 'blow').map(({ pitch }) => pitch)).toEqual([96, 95, 94]);
+    expect(soundingsAt(HARP, 10, 'draw').map(({ pitch }) => pitch)).toEqual([93, 97]);
+  });
+
+  it.each([0, 11, 1.5, -1, Number.NaN])('throws HOLE_RANGE for hole %s', (hole) => {
+    expect(() => soundingsAt(HARP, hole, 'draw')).toThrow(
+      expect.objectContaining({ code: 'HOLE_RANGE', where: { breath: 'draw' } }),
+    );
+  });
+
+  it('throws OPTION_UNKNOWN for a breath there is not', () => {
+    expect(() => soundingsAt(HARP, 1, 'suck' as Breath)).toThrow(
+      expect.objectContaining({ code: 'OPTION_UNKNOWN', where: { hole: 1 } }),
+    );
+  });
+});
+
+describe('soundingsOfPitch', () => {
+  it('finds the doubled notes of the standard layout', () => {
+    expect(soundingsOfPitch(HARP, 67).map(brief)).toEqual(['2 draw natural 0', '3 blow natural 0']);
+    expect(soundingsOfPitch(HARP, 68).map(brief)).toEqual(['2 blow overblow 1', '3 draw bend 3']);
+    expect(soundingsOfPitch(HARP, 72).map(brief)).toEqual([
+      '3 blow overblow 1',
+      '4 blow natural 0',
+    ]);
+    expect(soundingsOfPitch(HARP, 89).map(brief)).toEqual([
+      '8 draw overdraw 1',
+      '9 draw natural 0',
+    ]);
+  });
+
+  it('is empty for a pitch the harp does not have', () => {
+    expect(soundingsOfPitch(HARP, 63, { level: 'bends' })).toEqual([]);
+    expect(soundingsOfPitch(HARP, 59)).toEqual([]);
+    expect(soundingsOfPitch(HARP, 0)).toEqual([]);
+  });
+
+  it.each([-1, 128, 60.5])('throws NUMBER_RANGE for pitch %s', (pitch) => {
+    expect(() => soundingsOfPitch(HARP, pitch)).toThrow(
+      expect.objectContaining({ code: 'NUMBER_RANGE' }),
+    );
+  });
+});
+
+describe('reedsSounding', () => {
+  it('names the reeds that take part in each technique', () => {
+    const reeds = (hole: number, breath: Breath) =>
+      soundingsAt(HARP, hole, breath).map(reedsSounding);
+    expect(reeds(1, 'draw')).toEqual([['draw'], ['blow', 'draw']]);
+    expect(reeds(1, 'blow')).toEqual([['blow'], ['draw']]);
+    expect(reeds(7, 'draw')).toEqual([['draw'], ['blow']]);
+    const valved = soundingsAt(HARP, 1, 'blow', { valved: true });
+    expect(valved.map(reedsSounding)).toEqual([['blow'], ['blow'], ['blow']]);
+  });
+});
+
+describe('otherBreath', () => {
+  it('is its own inverse', () => {
+    expect(otherBreath('draw')).toBe('blow');
+    expect(otherBreath(otherBreath('draw'))).toBe('draw');
+  });
+});
+
+describe('a harp of one hole', () => {
+  it('sounds what its two reeds allow', () => {
+    const harp = makeHarp('C', { tuning: makeTuning({ id: 'one', blow: 'C4', draw: 'E4' }) });
+    expect(soundings(harp).map(({ pitch }) => pitch)).toEqual([60, 65, 64, 63, 62, 61]);
+  });
+});

@@ -1,0 +1,153 @@
+import { describe, expect, it } from 'vitest';
+import {
+  makeHarp,
+  makeTuning,
+  readScala,
+  reedsOf,
+  TEMPERAMENTS,
+  temperamentById,
+  tuneHarp,
+} from './index.js';
+
+const C_HARP = makeHarp('C');
+
+describe('TEMPERAMENTS', () => {
+  it('gives every temperament twelve degrees, the tonic at zero', () => {
+    for (const { cents, octaveStretch } of TEMPERAMENTS) {
+      expect(cents).toHaveLength(12);
+      expect(cents[0]).toBe(0);
+      expect(octaveStretch).toBe(0);
+      expect(cents.every((value) => value !== null && Math.abs(value) < 35)).toBe(true);
+    }
+  });
+
+  it('halves exactly the thirds of I and V in the compromise', () => {
+    const just = temperamentById('nineteen-limit').cents;
+    const halved = temperamentById('compromise').cents.map((value, degree) =>
+      value === just[degree] ? null : Number(value) / Number(just[degree]),
+    );
+    expect(
+      halved.map((ratio, degree) => (ratio === null ? null : [degree, ratio])).filter(Boolean),
+    ).toEqual([
+      [4, 0.5],
+      [11, 0.5],
+    ]);
+  });
+});
+
+describe('temperamentById', () => {
+  it('throws TEMPERAMENT_UNKNOWN and names the nearest', () => {
+    expect(() => temperamentById('seven-limt')).toThrow(
+      expect.objectContaining({ code: 'TEMPERAMENT_UNKNOWN', nearest: 'seven-limit' }),
+    );
+    expect(() => temperamentById('valueOf')).toThrow(
+      expect.objectContaining({ code: 'TEMPERAMENT_UNKNOWN' }),
+    );
+  });
+});
+
+describe('tuneHarp', () => {
+  it('in equal temperament gives the frequencies of reedsOf', () => {
+    const tuned = tuneHarp(C_HARP, 'equal', { a4: 442 }).reeds.map(({ frequency }) => frequency);
+    expect(tuned).toEqual(reedsOf(C_HARP, { a4: 442 }).map(({ frequency }) => frequency));
+  });
+
+  it('counts degrees from first position, in every key and label', () => {
+    const centsOf = (harp: ReturnType<typeof makeHarp>) =>
+      tuneHarp(harp, 'seven-limit').reeds.map(({ cents }) => cents);
+    expect(centsOf(makeHarp('Bb'))).toEqual(centsOf(C_HARP));
+    const dorian = makeHarp('Gm', { tuning: 'dorian' });
+    expect(centsOf(dorian)[0]).toBe(0);
+  });
+
+  it('takes cents for every reed', () => {
+    const blow = [0, -10, 2, 0, -10, 2, 0, -10, 2, 0];
+    const draw = [4, 2, -10, 4, -6, 4, -10, 4, -6, 4];
+    const { reeds, temperament } = tuneHarp(C_HARP, { blow, draw });
+    expect(temperament).toBe('by-reed');
+    expect(reeds.map(({ cents }) => cents)).toEqual(blow.flatMap((cents, i) => [cents, draw[i]]));
+  });
+
+  it('throws TEMPERAMENT_INCOMPLETE for a reed without a pitch', () => {
+    expect(() => tuneHarp(C_HARP, { blow: [0], draw: [0] })).toThrow(
+      expect.objectContaining({
+        code: 'TEMPERAMENT_INCOMPLETE',
+        where: { hole: 2, breath: 'blow' },
+      }),
+    );
+    const triad = readScala('triad\n3\n5/4\n3/2\n2/1');
+    expect(() => tuneHarp(C_HARP, triad)).toThrow(
+      expect.objectContaining({
+        code: 'TEMPERAMENT_INCOMPLETE',
+        where: { hole: 1, breath: 'draw' },
+      }),
+    );
+  });
+
+  it.each([0, -440, Number.NaN, 10_000])('throws NUMBER_RANGE for A at %s', (a4) => {
+    expect(() => tuneHarp(C_HARP, 'equal', { a4 })).toThrow(
+      expect.objectContaining({ code: 'NUMBER_RANGE', value: a4 }),
+    );
+  });
+
+  it('stretches octaves from the lowest tonic within the harp', () => {
+    const stretched = { ...temperamentById('equal'), octaveStretch: 2 };
+    const blows = tuneHarp(C_HARP, stretched).reeds.filter(({ breath }) => breath === 'blow');
+    expect(blows.map(({ cents }) => cents)).toEqual([0, 0, 0, 2, 2, 2, 4, 4, 4, 6]);
+  });
+
+  it('tunes a harp without its own tonic', () => {
+    const tuning = makeTuning({ id: 'odd', blow: 'E4', draw: 'G4' });
+    const { reeds } = tuneHarp(makeHarp('C', { tuning }), 'five-limit');
+    expect(reeds.map(({ cents }) => Math.round(cents * 10) / 10)).toEqual([-13.7, 2]);
+  });
+});
+
+describe('readScala', () => {
+  it('reads ratios, whole numbers as ratios, and cents', () => {
+    const text = ['! a.scl', '!', 'Mixed', ' 12', '!', ...semitones(), '2'].join('\n');
+    const read = readScala(text, { id: 'mixed' });
+    expect(read).toMatchObject({ id: 'mixed', name: 'Mixed', octaveStretch: 0 });
+    expect(read.cents.every((value) => value !== null && Math.abs(value) < 1e-9)).toBe(true);
+  });
+
+  it('reads what follows a pitch as a remark, and any line ending', () => {
+    const read = readScala('x\r\n 2 notes\r\n 3/2 a fifth\r\n 1200. cents\r\n');
+    expect(read.cents[7]).toBeCloseTo(1.955, 3);
+  });
+
+  it('keeps the stretch of a wide octave', () => {
+    expect(readScala('wide\n1\n1203.5').octaveStretch).toBeCloseTo(3.5, 9);
+  });
+
+  it('takes the nearest of several pitches for a semitone', () => {
+    expect(readScala('two\n3\n680.\n705.\n2/1').cents[7]).toBeCloseTo(5, 9);
+  });
+
+  it.each([
+    ['', 2],
+    ['only a description', 2],
+    ['x\nmany\n2/1', 2],
+    ['x\n0', 2],
+    ['x\n2\n3/2', 4],
+    ['x\n1\ntwo', 3],
+    ['x\n1\n2/0', 3],
+    ['x\n1\n-3/2', 3],
+    ['x\n1\n3/1', 3],
+    ['! c\nx\n! c\n2\n3/2\n! c\n.', 7],
+  ])('throws SCALA_SYNTAX for %j at line %i', (text, line) => {
+    expect(() => readScala(text)).toThrow(
+      expect.objectContaining({ code: 'SCALA_SYNTAX', where: { line } }),
+    );
+  });
+
+  it('throws SCALA_SYNTAX for what is no text', () => {
+    expect(() => readScala(null as unknown as string)).toThrow(
+      expect.objectContaining({ code: 'SCALA_SYNTAX' }),
+    );
+  });
+});
+
+function semitones(): string[] {
+  return Array.from({ length: 11 }, (_, index) => `${index + 1}00.0`);
+}
