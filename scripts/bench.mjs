@@ -1,6 +1,6 @@
 import { existsSync, readdirSync } from 'node:fs';
-import { build } from './build.mjs';
-import { install } from './install.mjs';
+import { build } from './lib/build.mjs';
+import { install } from './lib/install.mjs';
 import { workspacePackages } from './lib/packages.mjs';
 import { tool } from './lib/tools.mjs';
 

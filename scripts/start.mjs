@@ -1,5 +1,5 @@
-import { build } from './build.mjs';
-import { install } from './install.mjs';
+import { build } from './lib/build.mjs';
+import { install } from './lib/install.mjs';
 import { exitCodeOf } from './lib/run.mjs';
 import { tool } from './lib/tools.mjs';
 

@@ -1,8 +1,8 @@
-import { build } from './build.mjs';
-import { install } from './install.mjs';
+import { build } from './lib/build.mjs';
+import { install } from './lib/install.mjs';
+import { countTests, forgetTests, runTests } from './lib/run-tests.mjs';
 import { runSteps } from './lib/steps.mjs';
 import { tool } from './lib/tools.mjs';
-import { countTests, forgetTests, runTests } from './run-tests.mjs';
 
 forgetTests();
 const passed = await runSteps([

@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
-import { workspacePackages } from './lib/packages.mjs';
-import { ROOT } from './lib/root.mjs';
-import { pnpm } from './lib/tools.mjs';
+import { workspacePackages } from './packages.mjs';
+import { ROOT } from './root.mjs';
+import { pnpm } from './tools.mjs';
 
 const STAMP = `${ROOT}node_modules/.reedplate-installed`;
 
@@ -32,5 +32,3 @@ function wanted() {
     hash.update(file.slice(ROOT.length)).update(readFileSync(file));
   return hash.digest('hex');
 }
-
-if (process.argv[1] === import.meta.filename) install();

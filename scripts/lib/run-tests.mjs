@@ -1,6 +1,6 @@
 import { existsSync, readFileSync, rmSync } from 'node:fs';
-import { ROOT } from './lib/root.mjs';
-import { tool } from './lib/tools.mjs';
+import { ROOT } from './root.mjs';
+import { tool } from './tools.mjs';
 
 const REPORT = `${ROOT}coverage/tests.json`;
 
