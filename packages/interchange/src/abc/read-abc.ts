@@ -1,0 +1,80 @@
+import { TICKS_PER_QUARTER } from '@reedplate/line';
+import { ReedplateError, requireOneOf } from '@reedplate/pitch';
+import { decodeText } from '../decode-text.js';
+import type { Piece } from '../piece.js';
+import {
+  assemblePiece,
+  type ReadScoreOptions,
+  type WrittenScore,
+} from '../score/assemble-piece.js';
+import { makeWarningList } from '../warning.js';
+import { readTune, type WrittenTune } from './read-tune.js';
+import { splitTuneBook } from './tune-book.js';
+import { ACCIDENTAL_REACHES, type AccidentalReach } from './voice.js';
+
+/** How ABC is read. */
+export interface ReadAbcOptions extends ReadScoreOptions {
+  /**
+   * How far an accidental holds until the bar line, where the tune does not say: for its letter in
+   * all octaves (`pitch`, the default, as the standard has it), in its own `octave`, or `not` at all.
+   */
+  readonly accidentals?: AccidentalReach;
+}
+
+/**
+ * Reads every tune of a file in ABC notation 2.1: notes, chord symbols, repeats with endings,
+ * tuplets, broken rhythm, ties, overlays and several voices. Grace notes and ornaments are left
+ * out, as each piece's warnings say.
+ *
+ * @param input text, or the bytes of a file
+ * @returns one piece a tune, in the order of the file
+ * @throws ReedplateError `ABC_SYNTAX` where the text holds no tune, `FILE_TOO_LARGE` above 16 MB;
+ * `OPTION_UNKNOWN`
+ * @example
+ * ```ts
+ * import { readAbc } from '@reedplate/interchange';
+ *
+ * const [piece] = readAbc('X:1\nT:Riff\nM:4/4\nL:1/4\nK:G\n"G7"G2 _B=B|"C7"c4|]');
+ * piece?.line.notes.map((note) => note.pitch); // => [67, 70, 71, 72]
+ * piece?.chart?.spans.map((span) => span.numeral); // => ['I7', 'IV7']
+ * readAbc('no tune'); // throws ABC_SYNTAX
+ * ```
+ */
+export function readAbc(
+  input: string | Uint8Array,
+  options: ReadAbcOptions = {},
+): readonly Piece[] {
+  const { accidentals = 'pitch' } = options;
+  const reach = requireOneOf(accidentals, ACCIDENTAL_REACHES, {
+    what: 'a reach of accidentals',
+  });
+  const text = decodeText(input);
+  const { header, tunes } = splitTuneBook(text);
+  if (tunes.length === 0) {
+    throw new ReedplateError({
+      code: 'ABC_SYNTAX',
+      value: text,
+      expected: 'a tune that begins with a field X: and has a key in a field K:',
+      where: { line: 1 },
+    });
+  }
+  return Object.freeze(
+    tunes.map((lines) => {
+      const warnings = makeWarningList();
+      return assemblePiece(
+        toScore(readTune([...header, ...lines], reach, warnings)),
+        warnings,
+        options,
+      );
+    }),
+  );
+}
+
+function toScore({ tempo, voices, ...head }: WrittenTune): WrittenScore {
+  const quarters = tempo && (tempo.perMinute * tempo.beatTicks) / TICKS_PER_QUARTER;
+  return {
+    ...head,
+    ...(quarters === undefined ? {} : { quartersPerMinute: quarters }),
+    parts: voices,
+  };
+}

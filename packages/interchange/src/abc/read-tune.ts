@@ -1,0 +1,215 @@
+import type { Metre } from '@reedplate/line';
+import type { KeyName } from '@reedplate/pitch';
+import type { WarningList } from '../warning.js';
+import { readAbcText } from './abc-text.js';
+import {
+  defaultUnit,
+  type MetreField,
+  readMetreField,
+  readTempoField,
+  readUnitField,
+  type TempoField,
+} from './fields.js';
+import { readKeyField, readShift } from './key-field.js';
+import { readSign } from './read-music.js';
+import { tokenise } from './tokens.js';
+import type { SourceLine, TuneLines } from './tune-book.js';
+import {
+  ACCIDENTAL_REACHES,
+  type AccidentalReach,
+  closeMeasure,
+  openVoice,
+  type Voice,
+} from './voice.js';
+
+/** A tune as written: its head, and its voices bar by bar with repeats not yet played. */
+export interface WrittenTune {
+  readonly title?: string;
+  readonly key?: KeyName;
+  readonly metre: Metre;
+  readonly tempo?: TempoField;
+  readonly voices: readonly Voice[];
+}
+
+/** A tune while it is read, seen by its reader alone. */
+interface Tune {
+  title?: string;
+  key?: KeyName;
+  tempo?: TempoField;
+  /** The metre that the line is counted in: the one in force at the first note. */
+  metre?: MetreField;
+  unitTicks?: number;
+  reach: AccidentalReach;
+  /** Whether `K:` has closed the head. */
+  inBody: boolean;
+  signature: Voice['signature'];
+  shift: number;
+  readonly voices: Map<string, Voice>;
+  current: string;
+}
+
+const FIELD = /^([A-Za-z+]):(?![|:])\s*(.*)$/su;
+
+/** Reads the lines of one tune. */
+export function readTune(
+  lines: TuneLines,
+  reach: AccidentalReach,
+  warnings: WarningList,
+): WrittenTune {
+  const tune: Tune = {
+    reach,
+    inBody: false,
+    signature: new Map(),
+    shift: 0,
+    voices: new Map(),
+    current: '',
+  };
+  for (const line of lines) readLine(line, tune, warnings);
+  const voices = [...tune.voices.values()];
+  for (const voice of voices) {
+    closeMeasure(voice, { opens: false, closes: 0, endsSection: true }, {});
+  }
+  if (!tune.inBody) warnings.add('key-missing');
+  if (tune.metre === undefined) warnings.add('metre-missing');
+  return {
+    ...(tune.title === undefined ? {} : { title: tune.title }),
+    ...(tune.key === undefined ? {} : { key: tune.key }),
+    metre: tune.metre?.metre ?? '4/4',
+    ...(tune.tempo === undefined ? {} : { tempo: tune.tempo }),
+    voices,
+  };
+}
+
+function readLine({ text, line }: SourceLine, tune: Tune, warnings: WarningList): void {
+  const [, field, value = ''] = FIELD.exec(text) ?? [];
+  if (field !== undefined) {
+    readField(field, value, { tune, line, warnings });
+    return;
+  }
+  for (const token of tokenise(text)) {
+    if (token.kind === 'field') {
+      readField(token.text.charAt(1), token.text.slice(3, -1).trim(), { tune, line, warnings });
+    } else {
+      readSign(token, { voice: currentVoice(tune), line, warnings });
+    }
+  }
+}
+
+interface FieldContext {
+  readonly tune: Tune;
+  readonly line: number;
+  readonly warnings: WarningList;
+}
+
+type FieldReader = (value: string, context: FieldContext) => void;
+
+const FIELD_READERS: ReadonlyMap<string, FieldReader> = new Map([
+  ['T', readTitle],
+  ['K', readKey],
+  ['M', readMetre],
+  ['L', readUnit],
+  ['Q', readTempo],
+  ['V', readVoice],
+  ['I', readInstruction],
+  ['w', (_, { warnings, line }) => warnings.add('words', { line })],
+]);
+
+/** Fields that tell about the tune, such as its composer, say nothing of its notes. */
+function readField(field: string, value: string, context: FieldContext): void {
+  FIELD_READERS.get(field)?.(value, context);
+}
+
+function readTitle(value: string, { tune }: FieldContext): void {
+  const title = readAbcText(value);
+  if (title !== '') tune.title ??= title;
+}
+
+function readKey(value: string, { tune, line, warnings }: FieldContext): void {
+  const read = readKeyField(value);
+  if (read === undefined) {
+    // A clef alone, such as K:bass, is no slip.
+    if (!/clef|treble|bass|alto|tenor|perc/u.test(value)) {
+      warnings.add('field-unknown', { line }, `K:${value}`);
+    }
+  } else if (hasNotes(tune)) {
+    if (read.key !== tune.key) warnings.add('key-change', { line }, `K:${value}`);
+    const voice = currentVoice(tune);
+    voice.signature = read.signature;
+    voice.shift = read.shift;
+  } else {
+    if (read.key !== undefined) tune.key = read.key;
+    tune.signature = read.signature;
+    tune.shift = read.shift;
+    for (const voice of tune.voices.values()) voice.signature = read.signature;
+  }
+  tune.inBody = true;
+}
+
+function readMetre(value: string, { tune, line, warnings }: FieldContext): void {
+  const read = readMetreField(value);
+  if (read === undefined || (read.size !== undefined && read.metre === undefined)) {
+    warnings.add('field-unknown', { line }, `M:${value}`);
+    return;
+  }
+  if (!hasNotes(tune)) tune.metre = read;
+  else if (read.metre !== tune.metre?.metre) warnings.add('metre-change', { line }, `M:${value}`);
+  // A metre after the head does not change the unit of length.
+  if (tune.inBody) tune.unitTicks ??= defaultUnit(tune.metre ?? {});
+  for (const voice of tune.voices.values()) voice.metre = read;
+}
+
+function readUnit(value: string, { tune, line, warnings }: FieldContext): void {
+  const ticks = readUnitField(value);
+  if (ticks === undefined) {
+    warnings.add('field-unknown', { line }, `L:${value}`);
+  } else if (tune.inBody && tune.voices.size > 0) {
+    currentVoice(tune).unitTicks = ticks;
+  } else {
+    tune.unitTicks = ticks;
+  }
+}
+
+function readTempo(value: string, { tune, line, warnings }: FieldContext): void {
+  const tempo = readTempoField(value, unitOf(tune));
+  if (tempo === undefined) return;
+  if (!hasNotes(tune)) tune.tempo = tempo;
+  else warnings.add('tempo-change', { line }, `Q:${value}`);
+}
+
+function readVoice(value: string, { tune }: FieldContext): void {
+  const [id = '', ...rest] = value.split(/\s+/u);
+  tune.current = id;
+  const voice = currentVoice(tune);
+  const properties = rest.join(' ');
+  const [, quoted, plain] = /\b(?:name|nm)=(?:"([^"]*)"|(\S+))/u.exec(properties) ?? [];
+  voice.name = quoted ?? plain ?? voice.name;
+  voice.shift += readShift(properties);
+}
+
+function readInstruction(value: string, { tune }: FieldContext): void {
+  const [name, setting = ''] = value.split(/\s+/u);
+  const reach = ACCIDENTAL_REACHES.find((known) => known === setting);
+  if (name !== 'propagate-accidentals' || reach === undefined) return;
+  tune.reach = reach;
+  for (const voice of tune.voices.values()) voice.reach = reach;
+}
+
+function unitOf({ unitTicks, metre = {} }: Tune): number {
+  return unitTicks ?? defaultUnit(metre);
+}
+
+function hasNotes({ voices }: Tune): boolean {
+  return [...voices.values()].some(
+    ({ measures, events }) => measures.length > 0 || events.some(({ kind }) => kind === 'notes'),
+  );
+}
+
+function currentVoice(tune: Tune): Voice {
+  const { current, voices, signature, shift, metre = {}, reach } = tune;
+  const known = voices.get(current);
+  if (known !== undefined) return known;
+  const unitTicks = unitOf(tune);
+  const voice = openVoice(current, { name: '', signature, shift, metre, unitTicks, reach });
+  voices.set(current, voice);
+  return voice;
+}

@@ -1,0 +1,120 @@
+import type { ErrorPlace } from '@reedplate/pitch';
+import type { Measure, MeasureChord, MeasureNote } from '../score/measure.js';
+import type { MetreField } from './fields.js';
+import type { Signature, StaffLetter } from './key-field.js';
+
+/** How far an accidental can reach within its bar: ABC 2.1, `propagate-accidentals` (from memory). */
+export const ACCIDENTAL_REACHES = ['not', 'octave', 'pitch'] as const;
+
+/** How far an accidental reaches within its bar: its note, its octave, or its letter everywhere. */
+export type AccidentalReach = (typeof ACCIDENTAL_REACHES)[number];
+
+/** A note of an event, before the event has a place in time. */
+export interface EventNote {
+  readonly letter: StaffLetter;
+  readonly octave: number;
+  readonly pitch: number;
+  readonly length: number;
+  readonly tied: boolean;
+}
+
+/** Notes that begin together, or a rest, or a chord symbol. */
+export type VoiceEvent =
+  | { readonly kind: 'notes'; readonly notes: readonly EventNote[]; readonly length: number }
+  | { readonly kind: 'symbol'; readonly text: string }
+  | { readonly kind: 'overlay' };
+
+/** A voice while it is read. It changes with every sign, and is seen by the reader alone. */
+export interface Voice {
+  readonly id: string;
+  name: string;
+  signature: Signature;
+  /** Semitones that notes sound above what is written. */
+  shift: number;
+  metre: MetreField;
+  unitTicks: number;
+  reach: AccidentalReach;
+  /** Accidentals of the open bar, by letter and octave or by letter alone. */
+  accidentals: Map<string, number>;
+  /** Pitches of notes tied over to the next event, by letter and octave. */
+  tiedPitches: Map<string, number>;
+  tuplet: { left: number; readonly factor: number };
+  /** What the next event is lengthened or shortened by after `>` or `<`; 1 without. */
+  brokenFactor: number;
+  events: VoiceEvent[];
+  measures: Measure[];
+  opens: boolean;
+  endings: readonly number[] | undefined;
+}
+
+/** What a voice begins with. */
+export type VoiceBeginning = Pick<
+  Voice,
+  'name' | 'signature' | 'shift' | 'metre' | 'unitTicks' | 'reach'
+>;
+
+/** A voice without signs yet. */
+export function openVoice(id: string, beginning: VoiceBeginning): Voice {
+  return {
+    ...beginning,
+    id,
+    accidentals: new Map(),
+    tiedPitches: new Map(),
+    tuplet: { left: 0, factor: 1 },
+    brokenFactor: 1,
+    events: [],
+    measures: [],
+    opens: false,
+    endings: undefined,
+  };
+}
+
+/** A bar line: what it closes and what it opens. */
+export interface BarLine {
+  readonly opens: boolean;
+  readonly closes: number;
+  /** Whether an ending stops here at the latest. */
+  readonly endsSection: boolean;
+}
+
+/** Closes the open measure at a bar line. A bar line with nothing before it only opens the next. */
+export function closeMeasure(voice: Voice, bar: BarLine, where: ErrorPlace): void {
+  const last = voice.measures.at(-1);
+  const isEmpty = !voice.events.some(({ kind }) => kind !== 'symbol');
+  if (!isEmpty) {
+    voice.measures.push({
+      ...placeEvents(voice.events),
+      opens: voice.opens,
+      closes: bar.closes,
+      ...(voice.endings === undefined ? {} : { endings: voice.endings }),
+      where,
+    });
+    voice.opens = false;
+    // A chord symbol right before a bar line without notes waits for the next note.
+    voice.events = [];
+  } else if (bar.closes > 0 && last !== undefined && last.closes === 0) {
+    voice.measures[voice.measures.length - 1] = { ...last, closes: bar.closes };
+  }
+  voice.opens ||= bar.opens;
+  if (bar.endsSection) voice.endings = undefined;
+  voice.accidentals = new Map();
+}
+
+function placeEvents(events: readonly VoiceEvent[]): Pick<Measure, 'notes' | 'chords' | 'length'> {
+  const notes: MeasureNote[] = [];
+  const chords: MeasureChord[] = [];
+  let offset = 0;
+  let longest = 0;
+  for (const event of events) {
+    if (event.kind === 'symbol') chords.push({ offset, text: event.text });
+    else if (event.kind === 'overlay') offset = 0;
+    else {
+      for (const { length, pitch, tied } of event.notes) {
+        notes.push({ offset, duration: length, pitch, tied });
+      }
+      offset += event.length;
+      longest = Math.max(longest, offset);
+    }
+  }
+  return { notes, chords, length: longest };
+}

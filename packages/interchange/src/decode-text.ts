@@ -1,0 +1,45 @@
+import { ReedplateError } from '@reedplate/pitch';
+
+/** Largest file read, in bytes or characters. */
+export const LARGEST_INPUT = 16 * 1024 * 1024;
+
+/**
+ * The text of a file: as its byte order mark says, else UTF-8, else Latin 1, as old files are. Text
+ * comes back as it is, without a byte order mark.
+ *
+ * @throws ReedplateError `FILE_TOO_LARGE` above 16 MB; `FORMAT_UNKNOWN` for no text and no bytes
+ */
+export function decodeText(input: string | Uint8Array): string {
+  if (typeof input === 'string') return requireSize(input, input.length).replace(/^\uFEFF/u, '');
+  if (!(input instanceof Uint8Array)) {
+    throw new ReedplateError({
+      code: 'FORMAT_UNKNOWN',
+      value: input,
+      expected: 'text or bytes (a Uint8Array)',
+    });
+  }
+  const bytes = requireSize(input, input.byteLength);
+  const marked = MARKS.find(({ mark }) => mark.every((byte, index) => bytes[index] === byte));
+  if (marked !== undefined) return new TextDecoder(marked.encoding).decode(bytes);
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return new TextDecoder('latin1').decode(bytes);
+  }
+}
+
+const MARKS = [
+  { mark: [0xef, 0xbb, 0xbf], encoding: 'utf-8' },
+  { mark: [0xff, 0xfe], encoding: 'utf-16le' },
+  { mark: [0xfe, 0xff], encoding: 'utf-16be' },
+] as const;
+
+/** The input itself, if it is no larger than what is read. */
+export function requireSize<Input>(input: Input, size: number): Input {
+  if (size <= LARGEST_INPUT) return input;
+  throw new ReedplateError({
+    code: 'FILE_TOO_LARGE',
+    value: `${size} bytes`,
+    expected: `at most ${LARGEST_INPUT / 1024 / 1024} MB`,
+  });
+}

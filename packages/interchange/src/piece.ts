@@ -1,0 +1,32 @@
+import type { Chart } from '@reedplate/form';
+import type { Line } from '@reedplate/line';
+import type { KeyName } from '@reedplate/pitch';
+import type { Warning } from './warning.js';
+
+/** One voice, track or staff of a piece. */
+export interface Part {
+  /** As the file names it; empty where it does not. */
+  readonly name: string;
+  /**
+   * General MIDI program, counted from 1, where the file gives one; 23 is the harmonica.
+   * @minimum 1
+   * @maximum 128
+   * @asType integer
+   */
+  readonly program?: number;
+  readonly line: Line;
+}
+
+/** What a reader found in a file: the tune, its chords, and what was left out. */
+export interface Piece {
+  /** The tune: the part that was asked for or that looks most like a melody. */
+  readonly line: Line;
+  /** Key of the beginning, where the file gives one; modes are named by their third: D dorian is Dm. */
+  readonly key?: KeyName;
+  /** The chord symbols bar by bar, where the file has any. */
+  readonly chart?: Chart;
+  /** All parts with notes, `line` among them. */
+  readonly parts: readonly Part[];
+  /** What is not in the line and the chart, as data; empty where nothing is lost. */
+  readonly warnings: readonly Warning[];
+}

@@ -1,0 +1,95 @@
+import { type Line, type Metre, makeLine, readMetre } from '@reedplate/line';
+import { deepFreeze, type KeyName } from '@reedplate/pitch';
+import type { Part, Piece } from '../piece.js';
+import type { WarningList } from '../warning.js';
+import { chartOfMarks } from './chart-of-marks.js';
+import { type LaidMeasures, layMeasures } from './lay-measures.js';
+import type { Measure } from './measure.js';
+import { playOrder } from './play-order.js';
+
+/** A voice or staff, bar by bar. */
+export interface WrittenPart {
+  readonly name: string;
+  readonly program?: number;
+  readonly measures: readonly Measure[];
+}
+
+/** A score as written, repeats not yet played. */
+export interface WrittenScore {
+  readonly title?: string;
+  readonly key?: KeyName;
+  readonly metre: Metre;
+  /** Quarter notes a minute. */
+  readonly quartersPerMinute?: number;
+  readonly parts: readonly WrittenPart[];
+}
+
+/** How scores with repeats are read. */
+export interface ReadScoreOptions {
+  /** Whether repeats are played out; default true. False reads each written bar once. */
+  readonly repeats?: boolean;
+}
+
+interface PlayedPart {
+  readonly written: WrittenPart;
+  readonly laid: LaidMeasures;
+}
+
+/** Plays a written score: its lines, and the chart of its chord symbols. */
+export function assemblePiece(
+  score: WrittenScore,
+  warnings: WarningList,
+  { repeats = true }: ReadScoreOptions,
+): Piece {
+  const { barTicks } = readMetre(score.metre);
+  const played = score.parts.map((written): PlayedPart => {
+    const order = repeats ? playOrder(written.measures) : [...written.measures.keys()];
+    return { written, laid: layMeasures(written.measures, order, { barTicks, warnings }) };
+  });
+  const head = { ...headOf(score), pickup: played[0]?.laid.pickup ?? 0 };
+  const parts = played
+    .filter(({ laid }) => laid.notes.length > 0)
+    .map((part) => toPart(part, head));
+  const chart = chartOfMarks(
+    played.find(({ laid }) => laid.chords.length > 0)?.laid.chords ?? [],
+    {
+      ...head,
+      form: 'lead-sheet',
+      key: score.key ?? 'C',
+      end: Math.max(0, ...played.map(({ laid }) => laid.end)),
+    },
+    warnings,
+  );
+  return deepFreeze({
+    line: parts[0]?.line ?? makeLine([], head),
+    ...(score.key === undefined ? {} : { key: score.key }),
+    ...(chart === undefined ? {} : { chart }),
+    parts,
+    warnings: warnings.all(),
+  });
+}
+
+type LineHead = Pick<Line, 'metre' | 'pickup' | 'tempo' | 'title'>;
+
+const FASTEST_TEMPO = 1000;
+
+/** Tempo in felt beats: of 6/8 at 180 quarters a minute, 120 dotted quarters. */
+function headOf({ title, metre, quartersPerMinute }: WrittenScore): Omit<LineHead, 'pickup'> {
+  const { beatTicks, barTicks, numerator, denominator } = readMetre(metre);
+  const quarterTicks = (barTicks * denominator) / (numerator * 4);
+  const tempo = quartersPerMinute && (quartersPerMinute * quarterTicks) / beatTicks;
+  return {
+    metre,
+    ...(tempo && tempo <= FASTEST_TEMPO ? { tempo } : {}),
+    ...(title === undefined ? {} : { title }),
+  };
+}
+
+function toPart({ written, laid }: PlayedPart, head: LineHead): Part {
+  const { name, program } = written;
+  return {
+    name,
+    ...(program === undefined ? {} : { program }),
+    line: makeLine(laid.notes, head),
+  };
+}

@@ -1,0 +1,133 @@
+import type { Chart, ChordSpan } from '@reedplate/form';
+import { type Metre, type MetreParts, readMetre } from '@reedplate/line';
+import {
+  type Chord,
+  isReedplateError,
+  type KeyName,
+  numeralOfChord,
+  parseChord,
+} from '@reedplate/pitch';
+import type { WarningList } from '../warning.js';
+import type { ChordMark } from './lay-measures.js';
+
+/** Where the chords of a chart stand. */
+export interface ChartFrame {
+  /** Id of the chart, in the place of a form's. */
+  readonly form: string;
+  readonly key: KeyName;
+  readonly metre: Metre;
+  readonly pickup: number;
+  readonly tempo?: number;
+  /** First tick after the last note or chord. */
+  readonly end: number;
+}
+
+/**
+ * The chart of chord symbols in time: bar after bar, each chord held until the next, no chord
+ * before the first. Of a pickup's chords only the last counts, from bar 1 on if none comes there;
+ * `undefined` where no symbol can be read.
+ */
+export function chartOfMarks(
+  marks: readonly ChordMark[],
+  frame: ChartFrame,
+  warnings: WarningList,
+): Chart | undefined {
+  const read = readMarks(marks, warnings);
+  if (read.length === 0) return undefined;
+  const metre = readMetre(frame.metre);
+  const bars = Math.max(1, Math.ceil((frame.end - frame.pickup) / metre.barTicks));
+  const { form, key, pickup, tempo } = frame;
+  return Object.freeze({
+    form,
+    key,
+    metre: frame.metre,
+    feel: 'straight',
+    ...(tempo === undefined ? {} : { tempo }),
+    choruses: 1,
+    pickup,
+    bars,
+    spans: Object.freeze(spansOf(read, { ...frame, ...metre, bars })),
+  });
+}
+
+interface ReadMark {
+  readonly start: number;
+  readonly chord: Chord | null;
+}
+
+function readMarks(marks: readonly ChordMark[], warnings: WarningList): readonly ReadMark[] {
+  const known = new Map<string, Chord | null | undefined>();
+  let lastStart = -1;
+  return marks.flatMap(({ start, text }): readonly ReadMark[] => {
+    if (!known.has(text)) known.set(text, readSymbol(text));
+    const chord = known.get(text);
+    const isSecond = start === lastStart;
+    if (chord === undefined) warnings.add('chord-unknown', {}, text);
+    else if (isSecond) warnings.add('chord-alternative', {}, text);
+    if (chord === undefined || isSecond) return [];
+    lastStart = start;
+    return [{ start, chord }];
+  });
+}
+
+const NO_CHORD = /^n\.? ?c\.?$/iu;
+/** A bass note in lower case, `+` for a sharp: common in files, no source. */
+const BASS = /\/([A-Ga-g])([#b♯♭+]?)$/u;
+
+/** The chord of a symbol, null for no chord, `undefined` where it cannot be read. */
+function readSymbol(text: string): Chord | null | undefined {
+  const symbol = text.trim();
+  if (NO_CHORD.test(symbol)) return null;
+  try {
+    return parseChord(
+      symbol.replace(
+        BASS,
+        (_, letter: string, sign: string) => `/${letter.toUpperCase()}${sign.replace('+', '#')}`,
+      ),
+    );
+  } catch (error) {
+    if (!isReedplateError(error)) throw error;
+    return undefined;
+  }
+}
+
+/** Names each chord of a piece once. */
+function numeralReader(key: KeyName): (chord: Chord | null) => string | null {
+  const known = new Map<Chord | null, string | null>([[null, null]]);
+  return (chord) => {
+    const before = known.get(chord);
+    if (before !== undefined || chord === null) return before ?? null;
+    const numeral = numeralOfChord(chord, key).text;
+    known.set(chord, numeral);
+    return numeral;
+  };
+}
+
+function spansOf(
+  marks: readonly ReadMark[],
+  frame: ChartFrame & Pick<MetreParts, 'barTicks' | 'beatTicks'> & { readonly bars: number },
+): ChordSpan[] {
+  const { key, pickup, bars, barTicks, beatTicks } = frame;
+  const numeralOf = numeralReader(key);
+  const spans: ChordSpan[] = [];
+  let chord: Chord | null = null;
+  let next = 0;
+  for (let bar = 1; bar <= bars; bar += 1) {
+    const barStart = pickup + (bar - 1) * barTicks;
+    const barEnd = barStart + barTicks;
+    for (; (marks[next]?.start ?? barEnd) <= barStart; next += 1) {
+      chord = marks[next]?.chord ?? null;
+    }
+    const changes: ReadMark[] = [{ start: barStart, chord }];
+    for (; (marks[next]?.start ?? barEnd) < barEnd; next += 1)
+      changes.push(marks[next] as ReadMark);
+    for (const [at, { start, chord: sounding }] of changes.entries()) {
+      const end = changes[at + 1]?.start ?? barEnd;
+      const beat = (start - barStart) / beatTicks + 1;
+      const place = { start, end, chorus: 1, bar, barOfForm: bar, beat };
+      spans.push(Object.freeze({ ...place, numeral: numeralOf(sounding), chord: sounding }));
+    }
+    chord = changes.at(-1)?.chord ?? null;
+  }
+  return spans;
+}

@@ -1,0 +1,34 @@
+import type { ErrorPlace } from '@reedplate/pitch';
+
+/** A note within a measure. */
+export interface MeasureNote {
+  /** Ticks from the beginning of the measure; may lie between ticks, as in a septuplet. */
+  readonly offset: number;
+  /** Ticks held, above 0; may lie between ticks. */
+  readonly duration: number;
+  /** MIDI number. */
+  readonly pitch: number;
+  /** Whether it is tied to the next note of its pitch. */
+  readonly tied: boolean;
+}
+
+/** A chord symbol within a measure. */
+export interface MeasureChord {
+  readonly offset: number;
+  readonly text: string;
+}
+
+/** What stands between two bar lines, as written: repeats are not yet played. */
+export interface Measure {
+  readonly notes: readonly MeasureNote[];
+  readonly chords: readonly MeasureChord[];
+  /** Ticks from its first to its last; shorter than a bar in a pickup or around a repeat. */
+  readonly length: number;
+  /** Whether a repeat begins here. */
+  readonly opens: boolean;
+  /** Times the repeat that ends here is played; 0 where none ends. */
+  readonly closes: number;
+  /** The passes that this measure is played in, where it is part of an ending. */
+  readonly endings?: readonly number[];
+  readonly where: ErrorPlace;
+}

@@ -1,0 +1,65 @@
+import type { Measure } from './measure.js';
+
+/** Most times that a repeat is played, whatever the file asks for. */
+const MOST_PASSES = 16;
+
+/**
+ * The measures in the order they are played, as indexes: repeats and their endings played out.
+ * A repeat that is not opened goes back to the end of the one before, or to the beginning.
+ */
+export function playOrder(measures: readonly Measure[]): readonly number[] {
+  const order: number[] = [];
+  let sectionStart = 0;
+  let pass = 1;
+  let at = 0;
+  while (at < measures.length) {
+    const measure = measures[at] as Measure;
+    if (beginsSection(measures, at) && at !== sectionStart) {
+      sectionStart = at;
+      pass = 1;
+    }
+    if (measure.endings !== undefined && !measure.endings.includes(pass)) {
+      at = afterEnding(measures, at);
+      continue;
+    }
+    order.push(at);
+    if (measure.closes > 0 && pass < passesOf(measures, sectionStart, measure)) {
+      pass += 1;
+      at = sectionStart;
+      continue;
+    }
+    at += 1;
+    // Another ending belongs to the same repeat; anything else after its close is new.
+    if (measure.closes > 0 && measures[at]?.endings === undefined) {
+      sectionStart = at;
+      pass = 1;
+    }
+  }
+  return order;
+}
+
+function beginsSection(measures: readonly Measure[], at: number): boolean {
+  const leavesEnding =
+    measures[at]?.endings === undefined && measures[at - 1]?.endings !== undefined;
+  return measures[at]?.opens === true || leavesEnding;
+}
+
+/** The first measure after the ending that `at` stands in. */
+function afterEnding(measures: readonly Measure[], at: number): number {
+  const endings = measures[at]?.endings;
+  let next = at + 1;
+  while (next < measures.length && measures[next]?.endings === endings) next += 1;
+  return next;
+}
+
+/** How often a section is played: as its close says, or as often as its endings are numbered. */
+function passesOf(measures: readonly Measure[], sectionStart: number, closing: Measure): number {
+  let most = closing.closes;
+  for (let at = sectionStart; at < measures.length; at += 1) {
+    const { endings, closes } = measures[at] as Measure;
+    if (at > sectionStart && beginsSection(measures, at)) break;
+    for (const number of endings ?? []) most = Math.max(most, number);
+    if (closes > 0 && endings === undefined) break;
+  }
+  return Math.min(most, MOST_PASSES);
+}

@@ -1,0 +1,68 @@
+import { deepFreeze, type ErrorPlace } from '@reedplate/pitch';
+
+/** What a reader left out, changed or could not make sense of; see {@link WARNING_CODES}. */
+export const WARNING_CODES = {
+  'grace-notes': 'grace notes are left out: they have no length of their own',
+  ornaments: 'ornaments and playing signs are left out',
+  words: 'words under the notes are left out',
+  'chord-unknown': 'a chord symbol is not known, and the chord before it goes on',
+  'chord-alternative': 'a second chord symbol at the same place is left out',
+  'symbol-unknown': 'a sign is not known and is passed over',
+  'field-unknown': 'a field cannot be read and is passed over',
+  'key-missing': 'no key is given: C major is taken',
+  'metre-missing': 'no metre is given: 4/4 is taken',
+  'metre-change': 'the metre changes; the line keeps the first one',
+  'tempo-change': 'the tempo changes; the line keeps the first one',
+  'key-change': 'the key changes; the chart keeps the first one',
+  'bars-off-grid': 'a bar has not the length of its metre, so later bars are counted anew',
+  'tie-open': 'a tie leads to no note of its pitch',
+  'pitch-range': 'a note is too low or too high for MIDI and is left out',
+  'note-open': 'a note is not ended and is ended where the part ends',
+  'note-empty': 'a note of no length is left out',
+  'pitch-bend': 'a bend is rounded to the nearest semitone',
+  percussion: 'percussion is left out: it has no pitch',
+  'data-malformed': 'the end of a part is damaged and is left out',
+  'repeat-jump': 'a jump such as D.C. or D.S. is not played',
+} as const;
+
+/** Stable code of a {@link Warning}. */
+export type WarningCode = keyof typeof WARNING_CODES;
+
+/** Something of a file that is not in what was read from it. */
+export interface Warning {
+  readonly code: WarningCode;
+  readonly message: string;
+  /** How often it came, from 1. */
+  readonly count: number;
+  /** What it was, the first time, as written. */
+  readonly value?: string;
+  /** Where it stood the first time. */
+  readonly where: ErrorPlace;
+}
+
+/** Gathers warnings while a file is read: the same one again is only counted. */
+export interface WarningList {
+  readonly add: (code: WarningCode, where?: ErrorPlace, value?: string) => void;
+  readonly all: () => readonly Warning[];
+}
+
+const LONGEST_VALUE = 60;
+
+/** A list without warnings yet. */
+export function makeWarningList(): WarningList {
+  const found = new Map<WarningCode, Warning>();
+  return {
+    add: (code, where = {}, value) => {
+      const before = found.get(code);
+      const first = before ?? {
+        code,
+        message: WARNING_CODES[code],
+        count: 0,
+        ...(value === undefined ? {} : { value: value.slice(0, LONGEST_VALUE) }),
+        where,
+      };
+      found.set(code, { ...first, count: first.count + 1 });
+    },
+    all: () => deepFreeze([...found.values()]),
+  };
+}
