@@ -1,0 +1,33 @@
+import type { Choice } from './choice.js';
+import type { Figures } from './figures.js';
+
+// Air is a whole number of steps from half full: above 0 drawn in, below 0 blown out.
+
+/** Air steps that a choice moves in a time: draw fills, blow empties. */
+export function airMove({ breath, soundings }: Choice, steps: number, figures: Figures): number {
+  const flow = 1 + figures.chordAir * (soundings.length - 1);
+  const moved = Math.round(steps * flow);
+  return breath === 'draw' ? moved : -moved;
+}
+
+/** Air after a rest: brought back towards half full. */
+export function afterRest(air: number, recovered: number): number {
+  if (air > recovered) return air - recovered;
+  return air < -recovered ? air + recovered : 0;
+}
+
+/** Air after playing: no fuller and no emptier than lungs can be. */
+export function afterPlaying(air: number, move: number, { capacitySteps }: Figures): number {
+  return Math.max(-capacitySteps, Math.min(capacitySteps, air + move));
+}
+
+/** Going past comfort, and past what lungs hold; coming back costs nothing. */
+export function airTerm(air: number, move: number, figures: Figures): number {
+  const { comfortSteps, capacitySteps, strainStep, snatchStep } = figures;
+  const to = air + move;
+  const reached = Math.min(Math.abs(to), capacitySteps);
+  const isSameSide = to > 0 === air > 0;
+  const strainedBefore = isSameSide ? Math.max(0, Math.abs(air) - comfortSteps) : 0;
+  const strained = Math.max(0, reached - comfortSteps) - strainedBefore;
+  return Math.max(0, strained) * strainStep + (Math.abs(to) - reached) * snatchStep;
+}

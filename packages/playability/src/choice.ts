@@ -1,0 +1,79 @@
+import {
+  type Breath,
+  type Harp,
+  type Sounding,
+  type SoundingOptions,
+  soundingsAt,
+  soundingsOfPitch,
+} from '@reedplate/layout';
+
+/** One way to sound the pitches of a moment. */
+export interface Choice {
+  /** From the low end: one for a note, several of the same breath for a chord. */
+  readonly soundings: readonly Sounding[];
+  readonly breath: Breath;
+  readonly lowHole: number;
+  readonly highHole: number;
+  /** Whether the note is a bend or an overbend. */
+  readonly isBent: boolean;
+  /** Stretches of silent holes between the sounding ones, which the tongue blocks. */
+  readonly blocked: number;
+}
+
+/** Most holes a mouth covers at once. Common practice, no source. */
+export const WIDEST_MOUTH = 5;
+
+/**
+ * Every way to sound pitches together: a note by any technique; a chord by natural notes on one
+ * breath within five holes. In a fixed order: hole 1 up, blow before draw for a note; blow before
+ * draw, then hole 1 up for a chord.
+ */
+export function choicesOf(
+  harp: Harp,
+  pitches: readonly number[],
+  options: SoundingOptions,
+): readonly Choice[] {
+  const [pitch] = pitches;
+  if (pitches.length === 1 && pitch !== undefined) {
+    return soundingsOfPitch(harp, pitch, options).map((sounding) => makeChoice([sounding]));
+  }
+  return BREATHS.flatMap((breath) => gripsOf(harp, pitches, breath).map(makeChoice));
+}
+
+const BREATHS: readonly Breath[] = ['blow', 'draw'];
+
+/** A way for each selection of one hole a pitch; two holes may have the same reed. */
+function gripsOf(
+  harp: Harp,
+  pitches: readonly number[],
+  breath: Breath,
+): readonly (readonly Sounding[])[] {
+  const row = harp.holes.map(({ hole }) => soundingsAt(harp, hole, breath, NATURAL)[0] as Sounding);
+  const columns = pitches.map((pitch) => row.filter((sounding) => sounding.pitch === pitch));
+  return columns
+    .reduce<readonly (readonly Sounding[])[]>(
+      (grips, column) => grips.flatMap((grip) => column.map((sounding) => [...grip, sounding])),
+      [[]],
+    )
+    .map((grip) => [...grip].sort((a, b) => a.hole - b.hole))
+    .filter((grip) => spanOf(grip) <= WIDEST_MOUTH);
+}
+
+const NATURAL: SoundingOptions = { level: 'natural' };
+
+const spanOf = (grip: readonly Sounding[]): number =>
+  (grip.at(-1)?.hole ?? 0) - (grip[0]?.hole ?? 0) + 1;
+
+/** A choice of the soundings given, from the low end. */
+export function makeChoice(soundings: readonly Sounding[]): Choice {
+  const [lowest] = soundings as readonly [Sounding];
+  return {
+    soundings: Object.freeze(soundings),
+    breath: lowest.breath,
+    lowHole: lowest.hole,
+    highHole: soundings.at(-1)?.hole ?? lowest.hole,
+    isBent: lowest.technique !== 'natural',
+    blocked: soundings.filter(({ hole }, at) => hole - (soundings[at - 1]?.hole ?? hole) > 1)
+      .length,
+  };
+}

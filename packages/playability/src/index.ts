@@ -1,0 +1,24 @@
+/**
+ * How playable a line is on a harp: the exact easiest way to play it under a stated effort model.
+ *
+ * @packageDocumentation
+ */
+
+// Paths
+export type { Alternative } from './alternatives.js';
+export { type BestPathsOptions, bestPath, bestPaths, type Paths } from './best-path.js';
+// Effort models
+export type { EffortModel, HoleRanks, Weights } from './effort-model.js';
+export { EFFORT_MODELS, effortModelById } from './effort-models.js';
+export { type EffortModelSpec, makeEffortModel } from './make-effort-model.js';
+export { DEFAULT_TEMPO, type Moment, momentsOf } from './moments.js';
+export type { NotPlayable, Obstacle, UnplayableMoment } from './not-playable.js';
+export { OBJECTIVES, type Objective, type Path, type PathHead, type PathOptions } from './path.js';
+export {
+  type Ground,
+  WEIGHT_IDS,
+  WEIGHTS,
+  type WeightId,
+  type WeightInfo,
+  type WeightUnit,
+} from './weights.js';

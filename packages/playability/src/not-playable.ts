@@ -1,0 +1,84 @@
+import { type Harp, harpRange, soundingsOfPitch, type TechniqueLevel } from '@reedplate/layout';
+import { barBeatAt, type Line } from '@reedplate/line';
+import { type Alternative, alternativesTo } from './alternatives.js';
+import { momentsOf } from './moments.js';
+import type { Problem } from './problem.js';
+import type { Setting } from './setting.js';
+
+/**
+ * Why a moment cannot be sounded: a pitch is `out-of-range` of the harp; its notes have a `gap`
+ * there at any level; it is `beyond-level`; or each pitch is there but there is `no-grip` that
+ * sounds them together.
+ */
+export type Obstacle = 'out-of-range' | 'gap' | 'beyond-level' | 'no-grip';
+
+/** A moment that a harp cannot sound. */
+export interface UnplayableMoment {
+  /** Index among the moments of the line, from 0. */
+  readonly moment: number;
+  readonly bar: number;
+  readonly beat: number;
+  /** MIDI numbers, rising. */
+  readonly pitches: readonly number[];
+  readonly obstacle: Obstacle;
+}
+
+/** Why a line cannot be played on a harp, and what comes nearest. */
+export interface NotPlayable {
+  readonly playable: false;
+  readonly harp: Harp;
+  /** Id of the effort model. */
+  readonly model: string;
+  readonly level: TechniqueLevel;
+  /** Share of the line's moments that can be sounded, 0 to less than 1. */
+  readonly playableShare: number;
+  /** Moments that cannot be sounded. */
+  readonly missing: number;
+  /** The first of them, at most five. */
+  readonly first: readonly UnplayableMoment[];
+  /** Changes with which the whole line can be played: of level, of octave, of harp. */
+  readonly alternatives: readonly Alternative[];
+}
+
+const MOST_LISTED = 5;
+
+/** Says why a line cannot be played. */
+export function notPlayable(
+  line: Line,
+  harp: Harp,
+  setting: Setting,
+  { times, ways }: Problem,
+): NotPlayable {
+  const missing = Array.from({ length: times.count }, (_, moment) => moment).filter(
+    (moment) => ways[times.set[moment] ?? -1]?.length === 0,
+  );
+  const moments = momentsOf(line);
+  return Object.freeze({
+    playable: false,
+    harp,
+    model: setting.model.id,
+    level: setting.level,
+    playableShare: 1 - missing.length / times.count,
+    missing: missing.length,
+    first: Object.freeze(
+      missing.slice(0, MOST_LISTED).map((moment) => {
+        const { start, pitches } = moments[moment] as (typeof moments)[number];
+        const place = barBeatAt(start, line);
+        const obstacle = obstacleTo(pitches, harp, setting);
+        return Object.freeze({ moment, ...place, pitches: Object.freeze(pitches), obstacle });
+      }),
+    ),
+    alternatives: alternativesTo(line, harp, setting),
+  });
+}
+
+function obstacleTo(pitches: readonly number[], harp: Harp, { level, valved }: Setting): Obstacle {
+  const { lowest, highest } = harpRange(harp);
+  const isThere = (pitch: number, at: TechniqueLevel): boolean =>
+    soundingsOfPitch(harp, pitch, { level: at, valved }).length > 0;
+  const absent = pitches.filter((pitch) => !isThere(pitch, level));
+  if (absent.length === 0) return 'no-grip';
+  const atAll = absent.filter((pitch) => !isThere(pitch, 'overbends'));
+  if (atAll.length === 0) return 'beyond-level';
+  return atAll.some((pitch) => pitch < lowest || pitch > highest) ? 'out-of-range' : 'gap';
+}

@@ -1,0 +1,64 @@
+import type { Harp, Sounding, SoundingOptions, TechniqueLevel } from '@reedplate/layout';
+import type { Choice } from './choice.js';
+import type { EffortModel } from './effort-model.js';
+import { inPoints } from './figures.js';
+import type { Problem } from './problem.js';
+import type { Way } from './search.js';
+import { stepCostsOf } from './search-worst.js';
+
+/** What a path is best at: least effort in all, or the mildest worst step and then least effort. */
+export const OBJECTIVES = Object.freeze(['total', 'worst'] as const);
+
+/** What a path is best at; see {@link OBJECTIVES}. */
+export type Objective = (typeof OBJECTIVES)[number];
+
+/** How a path is searched for. */
+export interface PathOptions {
+  /** An effort model, or the id of one in the catalogue; default `intermediate`. */
+  readonly model?: string | EffortModel;
+  /** What the player can do; default the level of the model. */
+  readonly level?: TechniqueLevel;
+  /** As in `SoundingOptions`; default false. */
+  readonly valved?: NonNullable<SoundingOptions['valved']>;
+  /** Default `total`. */
+  readonly objective?: Objective;
+  /** Felt beats a minute; default that of the line, or 100 where it has none. */
+  readonly tempo?: number;
+}
+
+/** A line with a way to sound each of its moments, and the effort of it. */
+export interface Path {
+  readonly playable: true;
+  readonly harp: Harp;
+  /** Id of the effort model. */
+  readonly model: string;
+  readonly level: TechniqueLevel;
+  readonly objective: Objective;
+  /** Effort in all, in points: exact to the thousandth. */
+  readonly effort: number;
+  /** Effort of the worst step, in points. */
+  readonly worst: number;
+  /** For each moment of the line what sounds it, from the low end. */
+  readonly soundings: readonly (readonly Sounding[])[];
+}
+
+/** What a path says besides its way. */
+export type PathHead = Pick<Path, 'harp' | 'model' | 'level' | 'objective'>;
+
+/** The path of a way that a search found. */
+export function pathOf(problem: Problem, way: Way, head: PathHead): Path {
+  const { choices } = problem.board;
+  return Object.freeze({
+    playable: true,
+    ...head,
+    effort: inPoints(way.cost),
+    worst: inPoints(highest(stepCostsOf(problem, way))),
+    soundings: Object.freeze(way.choices.map((index) => (choices[index] as Choice).soundings)),
+  });
+}
+
+function highest(costs: readonly number[]): number {
+  let found = 0;
+  for (const cost of costs) if (cost > found) found = cost;
+  return found;
+}

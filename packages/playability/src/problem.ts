@@ -1,0 +1,35 @@
+import type { Harp, SoundingOptions } from '@reedplate/layout';
+import type { Line } from '@reedplate/line';
+import { type LaidOut, layOut } from './board.js';
+import type { EffortModel } from './effort-model.js';
+import { type LineTimes, lineTimes } from './line-times.js';
+
+/** A line laid out on a harp: what a search is given. */
+export interface Problem extends LaidOut {
+  readonly times: LineTimes;
+}
+
+/** Which ways a search may go. */
+export interface Limits {
+  /** Most thousandths a step may cost (inclusive); default any. */
+  readonly ceiling?: number;
+  /** A moment that must be sounded by one choice. */
+  readonly forced?: { readonly moment: number; readonly choice: number };
+}
+
+/** Lays a line out on a harp. */
+export function makeProblem(
+  line: Line,
+  harp: Harp,
+  model: EffortModel,
+  options: SoundingOptions & { readonly tempo?: number },
+): Problem {
+  const times = lineTimes(line, options.tempo);
+  return { times, ...layOut(times.sets, harp, model, options) };
+}
+
+/** The choices that a moment may take. */
+export function waysAt({ times, ways }: Problem, moment: number, { forced }: Limits) {
+  if (forced?.moment === moment) return [forced.choice];
+  return ways[times.set[moment] ?? -1] ?? [];
+}

@@ -1,0 +1,79 @@
+import { type Problem, waysAt } from './problem.js';
+import { cheapestWay, type Way } from './search.js';
+import { cheapestWays } from './search-many.js';
+import { airAfterStep, stageOf, stepCost } from './stage.js';
+
+/**
+ * The way whose dearest step is cheapest (minimax), and of such ways the cheapest in all, exact:
+ * the lowest ceiling that leaves a way is found by halving among the costs that steps can have.
+ */
+export function mildestWay(problem: Problem): Way | undefined {
+  const costs = stepCosts(problem);
+  const ceiling = lowestThat(
+    costs,
+    (cost) => cheapestWay(problem, { ceiling: cost }) !== undefined,
+  );
+  return ceiling === undefined ? undefined : cheapestWay(problem, { ceiling });
+}
+
+/** The `count` best ways by their dearest step, then by their cost in all, then as ties go. */
+export function mildestWays(problem: Problem, count: number): readonly Way[] {
+  const costs = stepCosts(problem);
+  const within = (ceiling: number, most: number) => cheapestWays(problem, most, { ceiling });
+  const worstOf = (way: Way) => Math.max(...stepCostsOf(problem, way));
+  const top = costs.at(-1) ?? 0;
+  const ceiling = lowestThat(costs, (cost) => within(cost, count).length >= count) ?? top;
+  // Below that ceiling there are fewer ways than asked for, so all of them are here.
+  const below = within(costs[costs.indexOf(ceiling) - 1] ?? -1, count)
+    .map((way) => ({ way, worst: worstOf(way) }))
+    .sort((a, b) => a.worst - b.worst || a.way.cost - b.way.cost)
+    .map(({ way }) => way);
+  const at = within(ceiling, count + below.length).filter((way) => worstOf(way) === ceiling);
+  return [...below, ...at].slice(0, count);
+}
+
+function lowestThat(
+  rising: readonly number[],
+  holds: (value: number) => boolean,
+): number | undefined {
+  let low = 0;
+  let high = rising.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (holds(rising[middle] as number)) high = middle;
+    else low = middle + 1;
+  }
+  return rising[low];
+}
+
+/** The cost of each step of a way. */
+export function stepCostsOf(problem: Problem, { choices }: Way): readonly number[] {
+  let from = problem.board.choices.length;
+  let air = 0;
+  return choices.map((choice, moment) => {
+    const stage = stageOf(problem, moment, choice);
+    const cost = stepCost(stage, from, air);
+    air = airAfterStep(stage, air);
+    from = choice;
+    return cost;
+  });
+}
+
+/** Every cost that a step within reach can have, rising. */
+function stepCosts(problem: Problem): readonly number[] {
+  const costs = new Set<number>();
+  let states = [{ choice: problem.board.choices.length, air: 0 }];
+  for (let moment = 0; moment < problem.times.count; moment += 1) {
+    const next = new Map<string, { choice: number; air: number }>();
+    for (const choice of waysAt(problem, moment, {})) {
+      const stage = stageOf(problem, moment, choice);
+      for (const from of states) {
+        costs.add(stepCost(stage, from.choice, from.air));
+        const air = airAfterStep(stage, from.air);
+        next.set(`${choice} ${air}`, { choice, air });
+      }
+    }
+    states = [...next.values()];
+  }
+  return [...costs].sort((a, b) => a - b);
+}

@@ -1,0 +1,45 @@
+import {
+  type Harp,
+  type SoundingOptions,
+  TECHNIQUE_LEVELS,
+  type TechniqueLevel,
+} from '@reedplate/layout';
+import { requireOneOf } from '@reedplate/pitch';
+import type { EffortModel } from './effort-model.js';
+import { readEffortModel } from './make-effort-model.js';
+import { OBJECTIVES, type Objective, type PathHead, type PathOptions } from './path.js';
+
+/** What is assumed of the player and of the tempo, with every default filled in. */
+export interface Setting {
+  readonly model: EffortModel;
+  readonly level: TechniqueLevel;
+  readonly valved: NonNullable<SoundingOptions['valved']>;
+  readonly objective: Objective;
+  readonly tempo?: number;
+}
+
+/** Which model a call means where it does not say. */
+const DEFAULT_MODEL = 'intermediate';
+
+/** Fills in the defaults of a call. */
+export function settingOf({
+  model = DEFAULT_MODEL,
+  level,
+  valved = false,
+  objective = 'total',
+  tempo,
+}: PathOptions): Setting {
+  const checked = readEffortModel(model);
+  return {
+    model: checked,
+    level: requireOneOf(level ?? checked.level, TECHNIQUE_LEVELS, { what: 'a technique level' }),
+    valved,
+    objective: requireOneOf(objective, OBJECTIVES, { what: 'what a path is best at' }),
+    ...(tempo === undefined ? {} : { tempo }),
+  };
+}
+
+/** What a path says of a setting. */
+export function headOf(harp: Harp, { model, level, objective }: Setting): PathHead {
+  return { harp, model: model.id, level, objective };
+}

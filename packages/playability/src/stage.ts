@@ -1,0 +1,51 @@
+import { afterPlaying, afterRest, airMove, airTerm } from './air.js';
+import type { Board } from './board.js';
+import type { Choice } from './choice.js';
+import type { Problem } from './problem.js';
+import { holdTerm, hurryTerm } from './terms.js';
+
+/** A choice at a moment: all of a step's cost that does not hang on where it comes from. */
+export interface Stage {
+  readonly board: Board;
+  readonly choice: number;
+  /** Thousandths: technique, chord and hold. */
+  readonly fixed: number;
+  /** Seconds from the onset before. */
+  readonly since: number;
+  /** Air steps brought back by the rest before. */
+  readonly recovered: number;
+  /** Air steps moved, signed. */
+  readonly move: number;
+}
+
+/** Sets the stage for a choice at a moment. */
+export function stageOf({ times, board }: Problem, moment: number, choice: number): Stage {
+  const { figures } = board;
+  const to = board.choices[choice] as Choice;
+  const hold = holdTerm(to, times.held[moment] ?? 0, figures);
+  return {
+    board,
+    choice,
+    fixed: (board.still[choice] ?? 0) + hold,
+    since: times.since[moment] ?? 0,
+    recovered: Math.round((times.restSteps[moment] ?? 0) * figures.recovery),
+    move: airMove(to, times.heldSteps[moment] ?? 0, figures),
+  };
+}
+
+/** What the step from a choice with some air costs, in thousandths. */
+export function stepCost(stage: Stage, from: number, air: number): number {
+  const { board, choice, fixed, since, recovered, move } = stage;
+  const cell = from * board.choices.length + choice;
+  return (
+    fixed +
+    (board.move[cell] ?? 0) +
+    hurryTerm(board.needed[cell] ?? 0, since, board.figures) +
+    airTerm(afterRest(air, recovered), move, board.figures)
+  );
+}
+
+/** The air after the step. */
+export function airAfterStep({ board, recovered, move }: Stage, air: number): number {
+  return afterPlaying(afterRest(air, recovered), move, board.figures);
+}
