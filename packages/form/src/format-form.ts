@@ -64,7 +64,8 @@ function barTexts(bars: readonly FormBar[], write: ChordWriter): readonly string
   return texts.map((text, at) => (at > 0 && text === texts[at - 1] ? '%' : text));
 }
 
-function barText(bar: FormBar, write: ChordWriter): string {
+/** A bar in lead-sheet marks, each chord as `write` has it. */
+export function barText(bar: FormBar, write: (numeral: string) => string): string {
   const marks = bar.flatMap(({ numeral, weight }) => [
     numeral === null ? 'N.C.' : write(numeral),
     ...Array.from({ length: weight - 1 }, () => '/'),

@@ -33,3 +33,9 @@ export { chordChanges, nextChange, previousChange } from './chord-changes.js';
 export { type ChartOptions, makeChart } from './make-chart.js';
 export type { ChartBreak } from './plan-bars.js';
 export type { Chart, ChordSpan } from './types.js';
+
+// Recognition
+
+export { type RecogniseOptions, recogniseForm } from './recognise-form.js';
+export type { BarDifference, FormMatch, Recognition } from './recognition.js';
+export { RECOGNITION_WEIGHTS } from './recognition-weights.js';

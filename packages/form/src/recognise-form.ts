@@ -1,0 +1,89 @@
+import { type Key, type KeyName, ReedplateError, requireInteger, toKey } from '@reedplate/pitch';
+import { FORMS } from './catalogue.js';
+import { describeMatch } from './describe-match.js';
+import { parseForm } from './parse-form.js';
+import { type Candidate, rankForms } from './rank-forms.js';
+import type { Recognition } from './recognition.js';
+import { nearestCount } from './shortlist.js';
+import type { Form, FormBar } from './types.js';
+
+/** How {@link recogniseForm} looks. */
+export interface RecogniseOptions {
+  /** Key of the tune, of which the tonic is used; default unknown: all twelve are tried. */
+  readonly key?: Key | KeyName;
+  /** Forms to choose from; default the catalogue. */
+  readonly forms?: readonly Form[];
+  /** How many runners-up to name, 0 to 100; default 3. */
+  readonly runnersUp?: number;
+}
+
+const MOST_BARS = 240;
+const MOST_RUNNERS_UP = 100;
+
+/**
+ * The form that some bars of chord names are nearest to, in which key, what differs bar by bar,
+ * and how sure that is. Any number of choruses may be given, and bars may be left out or added.
+ * Forms that are equally near are all named: a tie.
+ *
+ * @param bars chord names in the marks that {@link parseForm} reads, as one text or bar by bar;
+ * at most 240 bars
+ * @throws ReedplateError `FORM_SYNTAX` for what cannot be read; `FORM_INVALID` for bars without
+ * any chord, too many bars or no forms; `KEY_UNKNOWN`, `NUMBER_RANGE`
+ * @example
+ * ```ts
+ * import { recogniseForm } from '@reedplate/form';
+ *
+ * const played = 'G7 | C7 | G7 | % | C7 | % | G7 | % | D7 | C7 | G7 | D9';
+ * const { best, tie, confidence } = recogniseForm(played);
+ * best.map(({ form, key }) => `${form} in ${key}`); // => ['quick-change in G']
+ * best[0]?.differences; // => [{ kind: 'quality', bar: 12, barOfForm: 12, given: 'D9', expected: 'D7', cost: 0.1 }]
+ * tie; // => false
+ * confidence > 0.8; // => true
+ * recogniseForm('N.C. | N.C.'); // throws FORM_INVALID
+ * ```
+ */
+export function recogniseForm(
+  bars: string | readonly string[],
+  options: RecogniseOptions = {},
+): Recognition {
+  const { key, forms = FORMS, runnersUp = 3 } = options;
+  requireInteger(runnersUp, { min: 0, max: MOST_RUNNERS_UP, what: 'runners-up' });
+  const home = key === undefined ? undefined : toKey(key);
+  const given = readBars(bars);
+  // Even without runners-up the next nearest is wanted: it says how sure the nearest is.
+  const wanted = Math.max(1, runnersUp);
+  const ranked = rankForms(given, { forms, tonic: home?.pitchClass, runnersUp: wanted });
+  const [first] = ranked;
+  if (first === undefined) throw invalid(forms, 'at least one form to choose from');
+  const count = nearestCount(ranked);
+  const others = ranked.slice(count, count + runnersUp);
+  const describe = (candidate: Candidate) => describeMatch(candidate, given, home);
+  return Object.freeze({
+    best: Object.freeze(ranked.slice(0, count).map(describe)),
+    others: Object.freeze(others.map(describe)),
+    tie: count > 1,
+    confidence: confidenceIn(ranked, given.length),
+  });
+}
+
+/** The names are read as if in C: their numerals then count from C and are moved to each tonic. */
+function readBars(bars: string | readonly string[]): readonly FormBar[] {
+  const text = typeof bars === 'string' ? bars : bars.join(' | ');
+  const { bars: given } = parseForm(text, { key: 'C' });
+  if (given.length > MOST_BARS) throw invalid(given.length, `at most ${MOST_BARS} bars`);
+  if (given.flat().every(({ numeral }) => numeral === null)) {
+    throw invalid(text, 'at least one chord');
+  }
+  return given;
+}
+
+function confidenceIn([first, second]: readonly Candidate[], bars: number): number {
+  if (first === undefined) return 0;
+  const margin = second === undefined || second.cost === 0 ? 0 : 1 - first.cost / second.cost;
+  const lead = second === undefined ? 1 : margin;
+  return Math.round(Math.max(0, 1 - first.cost / bars) * lead * 1000) / 1000;
+}
+
+function invalid(value: unknown, expected: string): ReedplateError {
+  return new ReedplateError({ code: 'FORM_INVALID', value, expected });
+}

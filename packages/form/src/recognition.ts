@@ -1,0 +1,52 @@
+import type { KeyName } from '@reedplate/pitch';
+
+/** What is different in one bar. */
+export interface BarDifference {
+  /**
+   * `root`: another chord for some of the bar; `quality`: the same roots with another third,
+   * seventh or extension, or a break; `extra`: a bar that the form has not; `missing`: a bar of
+   * the form that was left out.
+   */
+  readonly kind: 'root' | 'quality' | 'extra' | 'missing';
+  /** Bar that was given, from 1; null where it is missing. */
+  readonly bar: number | null;
+  /** Bar of the form, from 1; null where the bar is extra. */
+  readonly barOfForm: number | null;
+  /** Chords that were given; null where the bar is missing. */
+  readonly given: string | null;
+  /** Chords of the form in the key; null where the bar is extra. */
+  readonly expected: string | null;
+  /** In bars: 1 for a wholly different bar. */
+  readonly cost: number;
+}
+
+/** A form in a key, compared with the bars that were given. */
+export interface FormMatch {
+  /** Id of the form. */
+  readonly form: string;
+  readonly name: string;
+  readonly key: KeyName;
+  /** Times through the form that the bars are nearest to. */
+  readonly choruses: number;
+  /** All differences together, in bars. */
+  readonly cost: number;
+  /** Share of the bars that agree, from 0 to 1. */
+  readonly agreement: number;
+  /** In order of the bars; empty where all agree. */
+  readonly differences: readonly BarDifference[];
+}
+
+/** Which form some bars are. */
+export interface Recognition {
+  /** The nearest form in its key; several where they are equally near. */
+  readonly best: readonly FormMatch[];
+  /** The next nearest, nearest first. */
+  readonly others: readonly FormMatch[];
+  /** Whether more than one form or key is nearest. */
+  readonly tie: boolean;
+  /**
+   * From 0 to 1: the agreement of the best, times the part by which its cost is below that of the
+   * next. 1 where the bars are just one form in just one key; 0 on a tie.
+   */
+  readonly confidence: number;
+}
