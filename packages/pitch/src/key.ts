@@ -84,7 +84,8 @@ export const TWELVE_KEYS: readonly Key[] = Object.freeze(
  * ```
  */
 export function parseKey(text: string): Key {
-  const key = typeof text === 'string' ? readKey(text.trim()) : undefined;
+  const key =
+    KEYS_BY_NAME.get(text) ?? (typeof text === 'string' ? readKey(text.trim()) : undefined);
   if (key !== undefined) return key;
   throw new ReedplateError({
     code: 'KEY_UNKNOWN',

@@ -1,7 +1,7 @@
 /**
  * Every scale that is read: degrees above the tonic, then its names, the one we answer with first.
- * The dictionary of tonal 6.4.3 (MIT; see THIRD-PARTY-LICENSES.md) written as degrees, and
- * `natural minor`; `published.test.ts` holds each row to tonal.
+ * Made from the dictionary of tonal 6.4.3 (MIT; see THIRD-PARTY-LICENSES.md) by
+ * `scripts/write-dictionaries.ts`; `published.test.ts` holds each row to tonal.
  */
 export const SCALE_TYPES: readonly (readonly [degrees: string, names: string])[] = [
   ['1 2 3 5 6', 'major pentatonic, pentatonic'],
