@@ -10,6 +10,7 @@ export { FORMS, type FormId, formById } from './catalogue.js';
 export { type FormatFormOptions, formatForm } from './format-form.js';
 export { type FormDetails, makeForm } from './make-form.js';
 export { type ParseFormOptions, parseForm } from './parse-form.js';
+export { readForm } from './read-form.js';
 export { FEELS, type Feel, type Form, type FormBar, type FormChord } from './types.js';
 
 // Variations
@@ -32,6 +33,7 @@ export { chartEnd, chordAt, chordAtBeat } from './chord-at.js';
 export { chordChanges, nextChange, previousChange } from './chord-changes.js';
 export { type ChartOptions, makeChart } from './make-chart.js';
 export type { ChartBreak } from './plan-bars.js';
+export { readChart } from './read-chart.js';
 export type { Chart, ChordSpan } from './types.js';
 
 // Recognition

@@ -6,6 +6,7 @@ import {
   ReedplateError,
   requireInteger,
   requireOneOf,
+  requirePositive,
   toKey,
 } from '@reedplate/pitch';
 import type { EndingId } from './endings.js';
@@ -71,7 +72,7 @@ export function makeChart(form: Form, options: ChartOptions): Chart {
     form: form.id,
     key: key.name,
     metre,
-    feel: requireOneOf(feel, FEELS, { what: 'a feel' }),
+    feel: requireFeel(feel),
     ...(tempo === undefined ? {} : { tempo: requireTempo(tempo) }),
     choruses,
     ...(barsOfIntro === 0 ? {} : { intro: barsOfIntro }),
@@ -92,11 +93,12 @@ function keyFor({ mode, id }: Form, key: Key): Key {
   });
 }
 
-function requireTempo(tempo: unknown): number {
-  if (typeof tempo === 'number' && tempo > 0 && tempo <= FASTEST_TEMPO) return tempo;
-  throw new ReedplateError({
-    code: 'NUMBER_RANGE',
-    value: tempo,
-    expected: 'felt beats a minute, above 0 and at most 1000',
-  });
+/** The feel, if it is one. */
+export function requireFeel(feel: unknown): Feel {
+  return requireOneOf(feel, FEELS, { what: 'a feel' });
+}
+
+/** The tempo, if it is one. */
+export function requireTempo(tempo: unknown): number {
+  return requirePositive(tempo, { max: FASTEST_TEMPO, what: 'felt beats a minute' });
 }
