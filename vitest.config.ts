@@ -20,7 +20,13 @@ export default defineConfig({
     coverage: {
       provider: 'v8',
       include: ['packages/*/src/**/*.ts'],
-      exclude: ['**/*.test.ts', '**/*.test-d.ts', '**/arbitraries.ts', '**/index.ts'],
+      exclude: [
+        '**/*.test.ts',
+        '**/*.test-d.ts',
+        '**/*.fixture.ts',
+        '**/arbitraries.ts',
+        '**/index.ts',
+      ],
       reporter: ['text-summary', 'json-summary', 'html'],
       thresholds: { statements: 95, branches: 90, functions: 95, lines: 95 },
     },

@@ -15,7 +15,7 @@ function filesIn(folder: string, recursive: boolean): string[] {
 }
 
 const isDocumented = (file: string): boolean =>
-  file.endsWith('.ts') && !/\.(?:test|test-d|d)\.ts$/u.test(file);
+  file.endsWith('.ts') && !/\.(?:test|test-d|fixture|d)\.ts$/u.test(file);
 
 const fencesOf = (files: readonly string[]): Fence[] =>
   files.flatMap((file) => findFences(file, readFileSync(file, 'utf8')));

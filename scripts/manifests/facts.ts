@@ -2,8 +2,8 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import ts from 'typescript';
 import type { WorkspacePackage } from '../lib/packages.mjs';
 
-/** Tests, and the values that laws are tried on; nothing of either is built or published. */
-const TEST_FILE = /\.(?:test|test-d)\.ts$|\/arbitraries\.ts$/u;
+/** Tests, their fixtures and the values that laws are tried on; nothing of either is built or published. */
+const TEST_FILE = /\.(?:test|test-d|fixture)\.ts$|\/arbitraries\.ts$/u;
 
 /** A source file of a package and the modules it imports. */
 export interface SourceFacts {

@@ -55,7 +55,10 @@ const withinSource: Rule = (facts) =>
 
 const noTestsInSource: Rule = (facts) =>
   importsOf(facts)
-    .filter((found) => !found.isTest && /\/arbitraries\.js$|\.test\.js$/u.test(found.specifier))
+    .filter(
+      (found) =>
+        !found.isTest && /\/arbitraries\.js$|\.(?:test|fixture)\.js$/u.test(found.specifier),
+    )
     .map((found) => complain(found, 'which only tests may use'));
 
 const nodeOnlyInCommand: Rule = (facts) =>

@@ -92,6 +92,7 @@ describe('the rules', () => {
     ['a step past the index', "import '@reedplate/pitch/dist/x.js';", "past its neighbour's index"],
     ['a step out of the source', "import '../../pitch/src/a.js';", "outside the package's source"],
     ['a test helper in source', "import './arbitraries.js';", 'only tests may use'],
+    ['a fixture in source', "import './trial.fixture.js';", 'only tests may use'],
     ['a module of Node', "import 'node:fs';", 'not there in a browser'],
   ])('find %s', (_, text, complaint) => {
     expect(complaintsOf(withSource('src/a.ts', text)).join('\n')).toContain(complaint);
