@@ -9,10 +9,7 @@ const passed = await runSteps([
   ['install', install],
   ['build', build],
   ['make the examples of the documentation into tests', () => script('generate-doc-tests')],
-  [
-    'check types of source, tests, examples and scripts',
-    () => tool('tsc', ['-p', 'tsconfig.json']),
-  ],
+  ['check types of source, tests, examples and scripts', () => script('check-types')],
   ['check format and lint', () => tool('biome', ['check', '--error-on-warnings'])],
   ['check manifests and imports', () => script('check-manifests')],
   ['check licences of what is taken in', () => script('third-party-licences', '--check')],
