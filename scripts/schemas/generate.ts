@@ -23,7 +23,10 @@ const indexOf = (dir: string): string => `${ROOT}packages/${dir}/src/index.ts`;
 export const schemaFile = ({ dir, name }: SchemaRow): string =>
   `packages/${dir}/schemas/${name}.json`;
 
-/** The schema of each row as the text of its file, made from the types as they now are. */
+/**
+ * The schema of each row as the text of its file, made from the types as they now are. A row whose
+ * type its package does not export (yet) gives none.
+ */
 export function generateSchemas(rows: readonly SchemaRow[]): ReadonlyMap<string, string> {
   const program = createProgram([...new Set(rows.map(({ dir }) => indexOf(dir)))]);
   const generator = new SchemaGenerator(
@@ -33,9 +36,11 @@ export function generateSchemas(rows: readonly SchemaRow[]): ReadonlyMap<string,
     CONFIG,
   );
   return new Map(
-    rows.map((row) => {
-      const schema = generator.createSchemaFromNodes([exportedType(program, row)]);
-      return [schemaFile(row), `${JSON.stringify(schema, null, 2)}\n`];
+    rows.flatMap((row) => {
+      const type = exportedType(program, row);
+      if (type === undefined) return [];
+      const schema = generator.createSchemaFromNodes([type]);
+      return [[schemaFile(row), `${JSON.stringify(schema, null, 2)}\n`] as const];
     }),
   );
 }
@@ -51,14 +56,12 @@ function createProgram(files: readonly string[]): ts.Program {
 }
 
 /** The declaration behind a type that a package's index exports, wherever it stands. */
-function exportedType(program: ts.Program, { dir, type }: SchemaRow): ts.Node {
+function exportedType(program: ts.Program, { dir, type }: SchemaRow): ts.Node | undefined {
   const checker = program.getTypeChecker();
   const source = program.getSourceFile(indexOf(dir));
   const index = source && checker.getSymbolAtLocation(source);
   const exported = index && checker.getExportsOfModule(index).find(({ name }) => name === type);
   const isAlias = exported !== undefined && (exported.flags & ts.SymbolFlags.Alias) !== 0;
   const symbol = isAlias ? checker.getAliasedSymbol(exported) : exported;
-  const declaration = symbol?.declarations?.[0];
-  if (declaration === undefined) throw new Error(`packages/${dir} exports no type ${type}`);
-  return declaration;
+  return symbol?.declarations?.[0];
 }
