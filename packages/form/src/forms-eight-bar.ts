@@ -71,11 +71,11 @@ export const EIGHT_BAR_FORMS = [
   {
     id: 'eight-bar-plagal',
     name: 'Eight-bar, half-bar IV',
-    description: 'IV touched in every other bar of the first line and V only in half of bar 7.',
+    description: 'IV in half of bar 1 and in bars 3 and 6, V only in half of bar 7.',
     use: 'Gospel blues.',
     source: `${SOURCES.eightBarOlder}, reduced from beats to bars`,
     bars: `| I IV | I | IV | I |
-           | IV | I | I V | I |`,
+           | I | IV | I V | I |`,
   },
   {
     id: 'eight-bar-last-eight',

@@ -24,6 +24,16 @@ export const JAZZ_FORMS = [
            | ii7 | V7 | I7 | % |`,
   },
   {
+    id: 'jazz-three-six',
+    name: 'Jazz twelve-bar with iii–VI',
+    description: '♯IV diminished in bar 6, and iii–VI in bars 8 and 11, each leading to ii–V.',
+    use: 'Swing and bebop in the usual key of B flat.',
+    source: SOURCES.twelveBarJazz,
+    bars: `| I7 | IV7 | I7 | % |
+           | IV7 | #ivdim7 | I7 | iii7 VI7 |
+           | ii7 | V7 | iii7 VI7 | ii7 V7 |`,
+  },
+  {
     id: 'bebop',
     name: 'Bebop twelve-bar',
     description: 'v–I into IV, ♯IV diminished, iii–VI into ii–V, and a full turnaround.',
@@ -36,12 +46,13 @@ export const JAZZ_FORMS = [
   {
     id: 'jazz-tritone',
     name: 'Jazz twelve-bar with tritone substitutes',
-    description: '♭V7 leads into IV and ♭VI7–♭II7 close: each dominant a tritone from the usual.',
+    description:
+      '♭V7 leads into IV, ♭II7 stands for V, and dominants fall by half steps to the tonic.',
     use: 'Modern jazz.',
-    source: SOURCES.memory,
+    source: `${SOURCES.memory}; bars 11 and 12: ${SOURCES.twelveBarJazz}`,
     bars: `| I7 | IV7 | I7 | v7 bV7 |
            | IV7 | #ivdim7 | I7 | VI7 |
-           | ii7 | bII7 | I7 bIII7 | bVI7 bII7 |`,
+           | ii7 | bII7 | I7 bIII7 | II7 bII7 |`,
   },
   {
     id: 'swing-major-seventh',

@@ -72,6 +72,21 @@ export const LONGER_FORMS = [
            | I7 | % | % | V7 |`,
   },
   {
+    id: 'eight-bar-with-bridge',
+    name: 'Eight-bar with a bridge',
+    description: 'Two eight-bar verses, an eight-bar bridge from IV to V, and a last verse.',
+    use: 'Blues songs of thirty-two bars.',
+    source: `${SOURCES.eightBar} (that there are such); bridge: ${SOURCES.memory}`,
+    bars: `| I | % | IV | % |
+           | I | V | I IV | I V |
+           | I | % | IV | % |
+           | I | V | I IV | I V |
+           | IV | % | I | % |
+           | II7 | % | V7 | % |
+           | I | % | IV | % |
+           | I | V | I IV | I V |`,
+  },
+  {
     id: 'twelve-bar-with-bridge',
     name: 'Twelve-bar with a bridge',
     description: 'Two twelve-bar verses, an eight-bar bridge from IV to V, and a last verse.',

@@ -92,7 +92,17 @@ export const TWELVE_BAR_FORMS = [
     feel: 'straight',
     bars: `| I | % | % | I7 |
            | IV | IV7 | I | I7 |
-           | V7 | IV7 | I7 | I |`,
+           | V7 | IV | I7 | I |`,
+  },
+  {
+    id: 'quick-change-late-sevenths',
+    name: 'Quick-change twelve-bar, late sevenths',
+    description: 'Plain chords with the quick change; a seventh is added just before each move.',
+    use: 'Rhythm and blues, and songs at the piano.',
+    source: SOURCES.twelveBar,
+    bars: `| I | IV | I | I7 |
+           | IV | IV7 | I | I7 |
+           | V | IV | I | V7 |`,
   },
   {
     id: 'flat-six-cadence',

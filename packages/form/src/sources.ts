@@ -1,6 +1,7 @@
 /** Publications that forms and turnarounds rest on, as the catalogue names them. */
 export const SOURCES = {
   twelveBar: 'Wikipedia, "Twelve-bar blues"',
+  twelveBarJazz: 'Wikipedia, "Twelve-bar blues", section "In jazz"',
   eightBar: 'Wikipedia, "Eight-bar blues"',
   eightBarOlder: 'Wikipedia, "Eight-bar blues", an older revision',
   sixteenBar: 'Wikipedia, "Sixteen-bar blues"',

@@ -60,7 +60,7 @@ const ROWS = [
   {
     id: 'three-six-two-five',
     name: 'iii–VI–ii–V in half bars',
-    source: SOURCES.commonPractice,
+    source: SOURCES.twelveBarJazz,
     bars: '| iii7 VI7 | ii7 V7 |',
   },
   {
@@ -74,6 +74,12 @@ const ROWS = [
     name: 'I–♭III diminished–ii–V',
     source: SOURCES.commonPractice,
     bars: '| I7 biiidim7 | ii7 V7 |',
+  },
+  {
+    id: 'falling-dominants',
+    name: 'I–♭III–II–♭II, all dominant',
+    source: SOURCES.twelveBarJazz,
+    bars: '| I7 bIII7 | II7 bII7 |',
   },
   {
     id: 'tritone',
