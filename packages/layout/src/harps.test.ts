@@ -34,6 +34,20 @@ describe('makeHarp', () => {
     });
   });
 
+  it('gives one object for one harp of the catalogue, however its key is written', () => {
+    expect(makeHarp('c')).toBe(makeHarp('C'));
+    expect(makeHarp('G', { tuning: 'natural-minor' })).toBe(
+      makeHarp('Gm', { tuning: 'natural-minor' }),
+    );
+    expect(makeHarp('Gb')).not.toBe(makeHarp('F#'));
+  });
+
+  it('builds a tuning given as data anew, even under an id of the catalogue', () => {
+    const own = makeTuning({ id: 'standard', blow: 'C4', draw: 'D4' });
+    expect(makeHarp('C', { tuning: own }).holes).toHaveLength(1);
+    expect(makeHarp('C').holes).toHaveLength(10);
+  });
+
   it('throws HARP_INVALID for a minor key where harps are named by major ones', () => {
     expect(() => makeHarp('Am')).toThrow(failure({ value: 'Am', nearest: 'A' }));
   });

@@ -25,6 +25,7 @@ export { transposeHarp } from './transpose-harp.js';
 // Soundings
 
 export {
+  BREATHS,
   type Breath,
   type Hole,
   otherBreath,

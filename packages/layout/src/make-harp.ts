@@ -1,5 +1,4 @@
 import {
-  deepFreeze,
   type Key,
   type KeyName,
   parseKey,
@@ -8,6 +7,7 @@ import {
   transposeKey,
 } from '@reedplate/pitch';
 import type { Harp, HoleReeds, Register } from './harp.js';
+import { holeReeds } from './hole-pool.js';
 import { HIGHEST_REED, LOWEST_REED } from './make-tuning.js';
 import type { Tuning } from './tuning.js';
 import { tuningById } from './tunings.js';
@@ -46,16 +46,34 @@ const G_TO_C = 5;
  * ```
  */
 export function makeHarp(key: string | Key, options: HarpOptions = {}): Harp {
-  const tuning =
-    typeof options.tuning === 'object' ? options.tuning : tuningById(options.tuning ?? 'standard');
-  const { register = 'standard' } = options;
+  const { tuning = 'standard', register = 'standard' } = options;
+  if (typeof tuning !== 'string') return buildHarp(key, tuning, register);
+  const named = `${tuning} ${register} ${typeof key === 'string' ? key : key.name}`;
+  return CATALOGUE_HARPS.get(named) ?? keepHarp(buildHarp(key, tuningById(tuning), register));
+}
+
+/**
+ * Harps of the catalogue by tuning, register and key as {@link keepHarp} names them: being one
+ * object, a harp has its soundings worked out once however often it is made.
+ */
+const CATALOGUE_HARPS = new Map<string, Harp>();
+
+/** The harp alike that was made first. */
+function keepHarp(harp: Harp): Harp {
+  const name = `${harp.tuning} ${harp.register} ${harp.key}`;
+  const first = CATALOGUE_HARPS.get(name) ?? harp;
+  CATALOGUE_HARPS.set(name, first);
+  return first;
+}
+
+function buildHarp(key: string | Key, tuning: Tuning, register: Register): Harp {
   requireOneOf(register, REGISTERS, { what: 'a register' });
   const label = labelFor(typeof key === 'string' ? parseKey(key) : key, tuning);
   const home = firstPositionOf(label, tuning);
-  const rank =
-    rankInRegister(home) - rankInRegister(firstPositionOf(parseKey(tuning.label), tuning));
-  const semitones = rank + 12 * (REGISTERS.indexOf(register) - STANDARD_REGISTER);
-  return deepFreeze({
+  const homeOfTuning = firstPositionOf(parseKey(tuning.label), tuning);
+  const octaves = REGISTERS.indexOf(register) - STANDARD_REGISTER;
+  const semitones = rankInRegister(home) - rankInRegister(homeOfTuning) + 12 * octaves;
+  return Object.freeze({
     tuning: tuning.id,
     key: label.name,
     firstPosition: home.tonic,
@@ -85,22 +103,22 @@ export function rankInRegister(key: Key): number {
   return (key.pitchClass + G_TO_C) % 12;
 }
 
-/** Holes with every reed moved by semitones. */
+/** Holes with every reed moved by semitones, frozen. */
 export function moveReeds(holes: readonly HoleReeds[], semitones: number): readonly HoleReeds[] {
-  return holes.map(({ hole, blow, draw }) => ({
-    hole,
-    blow: requireReed(blow + semitones, hole, 'blow'),
-    draw: requireReed(draw + semitones, hole, 'draw'),
-  }));
+  return Object.freeze(
+    holes.map(({ hole, blow, draw }) =>
+      holeReeds(
+        hole,
+        requireReed(blow + semitones, hole, 'blow'),
+        requireReed(draw + semitones, hole, 'draw'),
+      ),
+    ),
+  );
 }
 
 function requireReed(pitch: number, hole: number, breath: 'blow' | 'draw'): number {
   if (pitch >= LOWEST_REED && pitch <= HIGHEST_REED) return pitch;
   const expected = `a reed from ${LOWEST_REED} to ${HIGHEST_REED}`;
-  throw new ReedplateError({
-    code: 'HARP_INVALID',
-    value: pitch,
-    expected,
-    where: { hole, breath },
-  });
+  const where = { hole, breath };
+  throw new ReedplateError({ code: 'HARP_INVALID', value: pitch, expected, where });
 }

@@ -1,38 +1,38 @@
 import type { Harp } from './harp.js';
-import { breathSoundings, type HoleAbility } from './hole-soundings.js';
-import type { Breath, Sounding } from './sounding.js';
+import { type HoleSoundings, holeSoundings } from './hole-pool.js';
+import type { Sounding, TechniqueLevel } from './sounding.js';
 
-/** All soundings of a harp, found by hole and breath and by pitch in constant time. */
+/** All soundings of a harp, found by hole and by pitch in constant time. */
 export interface SoundingIndex {
   readonly all: readonly Sounding[];
-  readonly ofHole: Readonly<Record<Breath, readonly (readonly Sounding[])[]>>;
-  readonly ofPitch: readonly (readonly Sounding[] | undefined)[];
+  /** From hole 1 up. */
+  readonly ofHole: readonly HoleSoundings[];
+  /** By MIDI number, 0 to 127; empty where the harp does not have the pitch. */
+  readonly ofPitch: readonly (readonly Sounding[])[];
 }
+
+const NONE: readonly Sounding[] = Object.freeze([]);
+/** An index by pitch of a harp without holes. */
+const NOTHING = Array<readonly Sounding[]>(128).fill(NONE);
 
 /** Builds the index of a harp; `valved` says of each hole whether it is. */
 export function indexSoundings(
-  harp: Harp,
-  level: HoleAbility['level'],
+  { holes }: Harp,
+  level: TechniqueLevel,
   valved: (hole: number) => boolean,
 ): SoundingIndex {
-  const ofHole: Record<Breath, (readonly Sounding[])[]> = { blow: [], draw: [] };
   const all: Sounding[] = [];
-  const ofPitch: Sounding[][] = [];
-  for (const reeds of harp.holes) {
-    const ability = { level, valved: valved(reeds.hole) };
-    for (const breath of BREATHS) {
-      const found = breathSoundings(reeds, breath, ability);
-      ofHole[breath].push(found);
-      for (const sounding of found) {
-        all.push(sounding);
-        const alike = ofPitch[sounding.pitch];
-        if (alike === undefined) ofPitch[sounding.pitch] = [sounding];
-        else alike.push(sounding);
-      }
+  const ofHole: HoleSoundings[] = [];
+  const ofPitch = NOTHING.slice();
+  for (const reeds of holes) {
+    const found = holeSoundings(reeds, level, valved(reeds.hole));
+    ofHole.push(found);
+    for (const alone of found.alone) {
+      const [sounding] = alone;
+      const alike = ofPitch[sounding.pitch] ?? NONE;
+      ofPitch[sounding.pitch] = alike === NONE ? alone : Object.freeze([...alike, sounding]);
+      all.push(sounding);
     }
   }
-  for (const alike of ofPitch) if (alike !== undefined) Object.freeze(alike);
   return { all: Object.freeze(all), ofHole, ofPitch };
 }
-
-const BREATHS = ['blow', 'draw'] as const;

@@ -1,6 +1,9 @@
 /** The two breaths. */
 export type Breath = 'blow' | 'draw';
 
+/** The two breaths, blow first. */
+export const BREATHS: readonly Breath[] = Object.freeze(['blow', 'draw']);
+
 /** A hole of a harp, counted from the low end. */
 export type Hole = 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9 | 10 | 11 | 12 | 13 | 14 | 15 | 16;
 

@@ -1,6 +1,7 @@
-import { requireInteger, requireOneOf } from '@reedplate/pitch';
+import { nearestOf, ReedplateError, requireOneOf } from '@reedplate/pitch';
 import type { Harp } from './harp.js';
 import {
+  BREATHS,
   type Breath,
   type Hole,
   type Sounding,
@@ -58,19 +59,12 @@ export function soundingsAt(
   breath: Breath,
   options: SoundingOptions = {},
 ): readonly Sounding[] {
-  const last = harp.holes.length;
-  requireInteger(hole, {
-    min: 1,
-    max: last,
-    what: 'a hole',
-    code: 'HOLE_RANGE',
-    where: { breath },
-  });
-  requireOneOf(breath, ['blow', 'draw'], { what: 'a breath', where: { hole } });
-  return indexOf(harp, options).ofHole[breath][hole - 1] as readonly Sounding[];
+  requireOneOf(breath, BREATHS, { what: 'a breath', where: { hole } });
+  const found = indexOf(harp, options).ofHole[hole - 1];
+  if (found !== undefined) return found[breath];
+  const expected = `a hole, 1 to ${harp.holes.length}`;
+  throw new ReedplateError({ code: 'HOLE_RANGE', value: hole, expected, where: { breath } });
 }
-
-const NONE: readonly Sounding[] = Object.freeze([]);
 
 /**
  * All ways to sound a pitch, from hole 1 up; an empty list where the harp does not have it.
@@ -93,31 +87,45 @@ export function soundingsOfPitch(
   pitch: number,
   options: SoundingOptions = {},
 ): readonly Sounding[] {
-  requireInteger(pitch, { min: 0, max: 127, what: 'a MIDI note number' });
-  return indexOf(harp, options).ofPitch[pitch] ?? NONE;
+  const found = indexOf(harp, options).ofPitch[pitch];
+  if (found !== undefined) return found;
+  throw new ReedplateError({
+    code: 'NUMBER_RANGE',
+    value: pitch,
+    expected: 'a MIDI note number, 0 to 127',
+  });
 }
 
-/** Indexes kept by harp and level: only of harps that cannot change, and only without valves. */
-const KEPT: Readonly<Record<TechniqueLevel, WeakMap<Harp, SoundingIndex>>> = {
-  natural: new WeakMap(),
-  bends: new WeakMap(),
-  overbends: new WeakMap(),
-};
+/** Indexes by level, kept for harps that cannot change, and only without valves. */
+const KEPT: ReadonlyMap<TechniqueLevel, WeakMap<Harp, SoundingIndex>> = new Map(
+  TECHNIQUE_LEVELS.map((level) => [level, new WeakMap()]),
+);
 
 function indexOf(
   harp: Harp,
   { level = 'overbends', valved = false }: SoundingOptions,
 ): SoundingIndex {
-  requireOneOf(level, TECHNIQUE_LEVELS, { what: 'a technique level' });
-  const kept = valved === false ? KEPT[level].get(harp) : undefined;
-  if (kept !== undefined) return kept;
-  const index = indexSoundings(harp, level, (hole) => isValved(hole, valved));
-  if (valved === false && isDeepFrozen(harp)) KEPT[level].set(harp, index);
+  const kept = KEPT.get(level);
+  if (kept === undefined) throw unknownLevel(level);
+  if (valved !== false) return indexSoundings(harp, level, valvedHoles(valved));
+  const known = kept.get(harp);
+  if (known !== undefined) return known;
+  const index = indexSoundings(harp, level, () => false);
+  if (isDeepFrozen(harp)) kept.set(harp, index);
   return index;
 }
 
-function isValved(hole: number, valved: boolean | readonly Hole[]): boolean {
-  return typeof valved === 'boolean' ? valved : valved.includes(hole as Hole);
+function unknownLevel(value: unknown): ReedplateError {
+  return new ReedplateError({
+    code: 'OPTION_UNKNOWN',
+    value,
+    expected: `a technique level: ${TECHNIQUE_LEVELS.join(', ')}`,
+    nearest: typeof value === 'string' ? nearestOf(value, TECHNIQUE_LEVELS) : undefined,
+  });
+}
+
+function valvedHoles(valved: true | readonly Hole[]): (hole: number) => boolean {
+  return (hole) => valved === true || valved.includes(hole as Hole);
 }
 
 function isDeepFrozen(harp: Harp): boolean {

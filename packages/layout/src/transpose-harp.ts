@@ -1,10 +1,4 @@
-import {
-  deepFreeze,
-  parseKey,
-  ReedplateError,
-  requireInteger,
-  transposeKey,
-} from '@reedplate/pitch';
+import { parseKey, ReedplateError, requireInteger, transposeKey } from '@reedplate/pitch';
 import type { Harp, Register } from './harp.js';
 import { moveReeds, REGISTERS, rankInRegister } from './make-harp.js';
 
@@ -29,7 +23,7 @@ export function transposeHarp(harp: Harp, semitones: number): Harp {
   const key = parseKey(harp.key);
   const moved = transposeKey(key, semitones);
   const labelToHome = home.pitchClass - key.pitchClass;
-  return deepFreeze({
+  return Object.freeze({
     tuning: harp.tuning,
     key: moved.name,
     firstPosition: transposeKey(moved, labelToHome, { spelling: 'alike' }).tonic,
