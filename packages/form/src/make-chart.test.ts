@@ -91,4 +91,54 @@ describe('makeChart', () => {
   ])('makeChart refuses %j with %s', (options, code) => {
     expect(() => makeChart(formById('basic'), options)).toThrow(expect.objectContaining({ code }));
   });
+
+  test('makeChart puts an introduction before the first chorus, as chorus 0', () => {
+    const chart = makeChart(formById('basic'), { key: 'G', intro: 'five', choruses: 2 });
+    expect(chart).toMatchObject({ intro: 4, bars: 28, choruses: 2 });
+    const places = chart.spans.map(({ chorus, bar, barOfForm }) => [chorus, bar, barOfForm]);
+    expect(places[0]).toEqual([0, 1, 9]);
+    expect(places[3]).toEqual([0, 4, 12]);
+    expect(places[4]).toEqual([1, 5, 1]);
+    expect(places[27]).toEqual([2, 28, 12]);
+    expect(symbols(formById('basic'), { key: 'G', intro: 'turnaround' }).slice(0, 3)).toEqual([
+      'G7',
+      'D7',
+      'G7',
+    ]);
+  });
+
+  test('makeChart ends the last chorus with the ending and leaves the others', () => {
+    const names = symbols(formById('vamp'), { key: 'E', choruses: 2, ending: 'half-step-above' });
+    expect(names).toEqual(['E7', 'E7', 'E7', 'E7', 'E7', 'E7', 'E7', 'F7', 'E7']);
+  });
+
+  test('makeChart breaks the bars of the choruses it is told', () => {
+    const names = symbols(formById('vamp'), {
+      key: 'E',
+      choruses: 2,
+      metre: '3/4',
+      breaks: [
+        { chorus: 1, bars: [1, 2] },
+        { chorus: 2, bars: [4], hit: 'first-beat' },
+      ],
+    });
+    expect(names).toEqual(['N.C.', 'N.C.', 'E7', 'E7', 'E7', 'E7', 'E7', 'E7', 'N.C.']);
+    const { spans } = makeChart(formById('vamp'), {
+      key: 'E',
+      metre: '3/4',
+      breaks: [{ chorus: 1, bars: [1], hit: 'first-beat' }],
+    });
+    expect(spans[1]).toMatchObject({ start: 960, end: 2880, beat: 2, chord: null });
+  });
+
+  test.each<[Partial<ChartOptions>, string]>([
+    [{ intro: 'four' as 'five' }, 'OPTION_UNKNOWN'],
+    [{ ending: 'minor-one' }, 'OPTION_UNKNOWN'],
+    [{ breaks: [{ chorus: 2, bars: [1] }] }, 'NUMBER_RANGE'],
+    [{ breaks: [{ chorus: 1, bars: [13] }] }, 'NUMBER_RANGE'],
+  ])('makeChart refuses %j with %s', (options, code) => {
+    expect(() => makeChart(formById('basic'), { key: 'G', ...options })).toThrow(
+      expect.objectContaining({ code }),
+    );
+  });
 });
