@@ -24,14 +24,14 @@ import { headOf, settingOf } from './setting.js';
  * import { makeLine } from '@reedplate/line';
  * import { bestPath } from '@reedplate/playability';
  *
- * // G then A: of the two ways to sound G, 3 blow would turn the breath.
+ * // G then A: from 2 draw the mouth would move a hole, from 3 blow only the breath turns.
  * const line = makeLine([
  *   { start: 0, duration: 960, pitch: 67 },
  *   { start: 960, duration: 960, pitch: 69 },
  * ]);
  * const path = bestPath(line, makeHarp('C'));
- * path.playable && path.soundings.map(([{ hole, breath }]) => `${hole} ${breath}`); // => ['2 draw', '3 draw']
- * path.playable && path.effort; // => 13.9
+ * path.playable && path.soundings.map(([{ hole, breath }]) => `${hole} ${breath}`); // => ['3 blow', '3 draw']
+ * path.playable && path.effort; // => 11.1
  * bestPath(makeLine([]), makeHarp('C')); // throws LINE_EMPTY
  * ```
  */

@@ -109,14 +109,14 @@ function costsOf(
   return grips.map((grip, at) => {
     const { start, end, tick } = moments[at] as TimedPitches;
     const before = moments[at - 1];
-    const grid = (ticks: number): number => Math.round((ticks * tick) / 0.1);
+    const grid = (ticks: number): number => Math.round(ticks * tick * 10);
     const rest = grid(start) - grid(before?.end ?? 0);
     const back = Math.round(rest * model.weights.recovery);
     const rested = Math.sign(air) * Math.max(0, Math.abs(air) - back);
     const flow = 1 + model.weights.chordAir * (grip.length - 1);
     const amount = Math.round((grid(end) - grid(start)) * flow);
     const aim = rested + (grip[0]?.breath === 'draw' ? amount : -amount);
-    const most = Math.round(model.weights.capacity / 0.1);
+    const most = Math.round(model.weights.capacity * 10);
     air = Math.sign(aim) * Math.min(Math.abs(aim), most);
     const breathCost = airCost(rested, aim, air, model);
     const since = (start - (before?.start ?? 0)) * tick;
@@ -129,7 +129,7 @@ function costsOf(
 }
 
 function airCost(rested: number, aim: number, air: number, { weights }: EffortModel): number {
-  const comfort = Math.round(weights.comfort / 0.1);
+  const comfort = Math.round(weights.comfort * 10);
   const past = (amount: number): number => Math.max(0, Math.abs(amount) - comfort);
   const already = Math.sign(rested) === Math.sign(aim) ? past(rested) : 0;
   const strain = Math.max(0, past(air) - already);

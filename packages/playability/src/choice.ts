@@ -7,10 +7,12 @@ import {
   soundingsOfPitch,
 } from '@reedplate/layout';
 
+/** What sounds at once, from the low end: one for a note, several of the same breath for a chord. */
+export type Grip = readonly [Sounding, ...Sounding[]];
+
 /** One way to sound the pitches of a moment. */
 export interface Choice {
-  /** From the low end: one for a note, several of the same breath for a chord. */
-  readonly soundings: readonly Sounding[];
+  readonly soundings: Grip;
   readonly breath: Breath;
   readonly lowHole: number;
   readonly highHole: number;
@@ -43,11 +45,7 @@ export function choicesOf(
 const BREATHS: readonly Breath[] = ['blow', 'draw'];
 
 /** A way for each selection of one hole a pitch; two holes may have the same reed. */
-function gripsOf(
-  harp: Harp,
-  pitches: readonly number[],
-  breath: Breath,
-): readonly (readonly Sounding[])[] {
+function gripsOf(harp: Harp, pitches: readonly number[], breath: Breath): readonly Grip[] {
   const row = harp.holes.map(({ hole }) => soundingsAt(harp, hole, breath, NATURAL)[0] as Sounding);
   const columns = pitches.map((pitch) => row.filter((sounding) => sounding.pitch === pitch));
   return columns
@@ -55,18 +53,17 @@ function gripsOf(
       (grips, column) => grips.flatMap((grip) => column.map((sounding) => [...grip, sounding])),
       [[]],
     )
-    .map((grip) => [...grip].sort((a, b) => a.hole - b.hole))
+    .map((grip) => [...grip].sort((a, b) => a.hole - b.hole) as unknown as Grip)
     .filter((grip) => spanOf(grip) <= WIDEST_MOUTH);
 }
 
 const NATURAL: SoundingOptions = { level: 'natural' };
 
-const spanOf = (grip: readonly Sounding[]): number =>
-  (grip.at(-1)?.hole ?? 0) - (grip[0]?.hole ?? 0) + 1;
+const spanOf = (grip: Grip): number => (grip.at(-1)?.hole ?? grip[0].hole) - grip[0].hole + 1;
 
 /** A choice of the soundings given, from the low end. */
-export function makeChoice(soundings: readonly Sounding[]): Choice {
-  const [lowest] = soundings as readonly [Sounding];
+export function makeChoice(soundings: Grip): Choice {
+  const [lowest] = soundings;
   return {
     soundings: Object.freeze(soundings),
     breath: lowest.breath,

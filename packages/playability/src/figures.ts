@@ -1,5 +1,5 @@
 import type { EffortModel, HoleRanks } from './effort-model.js';
-import { AIR_STEP } from './line-times.js';
+import { STEPS_PER_SECOND } from './line-times.js';
 import type { WeightId } from './weights.js';
 
 /** Weights whose unit is a time or a rate, which enter effort only through others. */
@@ -36,7 +36,7 @@ export interface Figures {
 export const POINT = 1000;
 
 /** From points a second to thousandths an air step. */
-const STEP_POINT = AIR_STEP * POINT;
+const STEP_POINT = POINT / STEPS_PER_SECOND;
 
 /** Effort in points from thousandths. */
 export const inPoints = (thousandths: number): number => thousandths / POINT;
@@ -55,8 +55,8 @@ export function figuresOf({ weights, holeRanks }: EffortModel): Figures {
     bendTime,
     recovery,
     chordAir,
-    comfortSteps: Math.round(comfort / AIR_STEP),
-    capacitySteps: Math.round(capacity / AIR_STEP),
+    comfortSteps: Math.round(comfort * STEPS_PER_SECOND),
+    capacitySteps: Math.round(capacity * STEPS_PER_SECOND),
     strainStep: Math.round(weights.airStrain * STEP_POINT),
     snatchStep: Math.round(weights.airSnatch * STEP_POINT),
     holeRanks,

@@ -2,8 +2,8 @@ import type { Line } from '@reedplate/line';
 import { requireNotes } from '@reedplate/line';
 import { secondsPerTick } from './moments.js';
 
-/** Air is counted in steps of this many seconds of single-note playing. */
-export const AIR_STEP = 0.1;
+/** Air is counted in steps, so many to a second of single-note playing. */
+export const STEPS_PER_SECOND = 10;
 
 /** The moments of a line in the figures a search runs on, one entry a moment. */
 export interface LineTimes {
@@ -51,8 +51,8 @@ export function lineTimes(line: Line, tempo?: number): LineTimes {
     set[count] = sets.indexOf(notes, first, next);
     since[count] = (start - startBefore) * perTick;
     held[count] = (end - start) * perTick;
-    const startStep = Math.round((start * perTick) / AIR_STEP);
-    const endStep = Math.round((end * perTick) / AIR_STEP);
+    const startStep = Math.round(start * perTick * STEPS_PER_SECOND);
+    const endStep = Math.round(end * perTick * STEPS_PER_SECOND);
     restSteps[count] = startStep - stepBefore;
     heldSteps[count] = endStep - startStep;
     startBefore = start;

@@ -1,5 +1,5 @@
-import type { Harp, Sounding, SoundingOptions, TechniqueLevel } from '@reedplate/layout';
-import type { Choice } from './choice.js';
+import type { Harp, SoundingOptions, TechniqueLevel } from '@reedplate/layout';
+import type { Choice, Grip } from './choice.js';
 import type { EffortModel } from './effort-model.js';
 import { inPoints } from './figures.js';
 import type { Problem } from './problem.js';
@@ -39,7 +39,7 @@ export interface Path {
   /** Effort of the worst step, in points. */
   readonly worst: number;
   /** For each moment of the line what sounds it, from the low end. */
-  readonly soundings: readonly (readonly Sounding[])[];
+  readonly soundings: readonly Grip[];
 }
 
 /** What a path says besides its way. */

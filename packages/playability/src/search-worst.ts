@@ -1,4 +1,4 @@
-import { type Problem, waysAt } from './problem.js';
+import { type Limits, type Problem, waysAt } from './problem.js';
 import { cheapestWay, type Way } from './search.js';
 import { cheapestWays } from './search-many.js';
 import { airAfterStep, stageOf, stepCost } from './stage.js';
@@ -7,13 +7,10 @@ import { airAfterStep, stageOf, stepCost } from './stage.js';
  * The way whose dearest step is cheapest (minimax), and of such ways the cheapest in all, exact:
  * the lowest ceiling that leaves a way is found by halving among the costs that steps can have.
  */
-export function mildestWay(problem: Problem): Way | undefined {
-  const costs = stepCosts(problem);
-  const ceiling = lowestThat(
-    costs,
-    (cost) => cheapestWay(problem, { ceiling: cost }) !== undefined,
-  );
-  return ceiling === undefined ? undefined : cheapestWay(problem, { ceiling });
+export function mildestWay(problem: Problem, limits: Limits = {}): Way | undefined {
+  const within = (ceiling: number) => cheapestWay(problem, { ...limits, ceiling });
+  const ceiling = lowestThat(stepCosts(problem), (cost) => within(cost) !== undefined);
+  return ceiling === undefined ? undefined : within(ceiling);
 }
 
 /** The `count` best ways by their dearest step, then by their cost in all, then as ties go. */

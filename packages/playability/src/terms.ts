@@ -1,4 +1,3 @@
-import type { Sounding } from '@reedplate/layout';
 import type { Choice } from './choice.js';
 import type { Figures } from './figures.js';
 
@@ -22,7 +21,7 @@ export type EffortTerm = (typeof EFFORT_TERMS)[number];
 
 /** Bending or overbending, by depth and hole. */
 export function techniqueTerm({ soundings }: Choice, { cost, holeRanks }: Figures): number {
-  const { technique, breath, depth, hole } = soundings[0] as Sounding;
+  const { technique, breath, depth, hole } = soundings[0];
   if (technique === 'natural') return 0;
   const deeper = cost.bendDepth * (depth - 1);
   if (technique === 'valved-bend') return cost.valvedBend + deeper;

@@ -1,0 +1,106 @@
+import { makeHarp } from '@reedplate/layout';
+import { makeLine } from '@reedplate/line';
+import { describe, expect, test } from 'vitest';
+import {
+  bestPath,
+  EFFORT_MODELS,
+  type EffortModel,
+  effortModelById,
+  makeEffortModel,
+  WEIGHT_IDS,
+  WEIGHTS,
+} from './index.js';
+
+const line = makeLine([{ start: 0, duration: 960, pitch: 60 }]);
+const failsWith = (code: string, path?: string) =>
+  expect.objectContaining({ code, ...(path && { where: expect.objectContaining({ path }) }) });
+
+describe('WEIGHTS', () => {
+  test('WEIGHTS states a unit, a meaning, a ground and a source for every weight, each once', () => {
+    expect(new Set(WEIGHT_IDS).size).toBe(WEIGHT_IDS.length);
+    for (const { unit, meaning, ground, source } of WEIGHTS) {
+      expect([unit, meaning, ground, source].every((text) => text.length > 0)).toBe(true);
+    }
+  });
+
+  test('EFFORT_MODELS sets every weight that WEIGHTS states, and no other', () => {
+    for (const { weights } of EFFORT_MODELS) {
+      expect(Object.keys(weights).sort()).toEqual([...WEIGHT_IDS].sort());
+    }
+  });
+});
+
+describe('EFFORT_MODELS', () => {
+  test("EFFORT_MODELS are frozen, and pass the check that a model of one's own must pass", () => {
+    for (const model of EFFORT_MODELS) {
+      expect(Object.isFrozen(model.weights)).toBe(true);
+      expect(makeEffortModel(model, { id: model.id })).toEqual(model);
+    }
+  });
+
+  test('EFFORT_MODELS: every point and every time is smaller for a better player, every breath longer', () => {
+    const [beginner, intermediate, advanced] = EFFORT_MODELS.map(({ weights }) => weights);
+    if (!beginner || !intermediate || !advanced) throw new Error('three models');
+    for (const id of WEIGHT_IDS) {
+      const figures = [beginner[id], intermediate[id], advanced[id]];
+      const grows = ['comfort', 'capacity', 'recovery'].includes(id);
+      expect([id, ...figures]).toEqual([id, ...figures.sort((a, b) => (grows ? a - b : b - a))]);
+    }
+  });
+
+  test.each(['expert', 'valueOf', '__proto__', ''])('effortModelById refuses %j', (id) => {
+    expect(() => effortModelById(id)).toThrow(failsWith('MODEL_UNKNOWN'));
+    expect(() => bestPath(line, makeHarp('C'), { model: id })).toThrow(failsWith('MODEL_UNKNOWN'));
+  });
+});
+
+describe('makeEffortModel', () => {
+  test('makeEffortModel replaces what is given and keeps the rest', () => {
+    const own = makeEffortModel('advanced', { id: 'loud', level: 'bends', weights: { split: 9 } });
+    expect(own).toEqual({
+      ...effortModelById('advanced'),
+      id: 'loud',
+      level: 'bends',
+      weights: { ...effortModelById('advanced').weights, split: 9 },
+    });
+    expect(Object.isFrozen(own.holeRanks.drawBend)).toBe(true);
+  });
+
+  test.each([
+    [{ weights: { reach: -1 } }, 'weights.reach'],
+    [{ weights: { reach: Number.NaN } }, 'weights.reach'],
+    [{ weights: { reach: 1001 } }, 'weights.reach'],
+    [{ weights: { raech: 1 } }, 'weights.raech'],
+    [{ weights: { comfort: 9 } }, 'weights.comfort'],
+    [{ weights: { capacity: 61 } }, 'weights.capacity'],
+    [{ holeRanks: { drawBend: [] } }, 'holeRanks.drawBend'],
+    [{ holeRanks: { blowBend: [0, 2] } }, 'holeRanks.blowBend[1]'],
+    [{ holeRanks: { overbend: Array(17).fill(0) } }, 'holeRanks.overbend'],
+    [{ level: 'bend' }, 'level'],
+    [{ id: '' }, 'id'],
+  ] as const)('makeEffortModel refuses %j', (spec, path) => {
+    expect(() => makeEffortModel('intermediate', spec as object)).toThrow(
+      failsWith('MODEL_INVALID', path),
+    );
+  });
+
+  test.each([null, 7, {}, { ...effortModelById('beginner'), weights: null }])(
+    'bestPath refuses the model %j',
+    (model) => {
+      expect(() =>
+        bestPath(line, makeHarp('C'), { model: model as unknown as EffortModel }),
+      ).toThrow(failsWith('MODEL_INVALID'));
+    },
+  );
+
+  test('bestPath sees a change of a model that is not frozen', () => {
+    const model = JSON.parse(JSON.stringify(effortModelById('intermediate')));
+    const harp = makeHarp('C');
+    const bent = makeLine([{ start: 0, duration: 960, pitch: 61 }]);
+    const before = bestPath(bent, harp, { model });
+    model.weights.bend += 1;
+    const after = bestPath(bent, harp, { model });
+    if (!before.playable || !after.playable) throw new Error('not playable');
+    expect(after.effort - before.effort).toBeCloseTo(1, 9);
+  });
+});

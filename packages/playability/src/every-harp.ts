@@ -1,0 +1,37 @@
+import { type Harp, makeHarp, type Register, type Tuning } from '@reedplate/layout';
+import { TWELVE_KEYS } from '@reedplate/pitch';
+
+/** Which harps {@link everyHarp} makes. */
+export interface EveryHarpOptions {
+  /** Keys as printed on harps; default the twelve. */
+  readonly keys?: readonly string[];
+  /** Tunings, or ids of the catalogue; default `standard` alone. */
+  readonly tunings?: readonly (string | Tuning)[];
+  /** Default `standard` alone. */
+  readonly registers?: readonly Register[];
+}
+
+/**
+ * The harps of every combination of key, tuning and register: what `fit` chooses among. By tuning,
+ * then by register, then by key.
+ *
+ * @throws ReedplateError `KEY_UNKNOWN`, `TUNING_UNKNOWN`, `OPTION_UNKNOWN`, `HARP_INVALID`
+ * @example
+ * ```ts
+ * import { everyHarp } from '@reedplate/playability';
+ *
+ * everyHarp({ keys: ['A', 'C'], tunings: ['standard', 'dorian'] }).length; // => 4
+ * everyHarp({ keys: ['H'] }); // throws KEY_UNKNOWN
+ * ```
+ */
+export function everyHarp({
+  keys = TWELVE_KEYS.map(({ tonic }) => tonic),
+  tunings = ['standard'],
+  registers = ['standard'],
+}: EveryHarpOptions = {}): readonly Harp[] {
+  return Object.freeze(
+    tunings.flatMap((tuning) =>
+      registers.flatMap((register) => keys.map((key) => makeHarp(key, { tuning, register }))),
+    ),
+  );
+}

@@ -1,0 +1,57 @@
+import type { Choice } from './choice.js';
+import { STEPS_PER_SECOND } from './line-times.js';
+import type { Problem } from './problem.js';
+import type { Way } from './search.js';
+import { airAfterStep, stageOf } from './stage.js';
+
+/** What a path asks of a player, counted. */
+export interface PathProfile {
+  /** Moments that are bends, valved bends with them. */
+  readonly bends: number;
+  /** Moments that are overblows or overdraws. */
+  readonly overbends: number;
+  /** Moments that sound several holes. */
+  readonly chords: number;
+  readonly breathChanges: number;
+  /** Lowest and highest hole used; 0 where nothing is played. */
+  readonly lowestHole: number;
+  readonly highestHole: number;
+  /** Seconds drawn less seconds blown, by the time that notes are held. */
+  readonly breathBalance: number;
+  /** Air at its fullest and at its emptiest, in seconds of playing from half full. */
+  readonly fullest: number;
+  readonly emptiest: number;
+}
+
+/** Counts what a way asks of a player. */
+export function profileOf(problem: Problem, { choices }: Way): PathProfile {
+  const { times, board } = problem;
+  const made = choices.map((choice) => board.choices[choice] as Choice);
+  const techniques = made.map(({ soundings }) => soundings[0]?.technique ?? 'natural');
+  const count = (holds: (choice: Choice, at: number) => boolean): number =>
+    made.filter(holds).length;
+  const steps = made.map(({ breath }, moment) => {
+    const held = times.heldSteps[moment] ?? 0;
+    return breath === 'draw' ? held : -held;
+  });
+  const air = airAlong(problem, choices);
+  return Object.freeze({
+    bends: count((_, at) => techniques[at] === 'bend' || techniques[at] === 'valved-bend'),
+    overbends: count((_, at) => techniques[at] === 'overblow' || techniques[at] === 'overdraw'),
+    chords: count(({ soundings }) => soundings.length > 1),
+    breathChanges: count(({ breath }, at) => at > 0 && made[at - 1]?.breath !== breath),
+    lowestHole: made.reduce((low, { lowHole }) => Math.min(low, lowHole), made[0]?.lowHole ?? 0),
+    highestHole: made.reduce((high, { highHole }) => Math.max(high, highHole), 0),
+    breathBalance: steps.reduce((sum, step) => sum + step, 0) / STEPS_PER_SECOND,
+    fullest: air.reduce((most, at) => Math.max(most, at), 0) / STEPS_PER_SECOND,
+    emptiest: air.reduce((least, at) => Math.min(least, at), 0) / STEPS_PER_SECOND,
+  });
+}
+
+function airAlong(problem: Problem, choices: readonly number[]): readonly number[] {
+  let air = 0;
+  return choices.map((choice, moment) => {
+    air = airAfterStep(stageOf(problem, moment, choice), air);
+    return air;
+  });
+}

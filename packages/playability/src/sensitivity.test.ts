@@ -1,0 +1,81 @@
+import { makeHarp } from '@reedplate/layout';
+import { makeLine } from '@reedplate/line';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { models, smallCases } from './arbitraries.fixture.js';
+import { bestPath, makeEffortModel, sensitivity, WEIGHT_IDS } from './index.js';
+
+const TIMES_AND_RATES = ['comfort', 'capacity', 'recovery'];
+const COSTS = WEIGHT_IDS.filter((id) => ![...TIMES_AND_RATES, 'chordAir'].includes(id));
+
+describe('sensitivity', () => {
+  test('sensitivity gives what bestPath gives with the weight changed', () => {
+    const factors = fc.integer({ min: 2, max: 4 });
+    fc.assert(
+      fc.property(smallCases, models, factors, ([line, harp], model, factor) => {
+        const found = sensitivity(line, harp, { model, level: 'overbends', factor });
+        if (!found.playable) return;
+        for (const { weight, effortAbove } of found.weights) {
+          if (TIMES_AND_RATES.includes(weight)) continue;
+          const weights = { [weight]: model.weights[weight] * factor };
+          const path = bestPath(line, harp, {
+            model: makeEffortModel(model, { weights }),
+            level: 'overbends',
+          });
+          expect(path.playable && path.effort).toBe(effortAbove);
+        }
+      }),
+      { numRuns: 50 },
+    );
+  });
+
+  test('sensitivity: a dearer weight never lowers effort, more comfort never raises it', () => {
+    fc.assert(
+      fc.property(smallCases, models, ([line, harp], model) => {
+        const found = sensitivity(line, harp, { model, level: 'overbends' });
+        if (!found.playable) return;
+        const effects = new Map(found.weights.map((effect) => [effect.weight, effect]));
+        for (const weight of COSTS) {
+          const { effortBelow = NaN, effortAbove = NaN } = effects.get(weight) ?? {};
+          expect(effortAbove).toBeGreaterThanOrEqual(effortBelow);
+        }
+        const { effortBelow = NaN, effortAbove = NaN } = effects.get('comfort') ?? {};
+        expect(effortAbove).toBeLessThanOrEqual(effortBelow);
+      }),
+      { numRuns: 50 },
+    );
+  });
+
+  const line = makeLine([
+    { start: 0, duration: 960, pitch: 67 },
+    { start: 960, duration: 960, pitch: 72 },
+  ]);
+
+  test('sensitivity names every weight once', () => {
+    const found = sensitivity(line, makeHarp('C'));
+    expect(found.playable && found.weights.map(({ weight }) => weight).sort()).toEqual(
+      [...WEIGHT_IDS].sort(),
+    );
+  });
+
+  test('sensitivity says which weights turn the path over', () => {
+    // G then A: 3 blow and a turn of breath, or 2 draw and a move of one hole.
+    const pitches = [67, 69];
+    const toA = makeLine(pitches.map((pitch, at) => ({ start: at * 960, duration: 960, pitch })));
+    const found = sensitivity(toA, makeHarp('C'), { factor: 4 });
+    const turning = found.playable ? found.weights.filter(({ changesPath }) => changesPath) : [];
+    expect(turning.map(({ weight }) => weight).sort()).toEqual(['breathChange', 'reach']);
+  });
+
+  test('sensitivity of a line that cannot be played says why', () => {
+    expect(
+      sensitivity(makeLine([{ start: 0, duration: 1, pitch: 30 }]), makeHarp('C')),
+    ).toMatchObject({ playable: false });
+  });
+
+  test.each([1, 0.5, 11, Number.NaN])('sensitivity refuses the factor %d', (factor) => {
+    expect(() => sensitivity(line, makeHarp('C'), { factor })).toThrow(
+      expect.objectContaining({ code: 'NUMBER_RANGE' }),
+    );
+  });
+});
