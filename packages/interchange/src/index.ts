@@ -7,7 +7,13 @@
 // ABC
 export { type ReadAbcOptions, readAbc } from './abc/read-abc.js';
 export type { AccidentalReach } from './abc/voice.js';
-// What readers give
-export type { Part, Piece } from './piece.js';
+// Feel
+export { type FeelOptions, layFeel, liftFeel } from './feel.js';
+// MIDI files
+export { HARMONICA_PROGRAM } from './midi/find-melody.js';
+export { type ReadMidiOptions, readMidi } from './midi/read-midi.js';
+export { type WriteMidiOptions, writeMidi } from './midi/write-midi.js';
+// What readers give and writers take
+export type { Part, Piece, Sheet } from './piece.js';
 export type { ReadScoreOptions } from './score/assemble-piece.js';
 export { WARNING_CODES, type Warning, type WarningCode } from './warning.js';

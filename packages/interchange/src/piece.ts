@@ -8,17 +8,31 @@ export interface Part {
   /** As the file names it; empty where it does not. */
   readonly name: string;
   /**
-   * General MIDI program, counted from 1, where the file gives one; 23 is the harmonica.
+   * General MIDI program, counted from 1, where it is known; 23 is the harmonica.
    * @minimum 1
    * @maximum 128
    * @asType integer
    */
   readonly program?: number;
+  /** Whether the pitches are the sounds of a General MIDI drum kit; left out otherwise. */
+  readonly percussion?: true;
   readonly line: Line;
 }
 
+/** What writers write: a line, and all that a format can hold besides. */
+export interface Sheet {
+  /** The tune. */
+  readonly line: Line;
+  /** Key of the beginning. */
+  readonly key?: KeyName;
+  /** The chords. */
+  readonly chart?: Chart;
+  /** More parts: a backing, or the voices of a piece that was read (then `line` among them). */
+  readonly parts?: readonly Part[];
+}
+
 /** What a reader found in a file: the tune, its chords, and what was left out. */
-export interface Piece {
+export interface Piece extends Sheet {
   /** The tune: the part that was asked for or that looks most like a melody. */
   readonly line: Line;
   /** Key of the beginning, where the file gives one; modes are named by their third: D dorian is Dm. */

@@ -17,10 +17,10 @@ export const WARNING_CODES = {
   'bars-off-grid': 'a bar has not the length of its metre, so later bars are counted anew',
   'tie-open': 'a tie leads to no note of its pitch',
   'pitch-range': 'a note is too low or too high for MIDI and is left out',
+  'notes-missing': 'no note is found',
   'note-open': 'a note is not ended and is ended where the part ends',
   'note-empty': 'a note of no length is left out',
   'pitch-bend': 'a bend is rounded to the nearest semitone',
-  percussion: 'percussion is left out: it has no pitch',
   'data-malformed': 'the end of a part is damaged and is left out',
   'repeat-jump': 'a jump such as D.C. or D.S. is not played',
 } as const;

@@ -50,6 +50,7 @@ export function assemblePiece(
   const parts = played
     .filter(({ laid }) => laid.notes.length > 0)
     .map((part) => toPart(part, head));
+  if (parts.length === 0) warnings.add('notes-missing');
   const chart = chartOfMarks(
     played.find(({ laid }) => laid.chords.length > 0)?.laid.chords ?? [],
     {

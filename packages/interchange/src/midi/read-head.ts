@@ -1,0 +1,127 @@
+import { type Metre, readMetre } from '@reedplate/line';
+import { isReedplateError, type KeyName, parseKey } from '@reedplate/pitch';
+import type { WarningList } from '../warning.js';
+import type { MidiEvent } from './events.js';
+
+/** What a file says of the whole piece. */
+export interface MidiHead {
+  readonly metre: Metre;
+  /** Ticks before bar 1: a short first bar is a pickup. */
+  readonly pickup: number;
+  /** Felt beats a minute. */
+  readonly tempo?: number;
+  readonly key?: KeyName;
+}
+
+const FASTEST_TEMPO = 1000;
+
+/** Reads metre, pickup, tempo and key from the events of all tracks. */
+export function readHead(
+  events: readonly MidiEvent[],
+  scale: number,
+  warnings: WarningList,
+): MidiHead {
+  const { metre, pickup } = readMetres(events, scale, warnings);
+  const tempo = readTempo(events, metre, warnings);
+  const key = events.find((event) => event.kind === 'key');
+  const name = key?.kind === 'key' ? keyOfSignature(key.fifths, key.isMinor) : undefined;
+  return {
+    metre,
+    pickup,
+    ...(tempo === undefined ? {} : { tempo }),
+    ...(name === undefined ? {} : { key: name }),
+  };
+}
+
+interface MetreAt {
+  readonly tick: number;
+  readonly barTicks: number;
+  /** Undefined for a metre that a line cannot have, such as 5/64. */
+  readonly metre: Metre | undefined;
+}
+
+const WHOLE_TICKS = 3840;
+
+function readMetres(
+  events: readonly MidiEvent[],
+  scale: number,
+  warnings: WarningList,
+): Pick<MidiHead, 'metre' | 'pickup'> {
+  const metres = events.flatMap((event): readonly MetreAt[] => {
+    if (event.kind !== 'metre' || event.numerator === 0) return [];
+    const { tick, numerator, denominator } = event;
+    const barTicks = (WHOLE_TICKS * numerator) / denominator;
+    return [{ tick: Math.round(tick * scale), barTicks, metre: asMetre(numerator, denominator) }];
+  });
+  const [first, second] = metres;
+  const pickup = first && second && pickupBefore(first, second);
+  for (const { metre, barTicks } of metres.slice(pickup === undefined ? 0 : 1)) {
+    if (metre === undefined) warnings.add('field-unknown', {}, `a metre of ${barTicks} ticks`);
+  }
+  const usable = metres
+    .slice(pickup === undefined ? 0 : 1)
+    .flatMap(({ metre }) => (metre === undefined ? [] : [metre]));
+  const [metre = '4/4'] = usable;
+  for (const later of usable) if (later !== metre) warnings.add('metre-change', {}, later);
+  return { metre, pickup: pickup ?? 0 };
+}
+
+/** A 64th note: a first metre may be longer than the pickup by less, since it counts no finer. */
+const FINEST = 60;
+
+/** Ticks of a pickup: one bar of a first metre that is shorter than the real one. */
+function pickupBefore(first: MetreAt, second: MetreAt): number | undefined {
+  const over = first.barTicks - second.tick;
+  const isOneBar = first.tick === 0 && second.tick > 0 && over >= 0 && over < FINEST;
+  const isShort = second.metre !== undefined && second.tick < second.barTicks;
+  return isOneBar && isShort ? second.tick : undefined;
+}
+
+/** A metre in smaller units is written in larger ones where that is the same length. */
+function asMetre(numerator: number, denominator: number): Metre | undefined {
+  if (denominator > 16 && numerator % 2 === 0) return asMetre(numerator / 2, denominator / 2);
+  try {
+    readMetre(`${numerator}/${denominator}`);
+    return `${numerator}/${denominator}` as Metre;
+  } catch (error) {
+    if (!isReedplateError(error)) throw error;
+    return undefined;
+  }
+}
+
+const QUARTER_TICKS = 960;
+const MICROSECONDS_A_MINUTE = 60_000_000;
+
+function readTempo(
+  events: readonly MidiEvent[],
+  metre: Metre,
+  warnings: WarningList,
+): number | undefined {
+  const tempos = events.flatMap((event) =>
+    event.kind === 'tempo' && event.microsecondsPerQuarter > 0
+      ? [event.microsecondsPerQuarter]
+      : [],
+  );
+  const [first] = tempos;
+  if (first === undefined) return undefined;
+  for (const tempo of tempos) if (tempo !== first) warnings.add('tempo-change');
+  const quarters = MICROSECONDS_A_MINUTE / first;
+  // A file counts whole microseconds, which is good for two places of beats a minute.
+  const tempo = Math.round(((quarters * QUARTER_TICKS) / readMetre(metre).beatTicks) * 100) / 100;
+  return tempo > 0 && tempo <= FASTEST_TEMPO ? tempo : undefined;
+}
+
+const MAJOR_KEYS = 'Cb Gb Db Ab Eb Bb F C G D A E B F# C#'.split(' ');
+const MINOR_KEYS = 'Abm Ebm Bbm Fm Cm Gm Dm Am Em Bm F#m C#m G#m D#m A#m'.split(' ');
+
+/** The key of a signature: sharps above 0, flats below. */
+export function keyOfSignature(fifths: number, isMinor: boolean): KeyName | undefined {
+  const name = (isMinor ? MINOR_KEYS : MAJOR_KEYS)[fifths + 7];
+  return name === undefined ? undefined : parseKey(name).name;
+}
+
+/** Sharps (above 0) or flats (below) in the signature of a key; 0 for one out of use. */
+export function signatureOfKey(key: KeyName): number {
+  const at = Math.max(MAJOR_KEYS.indexOf(key), MINOR_KEYS.indexOf(key));
+  return at === -1 ? 0 : at - 7;
+}

@@ -1,0 +1,126 @@
+import { lineEnd, makeLine } from '@reedplate/line';
+import { deepFreeze, ReedplateError } from '@reedplate/pitch';
+import type { Part, Piece } from '../piece.js';
+import { chartOfMarks } from '../score/chart-of-marks.js';
+import type { ChordMark } from '../score/lay-measures.js';
+import { makeWarningList } from '../warning.js';
+import { readChunks } from './chunks.js';
+import { type ChannelNotes, collectNotes, PERCUSSION_CHANNEL } from './collect-notes.js';
+import { type MidiEvent, readTracks } from './events.js';
+import { findMelody } from './find-melody.js';
+import { type MidiHead, readHead } from './read-head.js';
+
+/** How MIDI files are read. */
+export interface ReadMidiOptions {
+  /** The part that is the line: its number among those with notes, from 1, or its name; default the one most like a melody. */
+  readonly part?: number | string;
+  /**
+   * Whether a pitch bend changes the pitch of its note, to the nearest semitone and cutting the note
+   * where it passes to the next; default true. False reads the notes as struck.
+   */
+  readonly bends?: boolean;
+}
+
+/**
+ * Reads a Standard MIDI File of any format: one part for each channel of each track, percussion
+ * marked as such. A short first bar of another metre is read as a pickup, and markers that are all
+ * chord symbols as the chart. A tempo or metre that changes later is a warning, as is a track that
+ * is damaged: it is kept as far as it could be read.
+ *
+ * @throws ReedplateError `MIDI_MALFORMED` for what is no MIDI file, `FILE_TOO_LARGE` above 16 MB or
+ * 500,000 events, `OPTION_UNKNOWN` or `NUMBER_RANGE` for a part that is not there
+ * @example
+ * ```ts
+ * import { makeLine } from '@reedplate/line';
+ * import { readMidi, writeMidi } from '@reedplate/interchange';
+ *
+ * const line = makeLine([{ start: 0, duration: 960, pitch: 67 }], { tempo: 96 });
+ * readMidi(writeMidi({ line })).line; // => { metre: '4/4', pickup: 0, tempo: 96, notes: [{ start: 0, duration: 960, pitch: 67 }] }
+ * readMidi(new Uint8Array(3)); // throws MIDI_MALFORMED
+ * ```
+ */
+export function readMidi(input: Uint8Array, options: ReadMidiOptions = {}): Piece {
+  const { bends = true } = options;
+  const warnings = makeWarningList();
+  const { tracks, ticksPerFileTick: scale } = readChunks(input, warnings);
+  const read = readTracks(tracks);
+  for (const { damagedAt } of read) {
+    if (damagedAt !== undefined) warnings.add('data-malformed', { index: damagedAt });
+  }
+  const events = read.flatMap((track) => track.events).sort((a, b) => a.tick - b.tick);
+  const head = readHead(events, scale, warnings);
+  const title = titleOf(read[0]?.events ?? [], tracks.length);
+  const lineOptions = { ...withoutKey(head), ...(title === undefined ? {} : { title }) };
+  const parts = read
+    .flatMap((track, index) => collectNotes(track, index, { scale, bends, warnings }))
+    .map((notes) => toPart(notes, lineOptions));
+  if (parts.length === 0) warnings.add('notes-missing');
+  const chart = chartOfMarks(
+    chordMarkers(events, scale),
+    {
+      ...head,
+      form: 'lead-sheet',
+      key: head.key ?? 'C',
+      end: Math.max(0, ...parts.map(({ line }) => lineEnd(line))),
+    },
+    warnings,
+  );
+  return deepFreeze({
+    line: choosePart(parts, options.part)?.line ?? makeLine([], lineOptions),
+    ...(head.key === undefined ? {} : { key: head.key }),
+    ...(chart === undefined ? {} : { chart }),
+    parts,
+    warnings: warnings.all(),
+  });
+}
+
+function withoutKey({ key: _, ...head }: MidiHead): Omit<MidiHead, 'key'> {
+  return head;
+}
+
+/** The name of the first of several tracks is that of the piece. */
+function titleOf(events: readonly MidiEvent[], tracks: number): string | undefined {
+  const name = events.find(({ kind }) => kind === 'name');
+  const hasNotes = events.some(({ kind }) => kind === 'on');
+  return name?.kind === 'name' && name.text !== '' && tracks > 1 && !hasNotes
+    ? name.text
+    : undefined;
+}
+
+function toPart({ name, program, channel, notes }: ChannelNotes, options: object): Part {
+  const isPercussion = channel === PERCUSSION_CHANNEL;
+  return {
+    name,
+    ...(program === undefined || isPercussion ? {} : { program }),
+    ...(isPercussion ? { percussion: true } : {}),
+    line: makeLine(notes, options),
+  };
+}
+
+function choosePart(parts: readonly Part[], wanted: number | string | undefined): Part | undefined {
+  if (wanted === undefined) return findMelody(parts);
+  const found =
+    typeof wanted === 'number' ? parts[wanted - 1] : parts.find(({ name }) => name === wanted);
+  if (found !== undefined) return found;
+  const names = parts.map(({ name }, at) => `${at + 1}${name === '' ? '' : ` (${name})`}`);
+  throw new ReedplateError({
+    code: 'OPTION_UNKNOWN',
+    value: wanted,
+    expected: `the number or name of a part: ${names.join(', ') || 'there is none with notes'}`,
+  });
+}
+
+const CHORD_MARKER = /^(?:[A-G](?:##?|bb?)?\S{0,20}|N\.?C\.?)$/u;
+const LETTER = /^[A-G]$/u;
+
+/**
+ * Markers are chords where all of them look it and one is more than a letter: letters alone mark
+ * the sections of a tune.
+ */
+function chordMarkers(events: readonly MidiEvent[], scale: number): readonly ChordMark[] {
+  const marks = events.flatMap((event): readonly ChordMark[] =>
+    event.kind === 'marker' ? [{ start: Math.round(event.tick * scale), text: event.text }] : [],
+  );
+  const areChords = marks.every(({ text }) => CHORD_MARKER.test(text));
+  return areChords && marks.some(({ text }) => !LETTER.test(text)) ? marks : [];
+}

@@ -1,0 +1,141 @@
+import { type Chart, chordChanges, type Feel } from '@reedplate/form';
+import { type Line, readMetre, TICKS_PER_QUARTER } from '@reedplate/line';
+import { type Chord, type KeyName, toKey } from '@reedplate/pitch';
+import { writeMidi as writeBytes } from 'midi-file';
+import { layFeel } from '../feel.js';
+import type { Part, Sheet } from '../piece.js';
+import { HARMONICA_PROGRAM } from './find-melody.js';
+import { signatureOfKey } from './read-head.js';
+import { eventAt, type TimedEvent, textAt, toTrack } from './track.js';
+
+/** How MIDI files are written. */
+export interface WriteMidiOptions {
+  /** Feel that is played; default that of the chart, and straight without one. */
+  readonly feel?: Feel;
+  /** Length of the first eighth of a swung beat to the second, above 0 and at most 4; default 2. */
+  readonly ratio?: number;
+  /** General MIDI program of the line, counted from 1; default 23, the harmonica. */
+  readonly program?: number;
+}
+
+/** Beats a minute where nothing says how fast. */
+const USUAL_TEMPO = 96;
+
+/**
+ * Writes a Standard MIDI File of format 1, 960 ticks to the quarter: a first track with title,
+ * metre, tempo, key and a marker for each chord change; then the line and every other part, each on
+ * a track and channel of its own, percussion on channel 10. A pickup is a short first bar. Notes of
+ * one pitch that overlap in one part come back paired as MIDI pairs them, the first begun with the
+ * first end.
+ *
+ * @throws ReedplateError `NUMBER_RANGE` for a wrong ratio
+ * @example
+ * ```ts
+ * import { makeLine } from '@reedplate/line';
+ * import { writeMidi } from '@reedplate/interchange';
+ *
+ * const line = makeLine([{ start: 0, duration: 960, pitch: 67 }]);
+ * String.fromCharCode(...writeMidi({ line }).subarray(0, 4)); // => 'MThd'
+ * ```
+ */
+export function writeMidi(sheet: Sheet, options: WriteMidiOptions = {}): Uint8Array {
+  const { feel = sheet.chart?.feel ?? 'straight', ratio } = options;
+  const played = ({ line }: Part): Line =>
+    layFeel(line, { feel, ...(ratio === undefined ? {} : { ratio }) });
+  const parts = partsOf(sheet, options.program ?? HARMONICA_PROGRAM);
+  const tracks = [
+    toTrack(conductorEvents(sheet)),
+    ...parts.map((part, at) => toTrack(partEvents(part, played(part), channelOf(parts, at)))),
+  ];
+  const header = { format: 1, numTracks: tracks.length, ticksPerBeat: 960 } as const;
+  return Uint8Array.from(writeBytes({ header, tracks }));
+}
+
+/** The line as a part, unless it is one already; parts as they are. */
+export function partsOf({ line, parts = [] }: Sheet, program: number): readonly Part[] {
+  const isPart = parts.some((part) => sameNotes(part.line, line));
+  return isPart ? parts : [{ name: line.title ?? '', program, line }, ...parts];
+}
+
+function sameNotes(a: Line, b: Line): boolean {
+  return a === b || JSON.stringify(a.notes) === JSON.stringify(b.notes);
+}
+
+const PERCUSSION_CHANNEL = 9;
+const PITCHED_CHANNELS = 15;
+
+/** Channels in the order of parts, over again after fifteen; channel 10 is for percussion. */
+function channelOf(parts: readonly Part[], at: number): number {
+  if (parts[at]?.percussion === true) return PERCUSSION_CHANNEL;
+  const before = parts.slice(0, at).filter(({ percussion }) => percussion !== true).length;
+  const channel = before % PITCHED_CHANNELS;
+  return channel < PERCUSSION_CHANNEL ? channel : channel + 1;
+}
+
+function conductorEvents({ line, key, chart }: Sheet): readonly TimedEvent[] {
+  const { title, metre } = line;
+  const tempo = line.tempo ?? chart?.tempo ?? USUAL_TEMPO;
+  const quarters = (tempo * readMetre(metre).beatTicks) / TICKS_PER_QUARTER;
+  const name = key ?? chart?.key;
+  return [
+    ...(title === undefined ? [] : [textAt(0, 'trackName', title)]),
+    ...metreEvents(line),
+    eventAt(0, { type: 'setTempo', microsecondsPerBeat: Math.round(60_000_000 / quarters) }),
+    ...(name === undefined ? [] : [keyEvent(name)]),
+    ...(chart === undefined ? [] : chordMarkers(chart, line.pickup)),
+  ];
+}
+
+/** A pickup is a bar of its own, as long as it is or up to a 64th longer. */
+function metreEvents({ metre, pickup }: Line): readonly TimedEvent[] {
+  const { numerator, denominator } = readMetre(metre);
+  const whole = metreEvent(pickup, numerator, denominator);
+  if (pickup === 0) return [whole];
+  const unit = METRE_UNITS.find((each) => (pickup * each) % WHOLE_TICKS === 0) ?? 64;
+  return [metreEvent(0, Math.ceil((pickup * unit) / WHOLE_TICKS), unit), whole];
+}
+
+const WHOLE_TICKS = 4 * TICKS_PER_QUARTER;
+const METRE_UNITS = [1, 2, 4, 8, 16, 32, 64] as const;
+
+function metreEvent(tick: number, numerator: number, denominator: number): TimedEvent {
+  const clocks = { metronome: 24, thirtyseconds: 8 };
+  return eventAt(tick, { type: 'timeSignature', numerator, denominator, ...clocks });
+}
+
+function keyEvent(name: KeyName): TimedEvent {
+  const scale = toKey(name).mode === 'minor' ? 1 : 0;
+  return eventAt(0, { type: 'keySignature', key: signatureOfKey(name), scale });
+}
+
+/** A marker where each chord comes; bar 1 of the chart is bar 1 of the line. */
+function chordMarkers(chart: Chart, pickup: number): readonly TimedEvent[] {
+  return chordChanges(chart).map(({ start, chord }) =>
+    textAt(start - chart.pickup + pickup, 'marker', markerOf(chord)),
+  );
+}
+
+/** A lone letter would read as a section of the tune. */
+function markerOf(chord: Chord | null): string {
+  if (chord === null) return 'N.C.';
+  return chord.symbol.length === 1 ? `${chord.symbol}maj` : chord.symbol;
+}
+
+const TUNE_VELOCITY = 96;
+const BACKING_VELOCITY = 72;
+
+function partEvents(part: Part, { notes }: Line, channel: number): readonly TimedEvent[] {
+  const { name, program, percussion } = part;
+  const velocity =
+    percussion === true || program !== HARMONICA_PROGRAM ? BACKING_VELOCITY : TUNE_VELOCITY;
+  return [
+    ...(name === '' ? [] : [textAt(0, 'trackName', name)]),
+    ...(program === undefined
+      ? []
+      : [eventAt(0, { type: 'programChange', channel, programNumber: program - 1 })]),
+    ...notes.flatMap(({ start, duration, pitch: noteNumber }) => [
+      eventAt(start, { type: 'noteOn', channel, noteNumber, velocity }),
+      eventAt(start + duration, { type: 'noteOff', channel, noteNumber, velocity: 0 }),
+    ]),
+  ];
+}
