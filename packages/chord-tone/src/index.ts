@@ -32,5 +32,27 @@ export {
   type PracticeStep,
   practiceLine,
 } from './practice-line.js';
+// Scoring
+export type { AlignOptions } from './score/align.js';
+export { NOTE_CLASSES, type NoteClass } from './score/note-class.js';
+export { type ScoreOptions, scoreLine } from './score/score-line.js';
+export type {
+  Alignment,
+  BarScore,
+  ChangeScore,
+  Feedback,
+  FeedbackCode,
+  Measures,
+  NoteScore,
+  Score,
+  Suggestion,
+} from './score/score-types.js';
+export type { SuggestOptions } from './score/suggest.js';
+export {
+  type CalibrationPoint,
+  type MeasureWeights,
+  SCORE_WEIGHTS,
+  type ScoreWeights,
+} from './score/weights.js';
 export { type ChordFamily, ROUGHNESS, type Roughness, STYLES, type Style } from './styles.js';
 export { type Target, type TargetOptions, targetsOf } from './target.js';

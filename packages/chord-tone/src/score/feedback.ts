@@ -1,0 +1,82 @@
+import type { Chord } from '@reedplate/pitch';
+import type { ScoringGrid } from './grid.js';
+import type { ChangeScore, Feedback, NoteScore } from './score-types.js';
+import type { Suggest } from './suggest.js';
+
+/** What the remarks are drawn from. */
+export interface FeedbackInput {
+  readonly notes: readonly NoteScore[];
+  readonly changes: readonly ChangeScore[];
+  readonly grid: ScoringGrid;
+  readonly suggest: Suggest;
+  /** 0.5 to 1. */
+  readonly confidence: number;
+}
+
+/** Confidence below which the score says that there is little to judge. Design choice. */
+const LITTLE = 0.8;
+
+/** Remarks on a scored line, in the order of time; about the whole line last. */
+export function feedbackOn(input: FeedbackInput): readonly Feedback[] {
+  const { notes, confidence } = input;
+  const remarks = [...landingRemarks(input), ...noteRemarks(input)];
+  remarks.sort((a, b) => a.bar - b.bar || a.beat - b.beat);
+  const outside = notes.filter((note) => note.class === 'unjudged').length;
+  if (outside > 0) remarks.push(remark('NOTES_OUTSIDE_CHART', { count: outside }));
+  if (confidence < LITTLE)
+    remarks.push(remark('LITTLE_TO_JUDGE', { count: notes.length - outside }));
+  return Object.freeze(remarks);
+}
+
+function landingRemarks({ notes, changes, grid, suggest }: FeedbackInput): readonly Feedback[] {
+  const chords = chordsBySymbol(grid);
+  const pitches = new Map(notes.map(({ index, pitch, name }) => [index, { pitch, name }]));
+  const remarks: Feedback[] = [];
+  for (const { bar, beat, chord, index, landing, shown } of changes) {
+    const at = { bar, beat, chord, index };
+    const note = index === null ? undefined : pitches.get(index);
+    const parsed = chords.get(chord);
+    if (landing === 0 && note !== undefined && parsed !== undefined) {
+      const suggestion = suggest(parsed, note.pitch) ?? null;
+      remarks.push(remark('LANDED_OUTSIDE', { ...at, name: note.name, suggestion }));
+    } else if (shown === false) {
+      remarks.push(remark('CHANGE_NOT_SHOWN', at));
+    }
+  }
+  return remarks;
+}
+
+/** Least metrical strength at which an unresolved note is worth a remark: a beat. */
+const WORTH_A_REMARK = 0.5;
+
+function noteRemarks({ notes, grid, suggest }: FeedbackInput): readonly Feedback[] {
+  const chords = chordsBySymbol(grid);
+  const remarks: Feedback[] = [];
+  for (const { bar, beat, chord, index, name, pitch, metre, held, ...note } of notes) {
+    const isWeak = note.class === 'unresolved' && !held && metre >= WORTH_A_REMARK;
+    const parsed = chord === null ? undefined : chords.get(chord);
+    if (parsed === undefined || !(isWeak || note.class === 'clash')) continue;
+    const code = isWeak ? 'UNRESOLVED' : 'CLASH';
+    const suggestion = suggest(parsed, pitch) ?? null;
+    remarks.push(remark(code, { bar, beat, chord, index, name, suggestion }));
+  }
+  return remarks;
+}
+
+function chordsBySymbol({ tables }: ScoringGrid): ReadonlyMap<string, Chord> {
+  return new Map(tables.map(({ chord }) => [chord.symbol, chord]));
+}
+
+function remark(code: Feedback['code'], details: Partial<Omit<Feedback, 'code'>>): Feedback {
+  return Object.freeze({
+    code,
+    bar: 1,
+    beat: 1,
+    chord: null,
+    index: null,
+    name: null,
+    count: 1,
+    suggestion: null,
+    ...details,
+  });
+}

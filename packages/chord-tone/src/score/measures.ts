@@ -1,0 +1,116 @@
+import { undoSwing } from './align.js';
+import type { ScoringGrid } from './grid.js';
+import { type Judged, lengthOf } from './judge.js';
+import { metricalStrength } from './metrical.js';
+import { CLASS } from './note-class.js';
+import type { ChangeScore, Measures } from './score-types.js';
+
+/** The measures of a judged line, each as `Measures` defines it. */
+export function measureAll(
+  judged: Judged,
+  changes: readonly ChangeScore[],
+  grid: ScoringGrid,
+  swing: number,
+): Measures {
+  const time = shareOfTime(judged, grid, swing);
+  return Object.freeze({
+    fit: weightedFit(judged, () => true),
+    landing: mean(changes.map(({ landing }) => landing)),
+    ...time,
+    resolution: resolutionOf(judged, grid),
+    coverage: mean(changes.map(({ shown }) => (shown === null ? null : Number(shown)))),
+    timing: timingOf(judged, grid, swing),
+  });
+}
+
+/** Mean credit of the pieces asked for, by weight. */
+export function weightedFit(
+  { credit, weight, pieces }: Judged,
+  counts: (piece: number) => boolean,
+): number | null {
+  let sum = 0;
+  let total = 0;
+  for (let piece = 0; piece < pieces.count; piece += 1) {
+    if (!counts(piece)) continue;
+    sum += (weight[piece] as number) * (credit[piece] as number);
+    total += weight[piece] as number;
+  }
+  return total === 0 ? null : sum / total;
+}
+
+function mean(values: readonly (number | null)[]): number | null {
+  const known = values.filter((value) => value !== null);
+  return known.length === 0 ? null : known.reduce((sum, value) => sum + value, 0) / known.length;
+}
+
+type TimeShares = Pick<Measures, 'chordToneShare' | 'guideToneShare' | 'clashTime'>;
+
+/** Time counts once for itself and once more for the metrical strength of its onset. */
+function shareOfTime(judged: Judged, grid: ScoringGrid, swing: number): TimeShares {
+  const { pieces } = judged;
+  let played = 0;
+  let clashing = 0;
+  const weighted = { all: 0, tones: 0, guides: 0 };
+  for (let piece = 0; piece < pieces.count; piece += 1) {
+    const noteClass = judged.class[piece] as number;
+    if (noteClass === CLASS.unjudged) continue;
+    const length = lengthOf(pieces, piece);
+    played += length;
+    if (noteClass === CLASS.clash) clashing += length;
+    const share = length * (1 + strengthOf(pieces.start[piece] as number, grid, swing));
+    weighted.all += share;
+    if (noteClass <= CLASS.chordTone) weighted.tones += share;
+    if (noteClass === CLASS.guideTone) weighted.guides += share;
+  }
+  if (played === 0) return { chordToneShare: null, guideToneShare: null, clashTime: null };
+  return {
+    chordToneShare: weighted.tones / weighted.all,
+    guideToneShare: weighted.guides / weighted.all,
+    clashTime: clashing / played,
+  };
+}
+
+/** Metrical strength of a tick of the chart, swing undone. */
+export function strengthOf(tick: number, grid: ScoringGrid, swing: number): number {
+  const beats = undoSwing((tick - grid.pickup) / grid.beatTicks, swing);
+  return metricalStrength(beats, grid.barTicks / grid.beatTicks);
+}
+
+/** A note that resolves at once counts 1, one that takes the whole window a half, one that does not 0. */
+function resolutionOf({ runs, pieces, ...judged }: Judged, grid: ScoringGrid): number | null {
+  let resolved = 0;
+  let total = 0;
+  for (let piece = 0; piece < pieces.count; piece += 1) {
+    const noteClass = judged.class[piece] as number;
+    if (noteClass <= CLASS.chordTone || noteClass === CLASS.unjudged) continue;
+    const weight = judged.weight[piece] as number;
+    total += weight;
+    const target = judged.resolvesTo[piece] as number;
+    if (target < 0) continue;
+    const wait = (runs.start[target] as number) - (pieces.start[piece] as number);
+    resolved += weight * (1 - wait / (2 * grid.beatTicks));
+  }
+  return total === 0 ? null : Math.max(0, resolved / total);
+}
+
+/** Places in the beat that players aim at. */
+const AIMED_AT = [0, 1 / 4, 1 / 3, 1 / 2, 2 / 3, 3 / 4, 1] as const;
+
+/** Mean distance to the nearest of them of a time drawn at random: a quarter of each gap squared, summed. */
+const DISTANCE_AT_RANDOM = AIMED_AT.slice(1).reduce(
+  (sum, place, index) => sum + (place - (AIMED_AT[index] ?? 0)) ** 2 / 4,
+  0,
+);
+
+function timingOf({ runs, pieces }: Judged, grid: ScoringGrid, swing: number): number | null {
+  let distance = 0;
+  let count = 0;
+  for (let run = 0; run < runs.count; run += 1) {
+    if (pieces.first[run] === pieces.first[run + 1]) continue;
+    const beats = undoSwing(((runs.start[run] as number) - grid.pickup) / grid.beatTicks, swing);
+    const within = beats - Math.floor(beats);
+    distance += AIMED_AT.reduce((near, place) => Math.min(near, Math.abs(within - place)), 1);
+    count += 1;
+  }
+  return count === 0 ? null : Math.max(0, 1 - distance / count / DISTANCE_AT_RANDOM);
+}

@@ -1,0 +1,102 @@
+import type { Chart } from '@reedplate/form';
+import { type Line, makeLine, requireNotes } from '@reedplate/line';
+import { ReedplateError, requireOneOf } from '@reedplate/pitch';
+import { STYLES, type Style } from '../styles.js';
+import { type AlignOptions, alignLine } from './align.js';
+import { scoreBars } from './bars.js';
+import { chanceFit } from './chance.js';
+import { scoreChanges } from './changes.js';
+import { confidenceOf } from './confidence.js';
+import { feedbackOn } from './feedback.js';
+import { compileChart } from './grid.js';
+import { judgePieces } from './judge.js';
+import { measureAll } from './measures.js';
+import { noteScores } from './notes.js';
+import { cutPieces } from './pieces.js';
+import { joinTies } from './runs.js';
+import type { Score } from './score-types.js';
+import { type SuggestOptions, suggester } from './suggest.js';
+import { totalOf } from './total.js';
+import { SCORE_WEIGHTS, type ScoreWeights } from './weights.js';
+
+/** How {@link scoreLine} judges. */
+export interface ScoreOptions extends AlignOptions, SuggestOptions {
+  /** Default `minor` for a minor key, else `traditional`. */
+  readonly style?: Style;
+  /** Parts of the default weights to replace; default none. */
+  readonly weights?: Partial<ScoreWeights>;
+}
+
+/**
+ * How well a line follows the changes of a chart: a total, the measures it rests on, every note
+ * with its class, every change, every bar, and remarks that say what to play instead.
+ *
+ * The line's bar 1 is laid on the chart's bar 1. Notes before the chart's first chord or past its
+ * end are listed as `unjudged` and count for nothing. Notes of one pitch that touch are one note.
+ *
+ * @throws ReedplateError `LINE_EMPTY`, `LINE_INVALID` (also for a metre other than the chart's),
+ *   `CHART_INVALID`, `OPTION_UNKNOWN`, `NUMBER_RANGE`
+ * @example
+ * ```ts
+ * import { scoreLine } from '@reedplate/chord-tone';
+ * import { formById, makeChart } from '@reedplate/form';
+ * import { makeLine } from '@reedplate/line';
+ *
+ * const chart = makeChart(formById('basic'), { key: 'G' });
+ * const roots = makeLine(
+ *   chart.spans.map(({ start, chord }) => ({ start, duration: 1920, pitch: chord?.root === 'C' ? 72 : chord?.root === 'D' ? 74 : 67 })),
+ * );
+ * const score = scoreLine(roots, chart);
+ * score.measures.landing; // => 1
+ * score.total; // => 100
+ * scoreLine(makeLine([]), chart); // throws LINE_EMPTY
+ * ```
+ */
+export function scoreLine(line: Line, chart: Chart, options: ScoreOptions = {}): Score {
+  const checked = checkLine(line, chart);
+  const style = requireOneOf(options.style ?? defaultStyle(chart), STYLES, { what: 'a style' });
+  const weights = { ...SCORE_WEIGHTS, ...options.weights };
+  const grid = compileChart(chart, style);
+  const { pickup } = checked;
+  const alignment = alignLine({ line: checked, pickup, beatTicks: grid.beatTicks }, options);
+  const { swing } = alignment;
+
+  const runs = joinTies(checked, chart.pickup - pickup - alignment.latency);
+  const pieces = cutPieces(runs, grid, { pushWithin: weights.pushWithin, swing });
+  const judged = judgePieces(runs, pieces, grid, weights);
+  const changes = scoreChanges(judged, grid, weights);
+  const measures = measureAll(judged, changes, grid, swing);
+  const chance = chanceFit(judged, grid, weights) ?? weights.typicalChance;
+  const notes = noteScores(judged, grid, swing);
+  const confidence = confidenceOf(notes.filter((note) => note.class !== 'unjudged').length);
+  const suggest = suggester(options);
+  return Object.freeze({
+    total: totalOf(measures, chance, weights),
+    chance: totalOf({ ...measures, fit: measures.fit === null ? null : chance }, chance, weights),
+    confidence,
+    style,
+    measures,
+    notes,
+    changes,
+    bars: scoreBars(judged, chart, grid),
+    feedback: feedbackOn({ notes, changes, grid, suggest, confidence }),
+    alignment,
+  });
+}
+
+function defaultStyle({ key }: Chart): Style {
+  return key.endsWith('m') ? 'minor' : 'traditional';
+}
+
+/** Lines come from JSON too: every value is checked again, and the order of the notes restored. */
+function checkLine(line: Line, chart: Chart): Line {
+  const { notes, ...options } = line;
+  const checked = requireNotes(makeLine(notes, options));
+  if (checked.metre === chart.metre) return checked;
+  throw new ReedplateError({
+    code: 'LINE_INVALID',
+    value: checked.metre,
+    expected: `a line in the metre of the chart, ${chart.metre}`,
+    where: { path: 'metre' },
+  });
+}

@@ -1,0 +1,150 @@
+import type { Sounding } from '@reedplate/layout';
+import type { ChordDegree, NoteNameWithOctave, ScaleDegree } from '@reedplate/pitch';
+import type { Style } from '../styles.js';
+import type { NoteClass } from './note-class.js';
+
+/**
+ * What a measure or a total says, each from 0 to 1 and each usable alone; null where the line
+ * gives nothing to judge it by. All are better when higher, `clashTime` alone when lower.
+ */
+export interface Measures {
+  /** Mean credit of the notes, weighted by their weight: the ground of the total. */
+  readonly fit: number | null;
+  /** Mean credit of the notes that sound at the changes; a change met by a rest is left out. */
+  readonly landing: number | null;
+  /** Share of the time played, weighted by metrical weight, that is chord tones. */
+  readonly chordToneShare: number | null;
+  /** Share of the time played, weighted by metrical weight, that is thirds and sevenths. */
+  readonly guideToneShare: number | null;
+  /** Of the notes outside the chord, the share that resolves, sooner counting more. */
+  readonly resolution: number | null;
+  /** Share of the time played that clashes. */
+  readonly clashTime: number | null;
+  /** Share of the changes at which the line sounds a tone that the chord before did not have. */
+  readonly coverage: number | null;
+  /** How close the onsets lie to halves, thirds and quarters of the beat: 1 exact, 0 no closer than at random. */
+  readonly timing: number | null;
+}
+
+/** A note, or the part of it that sounds over one chord, judged. */
+export interface NoteScore {
+  /** Which note of the line, from 0; the first of several tied ones. */
+  readonly index: number;
+  /** Whether the note was struck over an earlier chord and is held into this one. */
+  readonly held: boolean;
+  /** Bar of the chart, from 1; 0 in the pickup. */
+  readonly bar: number;
+  /** Felt beat, from 1, of the time as played. */
+  readonly beat: number;
+  /** Ticks of the chart, after alignment. */
+  readonly start: number;
+  /** Ticks. */
+  readonly duration: number;
+  /** MIDI number. */
+  readonly pitch: number;
+  /** Spelled by the chord, or by the key where the note is outside it. */
+  readonly name: NoteNameWithOctave;
+  /** Symbol of the chord the note belongs to; null where none sounds. */
+  readonly chord: string | null;
+  /** Degree above the chord's root. */
+  readonly degree: ScaleDegree | null;
+  /** Whether the note anticipates: struck before the change, judged by the coming chord. */
+  readonly push: boolean;
+  readonly class: NoteClass;
+  /** What the note is worth, 0 to 1. */
+  readonly credit: number;
+  /** What it counts for in `fit`, in felt beats. */
+  readonly weight: number;
+  /** Strength of its place in the bar, 0 (between sixteenths) to 1 (the first beat). */
+  readonly metre: number;
+  /** The note it resolves to, as its index in the line; null where it does not, or need not. */
+  readonly resolvesTo: number | null;
+}
+
+/** What happened at one change of chord. */
+export interface ChangeScore {
+  readonly bar: number;
+  readonly beat: number;
+  readonly chord: string;
+  readonly numeral: string | null;
+  /** Index in the line of the note that sounds at the change; null for a rest. */
+  readonly index: number | null;
+  /** Its class, or null for a rest. */
+  readonly class: NoteClass | null;
+  /** 0 to 1, or null for a rest. */
+  readonly landing: number | null;
+  /** Whether a tone new to this chord sounds while it lasts; null where it has none or nothing is played. */
+  readonly shown: boolean | null;
+}
+
+/** How the notes of one bar follow its chords. */
+export interface BarScore {
+  readonly bar: number;
+  /** Symbols of its chords, in order. */
+  readonly chords: readonly string[];
+  /** Notes and held parts judged in it. */
+  readonly notes: number;
+  /** Mean credit, 0 to 1; null for a bar of rest. */
+  readonly fit: number | null;
+}
+
+/** What a remark is about. */
+export type FeedbackCode =
+  | 'LANDED_OUTSIDE'
+  | 'CLASH'
+  | 'UNRESOLVED'
+  | 'CHANGE_NOT_SHOWN'
+  | 'NOTES_OUTSIDE_CHART'
+  | 'LITTLE_TO_JUDGE';
+
+/** What could be played instead. */
+export interface Suggestion {
+  readonly pitch: number;
+  readonly name: NoteNameWithOctave;
+  readonly degree: ChordDegree;
+  /** The easiest way to sound it on the harp; null without a harp. */
+  readonly sounding: Sounding | null;
+  /** The same as tab; null without a harp. */
+  readonly tab: string | null;
+}
+
+/** One remark, as data: `describeFeedback` puts it into English. */
+export interface Feedback {
+  readonly code: FeedbackCode;
+  readonly bar: number;
+  readonly beat: number;
+  readonly chord: string | null;
+  /** Index of the note in the line; null where no note is meant. */
+  readonly index: number | null;
+  readonly name: NoteNameWithOctave | null;
+  /** How many notes it is about. */
+  readonly count: number;
+  readonly suggestion: Suggestion | null;
+}
+
+/** How a line was laid on the chart. */
+export interface Alignment {
+  /** Ticks taken off every onset. */
+  readonly latency: number;
+  /** Long to short part of a beat as played: 1 is even, 2 a triplet shuffle. */
+  readonly swing: number;
+}
+
+/** How well a line follows a chart, with the reasons. */
+export interface Score {
+  /** 0 to 100: 40 is what typical solos reach with their notes shuffled, 80 what good players reach. */
+  readonly total: number;
+  /** The total that these notes would reach on average in any other order. */
+  readonly chance: number;
+  /** How sure the total is, 0.5 (a toss of a coin) to 1: how often so many notes of a good player outscore their own shuffle. */
+  readonly confidence: number;
+  readonly style: Style;
+  readonly measures: Measures;
+  readonly notes: readonly NoteScore[];
+  readonly changes: readonly ChangeScore[];
+  /** Every bar of the chart. */
+  readonly bars: readonly BarScore[];
+  /** In the order of time. */
+  readonly feedback: readonly Feedback[];
+  readonly alignment: Alignment;
+}

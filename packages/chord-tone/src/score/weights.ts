@@ -1,0 +1,105 @@
+import type { NoteClass } from './note-class.js';
+
+/** Shares that the measures have in the total; they need not add up to 1. */
+export interface MeasureWeights {
+  readonly fit: number;
+  readonly landing: number;
+  readonly coverage: number;
+  readonly chordToneShare: number;
+  readonly guideToneShare: number;
+  readonly resolution: number;
+  readonly timing: number;
+}
+
+/** A point of the calibration: a weighted mean of measures and the total it gives. */
+export interface CalibrationPoint {
+  /** 0 to 1. */
+  readonly raw: number;
+  /** 0 to 100. */
+  readonly total: number;
+}
+
+/** Everything a score weighs with: replace any part through the option `weights`. */
+export interface ScoreWeights {
+  /** What a note of each class is worth, 0 to 1. */
+  readonly credit: Readonly<Record<NoteClass, number>>;
+  /** What a note that resolves is worth at least, whatever its class, 0 to 1. */
+  readonly resolvedCredit: number;
+  /** What each class is worth as the note that sounds at a change, 0 to 1. */
+  readonly landing: Readonly<Record<NoteClass, number>>;
+  /** Weight of striking a note, in felt beats, added to its duration. */
+  readonly struck: number;
+  /** Longest time from a note to the chord tone it resolves to, in felt beats. */
+  readonly resolveWithin: number;
+  /** How long before a change a note may belong to the coming chord, in felt beats. */
+  readonly pushWithin: number;
+  /** How late the note that sounds at a change may begin, in felt beats. */
+  readonly landWithin: number;
+  readonly measures: MeasureWeights;
+  /** How much of the line's own chance level is taken off, 0 to 1. */
+  readonly chanceShare: number;
+  /** The fit that shuffled solos reach: what a line's own chance level is compared with. */
+  readonly typicalChance: number;
+  /** Rising in both; straight lines between, level beyond. */
+  readonly calibration: readonly CalibrationPoint[];
+}
+
+/**
+ * The default weights.
+ *
+ * Ground: the classes and their order are the trade's (chord tones on the changes, blue notes as
+ * style, resolved non-chord tones as music: common practice, no source). The figures were chosen
+ * on one half of a set of annotated blues solos and checked on the other half, which
+ * `docs/scoring-validity.md` names and reports; they differ little from each other within the
+ * noise of twenty solos, so the simplest were kept.
+ */
+export const SCORE_WEIGHTS: ScoreWeights = Object.freeze({
+  credit: Object.freeze({
+    root: 1,
+    'guide-tone': 1,
+    'chord-tone': 1,
+    blue: 0.4,
+    passing: 0.6,
+    neighbour: 0.6,
+    approach: 0.6,
+    colour: 0.4,
+    unresolved: 0,
+    clash: 0,
+    unjudged: 0,
+  }),
+  resolvedCredit: 0.6,
+  landing: Object.freeze({
+    root: 1,
+    'guide-tone': 1,
+    'chord-tone': 0.8,
+    blue: 0.6,
+    passing: 0.5,
+    neighbour: 0.5,
+    approach: 0.5,
+    colour: 0.4,
+    unresolved: 0,
+    clash: 0,
+    unjudged: 0,
+  }),
+  struck: 0.25,
+  resolveWithin: 1,
+  pushWithin: 0.5,
+  landWithin: 1,
+  measures: Object.freeze({
+    fit: 1,
+    landing: 0,
+    coverage: 0,
+    chordToneShare: 0,
+    guideToneShare: 0,
+    resolution: 0,
+    timing: 0,
+  }),
+  chanceShare: 0.5,
+  typicalChance: 0.6,
+  calibration: Object.freeze([
+    Object.freeze({ raw: 0.46, total: 0 }),
+    Object.freeze({ raw: 0.6, total: 40 }),
+    Object.freeze({ raw: 0.72, total: 80 }),
+    Object.freeze({ raw: 1, total: 100 }),
+  ]),
+});
