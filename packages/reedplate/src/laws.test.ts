@@ -1,7 +1,7 @@
 import { FORMS, formById, makeChart } from '@reedplate/form';
 import { makeHarp, transposeHarp } from '@reedplate/layout';
 import { makeLine, transposeLine } from '@reedplate/line';
-import { parseKey, TWELVE_KEYS, transposeKey } from '@reedplate/pitch';
+import { type KeyName, parseKey, TWELVE_KEYS, transposeKey } from '@reedplate/pitch';
 import { positionOf } from '@reedplate/position';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -68,7 +68,7 @@ describe('laws of moving harp and song together', () => {
   test.each(['basic', 'quick-change'])(
     'targetReport of %s: the same tabs in all twelve keys',
     (id) => {
-      const plain = (key: string, harp: ReturnType<typeof makeHarp>) =>
+      const plain = (key: KeyName, harp: ReturnType<typeof makeHarp>) =>
         targetReport(makeChart(formById(id), { key }), harp).bars.map(({ bar, chords }) => ({
           bar,
           chords: chords.map(({ numeral, tones, whole, warnings }) => ({
