@@ -1,28 +1,223 @@
-import { makeHarp } from '@reedplate/layout';
-import { TWELVE_KEYS, transposeKey } from '@reedplate/pitch';
+import { FORMS, formById, makeChart, withTriads } from '@reedplate/form';
+import { makeHarp, TECHNIQUE_LEVELS } from '@reedplate/layout';
+import { makeLine } from '@reedplate/line';
+import { midi, TWELVE_KEYS, transposeKey } from '@reedplate/pitch';
 import { describe, expect, it } from 'vitest';
-import { pickHarps } from './index.js';
+import { CRITERIA_WEIGHTS, type HarpPick, pickForKeys, pickHarps, planSet } from './index.js';
+
+const failure = (code: string) => expect.objectContaining({ code });
+const brief = ({ position, harp }: HarpPick): string => `${position} ${harp.key}`;
 
 describe('pickHarps', () => {
-  it('puts cross harp first for a dominant blues in every key', () => {
+  it('puts cross harp first for a dominant blues in every key, at every level', () => {
     for (const key of TWELVE_KEYS) {
-      const [best] = pickHarps(key);
-      expect(best?.position).toBe(2);
-      expect(best?.harp.key).toBe(transposeKey(key, -7).name);
+      for (const level of TECHNIQUE_LEVELS) {
+        const [best] = pickHarps(key, { level });
+        expect(best?.position).toBe(2);
+        expect(best?.harp.key).toBe(transposeKey(key, -7).name);
+      }
     }
   });
 
-  it('says which chords of a blues in G the C harp has whole', () => {
-    const [best] = pickHarps('G');
-    expect(best?.chords.map(({ symbol, whole }) => [symbol, whole])).toEqual([
-      ['G7', { breath: 'draw', from: 1, to: 5 }],
-      ['C7', { breath: 'blow', from: 1, to: 10 }],
-      ['D7', null],
+  it.each(['basic', 'quick-change'])(
+    'puts cross harp first for the form %s, in sevenths and in triads',
+    (id) => {
+      const form = formById(id);
+      for (const played of [form, withTriads(form)]) {
+        const chart = makeChart(played, { key: 'G' });
+        for (const level of TECHNIQUE_LEVELS) {
+          expect(brief(pickHarps('G', { chart, level })[0] as HarpPick)).toBe('2 C');
+        }
+      }
+    },
+  );
+
+  it('puts slant harp first for a minor blues on standard harps', () => {
+    expect(brief(pickHarps('Dm')[0] as HarpPick)).toBe('3 C');
+  });
+
+  it('puts the natural minor harp first where it is owned', () => {
+    const own = ['C', 'D', 'G', 'Dm natural-minor'];
+    expect(brief(pickHarps('Dm', { own })[0] as HarpPick)).toBe('2 Dm');
+  });
+
+  it('puts straight harp first for a major tune without blue notes', () => {
+    const options = { scale: 'major', numerals: ['I', 'IV', 'V'], level: 'natural' } as const;
+    expect(brief(pickHarps('G', options)[0] as HarpPick)).toBe('1 G');
+  });
+
+  it('judges every form of the catalogue without a special case for any', () => {
+    for (const form of FORMS) {
+      const chart = makeChart(form, { key: form.mode === 'minor' ? 'Am' : 'A' });
+      const picks = pickHarps(chart.key, { chart });
+      expect(picks).toHaveLength(12);
+      const shares = picks[0]?.chords.map(({ share }) => share) ?? [];
+      expect(shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 9);
+    }
+  });
+
+  it('says of each chord which tones are natural, bent and missing, and whether it is whole', () => {
+    const [cross] = pickHarps('G');
+    expect(cross?.chords.map(({ symbol, share, whole }) => [symbol, share, whole])).toEqual([
+      ['G7', 8 / 12, { breath: 'draw', from: 1, to: 5 }],
+      ['C7', 3 / 12, { breath: 'blow', from: 1, to: 10 }],
+      ['D7', 1 / 12, null],
+    ]);
+    expect(
+      cross?.chords[2]?.tones.map(({ degree, name, best }) => `${degree} ${name} ${best}`),
+    ).toEqual(['1 D natural', '3 F# bend', '5 A natural', 'b7 C natural']);
+    const [natural] = pickHarps('G', { level: 'natural' });
+    expect(natural?.chords[2]?.tones[1]).toMatchObject({ best: 'missing', ease: 0 });
+  });
+
+  it('says what of the scale is missing', () => {
+    const [natural] = pickHarps('G', { level: 'natural' });
+    expect(natural?.scale).toMatchObject({ name: 'minor blues', missing: ['b3', 'b5'] });
+    const [bends] = pickHarps('G');
+    expect(bends?.scale.missing).toEqual([]);
+    expect(bends?.scale.incomplete).toEqual(['b3', 'b5']);
+  });
+
+  it('chooses among the harps owned, by name or as data', () => {
+    const own = ['D', makeHarp('A'), 'low F'];
+    expect(pickHarps('A', { own }).map(brief)).toEqual(['2 D', '1 A', '5 F']);
+    expect(pickHarps('A', { own: [] })).toEqual([]);
+  });
+
+  it('reads Roman numerals in equal shares', () => {
+    const [best] = pickHarps('G', { numerals: ['I7', 'IV7', 'I7', 'IV7'] });
+    expect(best?.chords.map(({ symbol, share }) => [symbol, share])).toEqual([
+      ['G7', 0.5],
+      ['C7', 0.5],
     ]);
   });
 
-  it('chooses among the harps owned', () => {
-    const own = ['D', 'A'].map((key) => makeHarp(key));
-    expect(pickHarps('G', { own }).map(({ harp }) => harp.key)).toHaveLength(2);
+  it('goes by a line where one is given, in the octave that suits it', () => {
+    const line = makeLine(
+      ['C3', 'E3', 'G3', 'B3'].map((note, index) => ({
+        start: 960 * index,
+        duration: 960,
+        pitch: midi(note),
+      })),
+    );
+    const [best] = pickHarps('C', { line, level: 'natural' });
+    expect(brief(best as HarpPick)).toBe('1 C');
+    expect(best?.line).toEqual({
+      octaves: 1,
+      natural: 1,
+      bent: 0,
+      overbent: 0,
+      missing: 0,
+      ease: 1,
+    });
+  });
+
+  it('shares a line out by time into natural, bent, overbent and missing', () => {
+    const notes = [
+      { start: 0, duration: 500, pitch: midi('C4') },
+      { start: 500, duration: 200, pitch: midi('Db4') },
+      { start: 700, duration: 100, pitch: midi('Eb4') },
+      { start: 800, duration: 200, pitch: midi('D7') },
+    ];
+    const options = { line: makeLine(notes), own: ['C'], level: 'overbends' } as const;
+    const [pick] = pickHarps('C', options);
+    const shares = { natural: 0.5, bent: 0.2, overbent: 0.1, missing: 0.2 };
+    expect(pick?.line).toMatchObject({ octaves: 0, ...shares });
+  });
+
+  it('is frozen plain data', () => {
+    const [best] = pickHarps('G');
+    expect(Object.isFrozen(best)).toBe(true);
+    expect(JSON.parse(JSON.stringify(best))).toEqual(best);
+  });
+
+  it('throws for a key, scale, tuning, harp, numeral and level there is not', () => {
+    expect(() => pickHarps('H')).toThrow(failure('KEY_UNKNOWN'));
+    expect(() => pickHarps('G', { scale: 'blue' })).toThrow(failure('SCALE_UNKNOWN'));
+    expect(() => pickHarps('G', { tuning: 'nope' })).toThrow(failure('TUNING_UNKNOWN'));
+    expect(() => pickHarps('G', { own: ['C D'] })).toThrow(failure('TUNING_UNKNOWN'));
+    expect(() => pickHarps('G', { own: ['low'] })).toThrow(failure('HARP_INVALID'));
+    expect(() => pickHarps('G', { numerals: ['VIII'] })).toThrow(failure('NUMERAL_UNKNOWN'));
+    expect(() => pickHarps('G', { level: 'all' as never })).toThrow(failure('OPTION_UNKNOWN'));
+  });
+
+  it('throws for a song without a chord and a line without a note', () => {
+    expect(() => pickHarps('G', { numerals: [] })).toThrow(failure('CHART_INVALID'));
+    expect(() => pickHarps('G', { line: makeLine([]) })).toThrow(failure('LINE_EMPTY'));
+  });
+});
+
+describe('CRITERIA_WEIGHTS', () => {
+  it('adds up to one without a line', () => {
+    const { chordTones, wholeChords, scale } = CRITERIA_WEIGHTS;
+    expect(chordTones + wholeChords + scale).toBeCloseTo(1, 12);
+  });
+});
+
+describe('pickForKeys', () => {
+  it('finds one harp for two keys, the longer section counting more', () => {
+    const keys = (first: number, second: number) =>
+      pickForKeys([
+        { key: 'G', length: first },
+        { key: 'A', length: second },
+      ]).map(({ harp }) => harp.key);
+    expect(keys(9, 1)[0]).toBe('C');
+    expect(keys(1, 9)[0]).toBe('D');
+  });
+
+  it('tells how the harp suits each section', () => {
+    const [best] = pickForKeys([{ key: 'G' }, { key: 'C' }]);
+    expect(best?.sections.map(({ position }) => position)).toEqual([2, 1]);
+    const mean = (best?.sections ?? []).reduce((sum, { weight }) => sum + weight / 2, 0);
+    expect(best?.weight).toBeCloseTo(mean, 12);
+  });
+
+  it('throws LIST_EMPTY without a section and NUMBER_RANGE for a length', () => {
+    expect(() => pickForKeys([])).toThrow(failure('LIST_EMPTY'));
+    for (const length of [0, -1, Number.NaN, Number.POSITIVE_INFINITY]) {
+      expect(() => pickForKeys([{ key: 'G', length }])).toThrow(failure('NUMBER_RANGE'));
+    }
+  });
+});
+
+describe('planSet', () => {
+  const SET = ['G', 'G', 'D', 'A', 'E'].map((key, index) => ({ key, title: `Song ${index + 1}` }));
+
+  it('gives every song its best harp where nothing less will do', () => {
+    const plan = planSet(SET, { leastShare: 1 });
+    expect(plan.steps.map(({ pick }) => brief(pick))).toEqual(['2 C', '2 C', '2 G', '2 D', '2 A']);
+    expect(plan.steps.map(({ changes }) => changes)).toEqual([false, false, true, true, true]);
+    expect(plan.changes).toBe(3);
+  });
+
+  it('stays on a harp while it is good enough', () => {
+    const plan = planSet(SET);
+    expect(plan.changes).toBeLessThan(3);
+    for (const { pick, index } of plan.steps) {
+      const best = pickHarps(SET[index]?.key ?? '')[0]?.weight ?? 0;
+      expect(pick.weight).toBeGreaterThanOrEqual(0.85 * best);
+    }
+  });
+
+  it('keeps titles, places and the sum of the weights', () => {
+    const plan = planSet(SET);
+    expect(plan.steps.map(({ index, title }) => `${index} ${title}`)[4]).toBe('4 Song 5');
+    const sum = plan.steps.reduce((total, { pick }) => total + pick.weight, 0);
+    expect(plan.weight).toBeCloseTo(sum, 12);
+    expect(planSet([{ key: 'G' }]).steps[0]).not.toHaveProperty('title');
+  });
+
+  it('takes a set of one and a single harp', () => {
+    const plan = planSet([{ key: 'G' }, { key: 'C' }], { own: ['C'] });
+    expect(plan.steps.map(({ pick }) => brief(pick))).toEqual(['2 C', '1 C']);
+    expect(plan.changes).toBe(0);
+  });
+
+  it('throws LIST_EMPTY without songs or harps, NUMBER_RANGE for a share', () => {
+    expect(() => planSet([])).toThrow(failure('LIST_EMPTY'));
+    expect(() => planSet(SET, { own: [] })).toThrow(failure('LIST_EMPTY'));
+    for (const leastShare of [-0.1, 1.1, Number.NaN]) {
+      expect(() => planSet(SET, { leastShare })).toThrow(failure('NUMBER_RANGE'));
+    }
   });
 });
