@@ -1,0 +1,103 @@
+import { REGISTERS, type Register, TUNINGS } from '@reedplate/layout';
+import { readLine } from '@reedplate/line';
+import { everyHarp } from '@reedplate/playability';
+import type { Command } from 'commander';
+import { setCsv } from '../command/csv.js';
+import { examples } from '../command/examples.js';
+import { readWholeNumber, withJson } from '../command/options.js';
+import {
+  type PlayerWords,
+  readList,
+  readNumber,
+  readPlayer,
+  withPlayerOptions,
+} from '../command/player-options.js';
+import { type Paint, printReport } from '../command/print.js';
+import { setColumns } from '../command/table.js';
+import type { Terminal } from '../command/terminal.js';
+import { type FitEntry, type FitReport, fitReport, fitRows } from '../reports/fit.js';
+
+interface FitWords extends PlayerWords {
+  readonly keys?: string;
+  readonly tunings: string;
+  readonly registers: string;
+  readonly transpose: string;
+  readonly count: string;
+  readonly csv: boolean;
+  readonly json: boolean;
+}
+
+/** Adds `reedplate fit`. */
+export function addFit(program: Command, terminal: Terminal): void {
+  withJson(withPlayerOptions(program.command('fit')))
+    .argument('<line>', 'file of a line as JSON, - for standard input')
+    .description('which harps suit a line: what they can play of it, with what effort')
+    .option('--keys <keys>', 'keys of the harps, apart by commas; all twelve without it')
+    .option('--tunings <tunings>', 'tunings apart by commas, or all', 'standard')
+    .option(
+      '--registers <registers>',
+      `registers apart by commas: ${REGISTERS.join(', ')}`,
+      'standard',
+    )
+    .option('--transpose <semitones>', 'moves of the line, apart by commas: -12,0,12', '0')
+    .option('--count <number>', 'how many harps to rank', '10')
+    .option('--csv', 'print the ranking as CSV', false)
+    .addHelpText(
+      'after',
+      examples('reedplate fit take.json', 'reedplate fit take.json --tunings all --csv'),
+    )
+    .action((file: string, words: FitWords) => {
+      const report = fitReport(readLine(terminal.readText(file)), harpsOf(words), {
+        ...readPlayer(words),
+        transpositions: readList(words.transpose).map((word) => readNumber(word, 'semitones')),
+        count: readWholeNumber(words.count, { min: 1, max: 100_000, what: 'a number of harps' }),
+      });
+      if (words.csv) terminal.out(setCsv(fitRows(report)));
+      else printReport(report, words, terminal, showFit);
+    });
+}
+
+function harpsOf({ keys, tunings, registers }: FitWords) {
+  return everyHarp({
+    ...(keys === undefined ? {} : { keys: readList(keys) }),
+    tunings: tunings === 'all' ? TUNINGS : readList(tunings),
+    // A wrong register is refused by makeHarp.
+    registers: readList(registers) as readonly Register[],
+  });
+}
+
+function showFit(report: FitReport, paint: Paint): readonly string[] {
+  const [head = '', ...body] = setColumns([HEAD, ...report.harps.map(rowOf)]);
+  const { considered, searched, moments, model, level } = report;
+  return [
+    paint('heading', `harps for ${moments} moments (${model}, ${level})`),
+    '',
+    paint('heading', head),
+    ...body,
+    '',
+    paint('remark', `${considered} considered, ${searched} searched, the rest proven no better`),
+  ];
+}
+
+const HEAD = ['', 'harp', 'move', 'plays', 'effort', 'each', 'bends', 'over', 'breath', 'holes'];
+
+function rowOf(entry: FitEntry): readonly string[] {
+  const { rank, name, transposition, playableShare, effort, effortPerMoment } = entry;
+  return [
+    `${rank}`,
+    name,
+    transposition > 0 ? `+${transposition}` : `${transposition}`,
+    `${Math.floor(playableShare * 100)} %`,
+    effort.toFixed(1),
+    effortPerMoment.toFixed(2),
+    `${entry.bends}`,
+    `${entry.overbends}`,
+    sayBalance(entry.breathBalance),
+    `${entry.lowestHole}-${entry.highestHole}`,
+  ];
+}
+
+function sayBalance(seconds: number): string {
+  if (seconds === 0) return 'even';
+  return `${Math.abs(seconds).toFixed(1)} s more ${seconds > 0 ? 'draw' : 'blow'}`;
+}

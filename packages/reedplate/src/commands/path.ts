@@ -1,0 +1,163 @@
+import type { Harp } from '@reedplate/layout';
+import { readLine } from '@reedplate/line';
+import { type NoteNameWithOctave, noteNameWithOctave, parseKey } from '@reedplate/pitch';
+import type {
+  Alternative,
+  NotPlayable,
+  Objective,
+  TermEfforts,
+  UnplayableMoment,
+} from '@reedplate/playability';
+import { OBJECTIVES } from '@reedplate/playability';
+import type { Command } from 'commander';
+import { examples } from '../command/examples.js';
+import {
+  type HarpWords,
+  readHarp,
+  readWholeNumber,
+  withHarpOptions,
+  withJson,
+} from '../command/options.js';
+import { type PlayerWords, readPlayer, withPlayerOptions } from '../command/player-options.js';
+import { type Paint, printReport } from '../command/print.js';
+import { setColumns } from '../command/table.js';
+import type { Terminal } from '../command/terminal.js';
+import {
+  type PathMove,
+  type PathReport,
+  type PlayablePathReport,
+  pathReport,
+} from '../reports/path.js';
+import { sayHarp } from './say-harp.js';
+
+interface PathWords extends HarpWords, PlayerWords {
+  readonly objective: string;
+  readonly count: string;
+  readonly json: boolean;
+}
+
+/** Adds `reedplate path`. */
+export function addPath(program: Command, terminal: Terminal): void {
+  withJson(withPlayerOptions(withHarpOptions(program.command('path'))))
+    .argument('<line>', 'file of a line as JSON, - for standard input')
+    .description('the easiest way to play a line: tab, effort by note, and why each choice')
+    .option('--objective <what>', `what is least: ${OBJECTIVES.join(', ')}`, 'total')
+    .option('--count <number>', 'how many of the best ways', '1')
+    .addHelpText(
+      'after',
+      examples(
+        'reedplate path take.json --harp C',
+        'reedplate practice --form basic --key G --harp C --json | jq .line | reedplate path - --harp C',
+      ),
+    )
+    .action((file: string, words: PathWords) => {
+      const line = readLine(terminal.readText(file));
+      const report = pathReport(line, readHarp(words), {
+        ...readPlayer(words),
+        objective: words.objective as Objective,
+        count: readWholeNumber(words.count, { min: 1, max: 1000, what: 'a number of ways' }),
+      });
+      printReport(report, words, terminal, showPath);
+    });
+}
+
+function showPath(report: PathReport, paint: Paint): readonly string[] {
+  const who = `${report.model}, ${report.level}`;
+  const title = paint('heading', `on a ${sayHarp(report.harp)} (${who})`);
+  return [
+    title,
+    '',
+    ...(report.playable ? showMoves(report, paint) : showObstacles(report, paint)),
+  ];
+}
+
+function showMoves(report: PlayablePathReport, paint: Paint): readonly string[] {
+  const rows = report.moves.map((move) => [
+    move.beat === 1 ? `${move.bar}` : `${move.bar}:${round(move.beat)}`,
+    move.tab,
+    move.notes.join(' '),
+    round(move.effort),
+    sayTerms(move.terms),
+    sayAir(move.air),
+    sayWhy(move),
+  ]);
+  const [head = '', ...body] = setColumns([
+    ['bar', 'tab', 'notes', 'effort', 'made of', 'air', 'why'],
+    ...rows,
+  ]);
+  return [
+    paint('heading', head),
+    ...body,
+    '',
+    `effort ${round(report.effort)} points, worst ${round(report.worst)}: ${sayTerms(report.terms) || 'none'}`,
+    ...report.next.map(({ tab, effort }) => `next: ${tab} (${round(effort)})`),
+    '',
+    paint('remark', 'a point is a move to the next hole at leisure; the figures are assumptions'),
+  ];
+}
+
+const round = (value: number): string => `${Math.round(value * 100) / 100}`;
+
+const TERM_NAMES: Readonly<Record<keyof TermEfforts, string>> = {
+  technique: 'bending',
+  chord: 'chord',
+  hold: 'holding',
+  reach: 'reach',
+  breath: 'breath turn',
+  bendMove: 'into and out of bends',
+  repeat: 'repeat',
+  hurry: 'hurry',
+  air: 'air',
+};
+
+function sayTerms(terms: TermEfforts): string {
+  return (Object.keys(TERM_NAMES) as (keyof TermEfforts)[])
+    .filter((term) => terms[term] !== undefined)
+    .map((term) => `${TERM_NAMES[term]} ${round(terms[term] ?? 0)}`)
+    .join(', ');
+}
+
+function sayAir(seconds: number): string {
+  if (seconds === 0) return 'even';
+  return seconds > 0 ? `${round(seconds)} s in` : `${round(-seconds)} s out`;
+}
+
+function sayWhy({ reason, others: [nearest] }: PathMove): string {
+  if (reason === 'only-way' || nearest === undefined) return 'the only way';
+  if (reason === 'first-of-equals') return `as easy as ${nearest.tab}, which stands later`;
+  return `${nearest.tab} would cost ${round(nearest.more)} more`;
+}
+
+function showObstacles(report: NotPlayable, paint: Paint): readonly string[] {
+  const percent = Math.floor(report.playableShare * 100);
+  const rest = report.missing - report.first.length;
+  return [
+    `${paint('warning', 'not playable:')} ${report.missing} cannot be sounded, ${percent} % can`,
+    ...report.first.map((moment) => `  ${sayObstacle(moment, report.harp)}`),
+    ...(rest > 0 ? [`  and ${rest} more`] : []),
+    ...(report.alternatives.length === 0 ? [] : ['', 'but it can be played']),
+    ...report.alternatives.map((alternative) => `  ${sayAlternative(alternative)}`),
+  ];
+}
+
+const OBSTACLES: Readonly<Record<UnplayableMoment['obstacle'], string>> = {
+  'out-of-range': 'is outside the range of the harp',
+  gap: 'is not on this harp',
+  'beyond-level': 'needs a technique beyond the level',
+  'no-grip': 'cannot be held together on one breath',
+};
+
+function sayObstacle({ bar, beat, pitches, obstacle }: UnplayableMoment, harp: Harp): string {
+  const key = parseKey(harp.firstPosition);
+  const notes = pitches.map((pitch): NoteNameWithOctave => noteNameWithOctave(pitch, { key }));
+  return `bar ${bar}, beat ${round(beat)}: ${notes.join(' ')} ${OBSTACLES[obstacle]}`;
+}
+
+function sayAlternative(alternative: Alternative): string {
+  const effort = `effort ${round(alternative.effort)}`;
+  if (alternative.change === 'level') return `at level ${alternative.level}: ${effort}`;
+  if (alternative.change === 'harp') return `on a ${sayHarp(alternative.harp)}: ${effort}`;
+  const way = alternative.semitones > 0 ? 'up' : 'down';
+  const octaves = Math.abs(alternative.semitones) / 12;
+  return `${octaves === 1 ? 'an octave' : `${octaves} octaves`} ${way}: ${effort}`;
+}
