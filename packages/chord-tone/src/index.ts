@@ -34,6 +34,7 @@ export {
 } from './practice-line.js';
 // Scoring
 export type { AlignOptions } from './score/align.js';
+export { describeFeedback } from './score/describe-feedback.js';
 export { NOTE_CLASSES, type NoteClass } from './score/note-class.js';
 export { type ScoreOptions, scoreLine } from './score/score-line.js';
 export type {

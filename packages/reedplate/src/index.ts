@@ -10,12 +10,14 @@ export * from '@reedplate/form';
 export * from '@reedplate/layout';
 export * from '@reedplate/line';
 export * from '@reedplate/pitch';
+export * from '@reedplate/playability';
 export * from '@reedplate/position';
 export * from '@reedplate/tab';
 // biome-ignore-end lint/performance/noReExportAll: the umbrella is the one place that re-exports all
 
 // Reports: what the command prints
 export { type ChartBar, type ChartChord, type ChartReport, chartReport } from './reports/chart.js';
+export { type FitEntry, type FitReport, type FitRow, fitReport, fitRows } from './reports/fit.js';
 export {
   type MapHole,
   type MapOptions,
@@ -23,8 +25,16 @@ export {
   type MapSounding,
   mapReport,
 } from './reports/map.js';
+export {
+  type PathMove,
+  type PathOther,
+  type PathReport,
+  type PlayablePathReport,
+  pathReport,
+} from './reports/path.js';
 export { type PickEntry, type PickReport, pickReport } from './reports/pick.js';
 export { type PracticeMove, type PracticeReport, practiceReport } from './reports/practice.js';
+export { type ScoreReport, scoreReport } from './reports/score.js';
 export {
   type TargetBar,
   type TargetChord,

@@ -1,15 +1,17 @@
 import {
   type Chart,
   type Form,
-  formById,
   makeChart,
   toMinor,
   withSevenths,
   withTriads,
 } from '@reedplate/form';
 import { type Harp, makeHarp, type Register } from '@reedplate/layout';
+import { type Line, readMetre } from '@reedplate/line';
 import { type Key, parseKey, requireInteger, requireOneOf } from '@reedplate/pitch';
 import type { Command } from 'commander';
+import { readFormWords } from './read-form.js';
+import type { Terminal } from './terminal.js';
 
 /** Kinds of chord that can be laid over a form. */
 export const QUALITIES = ['as-written', 'triads', 'sevenths', 'minor'] as const;
@@ -35,7 +37,11 @@ export interface HarpWords {
 export function withChartOptions(command: Command): Command {
   return command
     .requiredOption('--key <key>', 'key of the song: G, Bb, F#m …')
-    .option('--form <form>', 'form the band plays', 'basic')
+    .option(
+      '--form <form>',
+      'form the band plays: an id, a file, or bars such as "I7 | IV7"',
+      'basic',
+    )
     .option(
       '--quality <quality>',
       `chords laid over the form: ${QUALITIES.join(', ')}`,
@@ -60,9 +66,36 @@ export function withJson(command: Command): Command {
  * The chart that the words name. A minor key turns a major form into its minor, since that is what
  * a band means by "a blues in Gm".
  */
-export function readChart({ form, key, quality }: ChartWords): Chart {
-  const songKey = parseKey(key);
-  return makeChart(layQuality(formById(form), songKey, quality), { key: songKey });
+export function readChart(words: ChartWords, terminal: Pick<Terminal, 'readText'>): Chart {
+  const key = parseKey(words.key);
+  return makeChart(readVariedForm(words, terminal), { key });
+}
+
+const MOST_CHORUSES = 1000;
+
+/** The chart that the words name, in the metre of a line and with as many choruses as the line has. */
+export function readChartFor(
+  line: Line,
+  words: ChartWords,
+  terminal: Pick<Terminal, 'readText'>,
+): Chart {
+  const form = readVariedForm(words, terminal);
+  const { metre, pickup } = line;
+  const lastOnset = line.notes.reduce((last, { start }) => Math.max(last, start), pickup);
+  const chorusTicks = form.bars.length * readMetre(metre).barTicks;
+  const choruses = Math.floor((lastOnset - pickup) / chorusTicks) + 1;
+  return makeChart(form, {
+    key: parseKey(words.key),
+    metre,
+    pickup,
+    choruses: Math.min(choruses, MOST_CHORUSES),
+  });
+}
+
+/** The form that the words name, with the kind of chord that they or the key ask for. */
+export function readVariedForm(words: ChartWords, terminal: Pick<Terminal, 'readText'>): Form {
+  const key = parseKey(words.key);
+  return layQuality(readFormWords(words.form, { terminal, key }), key, words.quality);
 }
 
 function layQuality(form: Form, { mode }: Key, quality: string): Form {

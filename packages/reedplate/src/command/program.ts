@@ -1,13 +1,25 @@
 import { Command } from 'commander';
 import { addChart } from '../commands/chart.js';
+import { addFit } from '../commands/fit.js';
 import { addMap } from '../commands/map.js';
+import { addPath } from '../commands/path.js';
 import { addPick } from '../commands/pick.js';
 import { addPractice } from '../commands/practice.js';
+import { addScore } from '../commands/score.js';
 import { addTarget } from '../commands/target.js';
 import type { Terminal } from './terminal.js';
 import { version } from './version.js';
 
-const VERBS = [addPick, addMap, addChart, addTarget, addPractice] as const;
+const VERBS = [
+  addPick,
+  addMap,
+  addChart,
+  addTarget,
+  addPractice,
+  addScore,
+  addPath,
+  addFit,
+] as const;
 
 /** The `reedplate` command with all its verbs, writing to `terminal` and never ending the process. */
 export function buildProgram(terminal: Terminal): Command {

@@ -1,7 +1,8 @@
+import { ReedplateError } from '@reedplate/pitch';
 import { describe, expect, test } from 'vitest';
 import { runWords } from './run-words.fixture.js';
 
-const VERBS = ['pick', 'map', 'chart', 'target', 'practice'] as const;
+const VERBS = ['pick', 'map', 'chart', 'target', 'practice', 'score'] as const;
 
 describe('runCommand', () => {
   test.each(VERBS)('runCommand gives %s a help with an example', (verb) => {
@@ -47,5 +48,22 @@ describe('runCommand', () => {
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(message);
     expect(err).toMatch(/^reedplate: [^\n]+\n$/u);
+  });
+
+  test('runCommand lets a defect of our own through', () => {
+    const broken = () => {
+      throw new TypeError('a defect');
+    };
+    expect(() => runWords(['score', 'take.json', '--key', 'G'], { readText: broken })).toThrow(
+      TypeError,
+    );
+  });
+
+  test('runCommand reports a file that cannot be read', () => {
+    const readText = (path: string): string => {
+      throw new ReedplateError({ code: 'FILE_UNREADABLE', value: path, expected: 'a file' });
+    };
+    const { code, err } = runWords(['score', 'gone.json', '--key', 'G'], { readText });
+    expect([code, err]).toEqual([2, 'reedplate: "gone.json" cannot be read: expected a file\n']);
   });
 });

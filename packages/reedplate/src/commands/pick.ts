@@ -25,7 +25,7 @@ export function addPick(program: Command, terminal: Terminal): void {
     .addHelpText('after', examples('reedplate pick --key G'))
     .action((words: PickWords) => {
       const { level, scale } = words;
-      const options = { chart: readChart(words), level: level as TechniqueLevel, scale };
+      const options = { chart: readChart(words, terminal), level: level as TechniqueLevel, scale };
       printReport(pickReport(words.key, options), words, terminal, showPicks);
     });
 }

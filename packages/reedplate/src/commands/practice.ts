@@ -35,7 +35,7 @@ export function addPractice(program: Command, terminal: Terminal): void {
     )
     .action((words: PracticeWords) => {
       const options = { kind: words.kind as PracticeKind, level: words.level as TechniqueLevel };
-      const report = practiceReport(readChart(words), readHarp(words), options);
+      const report = practiceReport(readChart(words, terminal), readHarp(words), options);
       printReport(report, words, terminal, showPractice);
     });
 }

@@ -39,7 +39,7 @@ export function addTarget(program: Command, terminal: Terminal): void {
     .addHelpText('after', examples('reedplate target --form quick-change --key G --harp C'))
     .action((words: TargetWords) => {
       const options = { level: words.level as TechniqueLevel, style: words.style as Style };
-      const report = targetReport(readChart(words), readHarp(words), options);
+      const report = targetReport(readChart(words, terminal), readHarp(words), options);
       printReport(report, words, terminal, showTargets);
     });
 }

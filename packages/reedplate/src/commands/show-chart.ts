@@ -1,0 +1,74 @@
+import { inkOfNumeral, type Paint } from '../command/print.js';
+import { setColumns } from '../command/table.js';
+import type { ChartBar, ChartReport } from '../reports/chart.js';
+
+const BARS_A_LINE = 4;
+
+/** A chart in lines of four bars, numerals over chord names; each chorus begins a line. */
+export function showChart({ bars, chart }: ChartReport, paint: Paint): readonly string[] {
+  const title = `${chart.form} in ${chart.key}, ${chart.metre}, ${chart.feel}`;
+  const lines = linesOf(bars);
+  const set = setColumns(
+    lines.flatMap(({ bars: line }) => [
+      [`${line[0]?.bar ?? ''}`, ...line.map(sayNumerals)],
+      ['', ...line.map(sayChords)],
+    ]),
+  );
+  const isNamed = chart.choruses > 1 || chart.intro !== undefined;
+  return [
+    paint('heading', title),
+    ...lines.flatMap(({ bars: line, begins }, index) => [
+      '',
+      ...(isNamed && begins !== undefined ? [paint('remark', begins)] : []),
+      paintNumerals(set[index * 2] ?? '', line, paint),
+      set[index * 2 + 1] ?? '',
+    ]),
+  ];
+}
+
+interface ChartLine {
+  readonly bars: readonly ChartBar[];
+  /** What begins with this line: the introduction or a chorus. */
+  readonly begins: string | undefined;
+}
+
+function linesOf(bars: readonly ChartBar[]): readonly ChartLine[] {
+  const lines: { bars: ChartBar[]; begins: string | undefined }[] = [];
+  for (const bar of bars) {
+    const line = lines.at(-1);
+    const begins = line?.bars.at(-1)?.chorus !== bar.chorus;
+    if (line === undefined || begins || line.bars.length === BARS_A_LINE) {
+      lines.push({ bars: [bar], begins: begins ? sayChorus(bar) : undefined });
+    } else {
+      line.bars.push(bar);
+    }
+  }
+  return lines;
+}
+
+function sayChorus({ chorus }: ChartBar): string {
+  return chorus === 0 ? 'introduction' : `chorus ${chorus}`;
+}
+
+function sayNumerals({ chords }: ChartBar): string {
+  return `| ${chords.map(({ numeral }) => numeral ?? 'N.C.').join(' ')}`;
+}
+
+function sayChords({ chords }: ChartBar): string {
+  return `| ${chords.map(({ chord }) => chord ?? 'N.C.').join(' ')}`;
+}
+
+/** Colours each numeral where it stands, from the left, so that setting is not disturbed. */
+function paintNumerals(text: string, bars: readonly ChartBar[], paint: Paint): string {
+  let rest = text;
+  let painted = '';
+  for (const { numeral } of bars.flatMap(({ chords }) => chords)) {
+    const ink = inkOfNumeral(numeral);
+    const at = rest.indexOf(` ${numeral ?? 'N.C.'}`) + 1;
+    const end = at + (numeral ?? 'N.C.').length;
+    const word = rest.slice(at, end);
+    painted += rest.slice(0, at) + (ink === undefined ? word : paint(ink, word));
+    rest = rest.slice(end);
+  }
+  return painted + rest;
+}
