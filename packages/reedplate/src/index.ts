@@ -19,6 +19,13 @@ export * from '@reedplate/tab';
 export { type ChartBar, type ChartChord, type ChartReport, chartReport } from './reports/chart.js';
 export { type FitEntry, type FitReport, type FitRow, fitReport, fitRows } from './reports/fit.js';
 export {
+  type ClosingEntry,
+  type FormEntry,
+  type FormsOptions,
+  type FormsReport,
+  formsReport,
+} from './reports/forms.js';
+export {
   type MapHole,
   type MapOptions,
   type MapReport,
@@ -34,6 +41,7 @@ export {
 } from './reports/path.js';
 export { type PickEntry, type PickReport, pickReport } from './reports/pick.js';
 export { type PracticeMove, type PracticeReport, practiceReport } from './reports/practice.js';
+export { type RecogniseReport, recogniseReport } from './reports/recognise.js';
 export { type ScoreReport, scoreReport } from './reports/score.js';
 export {
   type TargetBar,

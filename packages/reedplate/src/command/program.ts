@@ -1,10 +1,12 @@
 import { Command } from 'commander';
 import { addChart } from '../commands/chart.js';
 import { addFit } from '../commands/fit.js';
+import { addForms } from '../commands/forms.js';
 import { addMap } from '../commands/map.js';
 import { addPath } from '../commands/path.js';
 import { addPick } from '../commands/pick.js';
 import { addPractice } from '../commands/practice.js';
+import { addRecognise } from '../commands/recognise.js';
 import { addScore } from '../commands/score.js';
 import { addTarget } from '../commands/target.js';
 import type { Terminal } from './terminal.js';
@@ -14,6 +16,8 @@ const VERBS = [
   addPick,
   addMap,
   addChart,
+  addForms,
+  addRecognise,
   addTarget,
   addPractice,
   addScore,

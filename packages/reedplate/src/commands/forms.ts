@@ -1,5 +1,5 @@
-import type { Command } from 'commander';
 import { requireOneOf } from '@reedplate/pitch';
+import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
 import { readWholeNumber, withJson } from '../command/options.js';
 import { type Paint, printReport } from '../command/print.js';
@@ -29,10 +29,7 @@ export function addForms(program: Command, terminal: Terminal): void {
     .description('the catalogue of forms, turnarounds and endings')
     .option('--bars <number>', 'only forms of so many bars')
     .option('--mode <mode>', `only ${MODES.join(' or ')}`)
-    .addHelpText(
-      'after',
-      examples('reedplate forms --bars 8', 'reedplate forms quick-change'),
-    )
+    .addHelpText('after', examples('reedplate forms --bars 8', 'reedplate forms quick-change'))
     .action((id: string | undefined, words: FormsWords) => {
       const report = formsReport({ ...readFilter(words), ...(id === undefined ? {} : { id }) });
       printReport(report, words, terminal, id === undefined ? showCatalogue : showForms);

@@ -1,6 +1,7 @@
+import { readMetre } from '@reedplate/line';
 import { inkOfNumeral, type Paint } from '../command/print.js';
 import { setColumns } from '../command/table.js';
-import type { ChartBar, ChartReport } from '../reports/chart.js';
+import type { ChartBar, ChartChord, ChartReport } from '../reports/chart.js';
 
 const BARS_A_LINE = 4;
 
@@ -8,10 +9,11 @@ const BARS_A_LINE = 4;
 export function showChart({ bars, chart }: ChartReport, paint: Paint): readonly string[] {
   const title = `${chart.form} in ${chart.key}, ${chart.metre}, ${chart.feel}`;
   const lines = linesOf(bars);
+  const { beatsPerBar } = readMetre(chart.metre);
   const set = setColumns(
     lines.flatMap(({ bars: line }) => [
-      [`${line[0]?.bar ?? ''}`, ...line.map(sayNumerals)],
-      ['', ...line.map(sayChords)],
+      [`${line[0]?.bar ?? ''}`, ...line.map((bar) => sayNumerals(bar, beatsPerBar))],
+      ['', ...line.map((bar) => sayChords(bar, beatsPerBar))],
     ]),
   );
   const isNamed = chart.choruses > 1 || chart.intro !== undefined;
@@ -50,12 +52,31 @@ function sayChorus({ chorus }: ChartBar): string {
   return chorus === 0 ? 'introduction' : `chorus ${chorus}`;
 }
 
-function sayNumerals({ chords }: ChartBar): string {
-  return `| ${chords.map(({ numeral }) => numeral ?? 'N.C.').join(' ')}`;
+function sayNumerals({ chords }: ChartBar, beatsPerBar: number): string {
+  return sayBar(
+    chords.map(({ numeral }) => numeral),
+    beatsOf(chords, beatsPerBar),
+  );
 }
 
-function sayChords({ chords }: ChartBar): string {
-  return `| ${chords.map(({ chord }) => chord ?? 'N.C.').join(' ')}`;
+function sayChords({ chords }: ChartBar, beatsPerBar: number): string {
+  return sayBar(
+    chords.map(({ chord }) => chord),
+    beatsOf(chords, beatsPerBar),
+  );
+}
+
+/** Felt beats that each chord of a bar lasts. */
+function beatsOf(chords: readonly ChartChord[], beatsPerBar: number): readonly number[] {
+  return chords.map(({ beat }, at) => (chords[at + 1]?.beat ?? beatsPerBar + 1) - beat);
+}
+
+/** Chords that share the bar evenly stand alone; else each further beat of a chord is a slash. */
+function sayBar(names: readonly (string | null)[], beats: readonly number[]): string {
+  const isEven = beats.every((length) => length === beats[0]);
+  const counts = isEven || !beats.every(Number.isInteger) ? [] : beats;
+  const marks = names.map((name, at) => `${name ?? 'N.C.'}${' /'.repeat((counts[at] ?? 1) - 1)}`);
+  return `| ${marks.join(' ')}`;
 }
 
 /** Colours each numeral where it stands, from the left, so that setting is not disturbed. */
