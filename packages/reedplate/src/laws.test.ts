@@ -1,3 +1,4 @@
+import type { Score } from '@reedplate/chord-tone';
 import { FORMS, formById, makeChart } from '@reedplate/form';
 import { makeHarp, transposeHarp } from '@reedplate/layout';
 import { makeLine, transposeLine } from '@reedplate/line';
@@ -9,6 +10,7 @@ import { chartReport } from './reports/chart.js';
 import { mapReport } from './reports/map.js';
 import { pickReport } from './reports/pick.js';
 import { practiceReport } from './reports/practice.js';
+import { scoreReport } from './reports/score.js';
 import { targetReport } from './reports/target.js';
 
 const shifts = fc.integer({ min: 0, max: 11 });
@@ -20,6 +22,46 @@ const C = makeHarp('C');
 function songKeys(fifths: number, shift: number) {
   const key = transposeKey(parseKey('C'), fifths * 7);
   return [key, transposeKey(key, shift)] as const;
+}
+
+const lines = fc
+  .array(
+    fc.record({
+      start: fc.integer({ min: 0, max: 12 * 3840 - 1 }),
+      duration: fc.integer({ min: 1, max: 4000 }),
+      pitch: fc.integer({ min: 60, max: 96 }),
+    }),
+    { minLength: 1, maxLength: 40 },
+  )
+  .map((notes) => makeLine(notes));
+
+/** What of a score must not change: all but the names of what was moved. */
+function plainScore({
+  total,
+  chance,
+  confidence,
+  measures,
+  notes,
+  changes,
+  bars,
+  feedback,
+}: Score) {
+  return {
+    total,
+    chance,
+    confidence,
+    measures,
+    classes: notes.map((note) => [note.index, note.degree, note.class, note.credit]),
+    changes: changes.map(({ numeral, landing, shown }) => [numeral, landing, shown]),
+    bars: bars.map(({ bar, fit }) => [bar, fit]),
+    feedback: feedback.map(({ code, bar, beat, suggestion }) => [
+      code,
+      bar,
+      beat,
+      suggestion?.degree,
+      suggestion?.tab,
+    ]),
+  };
 }
 
 describe('laws of moving harp and song together', () => {
@@ -104,17 +146,24 @@ describe('laws of moving harp and song together', () => {
     for (const order of orders) expect(order).toEqual(orders[0]);
   });
 
-  test('transposeLine undoes itself', () => {
-    const notes = fc.array(
-      fc.record({
-        start: fc.integer({ min: 0, max: 10_000 }),
-        duration: fc.integer({ min: 1, max: 4000 }),
-        pitch: fc.integer({ min: 12, max: 100 }),
+  test('scoreReport: a score never changes when line, chart and harp move together', () => {
+    fc.assert(
+      fc.property(lines, fc.integer({ min: -5, max: 6 }), (line, shift) => {
+        const [key, moved] = songKeys(1, shift);
+        const here = scoreReport(line, makeChart(formById('quick-change'), { key }), { harp: C });
+        const there = scoreReport(
+          transposeLine(line, shift),
+          makeChart(formById('quick-change'), { key: moved }),
+          { harp: transposeHarp(C, shift) },
+        );
+        expect(plainScore(there.score)).toEqual(plainScore(here.score));
       }),
     );
+  });
+
+  test('transposeLine undoes itself', () => {
     fc.assert(
-      fc.property(notes, fc.integer({ min: -12, max: 12 }), (given, shift) => {
-        const line = makeLine(given);
+      fc.property(lines, fc.integer({ min: -12, max: 12 }), (line, shift) => {
         expect(transposeLine(transposeLine(line, shift), -shift)).toEqual(line);
       }),
     );

@@ -1,0 +1,69 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, test } from 'vitest';
+import { runWords } from '../command/run-words.fixture.js';
+
+const TAKE = fileURLToPath(new URL('../../../../examples/first-blues/take.json', import.meta.url));
+const WORDS = ['score', 'take.json', '--form', 'quick-change', '--key', 'G', '--harp', 'C'];
+
+function score(text: string, words: readonly string[] = WORDS) {
+  return runWords(words, { readText: () => text });
+}
+
+describe('reedplate score', () => {
+  const take = readFileSync(TAKE, 'utf8');
+
+  // The take is ours: bar 6 holds a major seventh over C7, bar 9 stays on G over D7.
+  test('reedplate score marks down the two bars that were played against the chords', () => {
+    const { bars } = JSON.parse(score(take, [...WORDS, '--json']).out).score;
+    const poor = bars.filter(({ fit }: { fit: number }) => fit < 0.5);
+    expect(poor.map(({ bar }: { bar: number }) => bar)).toEqual([6, 9]);
+  });
+
+  test('reedplate score prints every bar, every change and the reasons', () => {
+    const { code, out, err } = score(take);
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toMatch(/^A first chorus in G: quick-change in G on a C harp\n\n\d+ of 100 /u);
+    for (let bar = 1; bar <= 12; bar += 1) {
+      expect(out).toMatch(new RegExp(`^${bar} +[CDG]7 +[=.]{10} `, 'mu'));
+    }
+    expect(out).toMatch(/^9:1 +D7 +unresolved +0 %/mu);
+    expect(out).toContain("bar 6, beat 1.01: B4 clashes with C7; try Bb4 (b7, -3')");
+  });
+
+  test('reedplate score lays as many choruses as the take has', () => {
+    const line = JSON.parse(take);
+    const chorus = 12 * 3840;
+    const again = line.notes.map((note: { start: number }) => ({
+      ...note,
+      start: note.start + chorus,
+    }));
+    const twice = JSON.stringify({ ...line, notes: [...line.notes, ...again] });
+    const { bars } = JSON.parse(score(twice, [...WORDS, '--json']).out).score;
+    expect(bars).toHaveLength(24);
+  });
+
+  test.each([
+    ['malformed JSON', '{"notes": [', /is not well-formed JSON/u],
+    ['an empty take', '{"notes": []}', /holds no note/u],
+    ['no list of notes', '{}', /a list of notes/u],
+    [
+      'a note before zero',
+      '{"notes":[{"start":-1,"duration":1,"pitch":60}]}',
+      /-1 .*notes\[0\]\.start/u,
+    ],
+    [
+      'a pitch out of range',
+      '{"notes":[{"start":0,"duration":1,"pitch":128}]}',
+      /128 .*notes\[0\]\.pitch/u,
+    ],
+    ['an unknown field', '{"notes":[],"pickUp":0}', /"pickUp" .*did you mean pickup\?/u],
+    ['a list', '[]', /an object/u],
+    ['an unknown metre', '{"metre":"4/5","notes":[]}', /"4\/5" is not a metre/u],
+  ])('reedplate score refuses %s in one line', (_, text, message) => {
+    const { code, out, err } = score(text);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toMatch(message);
+    expect(err).toMatch(/^reedplate: [^\n]+\n$/u);
+  });
+});
