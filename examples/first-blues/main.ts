@@ -98,7 +98,7 @@ function closing(written: readonly string[]): void {
 == Try next ==
   npm start -- --key E --form basic --harp A     another key, form and harp
   npm start -- --key Am                          a minor blues
-  npx reedplate --help                           every command, each with its own --help
+  npm run reedplate -- --help                    every command, each with its own --help
   docs/getting-started-instructors.md            build your own lesson on this`);
 }
 
