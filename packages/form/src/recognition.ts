@@ -16,7 +16,11 @@ export interface BarDifference {
   readonly given: string | null;
   /** Chords of the form in the key; null where the bar is extra. */
   readonly expected: string | null;
-  /** In bars: 1 for a wholly different bar. */
+  /**
+   * In bars: 1 for a wholly different bar.
+   * @minimum 0
+   * @maximum 1
+   */
   readonly cost: number;
 }
 
@@ -26,11 +30,22 @@ export interface FormMatch {
   readonly form: string;
   readonly name: string;
   readonly key: KeyName;
-  /** Times through the form that the bars are nearest to. */
+  /**
+   * Times through the form that the bars are nearest to.
+   * @minimum 1
+   * @asType integer
+   */
   readonly choruses: number;
-  /** All differences together, in bars. */
+  /**
+   * All differences together, in bars.
+   * @minimum 0
+   */
   readonly cost: number;
-  /** Share of the bars that agree, from 0 to 1. */
+  /**
+   * Share of the bars that agree, from 0 to 1.
+   * @minimum 0
+   * @maximum 1
+   */
   readonly agreement: number;
   /** In order of the bars; empty where all agree. */
   readonly differences: readonly BarDifference[];
@@ -47,6 +62,8 @@ export interface Recognition {
   /**
    * From 0 to 1: the agreement of the best, times the part by which its cost is below that of the
    * next. 1 where the bars are just one form in just one key; 0 on a tie.
+   * @minimum 0
+   * @maximum 1
    */
   readonly confidence: number;
 }

@@ -20,7 +20,11 @@ export interface FormEntry {
   readonly mode: Mode;
   readonly metre: string;
   readonly feel: Feel;
-  /** How many bars it has. */
+  /**
+   * How many bars it has.
+   * @minimum 1
+   * @asType integer
+   */
   readonly length: number;
   /** Its bars in lead-sheet marks, four to a line. */
   readonly bars: string;
