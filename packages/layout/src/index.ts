@@ -19,7 +19,7 @@ export { harpName, parseHarp } from './harp-name.js';
 export { type HarpOptions, makeHarp, REGISTERS } from './make-harp.js';
 export { harpRange, type MissingOptions, missingPitches, type PitchRange } from './range.js';
 export { readHarp } from './read-harp.js';
-export { type Reed, reedsOf } from './reeds.js';
+export { nameOnHarp, type Reed, reedsOf } from './reeds.js';
 export { transposeHarp } from './transpose-harp.js';
 
 // Soundings

@@ -12,6 +12,7 @@ import {
   makeHarp,
   makeTuning,
   missingPitches,
+  nameOnHarp,
   nearestRatio,
   parseHarp,
   ratioCents,
@@ -229,10 +230,11 @@ describe('harps', () => {
     );
   });
 
-  it('reedsOf names the pitch it carries', () => {
+  it('reedsOf and nameOnHarp name the pitch that sounds', () => {
     fc.assert(
       fc.property(harp, (any) => {
         for (const { name, pitch } of reedsOf(any)) expect(midi(name)).toBe(pitch);
+        for (const { pitch } of soundings(any)) expect(midi(nameOnHarp(any, pitch))).toBe(pitch);
       }),
     );
   });

@@ -6,6 +6,7 @@ import {
   type Harp,
   makeHarp,
   missingPitches,
+  nameOnHarp,
   nearestRatio,
   ratioCents,
   readScala,
@@ -115,6 +116,14 @@ describe('bends and overbends of the standard layout', () => {
     expect(overbent.map(({ pitch }) => pitch)).toEqual(expected);
     const breaths = overbent.map(({ technique }) => technique);
     expect(breaths).toEqual([...Array(6).fill('overblow'), ...Array(4).fill('overdraw')]);
+  });
+
+  it('nameOnHarp spells bends and overbends with one sharp and flats (common practice, no source)', () => {
+    const names = soundings(C_HARP)
+      .filter(({ technique }) => technique !== 'natural')
+      .map(({ pitch }) => nameOnHarp(C_HARP, pitch).replace(/\d/u, ''));
+    const chromatic = names.filter((name) => name.length > 1);
+    expect(new Set(chromatic)).toEqual(new Set(['Db', 'Eb', 'F#', 'Ab', 'Bb']));
   });
 
   it('soundings puts every bend between the reeds and every overbend outside them: Bahnson, Antaki and Beery, J. Acoust. Soc. Am. 103(4), 1998, abstract', () => {

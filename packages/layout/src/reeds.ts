@@ -3,8 +3,10 @@ import {
   frequency,
   type NoteName,
   type NoteNameWithOctave,
+  type PitchClass,
   parseKey,
   parseNoteName,
+  requireInteger,
   spell,
   spellOnStep,
   type Tonic,
@@ -19,7 +21,7 @@ export interface Reed {
   readonly breath: Breath;
   /** MIDI number. */
   readonly pitch: number;
-  /** Spelled in the key of the harp's first position. */
+  /** As {@link nameOnHarp} spells it. */
   readonly name: NoteNameWithOctave;
   /** In Hz, equal-tempered. */
   readonly frequency: number;
@@ -41,7 +43,7 @@ export function reedsOf(harp: Harp, options: FrequencyOptions = {}): readonly Re
       hole,
       breath,
       pitch,
-      name: reedName(pitch, harp.firstPosition),
+      name: nameOnHarp(harp, pitch),
       frequency: frequency(pitch, options),
     });
   return Object.freeze(
@@ -53,24 +55,32 @@ export function reedsOf(harp: Harp, options: FrequencyOptions = {}): readonly Re
 }
 
 /**
- * A reed a tritone above first position is a raised fourth, the leading note of cross harp; every
- * other is spelled as in the key.
+ * The name of a pitch on a harp: spelled as in the key of its first position, except that the
+ * tritone is a raised fourth (F# on a C harp), the leading note of cross harp.
+ *
+ * @param pitch MIDI number, 0 to 127
+ * @throws ReedplateError `NUMBER_RANGE`
+ * @example
+ * ```ts
+ * import { makeHarp, nameOnHarp } from '@reedplate/layout';
+ *
+ * nameOnHarp(makeHarp('C'), 66); // => 'F#4'
+ * nameOnHarp(makeHarp('Gm', { tuning: 'natural-minor' }), 70); // => 'Bb4'
+ * nameOnHarp(makeHarp('C'), 128); // throws NUMBER_RANGE
+ * ```
  */
-function reedName(pitch: number, firstPosition: Tonic): NoteNameWithOctave {
+export function nameOnHarp({ firstPosition }: Harp, pitch: number): NoteNameWithOctave {
+  requireInteger(pitch, { min: 0, max: 127, what: 'a MIDI note number' });
   const key = parseKey(firstPosition);
   const pitchClass = toPitchClass(pitch);
   const isTritone = toPitchClass(pitchClass - key.pitchClass) === 6;
-  const name = isTritone
-    ? (raisedFourth(firstPosition, pitchClass) ?? spell(pitchClass, key))
-    : spell(pitchClass, key);
+  const raised = isTritone ? raisedFourth(firstPosition, pitchClass) : undefined;
+  const name = raised ?? spell(pitchClass, key);
   const octave = Math.floor((pitch - parseNoteName(name).alteration) / 12) - 1;
   return `${name}${octave}`;
 }
 
-function raisedFourth(
-  tonic: Tonic,
-  pitchClass: ReturnType<typeof toPitchClass>,
-): NoteName | undefined {
+function raisedFourth(tonic: Tonic, pitchClass: PitchClass): NoteName | undefined {
   const name = spellOnStep(pitchClass, parseNoteName(tonic).step + 3);
   return name === undefined || name.length > 2 ? undefined : name;
 }

@@ -42,7 +42,10 @@ export {
 export { type PickEntry, type PickReport, pickReport } from './reports/pick.js';
 export { type PracticeMove, type PracticeReport, practiceReport } from './reports/practice.js';
 export { type RecogniseReport, recogniseReport } from './reports/recognise.js';
+export { type RetuneReport, type RetuneStep, retuneReport } from './reports/retune.js';
+export { type ScaleEntry, type ScaleReport, scaleReport } from './reports/scale.js';
 export { type ScoreReport, scoreReport } from './reports/score.js';
+export { type SetEntry, type SetReport, setReport } from './reports/set.js';
 export {
   type TargetBar,
   type TargetChord,
@@ -53,3 +56,4 @@ export {
   type TargetWarning,
   targetReport,
 } from './reports/target.js';
+export { type TuningEntry, type TuningsReport, tuningsReport } from './reports/tunings.js';

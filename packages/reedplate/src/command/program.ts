@@ -7,8 +7,12 @@ import { addPath } from '../commands/path.js';
 import { addPick } from '../commands/pick.js';
 import { addPractice } from '../commands/practice.js';
 import { addRecognise } from '../commands/recognise.js';
+import { addRetune } from '../commands/retune.js';
+import { addScale } from '../commands/scale.js';
 import { addScore } from '../commands/score.js';
+import { addSet } from '../commands/set.js';
 import { addTarget } from '../commands/target.js';
+import { addTunings } from '../commands/tunings.js';
 import type { Terminal } from './terminal.js';
 import { version } from './version.js';
 
@@ -23,6 +27,10 @@ const VERBS = [
   addScore,
   addPath,
   addFit,
+  addScale,
+  addSet,
+  addTunings,
+  addRetune,
 ] as const;
 
 /** The `reedplate` command with all its verbs, writing to `terminal` and never ending the process. */

@@ -1,38 +1,70 @@
-import { parseKey, ReedplateError } from '@reedplate/pitch';
-import { songKeyOf } from '@reedplate/position';
+import {
+  type Breath,
+  type Harp,
+  makeHarp,
+  REGISTERS,
+  type Register,
+  type Technique,
+} from '@reedplate/layout';
+import { type KeyName, parseKey, ReedplateError } from '@reedplate/pitch';
+import { positionByNumber, positionOf, songKeyOf } from '@reedplate/position';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
-import {
-  type HarpWords,
-  readHarp,
-  readWholeNumber,
-  withHarpOptions,
-  withJson,
-} from '../command/options.js';
+import { readWholeNumber, withJson } from '../command/options.js';
 import { type Paint, printReport } from '../command/print.js';
+import { readTuningWord } from '../command/read-tuning.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
 import { type MapHole, type MapReport, mapReport } from '../reports/map.js';
 import { sayHarp } from './say-harp.js';
 
-interface MapWords extends HarpWords {
+interface MapWords {
+  readonly harp?: string;
+  readonly tuning: string;
+  readonly register: string;
   readonly key?: string;
   readonly position?: string;
+  readonly valved: boolean;
   readonly json: boolean;
 }
 
 /** Adds `reedplate map`. */
 export function addMap(program: Command, terminal: Terminal): void {
-  withJson(withHarpOptions(program.command('map')))
+  withJson(program.command('map'))
     .description('every hole of a harp: natural notes, bends, overbends, and their degrees')
+    .option('--harp <key>', 'key printed on the harp; without it that of --key')
+    .option('--tuning <tuning>', 'tuning of the harp: an id or a JSON file', 'standard')
+    .option('--register <register>', `register of the harp: ${REGISTERS.join(', ')}`, 'standard')
     .option('--key <key>', 'key of the song, for the degrees')
     .option('--position <number>', 'position the song is played in, 1 to 12, instead of --key')
-    .addHelpText('after', examples('reedplate map --harp C', 'reedplate map --harp A --position 2'))
+    .option('--valved', 'the harp is half-valved', false)
+    .addHelpText(
+      'after',
+      examples(
+        'reedplate map --harp C',
+        'reedplate map --harp A --position 2',
+        'reedplate map --tuning natural-minor --key Am',
+      ),
+    )
     .action((words: MapWords) => {
-      const harp = readHarp(words);
+      const harp = mappedHarp(words, terminal);
       const key = songKey(words, harp);
-      printReport(mapReport(harp, key && { key }), words, terminal, showMap);
+      const { valved } = words;
+      printReport(mapReport(harp, { valved, ...(key && { key }) }), words, terminal, showMap);
     });
+}
+
+/** The harp that is asked for; where only a song's key is given, the harp labelled by its tonic. */
+function mappedHarp({ harp, tuning, register, key }: MapWords, terminal: Terminal): Harp {
+  const label = harp ?? (key === undefined ? undefined : parseKey(key).tonic);
+  if (label === undefined) {
+    throw new ReedplateError({ code: 'USAGE', value: 'map', expected: '--harp or --key' });
+  }
+  return makeHarp(label, {
+    tuning: readTuningWord(tuning, terminal),
+    // A wrong register is refused by makeHarp.
+    register: register as Register,
+  });
 }
 
 function songKey({ key, position }: MapWords, harp: MapReport['harp']) {
@@ -55,7 +87,8 @@ function showMap({ harp, key, holes }: MapReport, paint: Paint): readonly string
     ['hole', ...holes.map(({ hole }) => `${hole}`)],
     ...rows,
   ]);
-  const title = key === null ? sayHarp(harp) : `${sayHarp(harp)}, song in ${key}`;
+  const title =
+    key === null ? sayHarp(harp) : `${sayHarp(harp)}, song in ${key}: ${sayPosition(harp, key)}`;
   const remark = `' a semitone of bend, o an overbend; ${key === null ? 'give --key or --position for degrees' : 'degree of the song after each note'}`;
   return [
     paint('heading', title),
@@ -67,36 +100,48 @@ function showMap({ harp, key, holes }: MapReport, paint: Paint): readonly string
   ];
 }
 
-/** Blow above draw, as a player holds the harp: each breath's bends and overbend outside it. */
-const ROWS = [
-  { label: 'overblow', breath: 'blow', technique: 'overblow', depth: 1 },
-  ...[4, 3, 2, 1].map((depth) => ({
-    label: `blow ${"'".repeat(depth)}`,
-    breath: 'blow',
-    technique: 'bend',
-    depth,
-  })),
-  { label: 'blow', breath: 'blow', technique: 'natural', depth: 0 },
-  { label: 'draw', breath: 'draw', technique: 'natural', depth: 0 },
-  ...[1, 2, 3, 4].map((depth) => ({
-    label: `draw ${"'".repeat(depth)}`,
-    breath: 'draw',
-    technique: 'bend',
-    depth,
-  })),
-  { label: 'overdraw', breath: 'draw', technique: 'overdraw', depth: 1 },
-] as const;
+interface Row {
+  readonly label: string;
+  readonly breath: Breath;
+  readonly technique: Technique;
+  readonly depth: number;
+}
 
+function sayPosition(harp: MapReport['harp'], key: KeyName): string {
+  return `${positionByNumber(positionOf(harp, key)).ordinal} position`;
+}
+
+/** Blow above draw, as a player holds the harp: each breath's bends and overbend outside it. */
 function rowsOf(holes: readonly MapHole[]): readonly (readonly string[])[] {
-  return ROWS.map(({ label, ...wanted }) => [
-    label,
-    ...holes.map(({ soundings }) => {
-      const found = soundings.find(
-        ({ breath, technique, depth }) =>
-          breath === wanted.breath && technique === wanted.technique && depth === wanted.depth,
-      );
-      if (found === undefined) return '';
-      return found.degree === undefined ? found.note : `${found.note} ${found.degree}`;
+  const rows = [...outward('blow', holes).reverse(), ...outward('draw', holes)];
+  return rows
+    .map(({ label, ...wanted }) => [label, ...holes.map((hole) => cellOf(hole, wanted))])
+    .filter(([, ...cells]) => cells.some((cell) => cell !== ''));
+}
+
+/** The rows of a breath from its natural notes outward. */
+function outward(breath: Breath, holes: readonly MapHole[]): Row[] {
+  const depths = holes.flatMap(({ soundings }) => soundings.map(({ depth }) => depth));
+  const steps = Array.from({ length: Math.max(...depths) }, (_, index) => index + 1);
+  const overbend = breath === 'blow' ? 'overblow' : 'overdraw';
+  const marks = (depth: number): string => "'".repeat(depth);
+  return [
+    { label: breath, breath, technique: 'natural', depth: 0 },
+    ...steps.map((depth): Row => {
+      return { label: `${breath} ${marks(depth)}`, breath, technique: 'bend', depth };
     }),
-  ]).filter(([, ...cells]) => cells.some((cell) => cell !== ''));
+    ...steps.map((depth): Row => {
+      return { label: `${breath} valved ${marks(depth)}`, breath, technique: 'valved-bend', depth };
+    }),
+    { label: overbend, breath, technique: overbend, depth: 1 },
+  ];
+}
+
+function cellOf({ soundings }: MapHole, { breath, technique, depth }: Omit<Row, 'label'>): string {
+  const found = soundings.find(
+    (sounding) =>
+      sounding.breath === breath && sounding.technique === technique && sounding.depth === depth,
+  );
+  if (found === undefined) return '';
+  return found.degree === undefined ? found.note : `${found.note} ${found.degree}`;
 }

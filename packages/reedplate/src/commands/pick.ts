@@ -1,14 +1,21 @@
 import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import { readLine } from '@reedplate/line';
+import type { PickOptions } from '@reedplate/position';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
 import { type ChartWords, readChart, withChartOptions, withJson } from '../command/options.js';
+import { readList } from '../command/player-options.js';
 import { type Paint, printReport } from '../command/print.js';
+import { readTuningWord } from '../command/read-tuning.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
 import { type PickEntry, type PickReport, pickReport } from '../reports/pick.js';
 import { sayHarp } from './say-harp.js';
 
 interface PickWords extends ChartWords {
+  readonly own?: string;
+  readonly tuning: string;
+  readonly line?: string;
   readonly level: string;
   readonly scale: string;
   readonly json: boolean;
@@ -22,12 +29,30 @@ export function addPick(program: Command, terminal: Terminal): void {
     .description('which harp to pick up for a song, by position, with the reason')
     .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
     .option('--scale <scale>', 'scale played over the song', 'blues')
-    .addHelpText('after', examples('reedplate pick --key G'))
+    .option('--own <harps>', 'harps owned, apart by commas: "C, low F, Am natural-minor"')
+    .option('--tuning <tuning>', 'tuning of the twelve harps, without --own', 'standard')
+    .option('--line <file>', 'file of a line that must be playable, as JSON')
+    .addHelpText(
+      'after',
+      examples('reedplate pick --key G', 'reedplate pick --key A --own C,D,A --level natural'),
+    )
     .action((words: PickWords) => {
-      const { level, scale } = words;
-      const options = { chart: readChart(words, terminal), level: level as TechniqueLevel, scale };
-      printReport(pickReport(words.key, options), words, terminal, showPicks);
+      const report = pickReport(words.key, pickOptions(words, terminal));
+      printReport(report, words, terminal, showPicks);
     });
+}
+
+function pickOptions(words: PickWords, terminal: Terminal): PickOptions {
+  const { level, scale, own, tuning, line } = words;
+  return {
+    chart: readChart(words, terminal),
+    // A wrong level is refused by pickHarps.
+    level: level as TechniqueLevel,
+    scale,
+    tuning: readTuningWord(tuning, terminal),
+    ...(own === undefined ? {} : { own: readList(own) }),
+    ...(line === undefined ? {} : { line: readLine(terminal.readText(line)) }),
+  };
 }
 
 function showPicks({ key, picks }: PickReport, paint: Paint): readonly string[] {

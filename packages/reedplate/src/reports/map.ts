@@ -1,4 +1,11 @@
-import { type Breath, type Harp, type Hole, soundings, type Technique } from '@reedplate/layout';
+import {
+  type Breath,
+  type Harp,
+  type Hole,
+  nameOnHarp,
+  soundings,
+  type Technique,
+} from '@reedplate/layout';
 import {
   degreeAbove,
   frequency,
@@ -6,7 +13,6 @@ import {
   type KeyName,
   type NoteNameWithOctave,
   noteNameWithOctave,
-  parseKey,
   type ScaleDegree,
   toPitchClass,
 } from '@reedplate/pitch';
@@ -48,6 +54,8 @@ export interface MapReport {
 export interface MapOptions {
   /** Key of the song; default none, and then no degrees are given. */
   readonly key?: Key;
+  /** Whether the harp is half-valved; default false. */
+  readonly valved?: boolean;
 }
 
 /**
@@ -62,9 +70,9 @@ export interface MapOptions {
  * holes[1]?.soundings[1]?.degree; // => '1'
  * ```
  */
-export function mapReport(harp: Harp, { key }: MapOptions = {}): MapReport {
-  const spelling = key ?? parseKey(harp.key);
-  const all = soundings(harp, { level: 'overbends' });
+export function mapReport(harp: Harp, options: MapOptions = {}): MapReport {
+  const { key, valved = false } = options;
+  const all = soundings(harp, { level: 'overbends', valved });
   return {
     harp,
     key: key?.name ?? null,
@@ -79,7 +87,7 @@ export function mapReport(harp: Harp, { key }: MapOptions = {}): MapReport {
           depth: how.depth,
           tab: formatSounding(how),
           pitch,
-          note: noteNameWithOctave(pitch, { key: spelling }),
+          note: key ? noteNameWithOctave(pitch, { key }) : nameOnHarp(harp, pitch),
           frequency: Math.round(frequency(pitch) * 1000) / 1000,
           ...(key && { degree: degreeAbove(toPitchClass(pitch), key.pitchClass) }),
         })),

@@ -4,6 +4,7 @@ import {
   type ChordFit,
   type HarpPick,
   type KeyLike,
+  type LineFit,
   type PickOptions,
   type PositionNumber,
   pickHarps,
@@ -23,6 +24,8 @@ export interface PickEntry {
   readonly reasons: readonly string[];
   readonly chords: readonly ChordFit[];
   readonly scale: ScaleFit;
+  /** Present where a line was given. */
+  readonly line?: LineFit;
 }
 
 /** What `reedplate pick --json` prints. */
@@ -50,16 +53,27 @@ export function pickReport(songKey: KeyLike, options: PickOptions = {}): PickRep
   return { key: key.name, picks: pickHarps(key, options).map(describePick) };
 }
 
-function describePick({ harp, position, weight, chords, scale }: HarpPick): PickEntry {
+function describePick({ harp, position, weight, chords, scale, line }: HarpPick): PickEntry {
   return {
     harp,
     position,
     positionName: positionByNumber(position).tradeName ?? '',
     weight: Math.round(weight * 1000) / 1000,
-    reasons: [sayWhole(chords), sayTones(chords), sayScale(scale)].flat(),
+    reasons: [sayLine(line), sayWhole(chords), sayTones(chords), sayScale(scale)].flat(),
     chords,
     scale,
+    ...(line === undefined ? {} : { line }),
   };
+}
+
+function sayLine(line: LineFit | undefined): readonly string[] {
+  if (line === undefined) return [];
+  const { natural, bent, overbent, missing, octaves } = line;
+  const percent = (share: number): string => `${Math.round(share * 100)} %`;
+  const moved =
+    octaves === 0 ? '' : `, ${Math.abs(octaves)} octaves ${octaves > 0 ? 'up' : 'down'}`;
+  const shares = `${percent(natural)} natural, ${percent(bent)} bent, ${percent(overbent)} overbent`;
+  return [`the line${moved}: ${shares}, ${percent(missing)} missing`];
 }
 
 function sayWhole(chords: readonly ChordFit[]): readonly string[] {

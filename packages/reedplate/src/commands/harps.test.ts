@@ -1,0 +1,204 @@
+import { makeTuning, TUNINGS } from '@reedplate/layout';
+import { makeLine } from '@reedplate/line';
+import { midi } from '@reedplate/pitch';
+import { describe, expect, test } from 'vitest';
+import { runWords } from '../command/run-words.fixture.js';
+
+const OWN_TUNING = JSON.stringify(makeTuning({ id: 'two-holes', blow: 'C4 E4', draw: 'D4 G4' }));
+const withFile = (text: string) => ({ readText: () => text });
+const read = (...words: readonly string[]) => runWords(words);
+
+function readJson(...words: readonly string[]) {
+  const { out, err, code } = read(...words, '--json');
+  expect([err, code]).toEqual(['', 0]);
+  return JSON.parse(out);
+}
+
+describe('reedplate map', () => {
+  test('map without --harp takes the harp labelled by the key', () => {
+    const { harp, key } = readJson('map', '--tuning', 'natural-minor', '--key', 'Am');
+    expect(harp).toMatchObject({ tuning: 'natural-minor', key: 'Am', firstPosition: 'D' });
+    expect(key).toBe('Am');
+  });
+
+  test('map spells a raised fifth draw reed as a sharp', () => {
+    const { out } = read('map', '--harp', 'C', '--tuning', 'raised-fifth-draw');
+    expect(out).toMatch(/\ndraw +D4 +G4 +B4 +D5 +F#5 /u);
+  });
+
+  test('map shows every bend, however deep, and only rows that have a note', () => {
+    const { out } = read('map', '--harp', 'C', '--tuning', 'extended-top-twelve');
+    expect(out).toMatch(/\nblow '''' .*C7 +Eb7\n/u);
+    expect(out).not.toContain("draw ''''");
+    expect(out).not.toContain('valved');
+  });
+
+  test('map --valved shows valved bends in place of overbends', () => {
+    const { out } = read('map', '--harp', 'C', '--valved');
+    expect(out).toMatch(/\nblow valved ' +B3 +Eb4 /u);
+    expect(out).toMatch(/\ndraw valved '' +A5 /u);
+    expect(out).not.toMatch(/^over(?:blow|draw)/mu);
+  });
+
+  test('map reads a tuning of one’s own from a file', () => {
+    const words = ['map', '--harp', 'D', '--tuning', 'mine.json'];
+    const { out, code } = runWords(words, withFile(OWN_TUNING));
+    expect(code).toBe(0);
+    expect(out).toMatch(/^D harp \(two-holes\)\n/u);
+    expect(out).toMatch(/\nblow +D4 +F#4\n/u);
+  });
+});
+
+describe('reedplate pick', () => {
+  test('pick --own ranks the harps owned and no others', () => {
+    const { picks } = readJson('pick', '--key', 'A', '--own', 'C, D, A', '--level', 'bends');
+    expect(picks.map(({ harp }: { harp: { key: string } }) => harp.key)).toEqual(['D', 'A', 'C']);
+  });
+
+  test('pick --tuning ranks twelve harps of that tuning', () => {
+    const { picks } = readJson('pick', '--key', 'Am', '--tuning', 'natural-minor');
+    expect(picks).toHaveLength(12);
+    expect(picks[0]).toMatchObject({ position: 2, harp: { key: 'Am' } });
+  });
+
+  test('pick --line says how much of the line each harp has', () => {
+    const line = makeLine([
+      { start: 0, duration: 960, pitch: midi('G3') },
+      { start: 960, duration: 960, pitch: midi('Bb3') },
+    ]);
+    const words = ['pick', '--key', 'G', '--own', 'C', '--line', 'line.json'];
+    const { out } = runWords(words, withFile(JSON.stringify(line)));
+    expect(out).toContain('the line, 1 octaves up: 50 % natural, 50 % bent');
+  });
+});
+
+describe('reedplate tunings', () => {
+  test('tunings lists the catalogue, one a line', () => {
+    const lines = read('tunings').out.trimEnd().split('\n');
+    expect(lines).toHaveLength(TUNINGS.length + 1);
+    for (const [index, { id }] of TUNINGS.entries()) expect(lines[index + 1]).toContain(`${id} `);
+  });
+
+  test('tunings of some shows their reeds, label, use and source', () => {
+    const { out } = read('tunings', 'natural-minor', 'solo-twelve');
+    expect(out).toMatch(/\nblow +C4 +Eb4 +G4 /u);
+    expect(out).toContain('labelled Gm, which is its 2nd-position key');
+    expect(out).toContain('source: Wikipedia, "Solo tuning"');
+  });
+
+  test('tunings --json gives every tuning with its reeds by name', () => {
+    const { tunings } = readJson('tunings');
+    expect(tunings).toHaveLength(TUNINGS.length);
+    for (const { holes, blow, draw } of tunings) {
+      expect([blow.length, draw.length]).toEqual([holes, holes]);
+    }
+  });
+
+  test('tunings reads a file', () => {
+    const { out } = runWords(['tunings', './mine.json'], withFile(OWN_TUNING));
+    expect(out).toMatch(/^two-holes: two-holes\n/u);
+  });
+});
+
+describe('reedplate retune', () => {
+  test('retune lists the reeds that change, with cents, and the cautions once', () => {
+    const { out } = read(
+      'retune',
+      '--from',
+      'standard',
+      '--to',
+      'raised-third-blow',
+      '--harp',
+      'D',
+    );
+    expect(out).toMatch(/^from D harp to D harp \(raised-third-blow\)\n/u);
+    expect(out).toMatch(/\n3 +blow +A4 +B4 +\+200 +thin the tip\n19 reeds stay/u);
+    expect(out.match(/lead-free/gu)).toHaveLength(1);
+  });
+
+  test('retune keeps first position: standard C becomes natural minor Gm', () => {
+    const { to, steps } = readJson('retune', '--to', 'natural-minor', '--harp', 'C');
+    expect(to).toMatchObject({ key: 'Gm', firstPosition: 'C' });
+    expect(steps.map(({ cents }: { cents: number }) => cents)).toEqual([
+      -100, -100, -100, -100, -100,
+    ]);
+  });
+
+  test('retune plans a change of temperament, and says where there is nothing to do', () => {
+    const { steps } = readJson('retune', '--to', 'standard', '--to-temperament', 'seven-limit');
+    expect(steps).toContainEqual({
+      hole: 5,
+      breath: 'draw',
+      from: 'F5',
+      to: 'F5',
+      cents: -29.2,
+      remedy: 'file-base',
+    });
+    expect(read('retune', '--to', 'standard').out).toContain('\nnothing to do\n');
+  });
+
+  test('retune marks a reed to be replaced beyond --most', () => {
+    const { out } = read('retune', '--to', 'raised-third-blow', '--most', '150');
+    expect(out).toContain('replace the reed');
+  });
+});
+
+describe('reedplate scale', () => {
+  test('scale shows degrees, tab and a run, with what each level covers', () => {
+    const { out } = read('scale', '--harp', 'C', '--key', 'G');
+    expect(out).toMatch(/^minor blues in G on C harp, position 2\n/u);
+    expect(out).toMatch(/\nb3 +Bb4 +-3'\n/u);
+    expect(out).toMatch(/\nb3 +Bb5 +\?\n/u);
+    expect(out).toMatch(/\nup and down: -2 -3' \+4 -4' -4 -5 /u);
+    expect(out).toContain('100 % with overbends');
+  });
+
+  test('scale --json has the same run', () => {
+    const { run, position } = readJson('scale', '--harp', 'C', '--key', 'G');
+    expect(position).toBe(2);
+    expect(run.slice(0, 4)).toEqual(['-2', "-3'", '+4', "-4'"]);
+  });
+});
+
+describe('reedplate set', () => {
+  test('set changes harps as seldom as it can', () => {
+    const { songs, changes } = readJson('set', 'G', 'C', 'A', '--own', 'C,D,G');
+    expect(songs.map(({ harp }: { harp: string }) => harp)).toEqual(['C', 'C', 'D']);
+    expect(changes).toBe(1);
+    expect(read('set', 'G', 'C', 'A').out).toContain('the harp changes once');
+    expect(read('set', 'G', 'D', 'A', '--least', '1').out).toContain('the harp changes 2 times');
+  });
+});
+
+describe('what is wrong', () => {
+  test.each([
+    [['map'], /expected --harp or --key/u],
+    [['map', '--tuning', 'dorain', '--key', 'G'], /did you mean dorian\?/u],
+    [['tunings', 'standrad'], /did you mean standard\?/u],
+    [['retune'], /required option '--to <tuning>' not specified/u],
+    [['retune', '--to', 'dorian', '--temperament', 'equla'], /did you mean equal\?/u],
+    [['retune', '--to', 'solo-twelve'], /12 .*10 holes/u],
+    [['retune', '--to', 'dorian', '--most', 'all'], /"all" .*cents/u],
+    [['pick', '--key', 'G', '--own', 'C,H'], /"H" is not a key/u],
+    [['pick', '--key', 'G', '--own', 'tiny C'], /"tiny" is not a key|is not a tuning/u],
+    [['scale', '--harp', 'C', '--key', 'G', '--scale', 'bluse'], /did you mean blues\?/u],
+    [['scale', '--harp', 'C', '--key', 'G', '--level', 'al'], /a technique level/u],
+    [['set', 'G', 'H'], /did you mean B\?/u],
+    [['set', 'G', '--least', '2'], /a share/u],
+  ])('%j is refused in one line with exit code 2', (words, message) => {
+    const { code, out, err } = read(...words);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toMatch(message);
+    expect(err).toMatch(/^reedplate: [^\n]+\n$/u);
+  });
+
+  test.each([
+    ['{', /not well-formed JSON \(file mine\.json\)/u],
+    ['{"id":"mine","blow":"C4 E4","draw":"D4 H4"}', /"H4" .*hole 2, breath draw, file mine\.json/u],
+    ['[]', /a tuning as an object/u],
+  ])('a tuning file with %j is refused by name', (text, message) => {
+    const { code, err } = runWords(['tunings', 'mine.json'], withFile(text));
+    expect(code).toBe(2);
+    expect(err).toMatch(message);
+  });
+});

@@ -1,0 +1,58 @@
+import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import type { Command } from 'commander';
+import { examples } from '../command/examples.js';
+import { type HarpWords, readHarp, withHarpOptions, withJson } from '../command/options.js';
+import { type Paint, printReport } from '../command/print.js';
+import { setColumns } from '../command/table.js';
+import type { Terminal } from '../command/terminal.js';
+import { type ScaleReport, scaleReport } from '../reports/scale.js';
+import { sayHarp } from './say-harp.js';
+
+interface ScaleWords extends HarpWords {
+  readonly key: string;
+  readonly scale: string;
+  readonly level: string;
+  readonly json: boolean;
+}
+
+/** Adds `reedplate scale`. */
+export function addScale(program: Command, terminal: Terminal): void {
+  withJson(withHarpOptions(program.command('scale')))
+    .description('where a scale lies on a harp, and a run up and down it')
+    .requiredOption('--key <key>', 'key of the song')
+    .option('--scale <scale>', 'scale by name: blues, major pentatonic, mixolydian …', 'blues')
+    .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
+    .addHelpText(
+      'after',
+      examples(
+        'reedplate scale --harp C --key G',
+        'reedplate scale --harp C --key D --scale dorian',
+      ),
+    )
+    .action((words: ScaleWords) => {
+      // A wrong level is refused by scaleMap.
+      const level = words.level as TechniqueLevel;
+      const report = scaleReport(readHarp(words), words.key, words.scale, { level });
+      printReport(report, words, terminal, showScale);
+    });
+}
+
+function showScale({ harp, key, position, scale, notes, run, levels }: ScaleReport, paint: Paint) {
+  const [head = '', ...body] = setColumns([
+    ['degree', 'note', 'tab'],
+    ...notes.map(({ degree, note, tabs }) => [degree, note, tabs.join('  ') || '?']),
+  ]);
+  const coverage = TECHNIQUE_LEVELS.map(
+    (level) => `${Math.floor(levels[level].coverage * 100)} % with ${level}`,
+  );
+  return [
+    paint('heading', `${scale} in ${key} on ${sayHarp(harp)}, position ${position}`),
+    '',
+    paint('heading', head),
+    ...body,
+    '',
+    `up and down: ${run.join(' ')}`,
+    '',
+    paint('remark', `${coverage.join(', ')}; ? cannot be sounded`),
+  ];
+}

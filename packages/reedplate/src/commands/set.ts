@@ -1,0 +1,57 @@
+import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import type { Command } from 'commander';
+import { examples } from '../command/examples.js';
+import { withJson } from '../command/options.js';
+import { readList, readNumber } from '../command/player-options.js';
+import { type Paint, printReport } from '../command/print.js';
+import { setColumns } from '../command/table.js';
+import type { Terminal } from '../command/terminal.js';
+import { type SetReport, setReport } from '../reports/set.js';
+
+interface SetWords {
+  readonly own?: string;
+  readonly level: string;
+  readonly least: string;
+  readonly json: boolean;
+}
+
+/** Adds `reedplate set`. */
+export function addSet(program: Command, terminal: Terminal): void {
+  withJson(program.command('set'))
+    .argument('<key...>', 'keys of the songs in order')
+    .description('harps for a set of songs, with the fewest changes of harp')
+    .option('--own <harps>', 'harps owned, apart by commas: "C, low F, Am natural-minor"')
+    .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
+    .option(
+      '--least <share>',
+      'how good a harp must be against the best for a song, 0 to 1',
+      '0.85',
+    )
+    .addHelpText('after', examples('reedplate set G C Am D', 'reedplate set G C A --own C,D,G'))
+    .action((keys: readonly string[], words: SetWords) => {
+      const songs = keys.map((key) => ({ key }));
+      const report = setReport(songs, {
+        // A wrong level is refused by planSet.
+        level: words.level as TechniqueLevel,
+        leastShare: readNumber(words.least, 'a share'),
+        ...(words.own === undefined ? {} : { own: readList(words.own) }),
+      });
+      printReport(report, words, terminal, showSet);
+    });
+}
+
+function showSet({ songs, changes }: SetReport, paint: Paint): readonly string[] {
+  const [head = '', ...body] = setColumns([
+    ['song', 'key', 'harp', 'position', 'suits', ''],
+    ...songs.map((song) => [
+      song.title,
+      song.key,
+      song.harp,
+      `${song.position}`,
+      `${Math.round(song.weight * 100)} %`,
+      song.changes ? 'change harp' : '',
+    ]),
+  ]);
+  const times = changes === 1 ? 'once' : `${changes} times`;
+  return [paint('heading', head), ...body, '', `the harp changes ${times}`];
+}

@@ -1,0 +1,68 @@
+import type { Harp, SoundingOptions, TechniqueLevel } from '@reedplate/layout';
+import type { KeyName, NoteNameWithOctave, ScaleDegree } from '@reedplate/pitch';
+import {
+  type KeyLike,
+  type PositionNumber,
+  type ScaleFit,
+  scaleMap,
+  scaleRun,
+} from '@reedplate/position';
+import { formatSounding } from '@reedplate/tab';
+
+/** A note of a scale on a harp, with its tablature. */
+export interface ScaleEntry {
+  readonly degree: ScaleDegree;
+  readonly note: NoteNameWithOctave;
+  /** Every way to sound it in signs, the easiest first; none where it is missing. */
+  readonly tabs: readonly string[];
+}
+
+/** What `reedplate scale --json` prints. */
+export interface ScaleReport {
+  readonly harp: Harp;
+  readonly key: KeyName;
+  readonly position: PositionNumber;
+  readonly scale: string;
+  /** The scale's notes between the lowest and the highest reed, rising. */
+  readonly notes: readonly ScaleEntry[];
+  /** Up from the lowest tonic to the highest and down again, in signs; `?` for a missing note. */
+  readonly run: readonly string[];
+  readonly levels: Readonly<Record<TechniqueLevel, ScaleFit>>;
+}
+
+/**
+ * Where a scale lies on a harp, with a run up and down it as tablature.
+ *
+ * @throws ReedplateError as `scaleMap`
+ * @example
+ * ```ts
+ * import { makeHarp, scaleReport } from 'reedplate';
+ *
+ * const report = scaleReport(makeHarp('C'), 'G', 'minor pentatonic', { level: 'bends' });
+ * report.run.slice(0, 6); // => ['-2', "-3'", '+4', '-4', '-5', '+6']
+ * report.notes[0]; // => { degree: '4', note: 'C4', tabs: ['+1'] }
+ * ```
+ */
+export function scaleReport(
+  harp: Harp,
+  songKey: KeyLike,
+  scale: string,
+  options: SoundingOptions = {},
+): ScaleReport {
+  const { notes, ...map } = scaleMap(harp, songKey, scale, options);
+  return {
+    harp,
+    key: map.key,
+    position: map.position,
+    scale: map.scale,
+    notes: notes.map(({ degree, name, soundings }) => ({
+      degree,
+      note: name,
+      tabs: soundings.map((sounding) => formatSounding(sounding)),
+    })),
+    run: scaleRun(harp, songKey, scale, options).map(({ sounding }) =>
+      sounding === null ? '?' : formatSounding(sounding),
+    ),
+    levels: map.levels,
+  };
+}

@@ -1,0 +1,55 @@
+import { harpName } from '@reedplate/layout';
+import type { KeyName } from '@reedplate/pitch';
+import { parseKey } from '@reedplate/pitch';
+import { type PositionNumber, planSet, type SetOptions, type SetSong } from '@reedplate/position';
+
+/** A song of a set with its harp. */
+export interface SetEntry {
+  readonly title: string;
+  readonly key: KeyName;
+  /** As a player calls it: `low F`, `Am natural-minor`. */
+  readonly harp: string;
+  readonly position: PositionNumber;
+  /** How well it suits, 0 to 1. */
+  readonly weight: number;
+  /** Whether another harp is picked up for it. */
+  readonly changes: boolean;
+}
+
+/** What `reedplate set --json` prints. */
+export interface SetReport {
+  readonly songs: readonly SetEntry[];
+  /** Times the harp changes. */
+  readonly changes: number;
+}
+
+/**
+ * Harps for a set of songs with the fewest changes. A song without a title is called by its place.
+ *
+ * @throws ReedplateError as `planSet`
+ * @example
+ * ```ts
+ * import { setReport } from 'reedplate';
+ *
+ * const { songs, changes } = setReport([{ key: 'G' }, { key: 'C' }, { key: 'A' }]);
+ * songs.map(({ harp, position }) => `${harp} ${position}`); // => ['C 2', 'C 1', 'D 2']
+ * changes; // => 1
+ * ```
+ */
+export function setReport(songs: readonly SetSong[], options: SetOptions = {}): SetReport {
+  const { steps, changes } = planSet(songs, options);
+  return {
+    songs: steps.map(({ index, title = `${index + 1}`, pick, changes: changed }): SetEntry => {
+      const key = songs[index]?.key ?? '';
+      return {
+        title,
+        key: typeof key === 'string' ? parseKey(key).name : key.name,
+        harp: harpName(pick.harp),
+        position: pick.position,
+        weight: Math.round(pick.weight * 1000) / 1000,
+        changes: changed,
+      };
+    }),
+    changes,
+  };
+}
