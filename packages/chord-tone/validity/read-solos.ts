@@ -33,15 +33,18 @@ const BEAT = 960;
 const BEATS_PER_BAR = 4;
 const BAR = BEAT * BEATS_PER_BAR;
 
+/** Where notes are put: on the annotated grid, or where they were played between the beats. */
+export type Timing = 'written' | 'played';
+
 /** Reads annotated solos, one JSON object a line; bars outside the form are left out. */
-export function readSolos(path: string): readonly Solo[] {
+export function readSolos(path: string, timing: Timing = 'written'): readonly Solo[] {
   const rows = readFileSync(path, 'utf8')
     .split('\n')
     .filter((row) => row.trim() !== '');
-  return rows.map((row) => readSolo(JSON.parse(row) as RawSolo));
+  return rows.map((row) => readSolo(JSON.parse(row) as RawSolo, timing));
 }
 
-function readSolo(raw: RawSolo): Solo {
+function readSolo(raw: RawSolo, timing: Timing): Solo {
   const inForm = raw.beats.filter(([, , barOfForm]) => barOfForm !== null);
   const firstBar = Math.min(...inForm.map(([bar]) => bar));
   const bars = Math.max(...inForm.map(([bar]) => bar)) - firstBar + 1;
@@ -51,7 +54,7 @@ function readSolo(raw: RawSolo): Solo {
   }
   return {
     id: raw.id,
-    line: makeLine(readNotes(raw, firstBar, bars), { tempo: raw.bpm }),
+    line: makeLine(readNotes(raw, firstBar, bars, timing), { tempo: raw.bpm }),
     chart: makeChartOfBeats(keyOf(raw.key), fillBeats(chords, bars)),
   };
 }
@@ -61,13 +64,37 @@ function keyOf(text: string): KeyName {
   return parseKey(mode === 'min' ? `${tonic}m` : tonic).name;
 }
 
-function readNotes({ notes }: RawSolo, firstBar: number, bars: number): readonly TimedNote[] {
-  const read = notes.map(([bar, beat, tatum, division, , , , beats, pitch]) => ({
-    start: Math.round((bar - firstBar) * BAR + (beat - 1 + (tatum - 1) / division) * BEAT),
-    duration: Math.max(1, Math.round(beats * BEAT)),
-    pitch,
-  }));
+function readNotes(
+  { notes, beats }: RawSolo,
+  firstBar: number,
+  bars: number,
+  timing: Timing,
+): readonly TimedNote[] {
+  const toTick = tickReader(beats, firstBar);
+  const read = notes.map(([bar, beat, tatum, division, , onset, , length, pitch]) => {
+    const written = (bar - firstBar) * BAR + (beat - 1 + (tatum - 1) / division) * BEAT;
+    return {
+      start: Math.round(timing === 'written' ? written : toTick(onset)),
+      duration: Math.max(1, Math.round(length * BEAT)),
+      pitch,
+    };
+  });
   return read.filter(({ start }) => start >= 0 && start < bars * BAR);
+}
+
+/** Turns seconds into ticks, in proportion between one annotated beat and the next. */
+function tickReader(beats: RawSolo['beats'], firstBar: number): (seconds: number) => number {
+  const places = beats.map(([bar, beat, , seconds]) => ({
+    seconds,
+    tick: (bar - firstBar) * BAR + (beat - 1) * BEAT,
+  }));
+  return (seconds) => {
+    const after = places.findIndex((place) => place.seconds > seconds);
+    const low = places[Math.max(0, (after === -1 ? places.length - 1 : after) - 1)];
+    const high = places[after === -1 ? places.length - 1 : Math.max(1, after)];
+    if (low === undefined || high === undefined) return 0;
+    return low.tick + ((seconds - low.seconds) / (high.seconds - low.seconds)) * BEAT;
+  };
 }
 
 /** The chord of every beat; a beat without one keeps the chord before it. */

@@ -19,7 +19,8 @@ export function scoreChanges(
   grid.changes.forEach((change, index) => {
     const table = grid.tables[change.table];
     if (table === undefined) return;
-    const before = grid.tables[grid.changes[index - 1]?.table ?? -1];
+    // A blues goes round: what comes before its first chord is its last.
+    const before = grid.tables[grid.changes.at(index - 1)?.table ?? -1];
     scores.push(
       scoreChange({ change, table, before, heard: heard[index] as Heard, judged, weights }),
     );
@@ -84,7 +85,7 @@ function scoreChange({ change, table, before, heard, judged, weights }: ChangePa
     index: run < 0 ? null : (judged.runs.index[run] as number),
     class: noteClass,
     landing: noteClass === null ? null : weights.landing[noteClass],
-    shown: isShown(table, before, heard.pitchClasses),
+    shown: noteClass === 'root' || isShown(table, before, heard.pitchClasses),
   });
 }
 

@@ -11,6 +11,10 @@ export interface FeedbackInput {
   readonly suggest: Suggest;
   /** 0.5 to 1. */
   readonly confidence: number;
+  /** How many notes were judged by no chord. */
+  readonly outside: number;
+  /** How many were. */
+  readonly inside: number;
 }
 
 /** Confidence below which the score says that there is little to judge. Design choice. */
@@ -18,13 +22,11 @@ const LITTLE = 0.8;
 
 /** Remarks on a scored line, in the order of time; about the whole line last. */
 export function feedbackOn(input: FeedbackInput): readonly Feedback[] {
-  const { notes, confidence } = input;
+  const { confidence, outside, inside } = input;
   const remarks = [...landingRemarks(input), ...noteRemarks(input)];
   remarks.sort((a, b) => a.bar - b.bar || a.beat - b.beat);
-  const outside = notes.filter((note) => note.class === 'unjudged').length;
   if (outside > 0) remarks.push(remark('NOTES_OUTSIDE_CHART', { count: outside }));
-  if (confidence < LITTLE)
-    remarks.push(remark('LITTLE_TO_JUDGE', { count: notes.length - outside }));
+  if (confidence < LITTLE) remarks.push(remark('LITTLE_TO_JUDGE', { count: inside }));
   return Object.freeze(remarks);
 }
 

@@ -4,10 +4,11 @@ import { type Key, parseKey, ReedplateError } from '@reedplate/pitch';
 import type { Style } from '../styles.js';
 import { type ChordTable, compileChord } from './chord-table.js';
 
-/** A chord that sounds for a time: neighbouring spans of the same chord made one. */
+/** A chord that sounds for a time: neighbouring spans of the same chord made one, within a chorus. */
 export interface Change {
   readonly start: number;
   readonly end: number;
+  readonly chorus: number;
   readonly bar: number;
   readonly beat: number;
   readonly numeral: string | null;
@@ -33,17 +34,17 @@ export function compileChart(chart: Chart, style: Style): ScoringGrid {
   const tables: ChordTable[] = [];
   const known = new Map<string, number>();
   const changes: Change[] = [];
-  for (const { start, end, bar, beat, numeral, chord } of requireSpans(chart)) {
+  for (const { start, end, chorus, bar, beat, numeral, chord } of requireSpans(chart)) {
     let table = chord === null ? -1 : known.get(chord.symbol);
     if (table === undefined && chord !== null) {
       table = tables.push(compileChord(chord, key, style)) - 1;
       known.set(chord.symbol, table);
     }
     const last = changes.at(-1);
-    if (last !== undefined && last.table === table && last.end === start) {
+    if (last?.table === table && last?.end === start && last.chorus === chorus) {
       changes[changes.length - 1] = { ...last, end };
     } else {
-      changes.push({ start, end, bar, beat, numeral, table: table ?? -1 });
+      changes.push({ start, end, chorus, bar, beat, numeral, table: table ?? -1 });
     }
   }
   const end = changes.at(-1)?.end ?? 0;

@@ -9,8 +9,9 @@ import { scoreChanges } from './changes.js';
 import { confidenceOf } from './confidence.js';
 import { feedbackOn } from './feedback.js';
 import { compileChart } from './grid.js';
-import { judgePieces } from './judge.js';
+import { type Judged, judgePieces } from './judge.js';
 import { measureAll } from './measures.js';
+import { CLASS } from './note-class.js';
 import { noteScores } from './notes.js';
 import { cutPieces } from './pieces.js';
 import { joinTies } from './runs.js';
@@ -31,8 +32,9 @@ export interface ScoreOptions extends AlignOptions, SuggestOptions {
  * How well a line follows the changes of a chart: a total, the measures it rests on, every note
  * with its class, every change, every bar, and remarks that say what to play instead.
  *
- * The line's bar 1 is laid on the chart's bar 1. Notes before the chart's first chord or past its
- * end are listed as `unjudged` and count for nothing. Notes of one pitch that touch are one note.
+ * The line's bar 1 is laid on the chart's bar 1. Notes that sound where the chart has no chord are
+ * listed as `unjudged`, notes past its end are left out; neither count, and a remark says how many
+ * there are. Notes of one pitch that touch are one note.
  *
  * @throws ReedplateError `LINE_EMPTY`, `LINE_INVALID` (also for a metre other than the chart's),
  *   `CHART_INVALID`, `OPTION_UNKNOWN`, `NUMBER_RANGE`
@@ -68,7 +70,9 @@ export function scoreLine(line: Line, chart: Chart, options: ScoreOptions = {}):
   const measures = measureAll(judged, changes, grid, swing);
   const chance = chanceFit(judged, grid, weights) ?? weights.typicalChance;
   const notes = noteScores(judged, grid, swing);
-  const confidence = confidenceOf(notes.filter((note) => note.class !== 'unjudged').length);
+  const inside = countJudged(judged);
+  const outside = runs.count - inside;
+  const confidence = confidenceOf(inside);
   const suggest = suggester(options);
   return Object.freeze({
     total: totalOf(measures, chance, weights),
@@ -79,9 +83,21 @@ export function scoreLine(line: Line, chart: Chart, options: ScoreOptions = {}):
     notes,
     changes,
     bars: scoreBars(judged, chart, grid),
-    feedback: feedbackOn({ notes, changes, grid, suggest, confidence }),
+    feedback: feedbackOn({ notes, changes, grid, suggest, confidence, inside, outside }),
     alignment,
   });
+}
+
+/** Struck notes that a chord judged. */
+function countJudged({ pieces, runs, ...judged }: Judged): number {
+  let count = 0;
+  for (let run = 0; run < runs.count; run += 1) {
+    const first = pieces.first[run] as number;
+    if (first < (pieces.first[run + 1] as number) && judged.class[first] !== CLASS.unjudged) {
+      count += 1;
+    }
+  }
+  return count;
 }
 
 function defaultStyle({ key }: Chart): Style {

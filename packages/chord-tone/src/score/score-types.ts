@@ -18,9 +18,9 @@ export interface Measures {
   readonly guideToneShare: number | null;
   /** Of the notes outside the chord, the share that resolves, sooner counting more. */
   readonly resolution: number | null;
-  /** Share of the time played that clashes. */
+  /** Share of the time played that clashes; 0 is best. */
   readonly clashTime: number | null;
-  /** Share of the changes at which the line sounds a tone that the chord before did not have. */
+  /** Share of the changes that the line shows: it lands on the root, or sounds a tone that the chord before did not have. */
   readonly coverage: number | null;
   /** How close the onsets lie to halves, thirds and quarters of the beat: 1 exact, 0 no closer than at random. */
   readonly timing: number | null;
@@ -73,7 +73,7 @@ export interface ChangeScore {
   readonly class: NoteClass | null;
   /** 0 to 1, or null for a rest. */
   readonly landing: number | null;
-  /** Whether a tone new to this chord sounds while it lasts; null where it has none or nothing is played. */
+  /** Whether the line lands on its root, or sounds a tone of it that the chord before did not have; null where it has none or nothing is played. */
   readonly shown: boolean | null;
 }
 

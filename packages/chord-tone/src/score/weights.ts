@@ -86,9 +86,9 @@ export const SCORE_WEIGHTS: ScoreWeights = Object.freeze({
   pushWithin: 0.5,
   landWithin: 1,
   measures: Object.freeze({
-    fit: 1,
-    landing: 0,
-    coverage: 0,
+    fit: 0.9,
+    landing: 0.05,
+    coverage: 0.05,
     chordToneShare: 0,
     guideToneShare: 0,
     resolution: 0,
@@ -97,9 +97,9 @@ export const SCORE_WEIGHTS: ScoreWeights = Object.freeze({
   chanceShare: 0.5,
   typicalChance: 0.6,
   calibration: Object.freeze([
-    Object.freeze({ raw: 0.46, total: 0 }),
+    Object.freeze({ raw: 0.52, total: 0 }),
     Object.freeze({ raw: 0.6, total: 40 }),
-    Object.freeze({ raw: 0.72, total: 80 }),
+    Object.freeze({ raw: 0.715, total: 80 }),
     Object.freeze({ raw: 1, total: 100 }),
   ]),
 });
