@@ -1,6 +1,9 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { makeTuning, TUNINGS } from '@reedplate/layout';
 import { makeLine } from '@reedplate/line';
 import { midi } from '@reedplate/pitch';
+import { Ajv } from 'ajv';
 import { describe, expect, test } from 'vitest';
 import { runWords } from '../command/run-words.fixture.js';
 
@@ -167,6 +170,22 @@ describe('reedplate set', () => {
     expect(changes).toBe(1);
     expect(read('set', 'G', 'C', 'A').out).toContain('the harp changes once');
     expect(read('set', 'G', 'D', 'A', '--least', '1').out).toContain('the harp changes 2 times');
+  });
+});
+
+describe('the JSON of these verbs', () => {
+  test.each([
+    ['tunings', ['tunings']],
+    ['retune', ['retune', '--to', 'natural-minor', '--to-temperament', 'compromise']],
+    ['scale', ['scale', '--harp', 'C', '--key', 'Dm', '--scale', 'dorian']],
+    ['set', ['set', 'G', 'Am', 'Bb']],
+    ['map', ['map', '--tuning', 'solo-twelve', '--key', 'C', '--valved']],
+    ['pick', ['pick', '--key', 'G', '--own', 'C,low F,Gm natural-minor']],
+  ])('%s --json is what schemas/%s.json describes', (name, words) => {
+    const file = fileURLToPath(new URL(`../../schemas/${name}.json`, import.meta.url));
+    const schema = JSON.parse(readFileSync(file, 'utf8'));
+    const isReport = new Ajv({ strict: true, allowUnionTypes: true }).compile(schema);
+    expect(isReport(readJson(...words)), JSON.stringify(isReport.errors)).toBe(true);
   });
 });
 

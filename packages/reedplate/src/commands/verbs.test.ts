@@ -1,0 +1,41 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { Ajv } from 'ajv';
+import { describe, expect, test } from 'vitest';
+import { runWords } from '../command/run-words.fixture.js';
+
+const HERE = fileURLToPath(new URL('.', import.meta.url));
+const TAKE = readFileSync(`${HERE}../../../../examples/first-blues/take.json`, 'utf8');
+const SONG = ['--form', 'quick-change', '--key', 'G'];
+const HARP = ['--harp', 'C'];
+
+/** What each verb is typed with; its print is kept in `golden/`, rewritten by `vitest -u`. */
+const TYPED: Readonly<Record<string, readonly string[]>> = {
+  pick: ['pick', '--key', 'G'],
+  map: ['map', ...HARP, '--position', '2'],
+  chart: ['chart', ...SONG],
+  target: ['target', ...SONG, ...HARP],
+  practice: ['practice', ...SONG, ...HARP, '--kind', 'chords'],
+  score: ['score', 'take.json', ...SONG, ...HARP],
+};
+
+const run = (words: readonly string[]) => runWords(words, { readText: () => TAKE });
+
+describe.each(Object.entries(TYPED))('reedplate %s', (verb, words) => {
+  test('prints what its golden file holds', async () => {
+    const { code, out, err } = run(words);
+    expect([code, err]).toEqual([0, '']);
+    await expect(out).toMatchFileSnapshot(`${HERE}golden/${verb}.txt`);
+  });
+
+  test('with --json prints a report that its published schema accepts, and nothing less', () => {
+    const schema = JSON.parse(readFileSync(`${HERE}../../schemas/${verb}.json`, 'utf8'));
+    const accepts = new Ajv({ strict: true, allowUnionTypes: true }).compile(schema);
+    const report = JSON.parse(run([...words, '--json']).out);
+    expect(accepts(report), JSON.stringify(accepts.errors)).toBe(true);
+    for (const field of Object.keys(report)) {
+      const { [field]: _, ...less } = report;
+      expect(accepts(less), `without ${field}`).toBe(false);
+    }
+  });
+});
