@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { type WorkspacePackage, workspacePackages } from './lib/packages.mjs';
 import { packageFacts } from './manifests/facts.js';
+import { packageNameOf } from './manifests/import-rules.js';
 
 // Writes each package's THIRD-PARTY-LICENSES.md; with --check only compares, and fails if one is stale.
 // What a package takes in: dev dependencies that its source imports, and so bundles, and the data below.
@@ -11,7 +12,9 @@ const DATA_OF: ReadonlyMap<string, readonly string[]> = new Map([['pitch', ['ton
 
 function takenIn(found: WorkspacePackage): readonly string[] {
   const { sources } = packageFacts(found);
-  const imported = sources.filter(({ isTest }) => !isTest).flatMap(({ imports }) => imports);
+  const imported = sources
+    .filter(({ isTest }) => !isTest)
+    .flatMap(({ imports }) => imports.map(packageNameOf));
   const names = Object.keys(found.manifest.devDependencies ?? {});
   const asData = DATA_OF.get(found.dir) ?? [];
   return names.filter((name) => imported.includes(name) || asData.includes(name)).sort();

@@ -19,7 +19,8 @@ const importsOf = ({ sources }: PackageFacts): readonly Import[] =>
     imports.map((specifier) => ({ file, isTest, specifier, name: packageNameOf(specifier) })),
   );
 
-function packageNameOf(specifier: string): string {
+/** The package imported from: `@scope/name` of `@scope/name/path`. */
+export function packageNameOf(specifier: string): string {
   return specifier.split('/', specifier.startsWith('@') ? 2 : 1).join('/');
 }
 

@@ -6,6 +6,7 @@ import {
   soundingsAt,
   soundingsOfPitch,
 } from '@reedplate/layout';
+import { HIGHEST_MIDI, LOWEST_MIDI } from '@reedplate/pitch';
 
 /** What sounds at once, from the low end: one for a note, several of the same breath for a chord. */
 export type Grip = readonly [Sounding, ...Sounding[]];
@@ -37,6 +38,8 @@ export function choicesOf(
 ): readonly Choice[] {
   const [pitch] = pitches;
   if (pitches.length === 1 && pitch !== undefined) {
+    // A line moved far is asked about pitches that no harp and no MIDI number has.
+    if (pitch < LOWEST_MIDI || pitch > HIGHEST_MIDI) return [];
     return soundingsOfPitch(harp, pitch, options).map((sounding) => makeChoice([sounding]));
   }
   return BREATHS.flatMap((breath) => gripsOf(harp, pitches, breath).map(makeChoice));

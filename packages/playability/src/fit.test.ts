@@ -156,6 +156,12 @@ describe('fit', () => {
     });
   });
 
+  test('fit of a line moved past all pitches plays nothing of it', () => {
+    const chord = makeLine([at(60, 0), { ...at(64, 0) }, at(62, 1)]);
+    const [only] = rankHarps(chord, [makeHarp('C')], { transpositions: [-127] }).harps;
+    expect(only).toMatchObject({ missing: 2, playableShare: 0 });
+  });
+
   test('fit with no harp ranks none', () => {
     expect(rankHarps(makeLine([at(60, 0)]), [])).toMatchObject({
       harps: [],

@@ -33,7 +33,31 @@ export {
   type WeightEffect,
 } from './sensitivity.js';
 export type { TermEfforts } from './step-terms.js';
+// Studies
+export {
+  readStudyTune,
+  type StudyCell,
+  type StudyFailure,
+  type StudyResult,
+  type StudyTune,
+  studyTune,
+} from './study.js';
+export { makeStudySetup, type StudySetup, type StudySpec } from './study-setup.js';
+export {
+  type CellSummary,
+  type Interval,
+  type SummaryOptions,
+  summariseStudy,
+} from './study-summary.js';
 export { EFFORT_TERMS, type EffortTerm } from './terms.js';
+// Tuning design
+export {
+  type CorpusCost,
+  type TuningChange,
+  type TuningChanges,
+  type TuningChangesOptions,
+  tuningChanges,
+} from './tuning-changes.js';
 export {
   type Ground,
   WEIGHT_IDS,

@@ -1,0 +1,132 @@
+import { editTuning, makeHarp, tuningById } from '@reedplate/layout';
+import { type Line, makeLine } from '@reedplate/line';
+import { midi } from '@reedplate/pitch';
+import fc from 'fast-check';
+import { describe, expect, test, vi } from 'vitest';
+import { melodies, models } from './arbitraries.fixture.js';
+import { everyWay } from './brute-force.fixture.js';
+import { effortModelById, fit as rankHarps, type TuningChange, tuningChanges } from './index.js';
+
+vi.setConfig({ testTimeout: 60_000 });
+
+function melody(notes: string): Line {
+  return makeLine(
+    notes.split(' ').map((name, at) => ({ start: at * 480, duration: 480, pitch: midi(name) })),
+  );
+}
+
+const sayEdits = ({ edits }: TuningChange) =>
+  edits
+    .map(({ hole, breath, by }) => `${hole} ${breath} ${by > 0 ? 'up' : 'down'} ${Math.abs(by)}`)
+    .join(', ');
+
+describe('tuningChanges', () => {
+  test('tuningChanges lists every change of one reed once, and with two reeds every pair', () => {
+    const corpus = [melody('C4 E4 G4')];
+    const single = tuningChanges(corpus, 'standard');
+    expect(single.changes).toHaveLength(20 * 4);
+    const pairs = tuningChanges(corpus, 'standard', { reeds: 2, within: 1 });
+    expect(pairs.changes).toHaveLength(40 + ((20 * 19) / 2) * 4);
+    expect(new Set(pairs.changes.map(sayEdits)).size).toBe(pairs.changes.length);
+    for (const { edits } of pairs.changes) {
+      expect(new Set(edits.map(({ hole, breath }) => `${hole} ${breath}`)).size).toBe(edits.length);
+    }
+  });
+
+  test('tuningChanges gives each change the least cost over the whole corpus, by listing every way', () => {
+    const small = fc.array(melodies(fc.integer({ min: 60, max: 72 }), { maxLength: 4 }), {
+      minLength: 1,
+      maxLength: 3,
+    });
+    const missingCost = 7;
+    fc.assert(
+      fc.property(small, models, (corpus, model) => {
+        const found = tuningChanges(corpus, 'standard', {
+          model,
+          level: 'bends',
+          within: 1,
+          missingCost,
+          transpositions: [0, 2],
+        });
+        const ranked = found.changes.filter((_, at) => at % 9 === 0);
+        for (const { edits, cost, missing, effort } of ranked) {
+          const harp = makeHarp('C', { tuning: editTuning('standard', edits, { id: 'x' }) });
+          const costs = corpus.map((line) => {
+            const tries = rankHarps(line, [harp], {
+              model,
+              level: 'bends',
+              transpositions: [0, 2],
+            }).harps;
+            return Math.min(...tries.map((one) => one.effort + missingCost * one.missing));
+          });
+          expect(cost).toBeCloseTo(
+            costs.reduce((sum, one) => sum + one, 0),
+            6,
+          );
+          expect(cost).toBeCloseTo(effort + missingCost * missing, 6);
+        }
+        const order = found.changes.map(({ cost }) => cost);
+        expect(order).toEqual([...order].sort((a, b) => a - b));
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  test('tuningChanges: the cost of the tuning unchanged is that of all ways on it', () => {
+    const line = melody('C4 E4 G4 A4 G4');
+    const { unchanged } = tuningChanges([line, line], 'standard', { level: 'bends' });
+    const [cheapest] = everyWay(line, makeHarp('C'), effortModelById('intermediate'), {
+      level: 'bends',
+    });
+    expect(unchanged).toMatchObject({ missing: 0, effort: (2 * (cheapest?.total ?? NaN)) / 1000 });
+  });
+
+  // What the tunings were made for: common practice, no source.
+  test('tuningChanges finds the raised fifth draw reed for major tunes in second position', () => {
+    const corpus = [
+      melody('G5 F#5 E5 D5 E5 F#5 G5'),
+      melody('D5 E5 F#5 G5 A5 G5 F#5 E5 D5 C5 B4 G4'),
+    ];
+    const { changes } = tuningChanges(corpus, 'standard', { level: 'overbends' });
+    expect(sayEdits(changes[0] as TuningChange)).toBe('5 draw up 1');
+    expect(changes[0]?.saved).toBeGreaterThan(0);
+  });
+
+  test('tuningChanges finds the raised third blow reed for tunes in first position over the low end', () => {
+    const corpus = [
+      melody('C4 D4 E4 G4 A4 C5 A4 G4 E4 D4 C4'),
+      melody('C5 B4 A4 G4 A4 B4 C5 A4 E4'),
+    ];
+    const { changes } = tuningChanges(corpus, 'standard', { level: 'bends' });
+    expect(sayEdits(changes[0] as TuningChange)).toBe('3 blow up 2');
+  });
+
+  test('tuningChanges puts what makes things worse last, with a saving below 0', () => {
+    const { changes } = tuningChanges([melody('C4 E4 G4')], 'standard', { level: 'natural' });
+    expect(changes.at(-1)?.saved).toBeLessThan(0);
+    expect(changes.at(-1)?.missing).toBe(1);
+  });
+
+  test('tuningChanges begins with any tuning', () => {
+    const own = editTuning(tuningById('dorian'), ['1 blow up 1'], { id: 'own' });
+    expect(tuningChanges([melody('D4 F4')], own).tuning).toBe('own');
+  });
+
+  test.each([
+    [[], {}, 'LINE_EMPTY'],
+    [[melody('C4'), makeLine([])], {}, 'LINE_EMPTY'],
+    [[melody('C4')], { reeds: 3 }, 'NUMBER_RANGE'],
+    [[melody('C4')], { within: 0 }, 'NUMBER_RANGE'],
+    [[melody('C4')], { missingCost: 0 }, 'NUMBER_RANGE'],
+  ])('tuningChanges refuses %j with %j', (corpus, options, code) => {
+    expect(() => tuningChanges(corpus, 'standard', options as object)).toThrow(
+      expect.objectContaining({ code }),
+    );
+  });
+
+  test('tuningChanges says which line of the corpus is empty', () => {
+    expect(() => tuningChanges([melody('C4'), makeLine([])], 'standard')).toThrow(
+      expect.objectContaining({ where: { index: 1 } }),
+    );
+  });
+});
