@@ -32,6 +32,9 @@ const MARKS = [
   { mark: [0xef, 0xbb, 0xbf], encoding: 'utf-8' },
   { mark: [0xff, 0xfe], encoding: 'utf-16le' },
   { mark: [0xfe, 0xff], encoding: 'utf-16be' },
+  // XML in UTF-16 without a mark is known by its first sign.
+  { mark: [0x3c, 0x00], encoding: 'utf-16le' },
+  { mark: [0x00, 0x3c], encoding: 'utf-16be' },
 ] as const;
 
 /** The input itself, if it is no larger than what is read. */

@@ -13,6 +13,9 @@ export { type FeelOptions, layFeel, liftFeel } from './feel.js';
 export { HARMONICA_PROGRAM } from './midi/find-melody.js';
 export { type ReadMidiOptions, readMidi } from './midi/read-midi.js';
 export { type WriteMidiOptions, writeMidi } from './midi/write-midi.js';
+// MusicXML
+export { readMusicXml } from './musicxml/read-musicxml.js';
+export { type WriteScoreOptions, writeMusicXml } from './musicxml/write-musicxml.js';
 // What readers give and writers take
 export type { Part, Piece, Sheet } from './piece.js';
 export type { ReadScoreOptions } from './score/assemble-piece.js';

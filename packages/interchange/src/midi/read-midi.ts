@@ -1,5 +1,6 @@
 import { lineEnd, makeLine } from '@reedplate/line';
-import { deepFreeze, ReedplateError } from '@reedplate/pitch';
+import { deepFreeze } from '@reedplate/pitch';
+import { choosePart } from '../choose-part.js';
 import type { Part, Piece } from '../piece.js';
 import { chartOfMarks } from '../score/chart-of-marks.js';
 import type { ChordMark } from '../score/lay-measures.js';
@@ -66,7 +67,7 @@ export function readMidi(input: Uint8Array, options: ReadMidiOptions = {}): Piec
     warnings,
   );
   return deepFreeze({
-    line: choosePart(parts, options.part)?.line ?? makeLine([], lineOptions),
+    line: choosePart(parts, options.part, findMelody)?.line ?? makeLine([], lineOptions),
     ...(head.key === undefined ? {} : { key: head.key }),
     ...(chart === undefined ? {} : { chart }),
     parts,
@@ -95,19 +96,6 @@ function toPart({ name, program, channel, notes }: ChannelNotes, options: object
     ...(isPercussion ? { percussion: true } : {}),
     line: makeLine(notes, options),
   };
-}
-
-function choosePart(parts: readonly Part[], wanted: number | string | undefined): Part | undefined {
-  if (wanted === undefined) return findMelody(parts);
-  const found =
-    typeof wanted === 'number' ? parts[wanted - 1] : parts.find(({ name }) => name === wanted);
-  if (found !== undefined) return found;
-  const names = parts.map(({ name }, at) => `${at + 1}${name === '' ? '' : ` (${name})`}`);
-  throw new ReedplateError({
-    code: 'OPTION_UNKNOWN',
-    value: wanted,
-    expected: `the number or name of a part: ${names.join(', ') || 'there is none with notes'}`,
-  });
 }
 
 const CHORD_MARKER = /^(?:[A-G](?:##?|bb?)?\S{0,20}|N\.?C\.?)$/u;

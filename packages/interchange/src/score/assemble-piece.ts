@@ -1,5 +1,7 @@
+import type { Feel } from '@reedplate/form';
 import { type Line, type Metre, makeLine, readMetre } from '@reedplate/line';
 import { deepFreeze, type KeyName } from '@reedplate/pitch';
+import { choosePart } from '../choose-part.js';
 import type { Part, Piece } from '../piece.js';
 import type { WarningList } from '../warning.js';
 import { chartOfMarks } from './chart-of-marks.js';
@@ -21,6 +23,8 @@ export interface WrittenScore {
   readonly metre: Metre;
   /** Quarter notes a minute. */
   readonly quartersPerMinute?: number;
+  /** Default straight. */
+  readonly feel?: Feel;
   readonly parts: readonly WrittenPart[];
 }
 
@@ -28,6 +32,8 @@ export interface WrittenScore {
 export interface ReadScoreOptions {
   /** Whether repeats are played out; default true. False reads each written bar once. */
   readonly repeats?: boolean;
+  /** The part that is the line: its number among those with notes, from 1, or its name; default the first. */
+  readonly part?: number | string;
 }
 
 interface PlayedPart {
@@ -39,7 +45,7 @@ interface PlayedPart {
 export function assemblePiece(
   score: WrittenScore,
   warnings: WarningList,
-  { repeats = true }: ReadScoreOptions,
+  { repeats = true, part }: ReadScoreOptions,
 ): Piece {
   const { barTicks } = readMetre(score.metre);
   const played = score.parts.map((written): PlayedPart => {
@@ -57,12 +63,13 @@ export function assemblePiece(
       ...head,
       form: 'lead-sheet',
       key: score.key ?? 'C',
+      feel: score.feel ?? 'straight',
       end: Math.max(0, ...played.map(({ laid }) => laid.end)),
     },
     warnings,
   );
   return deepFreeze({
-    line: parts[0]?.line ?? makeLine([], head),
+    line: choosePart(parts, part, ([first]) => first)?.line ?? makeLine([], head),
     ...(score.key === undefined ? {} : { key: score.key }),
     ...(chart === undefined ? {} : { chart }),
     parts,

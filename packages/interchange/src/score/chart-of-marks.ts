@@ -1,4 +1,4 @@
-import type { Chart, ChordSpan } from '@reedplate/form';
+import type { Chart, ChordSpan, Feel } from '@reedplate/form';
 import { type Metre, type MetreParts, readMetre } from '@reedplate/line';
 import {
   type Chord,
@@ -18,6 +18,8 @@ export interface ChartFrame {
   readonly metre: Metre;
   readonly pickup: number;
   readonly tempo?: number;
+  /** Default straight. */
+  readonly feel?: Feel;
   /** First tick after the last note or chord. */
   readonly end: number;
 }
@@ -36,12 +38,12 @@ export function chartOfMarks(
   if (read.length === 0) return undefined;
   const metre = readMetre(frame.metre);
   const bars = Math.max(1, Math.ceil((frame.end - frame.pickup) / metre.barTicks));
-  const { form, key, pickup, tempo } = frame;
+  const { form, key, pickup, tempo, feel = 'straight' } = frame;
   return Object.freeze({
     form,
     key,
     metre: frame.metre,
-    feel: 'straight',
+    feel,
     ...(tempo === undefined ? {} : { tempo }),
     choruses: 1,
     pickup,

@@ -1,0 +1,208 @@
+import { TICKS_PER_QUARTER } from '@reedplate/line';
+import { HIGHEST_MIDI } from '@reedplate/pitch';
+import type { Measure, MeasureChord, MeasureNote } from '../score/measure.js';
+import type { WarningList } from '../warning.js';
+import { symbolOfHarmony } from './harmony.js';
+import { type Ending, readBarlines } from './read-barlines.js';
+import { child, childNumber, childrenOf, childText, type XmlElement } from './xml-tree.js';
+
+/** The measures of a part, for each of its staves; chord symbols go with the first. */
+export type StaffMeasures = ReadonlyMap<number, readonly Measure[]>;
+
+/** A part while it is read: what holds from measure to measure. */
+interface PartState {
+  /** Ticks of ours in one division of the file's. */
+  scale: number;
+  /** Semitones that notes sound above what is written. */
+  transpose: number;
+  ending: Ending | undefined;
+  readonly warnings: WarningList;
+}
+
+/** A measure while it is read. */
+interface OpenMeasure {
+  readonly number: number;
+  readonly notes: Map<number, MeasureNote[]>;
+  readonly chords: MeasureChord[];
+  at: number;
+  /** Where the note before began: a note of its chord begins there too. */
+  lastStart: number;
+  length: number;
+}
+
+/** Reads the measures of a part. */
+export function readPart(measures: readonly XmlElement[], warnings: WarningList): StaffMeasures {
+  const state: PartState = { scale: TICKS_PER_QUARTER, transpose: 0, ending: undefined, warnings };
+  const read = measures.map((measure, index) => readMeasure(measure, index + 1, state));
+  const staves = new Set([1, ...read.flatMap(({ notes }) => [...notes.keys()])]);
+  return new Map(
+    [...staves]
+      .sort((a, b) => a - b)
+      .map((staff) => [
+        staff,
+        read.map(
+          ({ notes, chords, ...frame }): Measure => ({
+            ...frame,
+            notes: notes.get(staff) ?? [],
+            chords: staff === 1 ? chords : [],
+          }),
+        ),
+      ]),
+  );
+}
+
+type ReadMeasure = Omit<Measure, 'notes'> & Pick<OpenMeasure, 'notes'>;
+
+function readMeasure(element: XmlElement, number: number, state: PartState): ReadMeasure {
+  const open: OpenMeasure = {
+    number,
+    notes: new Map(),
+    chords: [],
+    at: 0,
+    lastStart: 0,
+    length: 0,
+  };
+  for (const each of element.children) READERS.get(each.name)?.(each, open, state);
+  const { ending, ...bars } = readBarlines(element, state.ending);
+  state.ending = ending.next;
+  const { notes, chords, length } = open;
+  return {
+    notes,
+    chords,
+    length,
+    ...bars,
+    ...(ending.here === undefined ? {} : { endings: ending.here.numbers }),
+    where: { bar: number },
+  };
+}
+
+type ElementReader = (element: XmlElement, open: OpenMeasure, state: PartState) => void;
+
+const READERS: ReadonlyMap<string, ElementReader> = new Map([
+  ['attributes', readAttributes],
+  ['note', readNote],
+  ['backup', (element, open, state) => move(open, -durationOf(element, state))],
+  ['forward', (element, open, state) => move(open, durationOf(element, state))],
+  ['harmony', readHarmony],
+  ['sound', readSound],
+  ['direction', readDirection],
+]);
+
+function move(open: OpenMeasure, ticks: number): void {
+  open.at = Math.max(0, open.at + ticks);
+  open.length = Math.max(open.length, open.at);
+}
+
+/** Longest note read, in ticks: a thousand quarter notes. */
+const LONGEST = 1000 * TICKS_PER_QUARTER;
+
+function durationOf(element: XmlElement, { scale }: PartState): number {
+  return Math.min(LONGEST, Math.max(0, (childNumber(element, 'duration') ?? 0) * scale));
+}
+
+function readAttributes(element: XmlElement, { number }: OpenMeasure, state: PartState): void {
+  const divisions = childNumber(element, 'divisions');
+  if (divisions !== undefined && divisions > 0) state.scale = TICKS_PER_QUARTER / divisions;
+  const transpose = child(element, 'transpose');
+  if (transpose !== undefined) {
+    const octaves = childNumber(transpose, 'octave-change') ?? 0;
+    state.transpose = Math.round((childNumber(transpose, 'chromatic') ?? 0) + 12 * octaves);
+  }
+  if (number > 1 && child(element, 'time') !== undefined) {
+    state.warnings.add('metre-change', { bar: number });
+  }
+  if (number > 1 && child(element, 'key') !== undefined) {
+    state.warnings.add('key-change', { bar: number });
+  }
+}
+
+function readNote(element: XmlElement, open: OpenMeasure, state: PartState): void {
+  const where = { bar: open.number };
+  warnOfNotations(element, where.bar, state.warnings);
+  if (child(element, 'grace') !== undefined) {
+    state.warnings.add('grace-notes', where);
+    return;
+  }
+  const duration = durationOf(element, state);
+  const isInChord = child(element, 'chord') !== undefined;
+  const start = isInChord ? open.lastStart : open.at;
+  const pitch = pitchOf(element, state, where.bar);
+  const isCue = child(element, 'cue') !== undefined;
+  if (pitch !== undefined && !isCue) {
+    if (duration > 0) addNote(open, element, { offset: start, duration, pitch });
+    else state.warnings.add('note-empty', where);
+  }
+  if (isInChord) return;
+  open.lastStart = open.at;
+  move(open, duration);
+}
+
+function addNote(
+  { notes }: OpenMeasure,
+  element: XmlElement,
+  note: Omit<MeasureNote, 'tied'>,
+): void {
+  const staff = childNumber(element, 'staff') ?? 1;
+  const ties = childrenOf(element, 'tie');
+  const tied = ties.some(({ attributes }) => attributes.get('type') === 'start');
+  const before = notes.get(staff);
+  if (before === undefined) notes.set(staff, [{ ...note, tied }]);
+  else before.push({ ...note, tied });
+}
+
+const SEMITONES: ReadonlyMap<string, number> = new Map([
+  ['C', 0],
+  ['D', 2],
+  ['E', 4],
+  ['F', 5],
+  ['G', 7],
+  ['A', 9],
+  ['B', 11],
+]);
+
+/** The sounding pitch; `undefined` for a rest, for percussion, and beyond MIDI. */
+function pitchOf(
+  element: XmlElement,
+  { transpose, warnings }: PartState,
+  bar: number,
+): number | undefined {
+  const pitch = child(element, 'pitch');
+  if (child(element, 'unpitched') !== undefined) warnings.add('percussion', { bar });
+  if (pitch === undefined) return undefined;
+  const step = SEMITONES.get(childText(pitch, 'step'));
+  const octave = childNumber(pitch, 'octave');
+  const alter = childNumber(pitch, 'alter') ?? 0;
+  if (!Number.isInteger(alter)) warnings.add('pitch-bend', { bar });
+  const midi =
+    (step ?? Number.NaN) + 12 * ((octave ?? Number.NaN) + 1) + Math.round(alter) + transpose;
+  if (Number.isInteger(midi) && midi >= 0 && midi <= HIGHEST_MIDI) return midi;
+  warnings.add('pitch-range', { bar });
+  return undefined;
+}
+
+function warnOfNotations(element: XmlElement, bar: number, warnings: WarningList): void {
+  const notations = childrenOf(element, 'notations');
+  if (notations.some((each) => child(each, 'ornaments') !== undefined)) {
+    warnings.add('ornaments', { bar });
+  }
+  if (child(element, 'lyric') !== undefined) warnings.add('words', { bar });
+}
+
+function readHarmony(element: XmlElement, open: OpenMeasure, { scale }: PartState): void {
+  const offset = (childNumber(element, 'offset') ?? 0) * scale;
+  open.chords.push({ offset: Math.max(0, open.at + offset), text: symbolOfHarmony(element) });
+}
+
+function readDirection(element: XmlElement, open: OpenMeasure, state: PartState): void {
+  for (const sound of childrenOf(element, 'sound')) readSound(sound, open, state);
+}
+
+const JUMPS = ['dacapo', 'dalsegno', 'tocoda', 'fine'] as const;
+
+function readSound(
+  { attributes }: XmlElement,
+  { number }: OpenMeasure,
+  { warnings }: PartState,
+): void {
+  if (JUMPS.some((jump) => attributes.has(jump))) warnings.add('repeat-jump', { bar: number });
+}

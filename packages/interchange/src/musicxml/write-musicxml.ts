@@ -1,0 +1,149 @@
+import { readMetre, TICKS_PER_QUARTER } from '@reedplate/line';
+import { type KeyName, toKey } from '@reedplate/pitch';
+import { isSwung } from '../feel.js';
+import { HARMONICA_PROGRAM } from '../midi/find-melody.js';
+import { signatureOfKey } from '../midi/read-head.js';
+import { partsOf } from '../midi/write-midi.js';
+import type { Part, Sheet } from '../piece.js';
+import { foldRepeats } from '../score/fold-repeats.js';
+import { type WrittenBar, writeBars } from '../score/write-bars.js';
+import { writeHarmony } from './write-harmony.js';
+import { writeEvent } from './write-note.js';
+import { element } from './xml-text.js';
+
+/** How scores are written. */
+export interface WriteScoreOptions {
+  /** What stands under the notes, one for each time that notes begin: tab, say. Default none. */
+  readonly words?: readonly string[];
+  /** Whether choruses that are all alike are written once, with repeat signs; default true. */
+  readonly repeats?: boolean;
+}
+
+/**
+ * Writes a partwise MusicXML 4.0 score: the line as a lead sheet with the chart's chord symbols,
+ * each other pitched part below, words as lyrics. Times are exact, 960 divisions to the quarter; a
+ * length that no note values make is written without one.
+ *
+ * @throws ReedplateError `PITCH_RANGE` for a note below C0, which the format does not have
+ * @example
+ * ```ts
+ * import { makeLine } from '@reedplate/line';
+ * import { writeMusicXml } from '@reedplate/interchange';
+ *
+ * const line = makeLine([{ start: 0, duration: 3840, pitch: 67 }]);
+ * writeMusicXml({ line }, { words: ['-2'] }).includes('<text>-2</text>'); // => true
+ * ```
+ */
+export function writeMusicXml(sheet: Sheet, options: WriteScoreOptions = {}): string {
+  const parts = partsOf(sheet, HARMONICA_PROGRAM).filter(({ percussion }) => percussion !== true);
+  const { title } = sheet.line;
+  const score = element(
+    'score-partwise',
+    [
+      ...(title === undefined ? [] : [element('work', [element('work-title', title)])]),
+      element('identification', [element('encoding', [element('software', 'Reedplate')])]),
+      element('part-list', parts.map(writeScorePart)),
+      ...parts.map((part, at) => writePart(part, at, sheet, options)),
+    ],
+    { version: '4.0' },
+  );
+  return `${HEAD}\n${score}\n`;
+}
+
+const HEAD = `<?xml version="1.0" encoding="UTF-8"?>
+<!DOCTYPE score-partwise PUBLIC "-//Recordare//DTD MusicXML 4.0 Partwise//EN" "http://www.musicxml.org/dtds/partwise.dtd">`;
+
+function writeScorePart({ name, program }: Part, at: number): string {
+  const id = `P${at + 1}`;
+  const instrument = `${id}-I1`;
+  const isHarmonica = program === HARMONICA_PROGRAM;
+  const sound = isHarmonica ? [element('instrument-sound', 'wind.reed.harmonica')] : [];
+  const midi = program === undefined ? [] : [element('midi-program', `${program}`)];
+  const named = element('instrument-name', isHarmonica ? 'Harmonica' : name || 'Part');
+  return element(
+    'score-part',
+    [
+      element('part-name', name || (isHarmonica ? 'Harmonica' : 'Part')),
+      element('score-instrument', [named, ...sound], { id: instrument }),
+      ...(midi.length === 0 ? [] : [element('midi-instrument', midi, { id: instrument })]),
+    ],
+    { id },
+  );
+}
+
+function writePart(
+  { line }: Part,
+  at: number,
+  sheet: Sheet,
+  { words, repeats = true }: WriteScoreOptions,
+): string {
+  const { chart } = sheet;
+  const key = sheet.key ?? chart?.key ?? 'C';
+  // Chord symbols and words belong to the first part; all parts have the same bars.
+  const isFirst = at === 0;
+  const bars = writeBars(line, chart, isFirst ? words : undefined);
+  const folded = repeats ? foldRepeats(bars, chart?.choruses ?? 1) : bars;
+  const measures = folded.map((bar, index) => {
+    const head = index === 0 ? headOf(sheet, key, isFirst) : [];
+    return writeMeasure(isFirst ? bar : { ...bar, chords: [] }, key, head);
+  });
+  return element('part', measures, { id: `P${at + 1}` });
+}
+
+/** What stands before the first note: key, metre, clef, tempo and swing. */
+function headOf({ line, chart }: Sheet, key: KeyName, isFirst: boolean): readonly string[] {
+  const { numerator, denominator, beatTicks } = readMetre(line.metre);
+  const attributes = element('attributes', [
+    element('divisions', `${TICKS_PER_QUARTER}`),
+    element('key', [element('fifths', `${signatureOfKey(key)}`), element('mode', toKey(key).mode)]),
+    element('time', [element('beats', `${numerator}`), element('beat-type', `${denominator}`)]),
+    element('clef', [element('sign', 'G'), element('line', '2')]),
+  ]);
+  const tempo = line.tempo ?? chart?.tempo;
+  const quarters = tempo && (tempo * beatTicks) / TICKS_PER_QUARTER;
+  const swing = chart !== undefined && isSwung(line.metre, chart.feel) ? [SWING] : [];
+  const hasSound = isFirst && (quarters !== undefined || swing.length > 0);
+  const sound = quarters === undefined ? {} : { tempo: quarters };
+  return [attributes, ...(hasSound ? [element('sound', swing, sound)] : [])];
+}
+
+const SWING = element('swing', [
+  element('first', '2'),
+  element('second', '1'),
+  element('swing-type', 'eighth'),
+]);
+
+function writeMeasure(bar: WrittenBar, key: KeyName, head: readonly string[]): string {
+  const backup = element('backup', [element('duration', `${bar.length}`)]);
+  const voices = bar.voices.map((events, at) =>
+    events.flatMap((event) => writeEvent(event, { key, voice: at + 1 })),
+  );
+  const implicit = bar.number === 0 ? { implicit: 'yes' } : {};
+  return element(
+    'measure',
+    [
+      ...(bar.opens ? [writeRepeat('left', { direction: 'forward' })] : []),
+      ...head,
+      ...bar.chords.map(({ chord, offset }) => writeHarmony(chord, offset)),
+      ...voices.flatMap((notes, at) => (at === 0 ? notes : [backup, ...notes])),
+      ...(bar.closes > 0
+        ? [writeRepeat('right', { direction: 'backward', ...timesOf(bar.closes) })]
+        : []),
+    ],
+    { number: bar.number, ...implicit },
+  );
+}
+
+/** Twice is what a repeat means without a number. */
+function timesOf(closes: number): Readonly<Record<string, number>> {
+  return closes === 2 ? {} : { times: closes };
+}
+
+function writeRepeat(
+  location: 'left' | 'right',
+  attributes: Readonly<Record<string, string | number>>,
+): string {
+  const style = location === 'left' ? 'heavy-light' : 'light-heavy';
+  const repeat = element('repeat', '', attributes);
+  return element('barline', [element('bar-style', style), repeat], { location });
+}

@@ -1,0 +1,54 @@
+/** A note value as it is printed. */
+export interface NoteValue {
+  /** Ticks it lasts, tuplet and dots counted. */
+  readonly ticks: number;
+  /** Name in MusicXML: `quarter`, `eighth`, `16th`. */
+  readonly type: string;
+  readonly dots: number;
+  /** Whether it is one of three in the time of two. */
+  readonly triplet: boolean;
+}
+
+const TYPES = [
+  ['whole', 3840],
+  ['half', 1920],
+  ['quarter', 960],
+  ['eighth', 480],
+  ['16th', 240],
+  ['32nd', 120],
+  ['64th', 60],
+] as const;
+
+const VALUES: readonly NoteValue[] = TYPES.flatMap(([type, ticks]) => [
+  { type, ticks, dots: 0, triplet: false },
+  { type, ticks: ticks * 1.5, dots: 1, triplet: false },
+  { type, ticks: ticks * 1.75, dots: 2, triplet: false },
+  { type, ticks: (ticks * 2) / 3, dots: 0, triplet: true },
+]).filter(({ ticks }) => Number.isInteger(ticks));
+
+const VALUE_OF_TICKS: ReadonlyMap<number, NoteValue> = new Map(
+  VALUES.map((value) => [value.ticks, value]),
+);
+
+/** Note values that tie together, the longest first, without triplets. */
+const LONGEST_FIRST = VALUES.filter(({ triplet, dots }) => !triplet && dots < 2).sort(
+  (a, b) => b.ticks - a.ticks,
+);
+
+/**
+ * The printed values that last so long together, to be tied; one where there is one. A length that
+ * no values make, as in a take played by hand, is `undefined`.
+ */
+export function noteValues(ticks: number): readonly NoteValue[] | undefined {
+  const whole = VALUE_OF_TICKS.get(ticks);
+  if (whole !== undefined) return [whole];
+  const values: NoteValue[] = [];
+  let left = ticks;
+  while (left > 0) {
+    const next = LONGEST_FIRST.find((value) => value.ticks <= left);
+    if (next === undefined) return undefined;
+    values.push(next);
+    left -= next.ticks;
+  }
+  return values;
+}
