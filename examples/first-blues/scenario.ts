@@ -24,7 +24,7 @@ export interface Scenario {
 export function readScenario(words: readonly string[]): Scenario {
   const { key, form, harp } = readWords(words);
   formById(form);
-  if (harp !== undefined) makeHarp(harp);
+  if (harp !== undefined) makeHarp(parseKey(harp));
   return { key: parseKey(key), form, harp };
 }
 

@@ -1,4 +1,4 @@
-import { ReedplateError } from '@reedplate/pitch';
+import { parseKey, ReedplateError } from '@reedplate/pitch';
 import type { Harp, Register } from './harp.js';
 import { makeHarp, REGISTERS } from './make-harp.js';
 
@@ -39,7 +39,7 @@ export function parseHarp(name: string): Harp {
   const register = REGISTERS.find((known) => known === words[0]?.toLowerCase());
   const [key, tuning = 'standard', ...rest] = register === undefined ? words : words.slice(1);
   if (key === undefined || key === '' || rest.length > 0) throw unknownName(name);
-  return makeHarp(key, { tuning, register: register ?? ('standard' satisfies Register) });
+  return makeHarp(parseKey(key), { tuning, register: register ?? ('standard' satisfies Register) });
 }
 
 function unknownName(value: unknown): ReedplateError {

@@ -1,4 +1,4 @@
-import { midi, TONICS } from '@reedplate/pitch';
+import { midi, parseKey, TONICS } from '@reedplate/pitch';
 import { describe, expect, it } from 'vitest';
 import {
   harpName,
@@ -35,7 +35,7 @@ describe('makeHarp', () => {
   });
 
   it('gives one object for one harp of the catalogue, however its key is written', () => {
-    expect(makeHarp('c')).toBe(makeHarp('C'));
+    expect(makeHarp(parseKey('c'))).toBe(makeHarp('C'));
     expect(makeHarp('G', { tuning: 'natural-minor' })).toBe(
       makeHarp('Gm', { tuning: 'natural-minor' }),
     );
@@ -67,7 +67,7 @@ describe('makeHarp', () => {
   });
 
   it('throws for a key, a tuning and a register there is not', () => {
-    expect(() => makeHarp('H')).toThrow(expect.objectContaining({ code: 'KEY_UNKNOWN' }));
+    expect(() => makeHarp('H' as 'B')).toThrow(expect.objectContaining({ code: 'KEY_UNKNOWN' }));
     expect(() => makeHarp('C', { tuning: 'nope' })).toThrow(
       expect.objectContaining({ code: 'TUNING_UNKNOWN' }),
     );

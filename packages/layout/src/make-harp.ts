@@ -4,6 +4,7 @@ import {
   parseKey,
   ReedplateError,
   requireOneOf,
+  toKey,
   transposeKey,
 } from '@reedplate/pitch';
 import type { Harp, HoleReeds, Register } from './harp.js';
@@ -32,7 +33,7 @@ const G_TO_C = 5;
  * convention of the tuning: a natural minor harp in Am is played in second position for a song in
  * A minor. Where a tuning is labelled by a minor key, `A` is taken as `Am`.
  *
- * @param key text such as `A` or `Gm`, or a key
+ * @param key a key, or its name such as `A` or `Gm`; text of a user goes through `parseKey` first
  * @throws ReedplateError `KEY_UNKNOWN`, `TUNING_UNKNOWN`, `OPTION_UNKNOWN` for a wrong register, or
  * `HARP_INVALID` for a minor key on a tuning labelled by major keys and for reeds out of range
  * @example
@@ -45,10 +46,10 @@ const G_TO_C = 5;
  * makeHarp('Am'); // throws HARP_INVALID
  * ```
  */
-export function makeHarp(key: string | Key, options: HarpOptions = {}): Harp {
+export function makeHarp(key: Key | KeyName, options: HarpOptions = {}): Harp {
   const { tuning = 'standard', register = 'standard' } = options;
   if (typeof tuning !== 'string') return buildHarp(key, tuning, register);
-  const named = `${tuning} ${register} ${typeof key === 'string' ? key : key.name}`;
+  const named = `${tuning} ${register} ${typeof key === 'string' ? key : key?.name}`;
   return CATALOGUE_HARPS.get(named) ?? keepHarp(buildHarp(key, tuningById(tuning), register));
 }
 
@@ -66,9 +67,9 @@ function keepHarp(harp: Harp): Harp {
   return first;
 }
 
-function buildHarp(key: string | Key, tuning: Tuning, register: Register): Harp {
+function buildHarp(key: Key | KeyName, tuning: Tuning, register: Register): Harp {
   requireOneOf(register, REGISTERS, { what: 'a register' });
-  const label = labelFor(typeof key === 'string' ? parseKey(key) : key, tuning);
+  const label = labelFor(toKey(key), tuning);
   const home = firstPositionOf(label, tuning);
   const homeOfTuning = firstPositionOf(parseKey(tuning.label), tuning);
   const octaves = REGISTERS.indexOf(register) - STANDARD_REGISTER;

@@ -1,4 +1,4 @@
-import { midi, parseNoteName } from '@reedplate/pitch';
+import { midi, parseKey, parseNoteName } from '@reedplate/pitch';
 import { describe, expect, it } from 'vitest';
 import {
   type Breath,
@@ -59,15 +59,17 @@ describe('the standard layout', () => {
   ])(
     'reedsOf spells the harp in %s as Wikibooks, "Harmonica / Layouts", prints it',
     (key, blow, draw) => {
-      expect(namesOf(makeHarp(key), 'blow')).toBe(blow);
-      expect(namesOf(makeHarp(key), 'draw')).toBe(draw);
+      expect(namesOf(makeHarp(parseKey(key)), 'blow')).toBe(blow);
+      expect(namesOf(makeHarp(parseKey(key)), 'draw')).toBe(draw);
     },
   );
 
   it('makeHarp puts G to B below middle C, Db to F# above it: Wikipedia, "Richter-tuned harmonica"', () => {
-    const low = ['G', 'Ab', 'A', 'Bb', 'B'].map((key) => rowOf(makeHarp(key), 'blow')[0] ?? 0);
+    const low = ['G', 'Ab', 'A', 'Bb', 'B'].map(
+      (key) => rowOf(makeHarp(parseKey(key)), 'blow')[0] ?? 0,
+    );
     const high = ['Db', 'D', 'Eb', 'E', 'F', 'F#'].map(
-      (key) => rowOf(makeHarp(key), 'blow')[0] ?? 0,
+      (key) => rowOf(makeHarp(parseKey(key)), 'blow')[0] ?? 0,
     );
     expect(low.every((pitch) => pitch < 60)).toBe(true);
     expect(high.every((pitch) => pitch > 60)).toBe(true);
@@ -75,7 +77,7 @@ describe('the standard layout', () => {
 
   it('makeHarp begins low keys an octave down, low-low F two octaves (common practice, no source)', () => {
     const lowest = (key: string, register: 'low-low' | 'low' | 'high') =>
-      rowOf(makeHarp(key, { register }), 'blow')[0];
+      rowOf(makeHarp(parseKey(key), { register }), 'blow')[0];
     expect(lowest('F', 'low')).toBe(midi('F3'));
     expect(lowest('F', 'low-low')).toBe(midi('F2'));
     expect(lowest('G', 'high')).toBe(midi('G4'));
@@ -188,7 +190,7 @@ describe('alternate tunings', () => {
       'Wikipedia, "Solo tuning", first diagram',
     ],
   ])('makeHarp in %s labelled %s gives blow %s, draw %s: %s', (tuning, key, blow, draw) => {
-    const harp = makeHarp(key, { tuning });
+    const harp = makeHarp(parseKey(key), { tuning });
     expect(namesOf(harp, 'blow')).toBe(blow);
     expect(namesOf(harp, 'draw')).toBe(draw);
   });

@@ -1,5 +1,5 @@
 import { type Harp, makeHarp, type Register, type Tuning } from '@reedplate/layout';
-import { TWELVE_KEYS } from '@reedplate/pitch';
+import { parseKey, TWELVE_KEYS } from '@reedplate/pitch';
 
 /** Which harps {@link everyHarp} makes. */
 export interface EveryHarpOptions {
@@ -31,7 +31,9 @@ export function everyHarp({
 }: EveryHarpOptions = {}): readonly Harp[] {
   return Object.freeze(
     tunings.flatMap((tuning) =>
-      registers.flatMap((register) => keys.map((key) => makeHarp(key, { tuning, register }))),
+      registers.flatMap((register) =>
+        keys.map((key) => makeHarp(parseKey(key), { tuning, register })),
+      ),
     ),
   );
 }

@@ -29,8 +29,8 @@ describe('songKeyOf', () => {
 
   it('takes a parsed key and throws for what is none', () => {
     expect(songKeyOf(parseKey('A'), 2).name).toBe('E');
-    expect(() => songKeyOf('H', 2)).toThrow(failure('KEY_UNKNOWN'));
-    expect(() => songKeyOf('valueOf', 2)).toThrow(failure('KEY_UNKNOWN'));
+    expect(() => songKeyOf('H' as 'B', 2)).toThrow(failure('KEY_UNKNOWN'));
+    expect(() => songKeyOf('valueOf' as 'B', 2)).toThrow(failure('KEY_UNKNOWN'));
   });
 
   it.each([0, 13, 1.5, -1, Number.NaN])('throws NUMBER_RANGE for position %s', (position) => {

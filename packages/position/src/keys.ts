@@ -1,10 +1,17 @@
 import { type Harp, type HarpOptions, tuningById } from '@reedplate/layout';
-import { type Key, parseKey, TONICS, toPitchClass, transposeKey } from '@reedplate/pitch';
+import {
+  type Key,
+  type KeyName,
+  TONICS,
+  toKey,
+  toPitchClass,
+  transposeKey,
+} from '@reedplate/pitch';
 import type { PositionNumber } from './position.js';
 import { POSITIONS, positionByNumber } from './positions.js';
 
-/** A key as text or parsed. */
-export type KeyLike = string | Key;
+/** A key, or its name. */
+export type KeyLike = KeyName | Key;
 
 /** What positions are counted from: a harp (its first position), or the key of first position. */
 export type HarpLike = KeyLike | Harp;
@@ -55,10 +62,10 @@ export function harpKeyOf(
   { tuning = 'standard' }: HarpKeyOptions = {},
 ): Key {
   const { label, labelPosition } = typeof tuning === 'string' ? tuningById(tuning) : tuning;
-  const tonic = parseKey(readKey(songKey).tonic);
+  const tonic = toKey(toKey(songKey).tonic);
   const fifthsDown = positionByNumber(position).semitones - (labelPosition === 2 ? 7 : 0);
   const labelled = transposeKey(tonic, -fifthsDown, { spelling: 'alike' });
-  return parseKey(label).mode === 'minor' ? parseKey(`${labelled.tonic}m`) : labelled;
+  return toKey(label).mode === 'minor' ? toKey(`${labelled.tonic}m`) : labelled;
 }
 
 /**
@@ -78,7 +85,7 @@ export function harpKeyOf(
  * ```
  */
 export function positionOf(harp: HarpLike, songKey: KeyLike): PositionNumber {
-  const semitones = readKey(songKey).pitchClass - firstPositionKey(harp).pitchClass;
+  const semitones = toKey(songKey).pitchClass - firstPositionKey(harp).pitchClass;
   return (POSITIONS.findIndex((position) => position.semitones === toPitchClass(semitones)) +
     1) as PositionNumber;
 }
@@ -96,20 +103,14 @@ export function positionOf(harp: HarpLike, songKey: KeyLike): PositionNumber {
  * ```
  */
 export function enharmonicKeys(key: KeyLike): readonly Key[] {
-  const given = readKey(key);
-  const mode = given.mode === 'minor' ? 'm' : '';
-  const others = TONICS.map((tonic) => parseKey(`${tonic}${mode}`)).filter(
+  const given = toKey(key);
+  const others = TONICS.map((tonic) => toKey(given.mode === 'minor' ? `${tonic}m` : tonic)).filter(
     ({ name, pitchClass }) => pitchClass === given.pitchClass && name !== given.name,
   );
   return Object.freeze([given, ...others]);
 }
 
-/** A key, parsed where it is text. */
-export function readKey(key: KeyLike): Key {
-  return typeof key === 'string' ? parseKey(key) : key;
-}
-
 function firstPositionKey(harp: HarpLike): Key {
-  if (typeof harp === 'object' && 'firstPosition' in harp) return parseKey(harp.firstPosition);
-  return readKey(harp);
+  if (typeof harp === 'object' && 'firstPosition' in harp) return toKey(harp.firstPosition);
+  return toKey(harp);
 }

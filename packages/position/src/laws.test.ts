@@ -5,7 +5,15 @@ import {
   TUNINGS,
   transposeHarp,
 } from '@reedplate/layout';
-import { midi, parseKey, scaleNames, TONICS, TWELVE_KEYS, transposeKey } from '@reedplate/pitch';
+import {
+  type KeyName,
+  midi,
+  parseKey,
+  scaleNames,
+  TONICS,
+  TWELVE_KEYS,
+  transposeKey,
+} from '@reedplate/pitch';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fewestChanges } from './fewest-changes.js';
@@ -26,7 +34,9 @@ import {
 
 const position = fc.integer({ min: 1, max: 12 });
 const tonic = fc.constantFrom(...TONICS);
-const keyName = fc.tuple(tonic, fc.constantFrom('', 'm')).map(([name, mode]) => `${name}${mode}`);
+const keyName = fc
+  .tuple(tonic, fc.boolean())
+  .map(([name, isMinor]): KeyName => (isMinor ? `${name}m` : name));
 const level = fc.constantFrom(...TECHNIQUE_LEVELS);
 const tuning = fc.constantFrom(...TUNINGS);
 const scale = fc.constantFrom(...scaleNames());
@@ -226,7 +236,7 @@ describe('pickHarps', () => {
 });
 
 describe('fewestChanges', () => {
-  const HARPS = ['C', 'D', 'A', 'G'].map((key) => makeHarp(key));
+  const HARPS = (['C', 'D', 'A', 'G'] as const).map((key) => makeHarp(key));
   const [BASE] = pickHarps('G', { own: HARPS.slice(0, 1) });
 
   type Way = readonly HarpPick[];

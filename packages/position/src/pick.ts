@@ -9,9 +9,9 @@ import {
   type Tuning,
 } from '@reedplate/layout';
 import { type Line, requireNotes } from '@reedplate/line';
-import { type Key, parseScale, type Scale, TWELVE_KEYS } from '@reedplate/pitch';
+import { type Key, parseScale, type Scale, TWELVE_KEYS, toKey } from '@reedplate/pitch';
 import { type ChordFit, chordFit, chordToneEase, wholeChordShare } from './chord-fit.js';
-import { type KeyLike, positionOf, readKey } from './keys.js';
+import { type KeyLike, positionOf } from './keys.js';
 import { type LineFit, lineFit } from './line-fit.js';
 import type { PositionNumber } from './position.js';
 import { type ScaleFit, scaleFit } from './scale-fit.js';
@@ -103,7 +103,7 @@ interface Song {
 }
 
 function readSong(songKey: KeyLike, { chart, numerals, scale = 'blues', line }: SongOptions): Song {
-  const key = readKey(songKey);
+  const key = toKey(songKey);
   if (line !== undefined) requireNotes(line);
   return { key, chords: songChords(key, chart ?? numerals), scale: parseScale(scale), line };
 }

@@ -1,5 +1,5 @@
 import type { Harp } from '@reedplate/layout';
-import { ReedplateError } from '@reedplate/pitch';
+import { type KeyName, ReedplateError, toKey } from '@reedplate/pitch';
 import { fewestChanges } from './fewest-changes.js';
 import type { KeyLike } from './keys.js';
 import { type HarpPick, harpsOf, type PlayerOptions, pickHarps, type SongOptions } from './pick.js';
@@ -16,6 +16,7 @@ export interface SetStep {
   /** Place in the set, from 0. */
   readonly index: number;
   readonly title?: string;
+  readonly key: KeyName;
   readonly pick: HarpPick;
   /** Whether another harp is picked up for it; false for the first song. */
   readonly changes: boolean;
@@ -66,9 +67,10 @@ export function planSet(songs: readonly SetSong[], options: SetOptions = {}): Se
   const choices = songs.map((song) => goodPicks(song, harps, options, leastShare));
   const path = fewestChanges(choices);
   const steps = path.map((pick, index): SetStep => {
-    const { title } = songs[index] as SetSong;
+    const { title, key } = songs[index] as SetSong;
     const changes = index > 0 && path[index - 1]?.harp !== pick.harp;
-    return Object.freeze({ index, ...(title === undefined ? {} : { title }), pick, changes });
+    const song = { ...(title === undefined ? {} : { title }), key: toKey(key).name };
+    return Object.freeze({ index, ...song, pick, changes });
   });
   return Object.freeze({
     steps: Object.freeze(steps),

@@ -1,5 +1,5 @@
 import { makeHarp, soundingsOfPitch } from '@reedplate/layout';
-import { parseScale, TWELVE_KEYS, toPitchClass } from '@reedplate/pitch';
+import { parseKey, parseScale, TWELVE_KEYS, toPitchClass } from '@reedplate/pitch';
 import { describe, expect, it } from 'vitest';
 import { harpKeyOf, POSITIONS, positionOf, scaleMap, songKeyOf } from './index.js';
 
@@ -20,8 +20,8 @@ describe('positions', () => {
     ['Bb', 11],
     ['F', 12],
   ])('positionOf a song in %s on a C harp is %i: list post, July 1994', (song, position) => {
-    expect(positionOf('C', song)).toBe(position);
-    expect(harpKeyOf(song, position).name).toBe('C');
+    expect(positionOf('C', parseKey(song))).toBe(position);
+    expect(harpKeyOf(parseKey(song), position).name).toBe('C');
   });
 
   it('POSITIONS goes up by fifths: list post on position numbering, July 1994', () => {
@@ -70,7 +70,9 @@ describe('positions', () => {
     ['Bb', 'Bb Eb Ab Db F# F'],
     ['F#', 'F# B E A D Db'],
   ])('harpKeyOf a song in %s gives %s in 1st to 5th and 12th (computed)', (song, harps) => {
-    const keys = [1, 2, 3, 4, 5, 12].map((position) => harpKeyOf(song, position).pitchClass);
+    const keys = [1, 2, 3, 4, 5, 12].map(
+      (position) => harpKeyOf(parseKey(song), position).pitchClass,
+    );
     const expected = harps.split(' ').map((name) => TWELVE_KEYS.find((key) => key.tonic === name));
     expect(keys).toEqual(expected.map((key) => key?.pitchClass));
   });

@@ -48,7 +48,7 @@ describe('scaleMap', () => {
 
   it('throws for a scale, key and level there is not', () => {
     expect(() => scaleMap(HARP, 'G', 'blue')).toThrow(failure('SCALE_UNKNOWN'));
-    expect(() => scaleMap(HARP, 'H', 'blues')).toThrow(failure('KEY_UNKNOWN'));
+    expect(() => scaleMap(HARP, 'H' as 'B', 'blues')).toThrow(failure('KEY_UNKNOWN'));
     expect(() => scaleMap(HARP, 'G', 'blues', { level: 'x' as never })).toThrow(
       failure('OPTION_UNKNOWN'),
     );

@@ -15,9 +15,10 @@ import {
   noteNameWithOctave,
   parseScale,
   type ScaleDegree,
+  toKey,
   toPitchClass,
 } from '@reedplate/pitch';
-import { type KeyLike, positionOf, readKey } from './keys.js';
+import { type KeyLike, positionOf } from './keys.js';
 import type { PositionNumber } from './position.js';
 import { easeOf } from './reach.js';
 import { type ScaleFit, scaleFit } from './scale-fit.js';
@@ -70,7 +71,7 @@ export function scaleMap(
   scale: string,
   options: SoundingOptions = {},
 ): ScaleMap {
-  const key = readKey(songKey);
+  const key = toKey(songKey);
   const read = parseScale(scale);
   const { valved = false } = options;
   const levels = TECHNIQUE_LEVELS.map((level) => [

@@ -1,5 +1,6 @@
 import type { Harp, Sounding, SoundingOptions } from '@reedplate/layout';
-import { type KeyLike, readKey } from './keys.js';
+import { toKey } from '@reedplate/pitch';
+import type { KeyLike } from './keys.js';
 import { easeOf } from './reach.js';
 import { type ScaleNote, scaleNotes } from './scale-map.js';
 
@@ -31,7 +32,7 @@ export function scaleRun(
   scale: string,
   options: SoundingOptions = {},
 ): readonly RunNote[] {
-  const rising = tonicToTonic(scaleNotes(harp, readKey(songKey), scale, options));
+  const rising = tonicToTonic(scaleNotes(harp, toKey(songKey), scale, options));
   const notes = [...rising, ...rising.slice(0, -1).reverse()];
   const run: RunNote[] = [];
   let hole = 1;

@@ -108,7 +108,7 @@ function layQuality(form: Form, { mode }: Key, quality: string): Form {
 
 /** The harp that the words name; wrong words are refused by `makeHarp`. */
 export function readHarp({ harp, tuning, register }: HarpWords): Harp {
-  return makeHarp(harp, { tuning, register: register as Register });
+  return makeHarp(parseKey(harp), { tuning, register: register as Register });
 }
 
 /**

@@ -60,7 +60,7 @@ function mappedHarp({ harp, tuning, register, key }: MapWords, terminal: Termina
   if (label === undefined) {
     throw new ReedplateError({ code: 'USAGE', value: 'map', expected: '--harp or --key' });
   }
-  return makeHarp(label, {
+  return makeHarp(parseKey(label), {
     tuning: readTuningWord(tuning, terminal),
     // A wrong register is refused by makeHarp.
     register: register as Register,

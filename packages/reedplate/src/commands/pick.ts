@@ -1,5 +1,6 @@
 import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import { readLine } from '@reedplate/line';
+import { parseKey } from '@reedplate/pitch';
 import type { PickOptions } from '@reedplate/position';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
@@ -37,7 +38,7 @@ export function addPick(program: Command, terminal: Terminal): void {
       examples('reedplate pick --key G', 'reedplate pick --key A --own C,D,A --level natural'),
     )
     .action((words: PickWords) => {
-      const report = pickReport(words.key, pickOptions(words, terminal));
+      const report = pickReport(parseKey(words.key), pickOptions(words, terminal));
       printReport(report, words, terminal, showPicks);
     });
 }

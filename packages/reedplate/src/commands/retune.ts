@@ -1,4 +1,5 @@
 import { type Harp, makeHarp, type Remedy, TEMPERAMENTS } from '@reedplate/layout';
+import { parseKey } from '@reedplate/pitch';
 import { harpKeyOf } from '@reedplate/position';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
@@ -53,7 +54,7 @@ export function addRetune(program: Command, terminal: Terminal): void {
 function harpsOf({ from, to, harp }: RetuneWords, terminal: Terminal): readonly [Harp, Harp] {
   const had = readTuningWord(from, terminal);
   const wanted = readTuningWord(to, terminal);
-  const before = makeHarp(harp ?? had.label, { tuning: had });
+  const before = makeHarp(harp === undefined ? had.label : parseKey(harp), { tuning: had });
   const label = harpKeyOf(before.firstPosition, 1, { tuning: wanted });
   return [before, makeHarp(label, { tuning: wanted })];
 }

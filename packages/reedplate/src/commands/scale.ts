@@ -1,4 +1,5 @@
 import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import { parseKey } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
 import { type HarpWords, readHarp, withHarpOptions, withJson } from '../command/options.js';
@@ -32,7 +33,7 @@ export function addScale(program: Command, terminal: Terminal): void {
     .action((words: ScaleWords) => {
       // A wrong level is refused by scaleMap.
       const level = words.level as TechniqueLevel;
-      const report = scaleReport(readHarp(words), words.key, words.scale, { level });
+      const report = scaleReport(readHarp(words), parseKey(words.key), words.scale, { level });
       printReport(report, words, terminal, showScale);
     });
 }

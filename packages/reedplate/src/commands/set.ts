@@ -1,4 +1,5 @@
 import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import { parseKey } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
 import { withJson } from '../command/options.js';
@@ -29,7 +30,7 @@ export function addSet(program: Command, terminal: Terminal): void {
     )
     .addHelpText('after', examples('reedplate set G C Am D', 'reedplate set G C A --own C,D,G'))
     .action((keys: readonly string[], words: SetWords) => {
-      const songs = keys.map((key) => ({ key }));
+      const songs = keys.map((key) => ({ key: parseKey(key) }));
       const report = setReport(songs, {
         // A wrong level is refused by planSet.
         level: words.level as TechniqueLevel,

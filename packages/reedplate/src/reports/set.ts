@@ -1,6 +1,5 @@
 import { harpName } from '@reedplate/layout';
 import type { KeyName } from '@reedplate/pitch';
-import { parseKey } from '@reedplate/pitch';
 import { type PositionNumber, planSet, type SetOptions, type SetSong } from '@reedplate/position';
 
 /** A song of a set with its harp. */
@@ -39,11 +38,10 @@ export interface SetReport {
 export function setReport(songs: readonly SetSong[], options: SetOptions = {}): SetReport {
   const { steps, changes } = planSet(songs, options);
   return {
-    songs: steps.map(({ index, title = `${index + 1}`, pick, changes: changed }): SetEntry => {
-      const key = songs[index]?.key ?? '';
+    songs: steps.map(({ index, title = `${index + 1}`, key, pick, changes: changed }): SetEntry => {
       return {
         title,
-        key: typeof key === 'string' ? parseKey(key).name : key.name,
+        key,
         harp: harpName(pick.harp),
         position: pick.position,
         weight: Math.round(pick.weight * 1000) / 1000,
