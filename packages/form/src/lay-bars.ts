@@ -1,5 +1,5 @@
 import { type Metre, readMetre } from '@reedplate/line';
-import { type Chord, chordOfNumeral, type Key } from '@reedplate/pitch';
+import { type Chord, chordOfNumeral, type Key, type KeyName } from '@reedplate/pitch';
 import { sharesOf } from './shares.js';
 import type { ChordSpan, FormBar } from './types.js';
 
@@ -19,47 +19,48 @@ export interface ChartGrid {
   readonly key: Key;
 }
 
-/** Lays bars on the beat grid, one after the other, each chord spelled once for the key. */
+/**
+ * Lays bars on the beat grid, one after the other, chords spelled for the key. A chord begins where
+ * the one before it ends, so that rounding leaves no gap.
+ */
 export function layBars(bars: readonly PlannedBar[], grid: ChartGrid): readonly ChordSpan[] {
   const { barTicks, beatTicks } = readMetre(grid.metre);
   const chordOf = chordSpeller(grid.key);
-  const spans = bars.flatMap(({ chords, chorus, barOfForm }, index) => {
+  const spans: ChordSpan[] = [];
+  for (const [index, { chords, chorus, barOfForm }] of bars.entries()) {
     const barStart = grid.pickup + index * barTicks;
-    const edges = edgesOf(chords, barTicks);
-    return chords.map(({ numeral }, at): ChordSpan => {
-      const [from = 0, to = barTicks] = edges.slice(at, at + 2);
-      return Object.freeze({
-        start: barStart + from,
-        end: barStart + to,
-        chorus,
-        bar: index + 1,
-        barOfForm,
-        beat: from / beatTicks + 1,
-        numeral,
-        chord: numeral === null ? null : chordOf(numeral),
-      });
-    });
-  });
+    const shares = sharesOf(chords);
+    let sharesBefore = 0;
+    let from = 0;
+    for (const { numeral, weight } of chords) {
+      sharesBefore += weight;
+      const to = Math.round((barTicks * sharesBefore) / shares);
+      const start = barStart + from;
+      const end = barStart + to;
+      const beat = from / beatTicks + 1;
+      const chord = numeral === null ? null : chordOf(numeral);
+      const span = { start, end, chorus, bar: index + 1, barOfForm, beat, numeral, chord };
+      spans.push(Object.freeze(span));
+      from = to;
+    }
+  }
   return Object.freeze(spans);
 }
 
-/** Ticks within the bar at which each chord begins, and the end of the bar. */
-function edgesOf(chords: FormBar, barTicks: number): readonly number[] {
-  const total = sharesOf(chords);
-  const edges = [0];
-  let before = 0;
-  for (const { weight } of chords) {
-    before += weight;
-    edges.push(Math.round((barTicks * before) / total));
-  }
-  return edges;
-}
+/** Most chords kept of a key: more than the catalogue has, and few enough to keep for good. */
+const MOST_KEPT = 256;
+
+/** Chords spelled before, by key and numeral. They are frozen, so charts may share them. */
+const SPELLED = new Map<KeyName, Map<string, Chord>>();
 
 function chordSpeller(key: Key): (numeral: string) => Chord {
-  const known = new Map<string, Chord>();
+  const kept = SPELLED.get(key.name) ?? new Map<string, Chord>();
+  SPELLED.set(key.name, kept);
   return (numeral) => {
-    const chord = known.get(numeral) ?? chordOfNumeral(numeral, key);
-    known.set(numeral, chord);
+    const known = kept.get(numeral);
+    if (known !== undefined) return known;
+    const chord = chordOfNumeral(numeral, key);
+    if (kept.size < MOST_KEPT) kept.set(numeral, chord);
     return chord;
   };
 }

@@ -32,25 +32,34 @@ export function planBars(form: Form, plan: Plan): readonly PlannedBar[] {
   for (const { chorus } of breaks) {
     requireInteger(chorus, { min: 1, max: choruses, what: 'a chorus with a break' });
   }
-  const played = Array.from({ length: choruses }, (_, index): readonly FormBar[] => {
-    const isLast = index === choruses - 1;
-    const closed = isLast && ending !== undefined ? withEnding(form, ending) : form;
-    return breaks
-      .filter(({ chorus }) => chorus === index + 1)
-      .reduce((broken, { bars, hit = 'none' }) => withBreak(broken, bars, { hit }), {
-        ...closed,
-        metre,
-      }).bars;
-  });
-  return [...planIntro(form, intro), ...played.flatMap((bars, index) => numbered(bars, index + 1))];
+  const planned: PlannedBar[] = [];
+  if (intro !== undefined) {
+    const bars = introBars(form, intro);
+    addBars(planned, bars, 0, form.bars.length - bars.length);
+  }
+  for (let chorus = 1; chorus <= choruses; chorus += 1) {
+    const closed = chorus === choruses && ending !== undefined ? withEnding(form, ending) : form;
+    const ofChorus = breaks.filter((gap) => gap.chorus === chorus);
+    addBars(planned, breakBars(closed, ofChorus, metre), chorus, 0);
+  }
+  return planned;
 }
 
-function planIntro(form: Form, intro: IntroKind | undefined): readonly PlannedBar[] {
-  if (intro === undefined) return [];
-  const bars = introBars(form, intro);
-  return numbered(bars, 0, form.bars.length - bars.length);
+function breakBars(form: Form, breaks: readonly ChartBreak[], metre: Metre): readonly FormBar[] {
+  if (breaks.length === 0) return form.bars;
+  return breaks.reduce<Form>((broken, { bars, hit = 'none' }) => withBreak(broken, bars, { hit }), {
+    ...form,
+    metre,
+  }).bars;
 }
 
-function numbered(bars: readonly FormBar[], chorus: number, barsBefore = 0): readonly PlannedBar[] {
-  return bars.map((chords, index) => ({ chords, chorus, barOfForm: barsBefore + index + 1 }));
+function addBars(
+  planned: PlannedBar[],
+  bars: readonly FormBar[],
+  chorus: number,
+  barsBefore: number,
+): void {
+  for (const [index, chords] of bars.entries()) {
+    planned.push({ chords, chorus, barOfForm: barsBefore + index + 1 });
+  }
 }
