@@ -7,7 +7,7 @@
  * - `passing`, `neighbour`, `approach`: a note outside the chord that resolves by step to a chord
  *   tone within the window: left in the direction it came, back where it came from, or leapt to;
  * - `colour`: a harmless note outside the chord, such as a sixth or ninth;
- * - `clash`: an unresolved note that is rough in the style, at least a quarter of a beat long;
+ * - `clash`: an unresolved note that is rough in the style, at least half a beat long;
  * - `unresolved`: any other note outside the chord;
  * - `unjudged`: a note where no chord sounds.
  */

@@ -27,7 +27,10 @@ export interface ScoreWeights {
   readonly resolvedCredit: number;
   /** What each class is worth as the note that sounds at a change, 0 to 1. */
   readonly landing: Readonly<Record<NoteClass, number>>;
-  /** Weight of striking a note, in felt beats, added to its duration. */
+  /**
+   * Weight of striking a note, in felt beats, added to its duration; also the length from which an
+   * unresolved rough note is a clash.
+   */
   readonly struck: number;
   /** Longest time from a note to the chord tone it resolves to, in felt beats. */
   readonly resolveWithin: number;
@@ -59,15 +62,15 @@ export const SCORE_WEIGHTS: ScoreWeights = Object.freeze({
     'guide-tone': 1,
     'chord-tone': 1,
     blue: 0.4,
-    passing: 0.6,
-    neighbour: 0.6,
-    approach: 0.6,
+    passing: 0.7,
+    neighbour: 0.7,
+    approach: 0.7,
     colour: 0.4,
     unresolved: 0,
     clash: 0,
     unjudged: 0,
   }),
-  resolvedCredit: 0.6,
+  resolvedCredit: 0.7,
   landing: Object.freeze({
     root: 1,
     'guide-tone': 1,
@@ -81,25 +84,25 @@ export const SCORE_WEIGHTS: ScoreWeights = Object.freeze({
     clash: 0,
     unjudged: 0,
   }),
-  struck: 0.25,
+  struck: 0.5,
   resolveWithin: 1,
   pushWithin: 0.5,
   landWithin: 1,
   measures: Object.freeze({
-    fit: 0.9,
+    fit: 0.85,
     landing: 0.05,
-    coverage: 0.05,
+    coverage: 0.1,
     chordToneShare: 0,
     guideToneShare: 0,
     resolution: 0,
     timing: 0,
   }),
-  chanceShare: 0.5,
-  typicalChance: 0.6,
+  chanceShare: 0.3,
+  typicalChance: 0.61,
   calibration: Object.freeze([
-    Object.freeze({ raw: 0.52, total: 0 }),
-    Object.freeze({ raw: 0.6, total: 40 }),
-    Object.freeze({ raw: 0.715, total: 80 }),
+    Object.freeze({ raw: 0.5, total: 0 }),
+    Object.freeze({ raw: 0.61, total: 40 }),
+    Object.freeze({ raw: 0.74, total: 80 }),
     Object.freeze({ raw: 1, total: 100 }),
   ]),
 });
