@@ -9,7 +9,7 @@ import {
 } from './make-tuning.js';
 import type { Breath, Hole } from './sounding.js';
 import type { Tuning } from './tuning.js';
-import { tuningById } from './tunings.js';
+import { type TuningName, tuningById } from './tunings.js';
 
 /** One reed raised or lowered. */
 export interface ReedEdit {
@@ -38,7 +38,7 @@ export type EditedTuningSpec = Pick<TuningSpec, 'id'> & Partial<Omit<TuningSpec,
  * ```
  */
 export function editTuning(
-  tuning: string | Tuning,
+  tuning: TuningName | Tuning,
   edits: readonly (string | ReedEdit)[],
   spec: EditedTuningSpec,
 ): Tuning {

@@ -10,7 +10,7 @@ export { type EditedTuningSpec, editTuning, type ReedEdit, readReedEdit } from '
 export { makeTuning, type ReedRow, type TuningSpec } from './make-tuning.js';
 export { readTuning } from './read-tuning.js';
 export type { Tuning } from './tuning.js';
-export { TUNINGS, tuningById } from './tunings.js';
+export { TUNINGS, type TuningId, type TuningName, tuningById } from './tunings.js';
 
 // Harps
 
@@ -51,7 +51,12 @@ export {
 export { type NearestRatioOptions, nearestRatio, type Ratio, ratioCents } from './ratio.js';
 export { readScala, type ScalaOptions } from './read-scala.js';
 export type { ReedCents, Temperament } from './temperament.js';
-export { TEMPERAMENTS, temperamentById } from './temperaments.js';
+export {
+  TEMPERAMENTS,
+  type TemperamentId,
+  type TemperamentName,
+  temperamentById,
+} from './temperaments.js';
 export { type TunedHarp, type TunedReed, type TuneOptions, tuneHarp } from './tune-harp.js';
 
 // Retuning

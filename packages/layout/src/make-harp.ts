@@ -11,12 +11,12 @@ import type { Harp, HoleReeds, Register } from './harp.js';
 import { holeReeds } from './hole-pool.js';
 import { HIGHEST_REED, LOWEST_REED } from './make-tuning.js';
 import type { Tuning } from './tuning.js';
-import { tuningById } from './tunings.js';
+import { type TuningName, tuningById } from './tunings.js';
 
 /** How {@link makeHarp} builds. */
 export interface HarpOptions {
   /** A tuning, or the id of one in the catalogue; default `standard`. */
-  readonly tuning?: string | Tuning;
+  readonly tuning?: TuningName | Tuning;
   /** Default `standard`: first position from G up to F#. */
   readonly register?: Register;
 }

@@ -3,6 +3,7 @@ import type { Harp } from './harp.js';
 import { requireWithin } from './ratio.js';
 import type { Breath, Hole } from './sounding.js';
 import type { ReedCents, Temperament } from './temperament.js';
+import type { TemperamentName } from './temperaments.js';
 import { tuneHarp } from './tune-harp.js';
 
 /** How a reed gets to its new pitch. */
@@ -34,9 +35,9 @@ export interface RetuningPlan {
 /** How {@link retuningPlan} plans. */
 export interface RetuningOptions {
   /** How the harp is tuned now; default `equal`. */
-  readonly fromTemperament?: string | Temperament | ReedCents;
+  readonly fromTemperament?: TemperamentName | Temperament | ReedCents;
   /** How it shall be tuned; default as `fromTemperament`. */
-  readonly toTemperament?: string | Temperament | ReedCents;
+  readonly toTemperament?: TemperamentName | Temperament | ReedCents;
   /** Cents, up or down, that a reed bears (inclusive); beyond it the plan says `replace`. Default 200. Common practice, no source. */
   readonly mostCents?: number;
 }

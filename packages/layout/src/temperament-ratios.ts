@@ -12,7 +12,7 @@ export interface TemperamentRatios {
  * 4, 5, 6 and 7); the five others, which only alternate tunings have, are completed in the same
  * limit: design choice, no source.
  */
-export const TEMPERAMENT_RATIOS: readonly TemperamentRatios[] = [
+export const TEMPERAMENT_RATIOS = [
   {
     id: 'five-limit',
     name: 'Just, 5-limit, pure in first position',
@@ -43,7 +43,7 @@ export const TEMPERAMENT_RATIOS: readonly TemperamentRatios[] = [
     source: 'Missin, tuning-list post, 16 July 1996; Hansson, ji_hca23.scl, 17 July 2004',
     ratios: '1/1 16/15 9/8 6/5 5/4 4/3 45/32 3/2 8/5 27/16 16/9 15/8',
   },
-];
+] as const satisfies readonly TemperamentRatios[];
 
 /**
  * The compromise: thirds of the I and V chords (degrees 3 and 7) midway between just and equal,

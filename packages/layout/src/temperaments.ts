@@ -3,6 +3,15 @@ import { ratioCents } from './ratio.js';
 import type { Temperament } from './temperament.js';
 import { COMPROMISE, TEMPERAMENT_RATIOS, type TemperamentRatios } from './temperament-ratios.js';
 
+/** Id of a temperament in the catalogue. */
+export type TemperamentId =
+  | 'equal'
+  | (typeof TEMPERAMENT_RATIOS)[number]['id']
+  | (typeof COMPROMISE)['id'];
+
+/** Id of a temperament as a user may write it: an editor completes those of the catalogue. */
+export type TemperamentName = TemperamentId | (string & Record<never, never>);
+
 const EQUAL: Temperament = {
   id: 'equal',
   name: 'Equal',
@@ -49,7 +58,7 @@ const TEMPERAMENTS_BY_ID: ReadonlyMap<string, Temperament> = new Map(
  * temperamentById('just'); // throws TEMPERAMENT_UNKNOWN
  * ```
  */
-export function temperamentById(id: string): Temperament {
+export function temperamentById(id: TemperamentName): Temperament {
   const temperament = TEMPERAMENTS_BY_ID.get(id);
   if (temperament !== undefined) return temperament;
   throw new ReedplateError({

@@ -4,7 +4,7 @@ import { harpRange } from './range.js';
 import { requireWithin } from './ratio.js';
 import type { Breath, Hole } from './sounding.js';
 import type { ReedCents, Temperament } from './temperament.js';
-import { temperamentById } from './temperaments.js';
+import { type TemperamentName, temperamentById } from './temperaments.js';
 
 /** A reed as it is tuned. */
 export interface TunedReed {
@@ -55,7 +55,7 @@ export interface TuneOptions {
  */
 export function tuneHarp(
   harp: Harp,
-  temperament: string | Temperament | ReedCents,
+  temperament: TemperamentName | Temperament | ReedCents,
   { a4 = 440 }: TuneOptions = {},
 ): TunedHarp {
   requireWithin(a4, 300, 600, 'a frequency of A4 in Hz');

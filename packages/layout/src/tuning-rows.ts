@@ -10,7 +10,7 @@ const VARIANTS = 'Wikipedia, "Richter tuning", Variants';
  * The catalogue: rows of the harp that carries `label`, all written so that the notes are those
  * of a harp in C. Data only; the order is that of the printed list.
  */
-export const TUNING_ROWS: readonly TuningSpec[] = [
+export const TUNING_ROWS = [
   {
     id: 'standard',
     name: 'Standard (Richter)',
@@ -239,4 +239,4 @@ export const TUNING_ROWS: readonly TuningSpec[] = [
     blow: 'C3 E3 G3 C4 E4 G4 C5 E5 G5 C6 E6 G6 C7 E7',
     draw: 'D3 G3 B3 D4 G4 B4 D5 F5 A5 B5 D6 F6 A6 B6',
   },
-];
+] as const satisfies readonly TuningSpec[];

@@ -13,7 +13,9 @@ import {
   soundingsOfPitch,
   type Technique,
   type TechniqueLevel,
+  type TemperamentId,
   type Tuning,
+  type TuningId,
   tuneHarp,
 } from './index.js';
 
@@ -27,6 +29,13 @@ test('holes, breaths, techniques, levels and registers are literal unions', () =
   >();
   expectTypeOf<TechniqueLevel>().toEqualTypeOf<'natural' | 'bends' | 'overbends'>();
   expectTypeOf<Register>().toEqualTypeOf<'low-low' | 'low' | 'standard' | 'high'>();
+});
+
+test('ids of tunings and temperaments are those of the catalogue', () => {
+  expectTypeOf<'natural-minor'>().toExtend<TuningId>();
+  expectTypeOf<'natural'>().not.toExtend<TuningId>();
+  expectTypeOf<'seven-limit'>().toExtend<TemperamentId>();
+  expectTypeOf<'just'>().not.toExtend<TemperamentId>();
 });
 
 test('public data is read-only throughout', () => {

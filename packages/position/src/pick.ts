@@ -7,6 +7,7 @@ import {
   type SoundingOptions,
   type TechniqueLevel,
   type Tuning,
+  type TuningName,
 } from '@reedplate/layout';
 import { type Line, requireNotes } from '@reedplate/line';
 import { type Key, parseScale, type Scale, TWELVE_KEYS, toKey } from '@reedplate/pitch';
@@ -42,7 +43,7 @@ export interface PlayerOptions {
   /** Harps to choose from, as `C` or `low F natural-minor` or as data; default one of each of the twelve keys. */
   readonly own?: readonly (string | Harp)[];
   /** Tuning of the twelve harps where `own` is not given; default `standard`. */
-  readonly tuning?: string | Tuning;
+  readonly tuning?: TuningName | Tuning;
 }
 
 /** What {@link pickHarps} goes by. */
