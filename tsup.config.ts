@@ -21,7 +21,8 @@ const library: Options = {
 
 const command: Options = {
   ...shared,
-  entry: ['src/cli.ts'],
+  // A study's workers run a file of their own.
+  entry: { cli: 'src/cli.ts', 'study-worker': 'src/study/batch.ts' },
   format: ['esm'],
   banner: { js: '#!/usr/bin/env node' },
   dts: false,

@@ -1,5 +1,5 @@
 import { readText } from './command/read-text.js';
-import { runCommand } from './command/run.js';
+import { exitCodeOf, runCommand } from './command/run.js';
 
 // A reader such as `head` may close the pipe before all is written; that is no error of ours.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
@@ -10,9 +10,16 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 const { NO_COLOR, FORCE_COLOR } = process.env;
 const colourWanted = FORCE_COLOR !== undefined && FORCE_COLOR !== '0';
 
+const err = (text: string): void => void process.stderr.write(text);
+
 process.exitCode = runCommand(process.argv.slice(2), {
   out: (text) => void process.stdout.write(text),
-  err: (text) => void process.stderr.write(text),
+  err,
   colour: !NO_COLOR && (colourWanted || process.stdout.isTTY === true),
   readText,
+  later: (work) => {
+    work().catch((error: unknown) => {
+      process.exitCode = exitCodeOf(error, { err });
+    });
+  },
 });

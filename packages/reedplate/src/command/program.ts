@@ -11,6 +11,7 @@ import { addRetune } from '../commands/retune.js';
 import { addScale } from '../commands/scale.js';
 import { addScore } from '../commands/score.js';
 import { addSet } from '../commands/set.js';
+import { addStudy } from '../commands/study.js';
 import { addTarget } from '../commands/target.js';
 import { addTunings } from '../commands/tunings.js';
 import type { Terminal } from './terminal.js';
@@ -27,6 +28,7 @@ const VERBS = [
   addScore,
   addPath,
   addFit,
+  addStudy,
   addScale,
   addSet,
   addTunings,

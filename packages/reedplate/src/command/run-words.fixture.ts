@@ -22,6 +22,9 @@ export function runWords(words: readonly string[], parts: Partial<Terminal> = {}
     readText: (path) => {
       throw new Error(`no file ${path} in this test`);
     },
+    later: () => {
+      throw new Error('no later work in this test');
+    },
     ...parts,
   });
   return { code, ...written };

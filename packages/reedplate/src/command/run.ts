@@ -21,7 +21,8 @@ export function runCommand(words: readonly string[], terminal: Terminal): number
   }
 }
 
-function exitCodeOf(error: unknown, terminal: Terminal): number {
+/** The exit code of an error, after saying in one line what was wrong. */
+export function exitCodeOf(error: unknown, terminal: Pick<Terminal, 'err'>): number {
   // Help and version were asked for and are printed: commander only stops the parsing this way.
   if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : EXIT_USAGE;
   if (!isReedplateError(error)) throw error;

@@ -8,4 +8,6 @@ export interface Terminal {
   readonly colour: boolean;
   /** Reads a text file, `-` for standard input; throws a typed error. */
   readonly readText: (path: string) => string;
+  /** Takes work that goes on after the command has returned, such as a study. */
+  readonly later: (work: () => Promise<void>) => void;
 }

@@ -1,0 +1,117 @@
+import { availableParallelism } from 'node:os';
+import { pipeline } from 'node:stream/promises';
+import { TECHNIQUE_LEVELS, type TechniqueLevel, TUNINGS } from '@reedplate/layout';
+import { ReedplateError } from '@reedplate/pitch';
+import { EFFORT_MODELS, makeStudySetup, type StudySetup } from '@reedplate/playability';
+import type { Command } from 'commander';
+import { examples } from '../command/examples.js';
+import { readWholeNumber } from '../command/options.js';
+import { readList, readNumber } from '../command/player-options.js';
+import type { Terminal } from '../command/terminal.js';
+import type { StudiedBatch } from '../study/batch.js';
+import { openPool } from '../study/pool.js';
+import { showProgress } from '../study/progress.js';
+import { readBatches } from '../study/read-batches.js';
+import { linesDone } from '../study/resume.js';
+import { runStudy } from '../study/run-study.js';
+import { isReaderGone, openInput, openOutput } from '../study/study-files.js';
+
+interface StudyWords {
+  readonly model: string;
+  readonly tunings: string;
+  readonly positions: string;
+  readonly levels?: string;
+  readonly octaves: string;
+  readonly workers?: string;
+  readonly out?: string;
+  readonly resume: boolean;
+}
+
+/** Adds `reedplate study`. */
+export function addStudy(program: Command, terminal: Terminal): void {
+  const models = EFFORT_MODELS.map(({ id }) => id).join(', ');
+  program
+    .command('study')
+    .argument('<tunes>', 'file of tunes, one JSON value a line; - for standard input')
+    .description('how playable many tunes are: each tuning, position and level, a line a tune')
+    .option('--model <model>', `whose effort counts: ${models}`, 'intermediate')
+    .option('--tunings <tunings>', 'tunings apart by commas, or all', 'standard')
+    .option('--positions <positions>', 'positions apart by commas, 1 to 12', '1,2,3')
+    .option('--levels <levels>', `levels apart by commas: ${TECHNIQUE_LEVELS.join(', ')}`)
+    .option('--octaves <octaves>', 'octaves a tune may be moved', '-1,0,1')
+    .option('--workers <number>', 'threads; as many as there are cores without it')
+    .option('--out <file>', 'file for the results instead of standard output')
+    .option('--resume', 'go on where the file of results ends', false)
+    .option('--json', 'results are JSON in any case: one value a line', true)
+    .addHelpText(
+      'after',
+      examples(
+        'reedplate study tunes.ndjson --tunings standard,raised-fifth-draw --out results.ndjson',
+        'reedplate study tunes.ndjson --out results.ndjson --resume',
+        'cat tunes.ndjson | parallel --pipe --keep-order reedplate study - --workers 1',
+      ),
+    )
+    .action((tunes: string, words: StudyWords) => {
+      const setup = readSetup(words);
+      const workers = readWorkers(words);
+      if (words.resume && words.out === undefined) {
+        throw new ReedplateError({ code: 'USAGE', value: '--resume', expected: '--out as well' });
+      }
+      terminal.later(() => study(tunes, setup, workers, words, terminal));
+    });
+}
+
+function readSetup({ model, tunings, positions, levels, octaves }: StudyWords): StudySetup {
+  return makeStudySetup({
+    model,
+    tunings: tunings === 'all' ? TUNINGS.map(({ id }) => id) : readList(tunings),
+    positions: readList(positions).map((word) => readNumber(word, 'a position')),
+    // A wrong level is refused by makeStudySetup.
+    ...(levels === undefined ? {} : { levels: readList(levels) as readonly TechniqueLevel[] }),
+    octaves: readList(octaves).map((word) => readNumber(word, 'octaves')),
+  });
+}
+
+function readWorkers({ workers }: StudyWords): number {
+  if (workers === undefined) return availableParallelism();
+  return readWholeNumber(workers, { min: 1, max: 256, what: 'a number of workers' });
+}
+
+async function study(
+  tunes: string,
+  setup: StudySetup,
+  workers: number,
+  { out, resume }: StudyWords,
+  terminal: Terminal,
+): Promise<void> {
+  const input = await openInput(tunes);
+  const done = resume && out !== undefined ? linesDone(out, setup) : 0;
+  const output = openOutput(out, resume);
+  const pool = await openPool(workers);
+  const progress = await showProgress(input.size);
+  const count = { tunes: 0, failures: 0 };
+  async function* results(): AsyncGenerator<string> {
+    for await (const studied of runStudy(readBatches(input.stream, done), setup, pool)) {
+      count.tunes += studied.tunes;
+      count.failures += studied.failures.length;
+      terminal.err(studied.failures.map(sayFailure).join(''));
+      progress.update(input.bytesRead(), count.tunes);
+      yield studied.out;
+    }
+  }
+  try {
+    await pipeline(results, output, { end: out !== undefined });
+  } catch (error) {
+    if (!isReaderGone(error)) throw error;
+  } finally {
+    progress.stop();
+    await pool.close();
+  }
+  if (count.failures > 0) terminal.err(`reedplate: ${sayCount(count)}\n`);
+}
+
+const sayFailure = ({ number, message }: StudiedBatch['failures'][number]): string =>
+  `reedplate: line ${number}: ${message}\n`;
+
+const sayCount = ({ failures, tunes }: { readonly failures: number; readonly tunes: number }) =>
+  `${failures} of ${tunes} tunes could not be read; their results say why`;
