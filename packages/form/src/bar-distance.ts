@@ -75,7 +75,7 @@ function chordCost(a: ComparedChord | null, b: ComparedChord | null, tonic: numb
   if (a.root !== (b.root + tonic) % 12) return WEIGHTS.root;
   if (a.quality === b.quality) return 0;
   const { third, fifth, seventh } = a.colours;
-  if (third !== b.colours.third) return WEIGHTS.third;
+  if (contradicts(third, b.colours.third)) return WEIGHTS.third;
   const clashes = contradicts(fifth, b.colours.fifth) || contradicts(seventh, b.colours.seventh);
   return clashes ? WEIGHTS.colour : WEIGHTS.extension;
 }

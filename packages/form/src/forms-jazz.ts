@@ -14,6 +14,36 @@ export const JAZZ_FORMS = [
            | ii7 | V7 | I7 V7/ii | ii7 V7 |`,
   },
   {
+    id: 'jazz-plain',
+    name: 'Twelve-bar with ii–V',
+    description: 'The basic twelve bars with ii–V in bars 9 and 10 and no turnaround.',
+    use: 'Riff tunes in jazz.',
+    source: SOURCES.commonPractice,
+    bars: `| I7 | % | % | % |
+           | IV7 | % | I7 | % |
+           | ii7 | V7 | I7 | % |`,
+  },
+  {
+    id: 'jazz-five',
+    name: 'Jazz twelve-bar, V in bar 12',
+    description: 'The quick change with ii–V in bars 9 and 10, and V to turn around.',
+    use: 'Jazz at medium tempo.',
+    source: SOURCES.commonPractice,
+    bars: `| I7 | IV7 | I7 | % |
+           | IV7 | % | I7 | % |
+           | ii7 | V7 | I7 | V7 |`,
+  },
+  {
+    id: 'jazz-three-six-five',
+    name: 'Jazz twelve-bar with iii–VI, V in bar 12',
+    description: 'iii–VI in bar 8 leads to ii–V in bars 9 and 10; V to turn around.',
+    use: 'Jazz at medium tempo.',
+    source: SOURCES.commonPractice,
+    bars: `| I7 | IV7 | I7 | % |
+           | IV7 | % | I7 | iii7 VI7 |
+           | ii7 | V7 | I7 | V7 |`,
+  },
+  {
     id: 'jazz-six-dominant',
     name: 'Jazz twelve-bar with VI7 in bar 8',
     description: 'VI7 in bar 8 leads to ii–V in bars 9 and 10; no turnaround.',

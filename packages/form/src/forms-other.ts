@@ -36,14 +36,14 @@ export const OTHER_FORMS = [
   {
     id: 'waltz',
     name: 'Twelve-bar in three-four',
-    description: 'The twelve-bar as a waltz, with ii–V in bars 9 and 10.',
+    description: 'The twelve-bar as a waltz, with ♭VI–V in bars 9 and 10.',
     use: 'Jazz waltzes.',
     source: SOURCES.memory,
     metre: '3/4',
     feel: 'straight',
     bars: `| I7 | % | % | % |
            | IV7 | % | I7 | % |
-           | ii7 | V7 | I7 | % |`,
+           | bVI7 | V7 | I7 | % |`,
   },
   {
     id: 'minor-six-eight',
