@@ -7,6 +7,7 @@
 // ABC
 export { type ReadAbcOptions, readAbc } from './abc/read-abc.js';
 export type { AccidentalReach } from './abc/voice.js';
+export { type WriteAbcOptions, writeAbc } from './abc/write-abc.js';
 // Feel
 export { type FeelOptions, layFeel, liftFeel } from './feel.js';
 // MIDI files

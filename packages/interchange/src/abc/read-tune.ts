@@ -1,3 +1,4 @@
+import type { Feel } from '@reedplate/form';
 import type { Metre } from '@reedplate/line';
 import type { KeyName } from '@reedplate/pitch';
 import type { WarningList } from '../warning.js';
@@ -28,6 +29,8 @@ export interface WrittenTune {
   readonly key?: KeyName;
   readonly metre: Metre;
   readonly tempo?: TempoField;
+  /** As `R:` names it; undefined for straight. */
+  readonly feel?: Feel;
   readonly voices: readonly Voice[];
 }
 
@@ -36,6 +39,7 @@ interface Tune {
   title?: string;
   key?: KeyName;
   tempo?: TempoField;
+  feel?: Feel;
   /** The metre that the line is counted in: the one in force at the first note. */
   metre?: MetreField;
   unitTicks?: number;
@@ -76,6 +80,7 @@ export function readTune(
     ...(tune.key === undefined ? {} : { key: tune.key }),
     metre: tune.metre?.metre ?? '4/4',
     ...(tune.tempo === undefined ? {} : { tempo: tune.tempo }),
+    ...(tune.feel === undefined ? {} : { feel: tune.feel }),
     voices,
   };
 }
@@ -109,6 +114,7 @@ const FIELD_READERS: ReadonlyMap<string, FieldReader> = new Map([
   ['M', readMetre],
   ['L', readUnit],
   ['Q', readTempo],
+  ['R', readRhythm],
   ['V', readVoice],
   ['I', readInstruction],
   ['w', (_, { warnings, line }) => warnings.add('words', { line })],
@@ -174,6 +180,10 @@ function readTempo(value: string, { tune, line, warnings }: FieldContext): void 
   if (tempo === undefined) return;
   if (!hasNotes(tune)) tune.tempo = tempo;
   else warnings.add('tempo-change', { line }, `Q:${value}`);
+}
+
+function readRhythm(value: string, { tune }: FieldContext): void {
+  if (/shuffle|swing/iu.test(value)) tune.feel = 'shuffle';
 }
 
 function readVoice(value: string, { tune }: FieldContext): void {

@@ -26,7 +26,7 @@ export interface MusicToken {
   readonly column: number;
 }
 
-const LENGTH = String.raw`\d{0,4}\/{0,6}\d{0,4}`;
+const LENGTH = String.raw`\d{0,6}\/{0,6}\d{0,6}`;
 
 /** How each sign looks, the first that fits being taken. */
 const SIGNS: readonly (readonly [TokenKind, RegExp])[] = [

@@ -1,0 +1,69 @@
+import { makeLine } from '@reedplate/line';
+import abcjs from 'abcjs';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { lines } from '../arbitraries.fixture.js';
+import { readAbc } from './read-abc.js';
+import { writeAbc } from './write-abc.js';
+
+interface TheirEvent {
+  readonly cmd: string;
+  readonly pitch: number;
+  /** Parts of a whole note. */
+  readonly start: number;
+  readonly duration: number;
+}
+
+/** What abcjs 6.7.2 plays, as `start+duration pitch` in ticks. */
+function theirNotes(abc: string): readonly string[] {
+  const [tune] = abcjs.parseOnly(abc);
+  const played = tune?.setUpAudio({ chordsOff: true }) as unknown as {
+    readonly tracks: readonly (readonly TheirEvent[])[];
+  };
+  return played.tracks
+    .flat()
+    .filter(({ cmd }) => cmd === 'note')
+    .map(({ start, duration, pitch }) => [ticks(start), ticks(duration), pitch])
+    .sort((a, b) => (a[0] ?? 0) - (b[0] ?? 0) || (a[2] ?? 0) - (b[2] ?? 0))
+    .map(([start, duration, pitch]) => `${start}+${duration} ${pitch}`);
+}
+
+/** It rounds to six places of a whole note. */
+const ticks = (whole: number): number => Math.round((whole * 3840) / 10) * 10;
+
+const ourNotes = (abc: string): readonly string[] =>
+  readAbc(abc, { accidentals: 'octave' }).flatMap(({ line }) =>
+    line.notes.map(
+      ({ start, duration, pitch }) => `${ticks(start / 3840)}+${ticks(duration / 3840)} ${pitch}`,
+    ),
+  );
+
+// Outside check: abcjs 6.7.2, which holds accidentals in their octave, reads what we write, and
+// what we read.
+describe('ABC, read by another reader', () => {
+  test('writeAbc writes tunes that abcjs plays with the same pitches and times', () => {
+    fc.assert(
+      fc.property(lines({ unit: 120, chords: false }), ({ tempo: _, title: __, ...head }) => {
+        const line = makeLine(head.notes, { metre: head.metre, pickup: head.pickup });
+        const abc = writeAbc({ line, key: 'Eb' });
+        expect(theirNotes(abc)).toEqual(ourNotes(abc));
+      }),
+    );
+  });
+
+  test.each([
+    ['pitches', "C, C c c' ^F _B =B ^^G __A"],
+    ['lengths', 'A2 A/ A// A3/2 A/4'],
+    ['a signature', '[K:Eb] E A B E [K:D] F c'],
+    ['accidentals in a bar', '^F F f =f f | F'],
+    ['broken rhythm', 'A>B c<d e>>f'],
+    ['tuplets', '(3ABc (2AB (3:2:4AABc'],
+    ['ties', 'A2-A2 | A4- | A4 | ^F2- | F2 F2'],
+    ['repeats', '|: A4 | B4 :|: c4 :|'],
+    ['endings', '|: A4 |1 B4 :|2 c4 || d4 |]'],
+    ['chords', '[CEG]2 [C2E2]'],
+  ])('readAbc reads %s as abcjs does', (_, body) => {
+    const abc = `X:1\nM:4/4\nL:1/4\nK:C\n${body}\n`;
+    expect(ourNotes(abc)).toEqual(theirNotes(abc));
+  });
+});

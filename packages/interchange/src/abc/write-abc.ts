@@ -1,0 +1,111 @@
+import { readMetre } from '@reedplate/line';
+import { type KeyName, requireInteger, toKey } from '@reedplate/pitch';
+import { isSwung } from '../feel.js';
+import { HARMONICA_PROGRAM } from '../midi/find-melody.js';
+import { partsOf } from '../midi/write-midi.js';
+import type { WriteScoreOptions } from '../musicxml/write-musicxml.js';
+import type { Part, Sheet } from '../piece.js';
+import { foldRepeats } from '../score/fold-repeats.js';
+import { type WrittenBar, writeBars } from '../score/write-bars.js';
+import { readKeyField } from './key-field.js';
+import { type BarContext, writeBar } from './write-bar.js';
+
+/** How ABC is written. */
+export interface WriteAbcOptions extends WriteScoreOptions {
+  /** Number of the tune in its file, its `X:` field, from 1; default 1. */
+  readonly number?: number;
+}
+
+const BARS_A_LINE = 4;
+
+/**
+ * Writes a tune in ABC notation 2.1: the line with the chart's chord symbols, words as remarks under
+ * the notes, each other pitched part as a voice. Accidentals are written so that readers which hold
+ * them in one octave and those which hold them in all read the same.
+ *
+ * @throws ReedplateError `NUMBER_RANGE` for a wrong number
+ * @example
+ * ```ts
+ * import { makeLine } from '@reedplate/line';
+ * import { writeAbc } from '@reedplate/interchange';
+ *
+ * const line = makeLine([{ start: 0, duration: 960, pitch: 67 }, { start: 960, duration: 2880, pitch: 70 }]);
+ * writeAbc({ line, key: 'G' }, { words: ['-2', "-3'"] });
+ * // => "X:1\nM:4/4\nL:1/8\nK:G\n\"_-2\"G2 \"_-3'\"_B6 |]\n"
+ * writeAbc({ line }, { number: 0 }); // throws NUMBER_RANGE
+ * ```
+ */
+export function writeAbc(sheet: Sheet, options: WriteAbcOptions = {}): string {
+  const number = requireInteger(options.number ?? 1, { min: 1, what: 'the number of a tune' });
+  const { line, chart } = sheet;
+  const key = sheet.key ?? chart?.key ?? 'C';
+  const parts = partsOf(sheet, HARMONICA_PROGRAM).filter(({ percussion }) => percussion !== true);
+  const isSwing = chart !== undefined && isSwung(line.metre, chart.feel);
+  return [
+    `X:${number}`,
+    ...(line.title === undefined ? [] : [`T:${fieldText(line.title)}`]),
+    ...(isSwing ? ['R:shuffle'] : []),
+    `M:${line.metre}`,
+    'L:1/8',
+    ...tempoField(sheet),
+    `K:${toKey(key).name}`,
+    ...parts.flatMap((part, at) => [
+      ...(parts.length > 1
+        ? [`V:${at + 1} name="${fieldText(part.name).replaceAll('"', '')}"`]
+        : []),
+      ...writePart(part, at === 0, key, { sheet, options }),
+    ]),
+    '',
+  ].join('\n');
+}
+
+/** What would begin a remark or an escape is escaped itself. */
+function fieldText(text: string): string {
+  return text.replaceAll(/[\\%&]/gu, '\\$&').replaceAll(/[\r\n\t]+/gu, ' ');
+}
+
+function tempoField({ line, chart }: Sheet): readonly string[] {
+  const tempo = line.tempo ?? chart?.tempo;
+  if (tempo === undefined) return [];
+  const { beatTicks } = readMetre(line.metre);
+  const beat = beatTicks % 1440 === 0 ? `${beatTicks / 480}/8` : `1/${3840 / beatTicks}`;
+  return [`Q:${beat}=${tempo}`];
+}
+
+interface PartContext {
+  readonly sheet: Sheet;
+  readonly options: WriteAbcOptions;
+}
+
+function writePart(
+  { line }: Part,
+  isFirst: boolean,
+  key: KeyName,
+  { sheet: { chart }, options: { words, repeats = true } }: PartContext,
+): readonly string[] {
+  const bars = writeBars(line, chart, isFirst ? words : undefined);
+  const folded = repeats ? foldRepeats(bars, chart?.choruses ?? 1) : bars;
+  const signature = readKeyField(toKey(key).name)?.signature ?? new Map();
+  const context: BarContext = { key, signature, beatTicks: readMetre(line.metre).beatTicks };
+  const shown = isFirst ? folded : folded.map((bar) => ({ ...bar, chords: [] }));
+  const texts = shown.map((bar, at) => {
+    const { before, after } = barLines(bar, at === shown.length - 1);
+    return `${before}${writeBar(bar, context)} ${after}`;
+  });
+  return lines(texts);
+}
+
+/** A repeat of n choruses has n − 1 colons. */
+function barLines(
+  { opens, closes }: WrittenBar,
+  isLast: boolean,
+): { readonly before: string; readonly after: string } {
+  const colons = ':'.repeat(Math.max(0, closes - 1));
+  return { before: opens ? '|:' : '', after: `${colons}${isLast && closes === 0 ? '|]' : '|'}` };
+}
+
+function lines(bars: readonly string[]): readonly string[] {
+  return Array.from({ length: Math.ceil(bars.length / BARS_A_LINE) }, (_, line) =>
+    bars.slice(line * BARS_A_LINE, (line + 1) * BARS_A_LINE).join(' '),
+  );
+}

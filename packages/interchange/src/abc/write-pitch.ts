@@ -1,0 +1,66 @@
+import {
+  type KeyName,
+  LETTERS,
+  noteName,
+  noteNameWithOctave,
+  parseNoteName,
+} from '@reedplate/pitch';
+import type { Signature, StaffLetter } from './key-field.js';
+
+/** Alterations that each letter has had in a bar, which decide what the next one needs. */
+export type BarAccidentals = Map<StaffLetter, number>;
+
+const SIGN_OF_ALTERATION: ReadonlyMap<number, string> = new Map([
+  [-2, '__'],
+  [-1, '_'],
+  [0, '='],
+  [1, '^'],
+  [2, '^^'],
+]);
+
+/** The octave of C to B, which ABC writes in capitals without marks. */
+const PLAIN_OCTAVE = 4;
+
+/**
+ * A pitch as ABC writes it, with every sign that any rule of accidentals could ask for: readers
+ * differ on whether one holds in its octave or in all.
+ */
+export function writePitch(
+  pitch: number,
+  key: KeyName,
+  signature: Signature,
+  accidentals: BarAccidentals,
+): string {
+  const { step, alteration } = parseNoteName(noteName(pitch, { key }));
+  const letter = LETTERS[step] as StaffLetter;
+  const octave = Number(noteNameWithOctave(pitch, { key }).replace(/^[A-G#b]+/u, ''));
+  const usual = signature.get(letter) ?? 0;
+  const isPlain = alteration === usual && (accidentals.get(letter) ?? usual) === usual;
+  // Once altered, a letter carries its sign until the bar line.
+  if (!isPlain) accidentals.set(letter, alteration === usual ? Number.NaN : alteration);
+  const sign = isPlain ? '' : SIGN_OF_ALTERATION.get(alteration);
+  return `${sign}${writeOctave(letter, octave)}`;
+}
+
+/**
+ * Marks letters that a chord holds twice, as G and G♭, so that each of them carries its sign.
+ */
+export function markDoubled(
+  pitches: readonly number[],
+  key: KeyName,
+  accidentals: BarAccidentals,
+): void {
+  const letters = pitches.map((pitch) => letterOf(pitch, key));
+  for (const [at, letter] of letters.entries()) {
+    if (letters.indexOf(letter) !== at) accidentals.set(letter, Number.NaN);
+  }
+}
+
+function letterOf(pitch: number, key: KeyName): StaffLetter {
+  return LETTERS[parseNoteName(noteName(pitch, { key })).step] as StaffLetter;
+}
+
+function writeOctave(letter: StaffLetter, octave: number): string {
+  if (octave <= PLAIN_OCTAVE) return `${letter}${','.repeat(PLAIN_OCTAVE - octave)}`;
+  return `${letter.toLowerCase()}${"'".repeat(octave - PLAIN_OCTAVE - 1)}`;
+}
