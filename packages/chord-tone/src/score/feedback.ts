@@ -1,14 +1,19 @@
+import type { Line, TimedNote } from '@reedplate/line';
 import type { Chord } from '@reedplate/pitch';
 import type { ScoringGrid } from './grid.js';
+import type { Spellings } from './notes.js';
 import type { ChangeScore, Feedback, NoteScore } from './score-types.js';
 import type { Suggest } from './suggest.js';
 
 /** What the remarks are drawn from. */
 export interface FeedbackInput {
+  readonly line: Line;
   readonly notes: readonly NoteScore[];
   readonly changes: readonly ChangeScore[];
   readonly grid: ScoringGrid;
   readonly suggest: Suggest;
+  /** One for each chord table of the grid. */
+  readonly spellings: readonly Spellings[];
   /** 0.5 to 1. */
   readonly confidence: number;
   /** How many notes were judged by no chord. */
@@ -30,17 +35,18 @@ export function feedbackOn(input: FeedbackInput): readonly Feedback[] {
   return Object.freeze(remarks);
 }
 
-function landingRemarks({ notes, changes, grid, suggest }: FeedbackInput): readonly Feedback[] {
-  const chords = chordsBySymbol(grid);
-  const pitches = new Map(notes.map(({ index, pitch, name }) => [index, { pitch, name }]));
+function landingRemarks(input: FeedbackInput): readonly Feedback[] {
+  const chords = chordsBySymbol(input.grid);
+  const names = new Map(input.spellings.map((spelling) => [spelling.chord, spelling]));
   const remarks: Feedback[] = [];
-  for (const { bar, beat, chord, index, landing, shown } of changes) {
+  for (const { bar, beat, chord, index, landing, shown } of input.changes) {
     const at = { bar, beat, chord, index };
-    const note = index === null ? undefined : pitches.get(index);
     const parsed = chords.get(chord);
-    if (landing === 0 && note !== undefined && parsed !== undefined) {
-      const suggestion = suggest(parsed, note.pitch) ?? null;
-      remarks.push(remark('LANDED_OUTSIDE', { ...at, name: note.name, suggestion }));
+    if (landing === 0 && index !== null && parsed !== undefined) {
+      const { pitch } = input.line.notes[index] as TimedNote;
+      const name = names.get(chord)?.names[pitch] ?? null;
+      const suggestion = input.suggest(parsed, pitch) ?? null;
+      remarks.push(remark('LANDED_OUTSIDE', { ...at, name, suggestion }));
     } else if (shown === false) {
       remarks.push(remark('CHANGE_NOT_SHOWN', at));
     }
@@ -54,12 +60,14 @@ const WORTH_A_REMARK = 0.5;
 function noteRemarks({ notes, grid, suggest }: FeedbackInput): readonly Feedback[] {
   const chords = chordsBySymbol(grid);
   const remarks: Feedback[] = [];
-  for (const { bar, beat, chord, index, name, pitch, metre, held, ...note } of notes) {
-    const isWeak = note.class === 'unresolved' && !held && metre >= WORTH_A_REMARK;
-    const parsed = chord === null ? undefined : chords.get(chord);
-    if (parsed === undefined || !(isWeak || note.class === 'clash')) continue;
-    const code = isWeak ? 'UNRESOLVED' : 'CLASH';
+  for (const note of notes) {
+    const isWeak = note.class === 'unresolved' && !note.held && note.metre >= WORTH_A_REMARK;
+    if (note.chord === null || !(isWeak || note.class === 'clash')) continue;
+    const parsed = chords.get(note.chord);
+    if (parsed === undefined) continue;
+    const { bar, beat, chord, index, name, pitch } = note;
     const suggestion = suggest(parsed, pitch) ?? null;
+    const code = isWeak ? 'UNRESOLVED' : 'CLASH';
     remarks.push(remark(code, { bar, beat, chord, index, name, suggestion }));
   }
   return remarks;

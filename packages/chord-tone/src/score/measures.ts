@@ -109,7 +109,9 @@ function timingOf({ runs, pieces }: Judged, grid: ScoringGrid, swing: number): n
     if (pieces.first[run] === pieces.first[run + 1]) continue;
     const beats = undoSwing(((runs.start[run] as number) - grid.pickup) / grid.beatTicks, swing);
     const within = beats - Math.floor(beats);
-    distance += AIMED_AT.reduce((near, place) => Math.min(near, Math.abs(within - place)), 1);
+    let nearest = 1;
+    for (const place of AIMED_AT) nearest = Math.min(nearest, Math.abs(within - place));
+    distance += nearest;
     count += 1;
   }
   return count === 0 ? null : Math.max(0, 1 - distance / count / DISTANCE_AT_RANDOM);

@@ -13,14 +13,22 @@ import { strengthOf } from './measures.js';
 import { NOTE_CLASSES, type NoteClass } from './note-class.js';
 import type { NoteScore } from './score-types.js';
 
-/** The judged pieces as objects, spelled and placed. */
-export function noteScores(judged: Judged, grid: ScoringGrid, swing: number): readonly NoteScore[] {
-  const spellings = grid.tables.map((table) => spellingsOf(table, grid));
+/**
+ * The judged pieces as objects, spelled and placed.
+ *
+ * @param spellings one for each chord table
+ */
+export function noteScores(
+  judged: Judged,
+  grid: ScoringGrid,
+  spellings: readonly Spellings[],
+  swing: number,
+): readonly NoteScore[] {
   const plain = spellingsOf(undefined, grid);
-  const notes = new Array<NoteScore>(judged.pieces.count);
+  const notes: NoteScore[] = [];
   for (let piece = 0; piece < judged.pieces.count; piece += 1) {
     const table = grid.changes[judged.change[piece] as number]?.table ?? -1;
-    notes[piece] = noteScore(piece, judged, grid, spellings[table] ?? plain, swing);
+    notes.push(noteScore(piece, judged, grid, spellings[table] ?? plain, swing));
   }
   return Object.freeze(notes);
 }

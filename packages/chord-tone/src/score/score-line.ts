@@ -1,18 +1,19 @@
 import type { Chart } from '@reedplate/form';
-import { type Line, makeLine, requireNotes } from '@reedplate/line';
-import { ReedplateError, requireOneOf } from '@reedplate/pitch';
+import type { Line } from '@reedplate/line';
+import { requireOneOf } from '@reedplate/pitch';
 import { STYLES, type Style } from '../styles.js';
 import { type AlignOptions, alignLine } from './align.js';
 import { scoreBars } from './bars.js';
 import { chanceFit } from './chance.js';
 import { scoreChanges } from './changes.js';
+import { checkLine } from './check-line.js';
 import { confidenceOf } from './confidence.js';
 import { feedbackOn } from './feedback.js';
 import { compileChart } from './grid.js';
 import { type Judged, judgePieces } from './judge.js';
 import { measureAll } from './measures.js';
 import { CLASS } from './note-class.js';
-import { noteScores } from './notes.js';
+import { noteScores, spellingsOf } from './notes.js';
 import { cutPieces } from './pieces.js';
 import { joinTies } from './runs.js';
 import type { Score } from './score-types.js';
@@ -69,11 +70,11 @@ export function scoreLine(line: Line, chart: Chart, options: ScoreOptions = {}):
   const changes = scoreChanges(judged, grid, weights);
   const measures = measureAll(judged, changes, grid, swing);
   const chance = chanceFit(judged, grid, weights) ?? weights.typicalChance;
-  const notes = noteScores(judged, grid, swing);
+  const spellings = grid.tables.map((table) => spellingsOf(table, grid));
+  const notes = noteScores(judged, grid, spellings, swing);
   const inside = countJudged(judged);
   const outside = runs.count - inside;
   const confidence = confidenceOf(inside);
-  const suggest = suggester(options);
   return Object.freeze({
     total: totalOf(measures, chance, weights),
     chance: totalOf({ ...measures, fit: measures.fit === null ? null : chance }, chance, weights),
@@ -83,7 +84,17 @@ export function scoreLine(line: Line, chart: Chart, options: ScoreOptions = {}):
     notes,
     changes,
     bars: scoreBars(judged, chart, grid),
-    feedback: feedbackOn({ notes, changes, grid, suggest, confidence, inside, outside }),
+    feedback: feedbackOn({
+      line: checked,
+      notes,
+      changes,
+      grid,
+      spellings,
+      suggest: suggester(options),
+      confidence,
+      inside,
+      outside,
+    }),
     alignment,
   });
 }
@@ -102,17 +113,4 @@ function countJudged({ pieces, runs, ...judged }: Judged): number {
 
 function defaultStyle({ key }: Chart): Style {
   return key.endsWith('m') ? 'minor' : 'traditional';
-}
-
-/** Lines come from JSON too: every value is checked again, and the order of the notes restored. */
-function checkLine(line: Line, chart: Chart): Line {
-  const { notes, ...options } = line;
-  const checked = requireNotes(makeLine(notes, options));
-  if (checked.metre === chart.metre) return checked;
-  throw new ReedplateError({
-    code: 'LINE_INVALID',
-    value: checked.metre,
-    expected: `a line in the metre of the chart, ${chart.metre}`,
-    where: { path: 'metre' },
-  });
 }

@@ -29,11 +29,12 @@ const LANDING_DEGREES: ReadonlySet<ChordDegree> = new Set(['1', 'b3', '3', 'b7',
 /** Prepares suggestions on a harp, each looked for once. */
 export function suggester({ harp, level = 'bends', dialect = 'sign' }: SuggestOptions): Suggest {
   const playable = harp === undefined ? undefined : easiestByPitch(soundings(harp, { level }));
-  const known = new Map<string, Suggestion | undefined>();
+  const known = new Map<Chord, Map<number, Suggestion | undefined>>();
   return (chord, pitch) => {
-    const id = `${chord.symbol} ${pitch}`;
-    if (!known.has(id)) known.set(id, nearest(chord, pitch, playable, dialect));
-    return known.get(id);
+    const ofChord = known.get(chord) ?? new Map<number, Suggestion | undefined>();
+    known.set(chord, ofChord);
+    if (!ofChord.has(pitch)) ofChord.set(pitch, nearest(chord, pitch, playable, dialect));
+    return ofChord.get(pitch);
   };
 }
 

@@ -1,0 +1,47 @@
+import type { Chart } from '@reedplate/form';
+import { type Line, makeLine, readMetre, requireNotes, type TimedNote } from '@reedplate/line';
+import { ReedplateError } from '@reedplate/pitch';
+
+/**
+ * A line fit to be scored on a chart. Lines come from JSON too, so every value is checked again;
+ * one that holds is taken as it is, any other goes through `makeLine`, which says what is wrong or
+ * puts the notes in order.
+ *
+ * @throws ReedplateError `LINE_EMPTY`, `LINE_INVALID`, `METRE_UNKNOWN`
+ */
+export function checkLine(line: Line, chart: Chart): Line {
+  const { notes, ...options } = line;
+  const checked = isInOrder(line) ? line : makeLine(notes, options);
+  if (checked.metre === chart.metre) return requireNotes(checked);
+  throw new ReedplateError({
+    code: 'LINE_INVALID',
+    value: checked.metre,
+    expected: `a line in the metre of the chart, ${chart.metre}`,
+    where: { path: 'metre' },
+  });
+}
+
+const LATEST_TICK = 2 ** 40;
+
+/** Whether makeLine would take the line, and change nothing. */
+function isInOrder({ notes, metre, pickup, tempo, title }: Line): boolean {
+  // What few lines have is left to makeLine to check.
+  if (tempo !== undefined || title !== undefined || !Array.isArray(notes)) return false;
+  if (!isTicks(pickup, 0) || pickup >= readMetre(metre).barTicks) return false;
+  let before: TimedNote = { start: 0, duration: 1, pitch: 0 };
+  for (const note of notes) {
+    if (typeof note !== 'object' || note === null || !isAfter(note, before)) return false;
+    before = note;
+  }
+  return true;
+}
+
+function isAfter({ start, duration, pitch }: TimedNote, before: TimedNote): boolean {
+  if (!isTicks(start, before.start) || !isTicks(duration, 1)) return false;
+  if (!Number.isInteger(pitch) || pitch < 0 || pitch > 127) return false;
+  return start > before.start || pitch >= before.pitch;
+}
+
+function isTicks(value: number, least: number): boolean {
+  return Number.isInteger(value) && value >= least && value <= LATEST_TICK;
+}
