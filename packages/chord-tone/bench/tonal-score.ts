@@ -1,15 +1,7 @@
-import { Chord, Note } from 'tonal';
+import { Chord, Interval, Note } from 'tonal';
 
-// The same work as targetsOf and as the classes of scoreLine, on note names with tonal, written
-// with care: every name is parsed once, every chord and every pair of note and chord kept.
-
-/** A note class as the baseline tells it: chord tones by degree, and whether the rest resolves. */
-export interface NamedNote {
-  readonly name: string;
-  readonly chord: string;
-  readonly interval: string | undefined;
-  readonly class: 'root' | 'guide-tone' | 'chord-tone' | 'resolved' | 'outside';
-}
+// The same work as targetsOf and as the notes of scoreLine, on note names with tonal, written with
+// care: every name is parsed once and every chord kept; at best every pair of both is kept too.
 
 /** A note by name, timed in ticks. */
 export interface NamedTime {
@@ -25,35 +17,13 @@ export interface NamedSpan {
   readonly end: number;
 }
 
-interface KnownChord {
-  readonly intervals: readonly string[];
-  readonly chromas: readonly (number | undefined)[];
-  readonly names: readonly string[];
-}
-
-const chords = new Map<string, KnownChord>();
-const notes = new Map<string, { readonly chroma: number; readonly midi: number }>();
-
-function knownChord(symbol: string): KnownChord {
-  let known = chords.get(symbol);
-  if (known === undefined) {
-    const { intervals, notes: names, empty } = Chord.get(symbol);
-    if (empty) throw new Error(symbol);
-    known = { intervals, names, chromas: names.map((name) => Note.chroma(name)) };
-    chords.set(symbol, known);
-  }
-  return known;
-}
-
-function knownNote(name: string): { readonly chroma: number; readonly midi: number } {
-  let known = notes.get(name);
-  if (known === undefined) {
-    const { chroma, midi, empty } = Note.get(name);
-    if (empty || midi === null) throw new Error(name);
-    known = { chroma, midi };
-    notes.set(name, known);
-  }
-  return known;
+/** What a note is over a chord: spelled, with its interval above the root and its class. */
+export interface NamedNote extends NamedTime {
+  readonly bar: number;
+  readonly beat: number;
+  readonly chord: string;
+  readonly interval: string;
+  readonly class: 'root' | 'guide-tone' | 'chord-tone' | 'resolved' | 'outside';
 }
 
 /** A tone of a chord among the soundings of a harp. */
@@ -63,57 +33,135 @@ export interface NamedTarget {
   readonly hole: number;
 }
 
+/** A note over a chord. */
+export interface Known {
+  readonly name: string;
+  readonly interval: string;
+  readonly isTone: boolean;
+}
+
+const chords = new Map<string, ReturnType<typeof Chord.get>>();
+const midis = new Map<string, number>();
+const pairs = new Map<string, Map<string, Known>>();
+
+function chordOf(symbol: string): ReturnType<typeof Chord.get> {
+  let chord = chords.get(symbol);
+  if (chord === undefined) {
+    chord = Chord.get(symbol);
+    if (chord.empty) throw new Error(symbol);
+    chords.set(symbol, chord);
+  }
+  return chord;
+}
+
+function midiOf(name: string): number {
+  let midi = midis.get(name);
+  if (midi === undefined) {
+    const read = Note.midi(name);
+    if (read === null) throw new Error(name);
+    midi = read;
+    midis.set(name, midi);
+  }
+  return midi;
+}
+
+/** How a note is compared with a chord. */
+export type Compare = (symbol: string, name: string) => Known;
+
+/** Names parsed once and chords kept; each note compared anew. */
+export const KEEP_CHORDS: Compare = compare;
+
+/** Every comparison kept too. */
+export const KEEP_PAIRS: Compare = pairOf;
+
+function pairOf(symbol: string, name: string): Known {
+  let ofChord = pairs.get(symbol);
+  if (ofChord === undefined) {
+    ofChord = new Map();
+    pairs.set(symbol, ofChord);
+  }
+  let known = ofChord.get(name);
+  if (known === undefined) {
+    known = compare(symbol, name);
+    ofChord.set(name, known);
+  }
+  return known;
+}
+
+/** Where a note is a tone of a chord it takes the chord's spelling. */
+function compare(symbol: string, name: string): Known {
+  const chord = chordOf(symbol);
+  const at = chord.notes.findIndex((tone) => Note.chroma(tone) === Note.chroma(name));
+  const tone = chord.notes[at];
+  if (tone === undefined) {
+    const above = Interval.distance(chord.tonic ?? '', Note.pitchClass(name));
+    return { name, interval: above, isTone: false };
+  }
+  const near = [-1, 0, 1].map((octave) => `${tone}${(Note.octave(name) ?? 0) + octave}`);
+  const spelled = near.find((other) => Note.midi(other) === midiOf(name)) ?? name;
+  return { name: spelled, interval: chord.intervals[at] ?? '', isTone: true };
+}
+
 /** The targets of a chord among soundings by name. */
 export function namedTargets(
   symbol: string,
   soundings: readonly { readonly name: string; readonly hole: number }[],
+  known: Compare,
 ): readonly NamedTarget[] {
-  const { intervals, chromas, names } = knownChord(symbol);
   const found: NamedTarget[] = [];
   for (const { name, hole } of soundings) {
-    const note = knownNote(name);
-    const at = chromas.indexOf(note.chroma);
-    if (at < 0) continue;
-    const octave = Math.floor(note.midi / 12) - 1;
-    found.push({ name: `${names[at]}${octave}`, interval: intervals[at] ?? '', hole });
+    const tone = known(symbol, name);
+    if (!tone.isTone) continue;
+    found.push(Object.freeze({ name: tone.name, interval: tone.interval, hole }));
   }
-  return found;
+  return Object.freeze(found);
 }
 
 const GUIDE_TONES = new Set(['3M', '3m', '7M', '7m', '7d']);
+const BEAT = 960;
+const BAR = 4 * BEAT;
 
-/** The class of every note of a line over chords. */
-export function namedClasses(
+/** Every note of a line over its chord. */
+export function namedNotes(
   line: readonly NamedTime[],
   spans: readonly NamedSpan[],
+  known: Compare,
 ): readonly NamedNote[] {
   let at = 0;
-  return line.map(({ name, start }, index) => {
+  const notes = line.map((note, index) => {
+    const { start, duration } = note;
     while (at + 1 < spans.length && (spans[at + 1]?.start ?? 0) <= start) at += 1;
-    const symbol = spans[at]?.symbol ?? '';
-    const { chroma, midi } = knownNote(name);
-    const chord = knownChord(symbol);
-    const tone = chord.chromas.indexOf(chroma);
-    const interval = chord.intervals[tone];
-    return {
+    const chord = spans[at]?.symbol ?? '';
+    const { name, interval, isTone } = known(chord, note.name);
+    const next = line[index + 1];
+    const bar = Math.floor(start / BAR) + 1;
+    return Object.freeze({
       name,
-      chord: symbol,
+      start,
+      duration,
+      bar,
+      beat: (start % BAR) / BEAT + 1,
+      chord,
       interval,
-      class: classOf(interval, midi, line[index + 1], chord),
-    };
+      class: isTone
+        ? classOfTone(interval)
+        : classOfOther(note, next, (other) => known(chord, other)),
+    });
   });
+  return Object.freeze(notes);
 }
 
-function classOf(
-  interval: string | undefined,
-  midi: number,
-  next: NamedTime | undefined,
-  chord: KnownChord,
-): NamedNote['class'] {
+function classOfTone(interval: string): NamedNote['class'] {
   if (interval === '1P') return 'root';
-  if (interval !== undefined) return GUIDE_TONES.has(interval) ? 'guide-tone' : 'chord-tone';
-  if (next === undefined) return 'outside';
-  const after = knownNote(next.name);
-  const isStep = Math.abs(after.midi - midi) <= 2;
-  return isStep && chord.chromas.includes(after.chroma) ? 'resolved' : 'outside';
+  return GUIDE_TONES.has(interval) ? 'guide-tone' : 'chord-tone';
+}
+
+function classOfOther(
+  note: NamedTime,
+  next: NamedTime | undefined,
+  known: (name: string) => Known,
+): NamedNote['class'] {
+  if (next === undefined || next.start - note.start > BEAT) return 'outside';
+  const isStep = Math.abs(midiOf(next.name) - midiOf(note.name)) <= 2;
+  return isStep && known(next.name).isTone ? 'resolved' : 'outside';
 }

@@ -52,13 +52,41 @@ export function targetsOf(
   harp: Harp,
   { level = 'overbends', valved = false, from }: TargetOptions = {},
 ): readonly Target[] {
-  const tones = toneByPitchClass(typeof chord === 'string' ? parseChord(chord) : chord);
+  const parsed = typeof chord === 'string' ? parseChord(chord) : chord;
+  const all = soundings(harp, { level, valved });
+  const known = from === undefined ? KNOWN.get(all)?.get(parsed) : undefined;
+  return known ?? findTargets(parsed, all, from);
+}
+
+/**
+ * Targets found before, by the list of soundings and the chord: layout gives the same list for a
+ * harp that cannot change, and a chart the same chord for each of its bars.
+ */
+const KNOWN = new WeakMap<readonly Sounding[], WeakMap<Chord, readonly Target[]>>();
+
+function findTargets(
+  chord: Chord,
+  all: readonly Sounding[],
+  from: Sounding | undefined,
+): readonly Target[] {
+  const tones = toneByPitchClass(chord);
   const found: Target[] = [];
-  for (const sounding of soundings(harp, { level, valved })) {
+  for (const sounding of all) {
     const tone = tones[toPitchClass(sounding.pitch)];
     if (tone !== undefined) found.push(makeTarget(sounding, tone, from));
   }
-  return Object.freeze(found);
+  const targets = Object.freeze(found);
+  if (from === undefined && isDeepFrozen(chord)) {
+    const ofSoundings = KNOWN.get(all) ?? new WeakMap<Chord, readonly Target[]>();
+    KNOWN.set(all, ofSoundings.set(chord, targets));
+  }
+  return targets;
+}
+
+function isDeepFrozen(chord: Chord): boolean {
+  return (
+    Object.isFrozen(chord) && Object.isFrozen(chord.tones) && chord.tones.every(Object.isFrozen)
+  );
 }
 
 /** Tones of a chord by pitch class; where two share one, the first named keeps it. */
