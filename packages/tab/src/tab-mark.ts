@@ -21,7 +21,7 @@ export type TabEvent = readonly TabMark[];
  * ```ts
  * import { markOf } from '@reedplate/tab';
  *
- * markOf({ hole: 3, breath: 'draw', technique: 'bend', depth: 2, pitch: 69 }); // => { hole: 3, breath: 'draw', bend: 2, over: false }
+ * markOf({ hole: 3, breath: 'draw', technique: 'bend', depth: 2 }); // => { hole: 3, breath: 'draw', bend: 2, over: false }
  * ```
  */
 export function markOf({ hole, breath, technique, depth }: Omit<Sounding, 'pitch'>): TabMark {
