@@ -1,13 +1,16 @@
 import { type Metre, readMetre } from '@reedplate/line';
 import {
+  asErrorOf,
   chordOfNumeral,
+  type JsonFields,
   type Key,
+  parseJson,
   parseKey,
   parseNumeral,
   ReedplateError,
+  requireFields,
   requireInteger,
 } from '@reedplate/pitch';
-import { asErrorOf, type JsonFields, parsedJson, requireFields } from './json-fields.js';
 import { requireFeel, requireTempo } from './make-chart.js';
 import type { Chart, ChordSpan } from './types.js';
 
@@ -51,7 +54,7 @@ const SPAN_FIELDS = [
  * ```
  */
 export function readChart(json: unknown): Chart {
-  const fields = requireFields(parsedJson(json), CHART_FIELDS, { code: CODE, path: '' });
+  const fields = requireFields(parseJson(json), CHART_FIELDS, { code: CODE, path: '' });
   const { form, tempo, intro, spans } = fields;
   if (typeof form !== 'string') throw invalid(form, 'the id of a form', 'form');
   if (!Array.isArray(spans)) throw invalid(spans, 'a list of chord spans', 'spans');
@@ -130,7 +133,7 @@ function readChord(
 }
 
 function read<Value>(path: string, check: () => Value): Value {
-  return asErrorOf({ code: CODE, path }, check);
+  return asErrorOf(CODE, { path }, check);
 }
 
 interface Count {

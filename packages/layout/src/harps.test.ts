@@ -140,8 +140,19 @@ describe('readHarp', () => {
     expect(() => readHarp({ ...plain, [field]: value })).toThrow(failure({}));
   });
 
-  it.each([null, [], 'C', 3])('throws HARP_INVALID for %j', (value) => {
+  it.each([null, [], 3])('throws HARP_INVALID for %j', (value) => {
     expect(() => readHarp(value)).toThrow(failure({ value }));
+  });
+
+  it('reads text, and throws JSON_MALFORMED for text that is no JSON', () => {
+    expect(readHarp(JSON.stringify(plain))).toEqual(readHarp(plain));
+    expect(() => readHarp('C')).toThrow(expect.objectContaining({ code: 'JSON_MALFORMED' }));
+  });
+
+  it('refuses a field it does not know', () => {
+    expect(() => readHarp({ ...plain, regsiter: 'low' })).toThrow(
+      failure({ value: 'regsiter', nearest: 'register' }),
+    );
   });
 
   it('names the reed that is wrong', () => {

@@ -1,63 +1,68 @@
 import {
+  asErrorOf,
   deepFreeze,
-  isReedplateError,
   type KeyName,
+  parseJson,
   parseKey,
   ReedplateError,
+  requireFields,
   requireOneOf,
   type Tonic,
 } from '@reedplate/pitch';
 import type { Harp } from './harp.js';
 import { REGISTERS } from './make-harp.js';
-import { makeTuning } from './make-tuning.js';
+import { makeTuning, type ReedRow } from './make-tuning.js';
 import { rowsOfHoles } from './read-tuning.js';
 
+const HARP_FIELDS = ['tuning', 'key', 'firstPosition', 'register', 'holes'] as const;
+const CODE = 'HARP_INVALID';
+
 /**
- * A harp from a JSON value, checked and frozen. Its reeds are taken as they stand, so that a harp
- * in a tuning of one's own can be read.
+ * A harp from parsed JSON, or from JSON text: the shape of {@link Harp}, checked and frozen. Its
+ * reeds are taken as they stand, so that a harp in a tuning of one's own can be read. A field of
+ * another name is an error.
  *
- * @param value what `JSON.parse` gave
- * @throws ReedplateError `HARP_INVALID` with the hole and breath or the field
+ * @throws ReedplateError `JSON_MALFORMED`, or `HARP_INVALID` with the hole and breath or the field
  * @example
  * ```ts
  * import { makeHarp, readHarp } from '@reedplate/layout';
  *
- * readHarp(JSON.parse(JSON.stringify(makeHarp('Bb')))).key; // => 'Bb'
+ * readHarp(JSON.stringify(makeHarp('Bb'))).key; // => 'Bb'
  * readHarp({ key: 'C' }); // throws HARP_INVALID
  * ```
  */
-export function readHarp(value: unknown): Harp {
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) {
-    throw new ReedplateError({ code: 'HARP_INVALID', value, expected: 'a harp as an object' });
-  }
-  return asHarpInvalid(() => checkHarp(value));
-}
-
-function checkHarp(value: Partial<Record<keyof Harp, unknown>>): Harp {
-  const key = parseKey(value.key as KeyName);
-  const home = parseKey(value.firstPosition as Tonic);
-  // The label of a reed layout is its first- or its second-position key, and nothing else.
-  const labelPosition = home.pitchClass === key.pitchClass ? 1 : 2;
-  if (labelPosition === 2 && (home.pitchClass + 7) % 12 !== key.pitchClass) {
-    throw new ReedplateError({
-      code: 'HARP_INVALID',
-      value: value.firstPosition,
-      expected: 'the tonic of first position: that of the key, or a fifth below it',
-      where: { path: 'firstPosition' },
-    });
-  }
-  const { id, holes } = makeTuning({ id: value.tuning as string, ...rowsOfHoles(value.holes) });
-  const register = requireOneOf(value.register, REGISTERS, { what: 'a register' });
+export function readHarp(json: unknown): Harp {
+  const fields = requireFields(parseJson(json), HARP_FIELDS, { code: CODE });
+  const key = asErrorOf(CODE, { path: 'key' }, () => parseKey(fields.key as KeyName));
+  const home = asErrorOf(CODE, { path: 'firstPosition' }, () =>
+    parseKey(fields.firstPosition as Tonic),
+  );
+  requireLabel(key.pitchClass - home.pitchClass, fields.firstPosition);
+  const register = requireOneOf(fields.register, REGISTERS, {
+    what: 'a register',
+    code: CODE,
+    where: { path: 'register' },
+  });
+  const { id, holes } = asErrorOf(CODE, {}, () => readReeds(fields.tuning, fields.holes));
   return deepFreeze({ tuning: id, key: key.name, firstPosition: home.tonic, register, holes });
 }
 
-/** What is wrong with a part of a harp, told as an error of the harp. */
-function asHarpInvalid(read: () => Harp): Harp {
-  try {
-    return read();
-  } catch (error) {
-    if (!isReedplateError(error)) throw error;
-    const { value, expected, nearest, where } = error;
-    throw new ReedplateError({ code: 'HARP_INVALID', value, expected, nearest, where });
-  }
+/** The label of a harp is the key of its first or of its second position, and no other. */
+function requireLabel(semitones: number, firstPosition: unknown): void {
+  if (semitones === 0 || semitones === 7 || semitones === -5) return;
+  throw new ReedplateError({
+    code: CODE,
+    value: firstPosition,
+    expected: 'the tonic of first position: that of the key, or a fifth below it',
+    where: { path: 'firstPosition' },
+  });
+}
+
+/** Reeds are checked as those of a tuning are, which checks each value. */
+function readReeds(
+  id: unknown,
+  holes: unknown,
+): Pick<ReturnType<typeof makeTuning>, 'id' | 'holes'> {
+  const { blow, draw } = rowsOfHoles(holes);
+  return makeTuning({ id: id as string, blow: blow as ReedRow, draw: draw as ReedRow });
 }

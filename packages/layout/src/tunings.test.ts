@@ -205,7 +205,7 @@ describe('editTuning', () => {
 });
 
 describe('readTuning', () => {
-  it.each([null, 7, 'standard', [], undefined])('throws TUNING_INVALID for %j', (value) => {
+  it.each([null, 7, '"standard"', [], undefined])('throws TUNING_INVALID for %j', (value) => {
     expect(() => readTuning(value)).toThrow(failure({}));
   });
 
@@ -214,8 +214,12 @@ describe('readTuning', () => {
       { hole: 1, blow: 60, draw: 62 },
       { hole: 3, blow: 64, draw: 67 },
     ];
-    expect(() => readTuning({ id: 'two', holes })).toThrow(failure({ where: { hole: 2 } }));
-    expect(() => readTuning({ id: 'two', holes: [null] })).toThrow(failure({ where: { hole: 1 } }));
+    expect(() => readTuning({ id: 'two', holes })).toThrow(
+      failure({ value: 3, where: { path: 'holes[1]' } }),
+    );
+    expect(() => readTuning({ id: 'two', holes: [null] })).toThrow(
+      failure({ value: null, where: { path: 'holes[0]' } }),
+    );
     expect(() => readTuning({ id: 'two', holes: 'C4' })).toThrow(
       failure({ where: { path: 'holes' } }),
     );
@@ -224,8 +228,19 @@ describe('readTuning', () => {
     );
   });
 
-  it('leaves out fields it does not know', () => {
-    const read = readTuning({ id: 'two', blow: 'C4', draw: 'D4', colour: 'green' });
-    expect(read).toEqual(makeTuning({ id: 'two', blow: 'C4', draw: 'D4' }));
+  it('reads text and values alike, and a specification as well as a tuning', () => {
+    const made = makeTuning({ id: 'two', blow: 'C4', draw: 'D4' });
+    expect(readTuning('{"id":"two","blow":"C4","draw":["D4"]}')).toEqual(made);
+    expect(readTuning(JSON.stringify(made))).toEqual(made);
+    expect(() => readTuning('{"id":')).toThrow(expect.objectContaining({ code: 'JSON_MALFORMED' }));
+  });
+
+  it('refuses a field it does not know, and names the nearest', () => {
+    const spec = { id: 'two', blow: 'C4', draw: 'D4', lable: 'G' };
+    expect(() => readTuning(spec)).toThrow(failure({ value: 'lable', nearest: 'label' }));
+    const holes = [{ hole: 1, blow: 60, draw: 62, reeds: 2 }];
+    expect(() => readTuning({ id: 'two', holes })).toThrow(
+      failure({ where: { path: 'holes[0].reeds' } }),
+    );
   });
 });

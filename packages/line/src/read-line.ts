@@ -1,4 +1,4 @@
-import { ReedplateError, requireOneOf } from '@reedplate/pitch';
+import { parseJson, requireFields } from '@reedplate/pitch';
 import { invalidLine } from './invalid-line.js';
 import type { Line, TimedNote } from './line.js';
 import { type LineOptions, makeLine } from './make-line.js';
@@ -19,38 +19,15 @@ import { type LineOptions, makeLine } from './make-line.js';
  * ```
  */
 export function readLine(json: unknown): Line {
-  const value = typeof json === 'string' ? parseJson(json) : json;
-  const { notes, ...options } = requireFields(value, LINE_FIELDS, '');
+  const reading = { code: 'LINE_INVALID' } as const;
+  const { notes, ...options } = requireFields(parseJson(json), LINE_FIELDS, reading);
   if (!Array.isArray(notes)) throw invalidLine(notes, 'a list of notes', { path: 'notes' });
-  for (const [index, note] of notes.entries()) requireFields(note, NOTE_FIELDS, `notes[${index}]`);
+  for (const [index, note] of notes.entries()) {
+    requireFields(note, NOTE_FIELDS, { ...reading, path: `notes[${index}]` });
+  }
   // makeLine checks each value; here only the shape is known to be right.
   return makeLine(notes as readonly TimedNote[], options as LineOptions);
 }
 
 const LINE_FIELDS = ['metre', 'pickup', 'tempo', 'title', 'notes'] as const;
 const NOTE_FIELDS = ['start', 'duration', 'pitch'] as const;
-
-function parseJson(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch (error) {
-    const reason = error instanceof Error ? ` (${error.message})` : '';
-    throw new ReedplateError({ code: 'JSON_MALFORMED', value: text, expected: `JSON${reason}` });
-  }
-}
-
-function requireFields(
-  value: unknown,
-  known: readonly string[],
-  path: string,
-): Readonly<Record<string, unknown>> {
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) {
-    const where = path === '' ? {} : { path };
-    throw invalidLine(value, `an object with ${known.join(', ')}`, where);
-  }
-  for (const field of Object.keys(value)) {
-    const where = { path: path === '' ? field : `${path}.${field}` };
-    requireOneOf(field, known, { what: 'one of the fields', code: 'LINE_INVALID', where });
-  }
-  return value as Readonly<Record<string, unknown>>;
-}

@@ -75,4 +75,11 @@ export {
   requireOneOf,
   requirePositive,
 } from './guard.js';
+export {
+  asErrorOf,
+  type JsonFields,
+  type JsonReading,
+  parseJson,
+  requireFields,
+} from './json-fields.js';
 export { nearestOf } from './nearest.js';

@@ -15,18 +15,10 @@ export function readTuningWord(word: string, terminal: Pick<Terminal, 'readText'
   if (!FILE.test(word)) return tuningById(word);
   const text = terminal.readText(word);
   try {
-    return readTuning(parseJson(text));
+    return readTuning(text);
   } catch (error) {
     if (!isReedplateError(error)) throw error;
     const { code, value, expected, nearest, where } = error;
     throw new ReedplateError({ code, value, expected, nearest, where: { ...where, file: word } });
-  }
-}
-
-function parseJson(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    throw new ReedplateError({ code: 'JSON_MALFORMED', value: text, expected: 'a tuning as JSON' });
   }
 }

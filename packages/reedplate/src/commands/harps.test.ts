@@ -214,7 +214,7 @@ describe('what is wrong', () => {
   test.each([
     ['{', /not well-formed JSON \(file mine\.json\)/u],
     ['{"id":"mine","blow":"C4 E4","draw":"D4 H4"}', /"H4" .*hole 2, breath draw, file mine\.json/u],
-    ['[]', /a tuning as an object/u],
+    ['[]', /an object with id, /u],
   ])('a tuning file with %j is refused by name', (text, message) => {
     const { code, err } = runWords(['tunings', 'mine.json'], withFile(text));
     expect(code).toBe(2);

@@ -1,0 +1,88 @@
+import { type ErrorPlace, isReedplateError, ReedplateError } from './error.js';
+import type { ErrorCode } from './error-codes.js';
+import { requireOneOf } from './guard.js';
+
+/** Fields of an object from JSON, of types not yet known. */
+export type JsonFields<Name extends string> = Readonly<Partial<Record<Name, unknown>>>;
+
+/** What is read from JSON, for the errors of reading it. */
+export interface JsonReading {
+  /** Code of the errors. */
+  readonly code: ErrorCode;
+  /** Field that holds what is read; default empty, for the whole. */
+  readonly path?: string;
+}
+
+/**
+ * Parses JSON text; what is no text is taken as parsed already.
+ *
+ * @throws ReedplateError `JSON_MALFORMED`
+ * @example
+ * ```ts
+ * import { parseJson } from '@reedplate/pitch';
+ *
+ * parseJson('{"holes":10}'); // => { holes: 10 }
+ * parseJson({ holes: 10 }); // => { holes: 10 }
+ * parseJson('{"holes":'); // throws JSON_MALFORMED
+ * ```
+ */
+export function parseJson(json: unknown): unknown {
+  if (typeof json !== 'string') return json;
+  try {
+    return JSON.parse(json);
+  } catch (error) {
+    const reason = error instanceof Error ? ` (${error.message})` : '';
+    throw new ReedplateError({ code: 'JSON_MALFORMED', value: json, expected: `JSON${reason}` });
+  }
+}
+
+/**
+ * The value, if it is an object with no fields but those known: a misspelled one would be lost.
+ *
+ * @throws ReedplateError with the code asked for, and `where.path`
+ * @example
+ * ```ts
+ * import { requireFields } from '@reedplate/pitch';
+ *
+ * requireFields({ hole: 4 }, ['hole', 'breath'], { code: 'HARP_INVALID' }); // => { hole: 4 }
+ * requireFields({ hoel: 4 }, ['hole', 'breath'], { code: 'HARP_INVALID' }); // throws HARP_INVALID
+ * ```
+ */
+export function requireFields<Name extends string>(
+  value: unknown,
+  known: readonly Name[],
+  { code, path = '' }: JsonReading,
+): JsonFields<Name> {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) {
+    const expected = `an object with ${known.join(', ')}`;
+    throw new ReedplateError({ code, value, expected, where: path === '' ? {} : { path } });
+  }
+  for (const field of Object.keys(value)) {
+    const where = { path: path === '' ? field : `${path}.${field}` };
+    requireOneOf(field, known, { what: 'one of the fields', code, where });
+  }
+  return value as JsonFields<Name>;
+}
+
+/**
+ * What a check gives; what it throws becomes an error of the thing that is read: with its code, and
+ * with more of where it stood.
+ *
+ * @throws ReedplateError with the code asked for
+ * @example
+ * ```ts
+ * import { asErrorOf, midi } from '@reedplate/pitch';
+ *
+ * asErrorOf('HARP_INVALID', { hole: 4 }, () => midi('C4')); // => 60
+ * asErrorOf('HARP_INVALID', { hole: 4 }, () => midi('H4')); // throws HARP_INVALID
+ * ```
+ */
+export function asErrorOf<Value>(code: ErrorCode, place: ErrorPlace, check: () => Value): Value {
+  try {
+    return check();
+  } catch (error) {
+    if (!isReedplateError(error)) throw error;
+    const { value, expected, nearest, where } = error;
+    throw new ReedplateError({ code, value, expected, nearest, where: { ...where, ...place } });
+  }
+}
