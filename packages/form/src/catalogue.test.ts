@@ -1,9 +1,12 @@
 import { parseNumeral } from '@reedplate/pitch';
 import { describe, expect, test } from 'vitest';
 import { FORMS, formById } from './catalogue.js';
+import { ENDINGS } from './endings.js';
 import type { FormRow } from './form-row.js';
+import { formatForm } from './format-form.js';
 import { FORM_ROWS } from './forms.js';
 import { parseForm } from './parse-form.js';
+import { TURNAROUNDS } from './turnarounds.js';
 import { sameBars } from './vary.js';
 
 describe('FORMS', () => {
@@ -87,4 +90,14 @@ describe('FORM_ROWS', () => {
       expect(parseForm(row.bars, row)).toEqual(formById(row.id));
     },
   );
+});
+
+test('the catalogue changes only on purpose: every form, turnaround and ending, written out', async () => {
+  const forms = FORMS.map((form) => `${form.id} (${form.mode})\n${formatForm(form)}\n`);
+  const closings = [...TURNAROUNDS, ...ENDINGS].map(({ id, mode, bars }) => {
+    const text = formatForm({ ...formById('vamp'), bars });
+    return `${id} (${mode}) ${text}`;
+  });
+  const listing = `${[...forms, ...closings].join('\n')}\n`;
+  await expect(listing).toMatchFileSnapshot('catalogue.golden.txt');
 });

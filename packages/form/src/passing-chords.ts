@@ -47,7 +47,7 @@ function isPassing({ bars }: Form, index: number): boolean {
 
 /**
  * The form with ii–V in place of its last V–IV, or of its last two bars of V: bars 9 and 10 of
- * twelve. The ii is half-diminished in a minor form, and a triad where V is one.
+ * twelve. The ii is half-diminished in a minor form, a triad where V is one and a ninth where V is.
  *
  * @throws ReedplateError `FORM_INVALID` for a form without such bars
  * @example
@@ -75,9 +75,11 @@ export function withTwoFive(form: Form): Form {
 }
 
 function twoBefore([five]: FormBar, { mode }: Form): string {
-  const isTriad = coloursOf(five?.numeral ?? 'V').seventh === undefined;
+  const numeral = five?.numeral ?? 'V';
+  const isTriad = coloursOf(numeral).seventh === undefined;
   if (mode === 'minor') return withQuality('ii', isTriad ? 'dim' : 'm7b5');
-  return withQuality('ii', isTriad ? 'm' : 'm7');
+  if (isTriad) return 'ii';
+  return withQuality('ii', /9|11|13/u.test(numeral) ? 'm9' : 'm7');
 }
 
 function indexesWhere({ bars }: Form, holds: (index: number) => boolean): readonly number[] {

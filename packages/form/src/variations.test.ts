@@ -302,3 +302,44 @@ describe('varyForm', () => {
     );
   });
 });
+
+describe('variations together', () => {
+  const names = VARIATIONS.filter((name) => !/triads|sevenths|no-quick|length/u.test(name));
+  const pairs = names.flatMap((one) => names.map((other) => [one, other] as const));
+
+  test.each(pairs)('%s and then %s is the same the other way round', (one, other) => {
+    for (const id of ['basic', 'basic-two-bars-of-v', 'twenty-four-bar'] as const) {
+      const form = formById(id);
+      expect(varyForm(form, [one, other]).bars).toEqual(varyForm(form, [other, one]).bars);
+    }
+  });
+
+  test('withTurnaround and withEnding leave the other variations where they are', () => {
+    for (const name of names.filter((variation) => variation !== 'minor')) {
+      const form = varyForm(formById('basic'), [name]);
+      const turned = withTurnaround(form, 'one-six-two-five');
+      expect(turned.bars.slice(0, -2)).toEqual(form.bars.slice(0, -2));
+      expect(withEnding(turned, 'one').bars).toEqual(withEnding(form, 'one').bars);
+    }
+  });
+
+  test('withBreak and a turnaround work on bars of their own', () => {
+    const basic = formById('basic');
+    const one = withTurnaround(withBreak(basic, [1, 2]), 'two-five');
+    expect(withBreak(withTurnaround(basic, 'two-five'), [1, 2]).bars).toEqual(one.bars);
+  });
+
+  test('a road through many variations gives the chart of a band', () => {
+    const form = withTurnaround(
+      varyForm(formById('basic'), ['quick-change', 'diminished', 'two-five']),
+      'four-diminished',
+    );
+    expect(formatForm(form, { key: 'Bb' })).toBe(
+      [
+        '| Bb7 | Eb7   | Bb7             | %      |',
+        '| Eb7 | Edim7 | Bb7             | %      |',
+        '| Cm7 | F7    | Bb7 / Eb7 Edim7 | Bb7 F7 |',
+      ].join('\n'),
+    );
+  });
+});
