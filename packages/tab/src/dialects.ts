@@ -8,37 +8,71 @@ export interface TabDialect {
   readonly before: Readonly<Record<Breath, string>>;
   /** What stands after the hole number, by breath. */
   readonly after: Readonly<Record<Breath, string>>;
+  /** Put after each digit of the hole number, by breath. */
+  readonly underDigits: Readonly<Record<Breath, string>>;
   /** Repeated once a semitone of bend. */
   readonly bend: string;
   readonly overbend: string;
 }
 
+const NOTHING = { blow: '', draw: '' } as const;
+
 /**
- * The families of printed tablature that are written so far. Signs, arrows and letters are common
- * practice in method books, no single source; no sign for an overbend is universal.
+ * The families of printed tablature that are read and written. All are common practice in method
+ * books, no single source; no sign for an overbend is universal.
  */
 export const TAB_DIALECTS = Object.freeze({
   sign: {
     id: 'sign',
     description: "+4 blow, -4 draw, an apostrophe a semitone of bend, o for an overbend: -3'' +6o",
     before: { blow: '+', draw: '-' },
-    after: { blow: '', draw: '' },
+    after: NOTHING,
+    underDigits: NOTHING,
     bend: "'",
     overbend: 'o',
   },
   arrow: {
     id: 'arrow',
     description: "4↑ blow, 4↓ draw, an apostrophe a semitone of bend, ° for an overbend: 3↓'' 6↑°",
-    before: { blow: '', draw: '' },
+    before: NOTHING,
     after: { blow: '↑', draw: '↓' },
+    underDigits: NOTHING,
     bend: "'",
     overbend: '°',
   },
   letter: {
     id: 'letter',
     description: "4B blow, 4D draw, an apostrophe a semitone of bend, o for an overbend: 3D'' 6Bo",
-    before: { blow: '', draw: '' },
+    before: NOTHING,
     after: { blow: 'B', draw: 'D' },
+    underDigits: NOTHING,
+    bend: "'",
+    overbend: 'o',
+  },
+  exhale: {
+    id: 'exhale',
+    description: "4e blow (exhale), 4i draw (inhale), an apostrophe a semitone of bend: 3i'' 6eo",
+    before: NOTHING,
+    after: { blow: 'e', draw: 'i' },
+    underDigits: NOTHING,
+    bend: "'",
+    overbend: 'o',
+  },
+  plus: {
+    id: 'plus',
+    description: "4+ blow, plain 4 draw, an apostrophe a semitone of bend: 3'' 6+o",
+    before: NOTHING,
+    after: { blow: '+', draw: '' },
+    underDigits: NOTHING,
+    bend: "'",
+    overbend: 'o',
+  },
+  underline: {
+    id: 'underline',
+    description: "plain 4 blow, underlined 4̲ draw, an apostrophe a semitone of bend: 3̲'' 6o",
+    before: NOTHING,
+    after: NOTHING,
+    underDigits: { blow: '', draw: '\u0332' },
     bend: "'",
     overbend: 'o',
   },
@@ -48,4 +82,11 @@ export const TAB_DIALECTS = Object.freeze({
 export type TabDialectId = keyof typeof TAB_DIALECTS;
 
 /** The names of all dialects, the default first. */
-export const TAB_DIALECT_IDS: readonly TabDialectId[] = Object.freeze(['sign', 'arrow', 'letter']);
+export const TAB_DIALECT_IDS: readonly TabDialectId[] = Object.freeze([
+  'sign',
+  'arrow',
+  'letter',
+  'exhale',
+  'plus',
+  'underline',
+]);

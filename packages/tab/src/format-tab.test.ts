@@ -12,6 +12,9 @@ describe('formatTab', () => {
     ['sign', "(-3''+6o) -3''"],
     ['arrow', "(3↓''6↑°) 3↓''"],
     ['letter', "(3D''6Bo) 3D''"],
+    ['exhale', "(3i''6eo) 3i''"],
+    ['plus', "(3'' 6+o) 3''"],
+    ['underline', "(3̲'' 6o) 3̲''"],
   ] as const)('formatTab writes the %s dialect', (dialect, expected) => {
     expect(formatTab([[draw3, blow6], [draw3]], { dialect })).toBe(expected);
   });
@@ -47,6 +50,8 @@ describe('TAB_DIALECTS', () => {
   test('TAB_DIALECTS lists every dialect under its own id', () => {
     expect([...TAB_DIALECT_IDS].sort()).toEqual(Object.keys(TAB_DIALECTS).sort());
     for (const id of TAB_DIALECT_IDS) expect(TAB_DIALECTS[id].id).toBe(id);
-    expectTypeOf<TabDialectId>().toEqualTypeOf<'sign' | 'arrow' | 'letter'>();
+    expectTypeOf<TabDialectId>().toEqualTypeOf<
+      'sign' | 'arrow' | 'letter' | 'exhale' | 'plus' | 'underline'
+    >();
   });
 });

@@ -50,13 +50,22 @@ export function formatTab(
 }
 
 function writeEvent(event: TabEvent, rules: TabDialect): string {
-  const marks = event.map((mark) => writeMark(mark, rules)).join('');
+  // Where a breath has no sign, only a space keeps one number from the next.
+  const between = hasBareNumbers(rules) ? ' ' : '';
+  const marks = event.map((mark) => writeMark(mark, rules)).join(between);
   return event.length === 1 ? marks : `(${marks})`;
+}
+
+function hasBareNumbers({ before, after }: TabDialect): boolean {
+  return ['blow' as const, 'draw' as const].some(
+    (breath) => before[breath] === '' && after[breath] === '',
+  );
 }
 
 function writeMark({ hole, breath, bend, over }: TabMark, rules: TabDialect): string {
   const how = over ? rules.overbend : rules.bend.repeat(bend);
-  return `${rules.before[breath]}${hole}${rules.after[breath]}${how}`;
+  const digits = [...`${hole}`].map((digit) => digit + rules.underDigits[breath]).join('');
+  return `${rules.before[breath]}${digits}${rules.after[breath]}${how}`;
 }
 
 /** The rules of a dialect by name. */

@@ -4,8 +4,19 @@
  * @packageDocumentation
  */
 
+// Tablature as text
+export { detectTab, type TabGuess, type TabReading } from './detect-tab.js';
 export { TAB_DIALECT_IDS, TAB_DIALECTS, type TabDialect, type TabDialectId } from './dialects.js';
 export { formatSounding, formatTab, type TabOptions } from './format-tab.js';
-export { readTab } from './read-tab.js';
+// Tablature with rhythm
+export {
+  type LineOfTabOptions,
+  lineOfTab,
+  type TabOfLineOptions,
+  tabOfLine,
+} from './line-of-tab.js';
+export { type ReadTabOptions, readTab } from './read-tab.js';
+// What it sounds
 export { type SoundOptions, soundMark } from './sound-tab.js';
 export { markOf, type TabEvent, type TabMark } from './tab-mark.js';
+export { formatTimedTab, readTimedTab, type TimedTab } from './timed-tab.js';

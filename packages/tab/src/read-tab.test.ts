@@ -59,7 +59,65 @@ describe('readTab', () => {
   });
 
   test.each([
+    ["-3' -3/ -3b -3♭", 1],
+    ["-3'' -3// -3bb -3\" -3″", 2],
+    ["-3''' -3/// -3‴", 3],
+  ])('readTab of %j reads every sign of a bend by %i', (text, bend) => {
+    for (const event of readTab(text)) expect(event).toEqual([draw(3, bend)]);
+  });
+
+  test('readTab reads overbends by sign and in prose', () => {
+    expect(readTab('6Bo 6B° 6OB OB6 7OD', { dialect: 'letter' })).toEqual([
+      [blow(6, 0, true)],
+      [blow(6, 0, true)],
+      [blow(6, 0, true)],
+      [blow(6, 0, true)],
+      [draw(7, 0, true)],
+    ]);
+  });
+
+  test('readTab reads chords as digits together, in brackets, and joined', () => {
+    const chord = [draw(4), draw(5)];
+    for (const text of ['-45', '(-4-5)', '(-4 -5)', '[-4-5]', '(-4, -5)', '-4&-5']) {
+      expect(readTab(text)).toEqual([chord]);
+    }
+    expect(readTab('456i', { dialect: 'exhale' })).toEqual([[draw(4), draw(5), draw(6)]]);
+    expect(readTab('-910')).toEqual([[draw(9), draw(10)]]);
+  });
+
+  test('readTab reads digits together as a hole where the harp has it', () => {
+    expect(readTab('-12')).toEqual([[draw(12)]]);
+    expect(readTab('-12', { holes: 10 })).toEqual([[draw(1), draw(2)]]);
+    expect(readTab('-10', { holes: 10 })).toEqual([[draw(10)]]);
+    expect(failure('-12', { holes: 17 })).toMatchObject({ code: 'NUMBER_RANGE' });
+  });
+
+  test('readTab reads plus as blow and a plain number as draw where asked', () => {
+    expect(readTab("4+ 4 3'' 8'+ 8+' 6o+", { dialect: 'plus' })).toEqual([
+      [blow(4)],
+      [draw(4)],
+      [draw(3, 2)],
+      [blow(8, 1)],
+      [blow(8, 1)],
+      [blow(6, 0, true)],
+    ]);
+  });
+
+  test('readTab reads underlined numbers as draw where asked', () => {
+    expect(readTab("4 4\u0332 1\u03320\u0332 3\u0332'", { dialect: 'underline' })).toEqual([
+      [blow(4)],
+      [draw(4)],
+      [draw(10)],
+      [draw(3, 1)],
+    ]);
+    expect(failure('1\u03320', { dialect: 'underline' })).toMatchObject({ code: 'TAB_SYNTAX' });
+  });
+
+  test.each([
     ['-2 x -4', 1, 4],
+    ["-45'", 1, 1],
+    ['-46', 1, 1],
+    ['-4&', 1, 4],
     ['-2\n-4 -17', 2, 4],
     ['-2 -4-5', 1, 4],
     ['(-1-2', 1, 1],

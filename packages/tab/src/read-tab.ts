@@ -1,111 +1,133 @@
-import type { Breath, Hole } from '@reedplate/layout';
-import { ReedplateError } from '@reedplate/pitch';
-import type { TabDialectId } from './dialects.js';
+import { ReedplateError, requireInteger } from '@reedplate/pitch';
+import { TAB_DIALECTS, type TabDialectId } from './dialects.js';
 import { dialectOf, type TabOptions } from './format-tab.js';
+import { readMarkAt } from './read-mark.js';
 import type { TabEvent, TabMark } from './tab-mark.js';
+
+/** How tablature is read. */
+export interface ReadTabOptions extends TabOptions {
+  /**
+   * Holes of the harp it is written for, 1 to 16; default 16. Digits together name one hole where
+   * the harp has it, else a chord: `12` is hole 12 on a harp of twelve, and holes 1 and 2 on one of ten.
+   */
+  readonly holes?: number;
+}
 
 const MOST_HOLES = 16;
 
 /**
- * What one mark looks like in each dialect, the groups being breath, hole and manner. A number
- * without a sign is a blow; minus signs and primes may be the printed ones.
- */
-const MARKS: Readonly<Record<TabDialectId, RegExp>> = {
-  sign: /(?<breath>[+\-−–]?)(?<hole>\d{1,2})(?<bend>['’′″‴]*)(?<over>[o°]?)/uy,
-  arrow: /(?<hole>\d{1,2})(?<breath>[↑↓])(?<bend>['’′″‴]*)(?<over>[o°]?)/uy,
-  letter: /(?<hole>\d{1,2})(?<breath>[BD])(?<bend>['’′″‴]*)(?<over>[o°]?)/uy,
-};
-
-const DRAW_SIGNS: ReadonlySet<string> = new Set(['-', '−', '–', '↓', 'D']);
-
-/** Semitones that one prime stands for: a double prime is two in one character. */
-const PRIMES: ReadonlyMap<string, number> = new Map([
-  ["'", 1],
-  ['’', 1],
-  ['′', 1],
-  ['″', 2],
-  ['‴', 3],
-]);
-
-/**
- * Reads tablature: marks apart by white space, chords in brackets, bar lines (`|`) passed over.
+ * Reads tablature in a dialect: marks apart by white space, bar lines (`|`) passed over. Marks in
+ * brackets sound together, and so do marks joined with `&` or digits that stand together, as in
+ * `45`. A bend is written with apostrophes, primes, slashes or flats, an overbend with `o` or `°`, or
+ * as `OB6` or `6OB`.
  *
- * @throws ReedplateError `TAB_SYNTAX` with `where.line` and `where.column`; `OPTION_UNKNOWN`
+ * @throws ReedplateError `TAB_SYNTAX` with `where.line` and `where.column`; `OPTION_UNKNOWN`;
+ *   `NUMBER_RANGE` for a wrong number of holes
  * @example
  * ```ts
  * import { readTab } from '@reedplate/tab';
  *
  * readTab("-3''")[0]; // => [{ hole: 3, breath: 'draw', bend: 2, over: false }]
  * readTab('4↑', { dialect: 'arrow' })[0]; // => [{ hole: 4, breath: 'blow', bend: 0, over: false }]
- * readTab('-17'); // throws TAB_SYNTAX
+ * readTab('-45')[0]?.map((mark) => mark.hole); // => [4, 5]
+ * readTab('-17x'); // throws TAB_SYNTAX
  * ```
  */
-export function readTab(text: string, { dialect = 'sign' }: TabOptions = {}): readonly TabEvent[] {
-  const { id } = dialectOf(dialect);
-  const mark = MARKS[id as TabDialectId];
-  const lines = typeof text === 'string' ? text.split(/\r\n|\r|\n/u) : [];
-  const events = lines.flatMap((line, index) => readTabLine(line, index + 1, mark));
-  if (events.length > 0) return Object.freeze(events);
-  throw syntaxError(text, { line: 1, column: 1 });
+export function readTab(text: string, options: ReadTabOptions = {}): readonly TabEvent[] {
+  const events = readTabWords(text, options).map(({ event }) => event);
+  return Object.freeze(events);
 }
 
-function readTabLine(text: string, line: number, mark: RegExp): TabEvent[] {
-  const events: TabEvent[] = [];
-  for (const { 0: word, index } of text.matchAll(/\([^()]*\)|[^\s|]+/gu)) {
-    const bracketed = word.startsWith('(') && word.endsWith(')');
-    const inside = bracketed ? word.slice(1, -1) : word;
-    const at = { line, column: index + (bracketed ? 2 : 1) };
-    const marks = readMarks(inside, mark, at);
-    if (marks.length === 0 || (!bracketed && marks.length > 1)) throw syntaxError(word, at);
-    events.push(Object.freeze(marks));
-  }
-  return events;
+/** A word of tablature: what sounds together, and where and how it was written. */
+export interface TabWord {
+  readonly event: TabEvent;
+  readonly text: string;
+  readonly place: TextPlace;
 }
 
-interface TextPlace {
+/** Line and column of a text, from 1. */
+export interface TextPlace {
   readonly line: number;
   readonly column: number;
 }
 
-function readMarks(text: string, mark: RegExp, { line, column }: TextPlace): TabMark[] {
+/** Reads tablature word by word; at least one word. */
+export function readTabWords(text: string, options: ReadTabOptions = {}): readonly TabWord[] {
+  const read = readWords(text, options);
+  return read.length > 0 ? read : fail(text, { line: 1, column: 1 }, options.dialect ?? 'sign');
+}
+
+function readWords(
+  text: string,
+  { dialect = 'sign', holes = MOST_HOLES }: ReadTabOptions,
+): readonly TabWord[] {
+  const id = dialectOf(dialect).id as TabDialectId;
+  requireInteger(holes, { min: 1, max: MOST_HOLES, what: 'the holes of a harp' });
+  return wordsOf(text).map(({ text: word, place }) => {
+    const inside = /^[([](.*)[)\]]$/u.exec(word)?.[1];
+    const at = { ...place, column: place.column + (inside === undefined ? 0 : 1) };
+    const marks = readMarks(inside ?? word, at, {
+      dialect: id,
+      holes,
+      joined: inside === undefined,
+    });
+    return { event: Object.freeze(marks), text: word, place };
+  });
+}
+
+/** The words of a text: what stands between white space and bar lines, brackets kept whole. */
+export function wordsOf(
+  text: unknown,
+): readonly { readonly text: string; readonly place: TextPlace }[] {
+  const lines = typeof text === 'string' ? text.split(/\r\n|\r|\n/u) : [];
+  return lines.flatMap((line, index) =>
+    Array.from(line.matchAll(WORD), (found) => ({
+      text: found[0],
+      place: { line: index + 1, column: found.index + 1 },
+    })),
+  );
+}
+
+/** A word may hold brackets, and a length behind them. */
+const WORD = /(?:\([^()]{0,500}\)|\[[^[\]]{0,500}\])[^\s|]*|[^\s|]+/gu;
+
+interface MarkContext {
+  readonly dialect: TabDialectId;
+  readonly holes: number;
+  /** Whether marks stand free and so need a `&` between them. */
+  readonly joined: boolean;
+}
+
+function readMarks(
+  text: string,
+  { line, column }: TextPlace,
+  { dialect, holes, joined }: MarkContext,
+): readonly TabMark[] {
   const marks: TabMark[] = [];
   let at = skipSpace(text, 0);
-  while (at < text.length) {
-    mark.lastIndex = at;
-    const found = mark.exec(text);
-    const read = found?.groups === undefined ? undefined : toMark(found.groups);
-    if (read === undefined) throw syntaxError(text.slice(at), { line, column: column + at });
-    marks.push(read);
-    at = skipSpace(text, mark.lastIndex);
-  }
+  do {
+    const isUnjoined = joined && marks.length > 0 && text.charAt(at) !== '&';
+    if (isUnjoined) return fail(text, { line, column }, dialect);
+    if (marks.length > 0 && text.charAt(at) === '&') at = skipSpace(text, at + 1);
+    const read = readMarkAt(text, at, dialect, holes);
+    if (read === undefined) return fail(text.slice(at), { line, column: column + at }, dialect);
+    marks.push(...read.marks);
+    at = skipSpace(text, read.end);
+  } while (at < text.length);
   return marks;
 }
 
 function skipSpace(text: string, from: number): number {
   let at = from;
-  while (/\s/u.test(text.charAt(at))) at += 1;
+  while (/[\s,]/u.test(text.charAt(at))) at += 1;
   return at;
 }
 
-function toMark(groups: Readonly<Record<string, string>>): TabMark | undefined {
-  const hole = Number(groups.hole);
-  const bend = semitonesOfPrimes(groups.bend ?? '');
-  const over = (groups.over ?? '') !== '';
-  if (hole < 1 || hole > MOST_HOLES || (over && bend > 0)) return undefined;
-  const breath: Breath = DRAW_SIGNS.has(groups.breath ?? '') ? 'draw' : 'blow';
-  return Object.freeze({ hole: hole as Hole, breath, bend, over });
-}
-
-function semitonesOfPrimes(primes: string): number {
-  return [...primes].reduce((sum, prime) => sum + (PRIMES.get(prime) ?? 0), 0);
-}
-
-function syntaxError(value: string, where: TextPlace): ReedplateError {
-  return new ReedplateError({
+function fail(value: string, where: TextPlace, dialect: TabDialectId): never {
+  throw new ReedplateError({
     code: 'TAB_SYNTAX',
     value,
-    expected:
-      "a hole from 1 to 16 with its breath, such as +4, -4, -3'' or +6o, or a chord (-1-2-3)",
+    expected: `holes from 1 to 16 with their breath: ${TAB_DIALECTS[dialect].description}`,
     where,
   });
 }

@@ -1,0 +1,93 @@
+import { isReedplateError, type ReedplateError } from '@reedplate/pitch';
+import { TAB_DIALECT_IDS, type TabDialectId } from './dialects.js';
+import { type ReadTabOptions, readTab } from './read-tab.js';
+import type { TabEvent } from './tab-mark.js';
+
+/** One way to read a text. */
+export interface TabReading {
+  readonly dialect: TabDialectId;
+  readonly events: readonly TabEvent[];
+}
+
+/** Which dialect a text is written in. */
+export interface TabGuess extends TabReading {
+  /** Whether another dialect reads the text too, and otherwise. */
+  readonly ambiguous: boolean;
+  /** The other readings, each unlike the first and those before it. */
+  readonly others: readonly TabReading[];
+  /** What would settle it, for people; empty where nothing is open. */
+  readonly question: string;
+}
+
+/**
+ * Finds the dialect of a text: the first of the catalogue that reads all of it. Where others read it
+ * otherwise, as plain numbers may be blows or draws, the guess says so and gives their readings.
+ *
+ * @param options `holes` of the harp, default 10, settles whether `12` is a hole or a chord
+ * @throws ReedplateError `TAB_SYNTAX` where no dialect reads it, with the place that the dialect which
+ *   came farthest could not read; `NUMBER_RANGE`
+ * @example
+ * ```ts
+ * import { detectTab } from '@reedplate/tab';
+ *
+ * detectTab('4↑ 4↓').dialect; // => 'arrow'
+ * detectTab('+4 -4').ambiguous; // => false
+ * detectTab('4 5 6').question; // => 'are plain numbers blow (sign) or draw (plus)?'
+ * detectTab('4? 5'); // throws TAB_SYNTAX
+ * ```
+ */
+export function detectTab(
+  text: string,
+  { holes = 10 }: Pick<ReadTabOptions, 'holes'> = {},
+): TabGuess {
+  const attempts = TAB_DIALECT_IDS.map((dialect) => attempt(text, dialect, holes));
+  const readings = attempts.filter((each): each is TabReading => 'events' in each);
+  const [first] = readings;
+  if (first === undefined) throw farthest(attempts as readonly ReedplateError[]);
+  const others = unlike(readings);
+  return Object.freeze({
+    ...first,
+    ambiguous: others.length > 0,
+    others,
+    question: others.length === 0 ? '' : ask(first, others),
+  });
+}
+
+function attempt(text: string, dialect: TabDialectId, holes: number): TabReading | ReedplateError {
+  try {
+    return Object.freeze({ dialect, events: readTab(text, { dialect, holes }) });
+  } catch (error) {
+    if (!isReedplateError(error) || error.code !== 'TAB_SYNTAX') throw error;
+    return error;
+  }
+}
+
+/** The readings that differ from all before them. */
+function unlike(readings: readonly TabReading[]): readonly TabReading[] {
+  const seen = new Set<string>();
+  const fresh = readings.filter(({ events }) => {
+    const shape = JSON.stringify(events);
+    const isNew = !seen.has(shape);
+    seen.add(shape);
+    return isNew;
+  });
+  return Object.freeze(fresh.slice(1));
+}
+
+function ask({ dialect, events }: TabReading, [other]: readonly TabReading[]): string {
+  const breath = events[0]?.[0]?.breath;
+  const otherBreath = other?.events[0]?.[0]?.breath;
+  return breath === otherBreath
+    ? `is it written as ${dialect} or as ${other?.dialect}?`
+    : `are plain numbers ${breath} (${dialect}) or ${otherBreath} (${other?.dialect})?`;
+}
+
+function farthest(errors: readonly ReedplateError[]): ReedplateError {
+  const [first, ...rest] = errors as readonly [ReedplateError, ...ReedplateError[]];
+  return rest.reduce((best, error) => (comesAfter(error, best) ? error : best), first);
+}
+
+function comesAfter({ where: a }: ReedplateError, { where: b }: ReedplateError): boolean {
+  const lines = (a.line ?? 0) - (b.line ?? 0);
+  return lines > 0 || (lines === 0 && (a.column ?? 0) > (b.column ?? 0));
+}

@@ -1,0 +1,119 @@
+import { type Harp, soundingsOfPitch, type TechniqueLevel } from '@reedplate/layout';
+import { type Line, type LineOptions, makeLine, readMetre, type TimedNote } from '@reedplate/line';
+import { noteNameWithOctave, ReedplateError } from '@reedplate/pitch';
+import { type SoundOptions, soundMark } from './sound-tab.js';
+import { markOf, type TabMark } from './tab-mark.js';
+import type { TimedTab } from './timed-tab.js';
+
+/** How {@link lineOfTab} sounds and counts. */
+export interface LineOfTabOptions extends SoundOptions, LineOptions {}
+
+/**
+ * The line that tablature with rhythm sounds on a harp.
+ *
+ * @throws ReedplateError `HOLE_RANGE`, `SOUNDING_IMPOSSIBLE`, `METRE_UNKNOWN`, `LINE_INVALID`
+ * @example
+ * ```ts
+ * import { makeHarp } from '@reedplate/layout';
+ * import { lineOfTab, readTimedTab } from '@reedplate/tab';
+ *
+ * lineOfTab(readTimedTab('-2:2 +4'), makeHarp('C')).notes;
+ * // => [{ start: 0, duration: 1920, pitch: 67 }, { start: 1920, duration: 960, pitch: 72 }]
+ * lineOfTab(readTimedTab('-11'), makeHarp('C')); // throws HOLE_RANGE
+ * ```
+ */
+export function lineOfTab(
+  timed: readonly TimedTab[],
+  harp: Harp,
+  { valved = false, ...options }: LineOfTabOptions = {},
+): Line {
+  const { beatTicks } = readMetre(options.metre ?? '4/4');
+  const notes: TimedNote[] = [];
+  let beat = 0;
+  for (const { marks, beats } of timed) {
+    const start = Math.round(beat * beatTicks);
+    beat += beats;
+    const duration = Math.max(1, Math.round(beat * beatTicks) - start);
+    for (const mark of marks) {
+      notes.push({ start, duration, pitch: soundMark(mark, harp, { valved }).pitch });
+    }
+  }
+  return makeLine(notes, options);
+}
+
+/** How {@link tabOfLine} chooses. */
+export interface TabOfLineOptions {
+  /** What the player can do; default `overbends`: everything. */
+  readonly level?: TechniqueLevel;
+}
+
+/**
+ * Tablature with rhythm of a line on a harp, each note by itself in its plainest way: natural before
+ * bent before overbent, the lowest hole on a tie. Notes that begin together are one chord and end
+ * with the first of them, or where the next begins. `bestPath` of playability finds the way that
+ * lies best in the hand.
+ *
+ * @throws ReedplateError `SOUNDING_IMPOSSIBLE` for a note that the harp does not have
+ * @example
+ * ```ts
+ * import { makeHarp } from '@reedplate/layout';
+ * import { makeLine } from '@reedplate/line';
+ * import { formatTimedTab, tabOfLine } from '@reedplate/tab';
+ *
+ * const line = makeLine([{ start: 0, duration: 960, pitch: 67 }, { start: 1440, duration: 480, pitch: 70 }]);
+ * formatTimedTab(tabOfLine(line, makeHarp('C'))); // => "-2 r:1/2 -3':1/2"
+ * tabOfLine(line, makeHarp('C'), { level: 'natural' }); // throws SOUNDING_IMPOSSIBLE
+ * ```
+ */
+export function tabOfLine(
+  line: Line,
+  harp: Harp,
+  { level = 'overbends' }: TabOfLineOptions = {},
+): readonly TimedTab[] {
+  const { beatTicks } = readMetre(line.metre);
+  const timed: TimedTab[] = [];
+  let at = 0;
+  for (const { start, end, pitches } of attacksOf(line)) {
+    if (start > at) timed.push({ marks: [], beats: (start - at) / beatTicks });
+    const marks = pitches.map((pitch) => plainestMark(pitch, harp, level));
+    timed.push({ marks, beats: (end - start) / beatTicks });
+    at = end;
+  }
+  return Object.freeze(timed.map((each) => Object.freeze(each)));
+}
+
+interface Attack {
+  readonly start: number;
+  readonly end: number;
+  readonly pitches: readonly number[];
+}
+
+function attacksOf({ notes }: Line): readonly Attack[] {
+  const attacks: { start: number; end: number; pitches: number[] }[] = [];
+  for (const { start, duration, pitch } of notes) {
+    const last = attacks.at(-1);
+    if (last?.start === start) {
+      last.pitches.push(pitch);
+      last.end = Math.min(last.end, start + duration);
+    } else {
+      if (last !== undefined) last.end = Math.min(last.end, start);
+      attacks.push({ start, end: start + duration, pitches: [pitch] });
+    }
+  }
+  return attacks;
+}
+
+const PLAINNESS = ['natural', 'bend', 'valved-bend', 'overblow', 'overdraw'] as const;
+
+function plainestMark(pitch: number, harp: Harp, level: TechniqueLevel): TabMark {
+  const ways = soundingsOfPitch(harp, pitch, { level });
+  const [plainest] = [...ways].sort(
+    (a, b) => PLAINNESS.indexOf(a.technique) - PLAINNESS.indexOf(b.technique) || a.hole - b.hole,
+  );
+  if (plainest !== undefined) return markOf(plainest);
+  throw new ReedplateError({
+    code: 'SOUNDING_IMPOSSIBLE',
+    value: noteNameWithOctave(pitch),
+    expected: `a note of this harp in ${harp.key} at the level of ${level}`,
+  });
+}

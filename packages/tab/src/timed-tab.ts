@@ -1,0 +1,92 @@
+import { ReedplateError } from '@reedplate/pitch';
+import { formatTab, type TabOptions } from './format-tab.js';
+import { type ReadTabOptions, readTabWords, type TextPlace, wordsOf } from './read-tab.js';
+import type { TabEvent } from './tab-mark.js';
+
+/** Marks with a length. */
+export interface TimedTab {
+  /** What sounds together; empty for a rest. */
+  readonly marks: TabEvent;
+  /** Felt beats, above 0 and at most 64. */
+  readonly beats: number;
+}
+
+const LENGTH = /^(.*?):(\d{1,3}(?:\.\d{1,4})?)(?:\/(\d{1,3}))?$/su;
+const REST = /^[rR]$/u;
+const MOST_BEATS = 64;
+
+/**
+ * Reads tablature with rhythm: behind a mark or a chord a colon and its length in beats, `-2:3`,
+ * `-2:1/2`, `(-1-2):1.5`; a mark without one lasts a beat. `r` is a rest. Bar lines are passed over.
+ *
+ * @throws ReedplateError `TAB_SYNTAX` with `where.line` and `where.column`; `OPTION_UNKNOWN`;
+ *   `NUMBER_RANGE`
+ * @example
+ * ```ts
+ * import { readTimedTab } from '@reedplate/tab';
+ *
+ * readTimedTab("-2 r:1/2 -3':1.5 |").map(({ beats }) => beats); // => [1, 0.5, 1.5]
+ * readTimedTab('-2:0'); // throws TAB_SYNTAX
+ * ```
+ */
+export function readTimedTab(text: string, options: ReadTabOptions = {}): readonly TimedTab[] {
+  const words = wordsOf(text);
+  // A text without a word is refused as one without a mark is.
+  if (words.length === 0) readTabWords(text, options);
+  return Object.freeze(words.map((word) => readTimedWord(word.text, word.place, options)));
+}
+
+function readTimedWord(word: string, place: TextPlace, options: ReadTabOptions): TimedTab {
+  const [, mark = word, upper = '1', lower = '1'] = LENGTH.exec(word) ?? [];
+  const beats = Number(upper) / Number(lower);
+  if (!(beats > 0 && beats <= MOST_BEATS)) {
+    throw syntaxError(word, 'a length above 0 and at most 64 beats, such as -2:3 or -2:1/2', place);
+  }
+  const marks = REST.test(mark) ? [] : readMark(mark, place, options);
+  return Object.freeze({ marks, beats });
+}
+
+/** A word read by itself counts its columns from its own first sign. */
+function readMark(mark: string, place: TextPlace, options: ReadTabOptions): TabEvent {
+  const before = '\n'.repeat(place.line - 1) + ' '.repeat(place.column - 1);
+  return readTabWords(before + mark, options)[0]?.event ?? [];
+}
+
+function syntaxError(value: string, expected: string, where: TextPlace): ReedplateError {
+  return new ReedplateError({ code: 'TAB_SYNTAX', value, expected, where });
+}
+
+/**
+ * Writes tablature with rhythm: the inverse of {@link readTimedTab}, for lengths of whole 960ths of a
+ * beat.
+ *
+ * @throws ReedplateError `OPTION_UNKNOWN`
+ * @example
+ * ```ts
+ * import { formatTimedTab, readTimedTab } from '@reedplate/tab';
+ *
+ * formatTimedTab(readTimedTab('-2 r:0.5 +4:1/3'), { dialect: 'letter' }); // => '2D r:1/2 4B:1/3'
+ * ```
+ */
+export function formatTimedTab(timed: readonly TimedTab[], options: TabOptions = {}): string {
+  return timed
+    .map(({ marks, beats }) => {
+      const what = marks.length === 0 ? 'r' : formatTab([marks], options);
+      return beats === 1 ? what : `${what}:${writeBeats(beats)}`;
+    })
+    .join(' ');
+}
+
+/** Parts of a beat that any length in whole ticks is a whole number of. */
+const PARTS = 960;
+
+function writeBeats(beats: number): string {
+  const parts = Math.max(1, Math.round(beats * PARTS));
+  const divisor = commonDivisor(parts, PARTS);
+  const lower = PARTS / divisor;
+  return lower === 1 ? `${parts / divisor}` : `${parts / divisor}/${lower}`;
+}
+
+function commonDivisor(a: number, b: number): number {
+  return b === 0 ? a : commonDivisor(b, a % b);
+}
