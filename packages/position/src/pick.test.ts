@@ -147,6 +147,28 @@ describe('pickHarps', () => {
   });
 });
 
+describe('pickHarps with weights', () => {
+  it('counts only what it is told to', () => {
+    const weights = { chordTones: 0, wholeChords: 0, scale: 1 };
+    const picks = pickHarps('G', { weights });
+    expect(picks.every(({ weight, scale }) => weight === scale.ease)).toBe(true);
+  });
+
+  it('completes the weights from the defaults', () => {
+    const given = pickHarps('G', { weights: { line: 5 } }).map(({ weight }) => weight);
+    expect(given).toEqual(pickHarps('G').map(({ weight }) => weight));
+  });
+
+  it.each([
+    { scale: -1 },
+    { scale: Number.NaN },
+    { line: Number.POSITIVE_INFINITY },
+    { chordTones: 0, wholeChords: 0, scale: 0 },
+  ])('throws NUMBER_RANGE for %j', (weights) => {
+    expect(() => pickHarps('G', { weights })).toThrow(failure('NUMBER_RANGE'));
+  });
+});
+
 describe('CRITERIA_WEIGHTS', () => {
   it('adds up to one without a line', () => {
     const { chordTones, wholeChords, scale } = CRITERIA_WEIGHTS;

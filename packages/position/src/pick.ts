@@ -17,7 +17,8 @@ import { type LineFit, lineFit } from './line-fit.js';
 import type { PositionNumber } from './position.js';
 import { type ScaleFit, scaleFit } from './scale-fit.js';
 import { type SongChord, songChords } from './song-chords.js';
-import { CRITERIA_WEIGHTS, type Criterion } from './weights.js';
+import { type CriteriaWeights, readWeights, weightedMean } from './weighing.js';
+import type { Criterion } from './weights.js';
 
 /** What the song is, besides its key. */
 export interface SongOptions {
@@ -44,6 +45,8 @@ export interface PlayerOptions {
   readonly own?: readonly (string | Harp)[];
   /** Tuning of the twelve harps where `own` is not given; default `standard`. */
   readonly tuning?: TuningName | Tuning;
+  /** What the criteria count for, each from 0, not all 0; default {@link CRITERIA_WEIGHTS}. */
+  readonly weights?: Partial<Readonly<Record<Criterion, number>>>;
 }
 
 /** What {@link pickHarps} goes by. */
@@ -69,7 +72,7 @@ export interface HarpPick {
  *
  * @throws ReedplateError `KEY_UNKNOWN`, `SCALE_UNKNOWN`, `TUNING_UNKNOWN`, `HARP_INVALID` for a
  * harp owned, `OPTION_UNKNOWN` for a wrong level, `NUMERAL_UNKNOWN`, `CHART_INVALID` without a
- * chord, `LINE_EMPTY`
+ * chord, `LINE_EMPTY`, `NUMBER_RANGE` for the weights
  * @example
  * ```ts
  * import { pickHarps } from '@reedplate/position';
@@ -86,7 +89,8 @@ export interface HarpPick {
 export function pickHarps(songKey: KeyLike, options: PickOptions = {}): readonly HarpPick[] {
   const song = readSong(songKey, options);
   const { level = 'bends', valved = false } = options;
-  const picks = harpsOf(options).map((harp) => judge(harp, song, { level, valved }));
+  const weights = readWeights(options.weights);
+  const picks = harpsOf(options).map((harp) => judge(harp, song, { level, valved }, weights));
   return Object.freeze(picks.sort((a, b) => b.weight - a.weight || a.position - b.position));
 }
 
@@ -109,14 +113,19 @@ function readSong(songKey: KeyLike, { chart, numerals, scale = 'blues', line }: 
   return { key, chords: songChords(key, chart ?? numerals), scale: parseScale(scale), line };
 }
 
-function judge(harp: Harp, song: Song, ability: SoundingOptions): HarpPick {
+function judge(
+  harp: Harp,
+  song: Song,
+  ability: SoundingOptions,
+  weights: CriteriaWeights,
+): HarpPick {
   const chords = song.chords.map((songChord) => chordFit(harp, songChord, ability));
   const scale = scaleFit(harp, song.key, song.scale, ability);
   const line = song.line === undefined ? undefined : lineFit(harp, song.line, ability);
   return Object.freeze({
     harp,
     position: positionOf(harp, song.key),
-    weight: weigh({
+    weight: weightedMean(weights, {
       chordTones: chordToneEase(chords),
       wholeChords: wholeChordShare(chords),
       scale: scale.ease,
@@ -126,19 +135,4 @@ function judge(harp: Harp, song: Song, ability: SoundingOptions): HarpPick {
     scale,
     ...(line === undefined ? {} : { line }),
   });
-}
-
-const CRITERIA = Object.keys(CRITERIA_WEIGHTS) as readonly Criterion[];
-
-/** The weighted mean of the criteria there are. */
-function weigh(values: Readonly<Record<Criterion, number | undefined>>): number {
-  let sum = 0;
-  let weights = 0;
-  for (const criterion of CRITERIA) {
-    const value = values[criterion];
-    if (value === undefined) continue;
-    sum += value * CRITERIA_WEIGHTS[criterion];
-    weights += CRITERIA_WEIGHTS[criterion];
-  }
-  return sum / weights;
 }
