@@ -51,9 +51,10 @@ export function writeMidi(sheet: Sheet, options: WriteMidiOptions = {}): Uint8Ar
   return Uint8Array.from(writeBytes({ header, tracks }));
 }
 
-/** The line as a part, unless it is one already; parts as they are. */
+/** The line as a part, unless it is one already or holds nothing; parts as they are. */
 export function partsOf({ line, parts = [] }: Sheet, program: number): readonly Part[] {
-  const isPart = parts.some((part) => sameNotes(part.line, line));
+  const isBare = line.notes.length === 0 && parts.length > 0;
+  const isPart = isBare || parts.some((part) => sameNotes(part.line, line));
   return isPart ? parts : [{ name: line.title ?? '', program, line }, ...parts];
 }
 

@@ -1,0 +1,48 @@
+import { type Chart, chordChanges } from '@reedplate/form';
+import { readMetre } from '@reedplate/line';
+import type { Chord } from '@reedplate/pitch';
+
+/** A beat of a chart, as a band counts it. */
+export interface Beat {
+  /** Tick it begins on. */
+  readonly start: number;
+  readonly ticks: number;
+  /** Place in its bar, from 0. */
+  readonly inBar: number;
+  /** Beats in its bar. */
+  readonly beatsPerBar: number;
+  /** Place under its chord, from 0 where the chord came. */
+  readonly underChord: number;
+  /** Null in a break. */
+  readonly chord: Chord | null;
+  /** The chord that comes on the next beat, if it is another. */
+  readonly next: Chord | undefined;
+}
+
+/** Every beat of a chart from bar 1 on, with the chord that sounds on it. */
+export function beatsOf(chart: Chart): readonly Beat[] {
+  const { beatTicks, beatsPerBar } = readMetre(chart.metre);
+  const changes = chordChanges(chart);
+  const count = chart.bars * beatsPerBar;
+  let change = 0;
+  let underChord = -1;
+  return Array.from({ length: count }, (_, at): Beat => {
+    const start = chart.pickup + at * beatTicks;
+    underChord += 1;
+    while ((changes[change + 1]?.start ?? Number.POSITIVE_INFINITY) <= start) {
+      change += 1;
+      underChord = 0;
+    }
+    const following = changes[change + 1];
+    const isLast = following !== undefined && following.start <= start + beatTicks;
+    return {
+      start,
+      ticks: beatTicks,
+      inBar: at % beatsPerBar,
+      beatsPerBar,
+      underChord,
+      chord: changes[change]?.chord ?? null,
+      next: isLast ? (following.chord ?? undefined) : undefined,
+    };
+  });
+}
