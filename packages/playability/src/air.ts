@@ -25,9 +25,11 @@ export function afterPlaying(air: number, move: number, { capacitySteps }: Figur
 export function airTerm(air: number, move: number, figures: Figures): number {
   const { comfortSteps, capacitySteps, strainStep, snatchStep } = figures;
   const to = air + move;
-  const reached = Math.min(Math.abs(to), capacitySteps);
+  const far = Math.abs(to);
+  if (far <= comfortSteps) return 0;
+  const reached = Math.min(far, capacitySteps);
   const isSameSide = to > 0 === air > 0;
   const strainedBefore = isSameSide ? Math.max(0, Math.abs(air) - comfortSteps) : 0;
-  const strained = Math.max(0, reached - comfortSteps) - strainedBefore;
-  return Math.max(0, strained) * strainStep + (Math.abs(to) - reached) * snatchStep;
+  const strained = reached - comfortSteps - strainedBefore;
+  return Math.max(0, strained) * strainStep + (far - reached) * snatchStep;
 }

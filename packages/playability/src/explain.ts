@@ -7,12 +7,13 @@ import { type Moment, momentsOf } from './moments.js';
 import { type NotPlayable, notPlayable } from './not-playable.js';
 import { type Path, type PathOptions, pathOf } from './path.js';
 import { makeProblem, type Problem, waysAt } from './problem.js';
-import { cheapestWay, type Way } from './search.js';
+import { cheapestWay } from './search.js';
 import { mildestWay } from './search-worst.js';
 import { headOf, type Setting, settingOf } from './setting.js';
 import { airAfterStep, stageOf } from './stage.js';
 import { sumTerms, type TermEfforts, termsOfStep } from './step-terms.js';
 import type { EffortTerm } from './terms.js';
+import type { Way } from './way.js';
 
 /**
  * Why a moment is sounded as it is: it is the `only-way`; every other way is harder (`easier`); or

@@ -5,8 +5,9 @@ import { type LineTimes, lineTimes } from './line-times.js';
 import { lowerBound } from './lower-bound.js';
 import { momentsOf } from './moments.js';
 import type { Problem } from './problem.js';
-import { cheapestWay, type Way } from './search.js';
+import { cheapestWay } from './search.js';
 import type { Setting } from './setting.js';
+import type { Way } from './way.js';
 
 /** A harp and a transposition of the line, before any search. */
 export interface Candidate {
@@ -91,7 +92,7 @@ export function searchCandidate(
     : { problem: { times, ...candidate.laidOut }, way: NONE };
 }
 
-const NONE: Way = { choices: [], cost: 0 };
+const NONE: Way = { choices: [], cost: 0, worst: 0 };
 
 function playablePart(
   line: Line,

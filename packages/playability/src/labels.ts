@@ -1,3 +1,5 @@
+import type { Way } from './way.js';
+
 /**
  * The states a search has reached, moment by moment: of each, what it cost, the air, the choice and
  * the state before. They stand in the order of ties: by choice, then by the order of the state
@@ -18,27 +20,15 @@ export function beginLabels(size: number, start: number): Labels {
     cost: new Float64Array(size),
     air: new Int32Array(size),
     choice: new Int32Array(size),
-    before: new Int32Array(size).fill(-1, 0, 1),
+    before: new Int32Array(size),
   };
   labels.choice[0] = start;
   return labels;
 }
 
-/** Adds a state. */
-export function addLabel(
-  labels: Labels,
-  cost: number,
-  air: number,
-  choice: number,
-  before: number,
-): void {
-  const at = labels.count;
-  if (at === labels.cost.length) grow(labels);
-  labels.cost[at] = cost;
-  labels.air[at] = air;
-  labels.choice[at] = choice;
-  labels.before[at] = before;
-  labels.count = at + 1;
+/** Makes room for more states; the columns may be new ones afterwards. */
+export function makeRoom(labels: Labels, more: number): void {
+  while (labels.count + more > labels.cost.length) grow(labels);
 }
 
 function grow(labels: Labels): void {
@@ -53,9 +43,15 @@ function grow(labels: Labels): void {
   }
 }
 
-/** The choices that led to a state, from the first moment on. */
-export function choicesTo({ choice, before }: Labels, last: number): readonly number[] {
-  const found: number[] = [];
-  for (let at = last; (before[at] ?? -1) >= 0; at = before[at] ?? -1) found.push(choice[at] ?? -1);
-  return found.reverse();
+/** The way that led to a state. */
+export function wayTo({ cost, choice, before }: Labels, last: number, moments: number): Way {
+  const choices = new Array<number>(moments);
+  let worst = 0;
+  for (let at = last, moment = moments - 1; moment >= 0; moment -= 1) {
+    const from = before[at] ?? 0;
+    choices[moment] = choice[at] ?? 0;
+    worst = Math.max(worst, (cost[at] ?? 0) - (cost[from] ?? 0));
+    at = from;
+  }
+  return { choices, cost: cost[last] ?? 0, worst };
 }

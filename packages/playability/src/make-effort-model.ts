@@ -1,7 +1,7 @@
 import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import { deepFreeze, ReedplateError, requireOneOf } from '@reedplate/pitch';
 import type { EffortModel, HoleRanks, Weights } from './effort-model.js';
-import { effortModelById } from './effort-models.js';
+import { EFFORT_MODELS, effortModelById } from './effort-models.js';
 import { WEIGHT_IDS } from './weights.js';
 
 /** What {@link makeEffortModel} changes; all that is left out is taken from the model it begins with. */
@@ -62,8 +62,8 @@ export function readEffortModel(model: string | EffortModel): EffortModel {
   return CHECKED.has(model) ? model : checkEffortModel(model);
 }
 
-/** Models that were checked and can no longer change. */
-const CHECKED = new WeakSet<EffortModel>();
+/** Models that are known to be right and can no longer change. */
+const CHECKED = new WeakSet<EffortModel>(EFFORT_MODELS);
 
 function checkEffortModel({ id, name, use, level, weights, holeRanks }: EffortModel): EffortModel {
   const checked: EffortModel = deepFreeze({

@@ -3,8 +3,7 @@ import type { Choice, Grip } from './choice.js';
 import type { EffortModel } from './effort-model.js';
 import { inPoints } from './figures.js';
 import type { Problem } from './problem.js';
-import type { Way } from './search.js';
-import { stepCostsOf } from './search-worst.js';
+import type { Way } from './way.js';
 
 /** What a path is best at: least effort in all, or the mildest worst step and then least effort. */
 export const OBJECTIVES = Object.freeze(['total', 'worst'] as const);
@@ -52,13 +51,7 @@ export function pathOf(problem: Problem, way: Way, head: PathHead): Path {
     playable: true,
     ...head,
     effort: inPoints(way.cost),
-    worst: inPoints(highest(stepCostsOf(problem, way))),
+    worst: inPoints(way.worst),
     soundings: Object.freeze(way.choices.map((index) => (choices[index] as Choice).soundings)),
   });
-}
-
-function highest(costs: readonly number[]): number {
-  let found = 0;
-  for (const cost of costs) if (cost > found) found = cost;
-  return found;
 }

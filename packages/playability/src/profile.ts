@@ -1,8 +1,8 @@
 import type { Choice } from './choice.js';
 import { STEPS_PER_SECOND } from './line-times.js';
 import type { Problem } from './problem.js';
-import type { Way } from './search.js';
 import { airAfterStep, stageOf } from './stage.js';
+import type { Way } from './way.js';
 
 /** What a path asks of a player, counted. */
 export interface PathProfile {

@@ -1,6 +1,6 @@
 import { type Limits, type Problem, waysAt } from './problem.js';
-import type { Way } from './search.js';
 import { airAfterStep, stageOf, stepCost } from './stage.js';
+import type { Way } from './way.js';
 
 /** A way as far as a moment. */
 interface Reached {
@@ -29,10 +29,7 @@ export function cheapestWays(problem: Problem, count: number, limits: Limits = {
       .flatMap((choice) => arrivals(problem, moment, choice, before, count, limits))
       .map((way, order) => ({ ...way, order }));
   }
-  return [...ways]
-    .sort(inOrder)
-    .slice(0, count)
-    .map((way) => ({ choices: choicesTo(way), cost: way.cost }));
+  return [...ways].sort(inOrder).slice(0, count).map(wayTo);
 }
 
 function arrivals(
@@ -61,8 +58,12 @@ function arrivals(
 
 const inOrder = (a: Reached, b: Reached): number => a.cost - b.cost || a.order - b.order;
 
-function choicesTo(way: Reached): readonly number[] {
-  const found: number[] = [];
-  for (let at = way; at.before !== undefined; at = at.before) found.push(at.choice);
-  return found.reverse();
+function wayTo(last: Reached): Way {
+  const choices: number[] = [];
+  let worst = 0;
+  for (let at = last; at.before !== undefined; at = at.before) {
+    choices.push(at.choice);
+    worst = Math.max(worst, at.cost - at.before.cost);
+  }
+  return { choices: choices.reverse(), cost: last.cost, worst };
 }

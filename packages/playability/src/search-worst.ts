@@ -1,7 +1,8 @@
 import { type Limits, type Problem, waysAt } from './problem.js';
-import { cheapestWay, type Way } from './search.js';
+import { cheapestWay } from './search.js';
 import { cheapestWays } from './search-many.js';
 import { airAfterStep, stageOf, stepCost } from './stage.js';
+import type { Way } from './way.js';
 
 /**
  * The way whose dearest step is cheapest (minimax), and of such ways the cheapest in all, exact:
@@ -17,15 +18,13 @@ export function mildestWay(problem: Problem, limits: Limits = {}): Way | undefin
 export function mildestWays(problem: Problem, count: number): readonly Way[] {
   const costs = stepCosts(problem);
   const within = (ceiling: number, most: number) => cheapestWays(problem, most, { ceiling });
-  const worstOf = (way: Way) => Math.max(...stepCostsOf(problem, way));
   const top = costs.at(-1) ?? 0;
   const ceiling = lowestThat(costs, (cost) => within(cost, count).length >= count) ?? top;
   // Below that ceiling there are fewer ways than asked for, so all of them are here.
-  const below = within(costs[costs.indexOf(ceiling) - 1] ?? -1, count)
-    .map((way) => ({ way, worst: worstOf(way) }))
-    .sort((a, b) => a.worst - b.worst || a.way.cost - b.way.cost)
-    .map(({ way }) => way);
-  const at = within(ceiling, count + below.length).filter((way) => worstOf(way) === ceiling);
+  const below = [...within(costs[costs.indexOf(ceiling) - 1] ?? -1, count)].sort(
+    (a, b) => a.worst - b.worst || a.cost - b.cost,
+  );
+  const at = within(ceiling, count + below.length).filter(({ worst }) => worst === ceiling);
   return [...below, ...at].slice(0, count);
 }
 
@@ -41,19 +40,6 @@ function lowestThat(
     else low = middle + 1;
   }
   return rising[low];
-}
-
-/** The cost of each step of a way. */
-export function stepCostsOf(problem: Problem, { choices }: Way): readonly number[] {
-  let from = problem.board.choices.length;
-  let air = 0;
-  return choices.map((choice, moment) => {
-    const stage = stageOf(problem, moment, choice);
-    const cost = stepCost(stage, from, air);
-    air = airAfterStep(stage, air);
-    from = choice;
-    return cost;
-  });
 }
 
 /** Every cost that a step within reach can have, rising. */

@@ -1,12 +1,9 @@
-import { addLabel, beginLabels, choicesTo, type Labels } from './labels.js';
+import { afterPlaying, afterRest, airTerm } from './air.js';
+import { beginLabels, type Labels, makeRoom, wayTo } from './labels.js';
 import { type Limits, type Problem, waysAt } from './problem.js';
-import { airAfterStep, type Stage, stageOf, stepCost } from './stage.js';
-
-/** A way through a line: a choice for each moment, and what it costs in thousandths. */
-export interface Way {
-  readonly choices: readonly number[];
-  readonly cost: number;
-}
+import { type Stage, stageOf } from './stage.js';
+import { hurryTerm } from './terms.js';
+import type { Way } from './way.js';
 
 /**
  * The cheapest way through a line, exact: dynamic programming over choice and air, of which both
@@ -16,7 +13,7 @@ export interface Way {
  */
 export function cheapestWay(problem: Problem, limits: Limits = {}): Way | undefined {
   const { times, board } = problem;
-  const labels = beginLabels(4 * times.count + 1, board.choices.length);
+  const labels = beginLabels(STATES_A_MOMENT * times.count + 1, board.choices.length);
   const arrivals = makeArrivals(board.figures.capacitySteps);
   const { ceiling = Infinity } = limits;
   let begin = 0;
@@ -25,20 +22,23 @@ export function cheapestWay(problem: Problem, limits: Limits = {}): Way | undefi
     for (const choice of waysAt(problem, moment, limits)) {
       const stage = stageOf(problem, moment, choice);
       arrive(stage, labels, begin, end, arrivals, ceiling);
-      keepArrivals(stage, labels, begin, end, arrivals);
+      keepArrivals(choice, labels, begin, end, arrivals);
     }
     if (labels.count === end) return undefined;
     begin = end;
   }
-  const best = cheapestLabel(labels, begin);
-  return { choices: choicesTo(labels, best), cost: labels.cost[best] ?? 0 };
+  return wayTo(labels, cheapestLabel(labels, begin), times.count);
 }
 
-/** Scratch space of one choice: for each amount of air, the best way to arrive with it. */
+/** Room made beforehand; most lines stay within it, and more is made where one does not. */
+const STATES_A_MOMENT = 16;
+
+/** Scratch space: for each amount of air, the best way to arrive with it; and the air of each way. */
 interface Arrivals {
   readonly middle: number;
   readonly cost: Float64Array;
   readonly before: Int32Array;
+  slots: Int32Array;
 }
 
 function makeArrivals(capacitySteps: number): Arrivals {
@@ -47,6 +47,7 @@ function makeArrivals(capacitySteps: number): Arrivals {
     middle: capacitySteps,
     cost: new Float64Array(size).fill(Infinity),
     before: new Int32Array(size),
+    slots: new Int32Array(size),
   };
 }
 
@@ -56,15 +57,24 @@ function arrive(
   labels: Labels,
   begin: number,
   end: number,
-  { middle, cost, before }: Arrivals,
+  arrivals: Arrivals,
   ceiling: number,
 ): void {
+  if (arrivals.slots.length < end - begin) arrivals.slots = new Int32Array(2 * (end - begin));
+  const { middle, cost, before, slots } = arrivals;
+  const { cost: costs, air: airs, choice: choices } = labels;
+  const { board, size, choice, fixed, since, recovered, move: flow, figures } = stage;
+  const { move, needed } = board;
   for (let at = begin; at < end; at += 1) {
-    const air = labels.air[at] ?? 0;
-    const step = stepCost(stage, labels.choice[at] ?? 0, air);
-    const total = (labels.cost[at] ?? 0) + step;
-    const slot = airAfterStep(stage, air) + middle;
-    if (step > ceiling || total >= (cost[slot] ?? 0)) continue;
+    const cell = (choices[at] as number) * size + choice;
+    const need = needed[cell] as number;
+    const rested = afterRest(airs[at] as number, recovered);
+    const hurry = need > since ? hurryTerm(need, since, figures) : 0;
+    const step = fixed + (move[cell] as number) + hurry + airTerm(rested, flow, figures);
+    const total = (costs[at] as number) + step;
+    const slot = afterPlaying(rested, flow, figures) + middle;
+    slots[at - begin] = slot;
+    if (step > ceiling || total >= (cost[slot] as number)) continue;
     cost[slot] = total;
     before[slot] = at;
   }
@@ -72,20 +82,27 @@ function arrive(
 
 /** Adds the states arrived in, in the order of those before them: the order of ties. */
 function keepArrivals(
-  stage: Stage,
+  choice: number,
   labels: Labels,
   begin: number,
   end: number,
-  { middle, cost, before }: Arrivals,
+  { middle, cost, before, slots }: Arrivals,
 ): void {
+  makeRoom(labels, end - begin);
+  const { cost: costs, air: airs, choice: choices, before: befores } = labels;
+  let { count } = labels;
   for (let at = begin; at < end; at += 1) {
-    const air = airAfterStep(stage, labels.air[at] ?? 0);
-    const slot = air + middle;
-    const total = cost[slot] ?? Infinity;
-    if (total === Infinity || before[slot] !== at) continue;
-    addLabel(labels, total, air, stage.choice, at);
+    const slot = slots[at - begin] as number;
+    const total = cost[slot] as number;
+    if (before[slot] !== at || total === Infinity) continue;
+    costs[count] = total;
+    airs[count] = slot - middle;
+    choices[count] = choice;
+    befores[count] = at;
+    count += 1;
     cost[slot] = Infinity;
   }
+  labels.count = count;
 }
 
 function cheapestLabel({ cost, count }: Labels, begin: number): number {

@@ -6,8 +6,9 @@ import { makeEffortModel } from './make-effort-model.js';
 import { type NotPlayable, notPlayable } from './not-playable.js';
 import type { PathOptions } from './path.js';
 import { makeProblem } from './problem.js';
-import { cheapestWay, type Way } from './search.js';
+import { cheapestWay } from './search.js';
 import { settingOf } from './setting.js';
+import type { Way } from './way.js';
 import { WEIGHT_IDS, type WeightId } from './weights.js';
 
 /** How a result hangs on one weight. */

@@ -1,12 +1,16 @@
 import { afterPlaying, afterRest, airMove, airTerm } from './air.js';
 import type { Board } from './board.js';
 import type { Choice } from './choice.js';
+import type { Figures } from './figures.js';
 import type { Problem } from './problem.js';
 import { holdTerm, hurryTerm } from './terms.js';
 
 /** A choice at a moment: all of a step's cost that does not hang on where it comes from. */
 export interface Stage {
   readonly board: Board;
+  readonly figures: Figures;
+  /** Choices of the board. */
+  readonly size: number;
   readonly choice: number;
   /** Thousandths: technique, chord and hold. */
   readonly fixed: number;
@@ -25,6 +29,8 @@ export function stageOf({ times, board }: Problem, moment: number, choice: numbe
   const hold = holdTerm(to, times.held[moment] ?? 0, figures);
   return {
     board,
+    figures,
+    size: board.choices.length,
     choice,
     fixed: (board.still[choice] ?? 0) + hold,
     since: times.since[moment] ?? 0,
@@ -35,17 +41,18 @@ export function stageOf({ times, board }: Problem, moment: number, choice: numbe
 
 /** What the step from a choice with some air costs, in thousandths. */
 export function stepCost(stage: Stage, from: number, air: number): number {
-  const { board, choice, fixed, since, recovered, move } = stage;
-  const cell = from * board.choices.length + choice;
+  const { board, fixed, since, figures } = stage;
+  const cell = from * stage.size + stage.choice;
+  const needed = board.needed[cell] as number;
   return (
     fixed +
-    (board.move[cell] ?? 0) +
-    hurryTerm(board.needed[cell] ?? 0, since, board.figures) +
-    airTerm(afterRest(air, recovered), move, board.figures)
+    (board.move[cell] as number) +
+    (needed > since ? hurryTerm(needed, since, figures) : 0) +
+    airTerm(afterRest(air, stage.recovered), stage.move, figures)
   );
 }
 
 /** The air after the step. */
-export function airAfterStep({ board, recovered, move }: Stage, air: number): number {
-  return afterPlaying(afterRest(air, recovered), move, board.figures);
+export function airAfterStep({ figures, recovered, move }: Stage, air: number): number {
+  return afterPlaying(afterRest(air, recovered), move, figures);
 }

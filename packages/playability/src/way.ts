@@ -1,0 +1,7 @@
+/** A way through a line: a choice for each moment, and what it costs in thousandths. */
+export interface Way {
+  readonly choices: readonly number[];
+  readonly cost: number;
+  /** Cost of the dearest step. */
+  readonly worst: number;
+}
