@@ -48,6 +48,19 @@ describe('requireInteger', () => {
     );
   });
 
+  test.each([
+    [11, '10'],
+    [-3, '1'],
+    [2.4, '2'],
+    [Number.POSITIVE_INFINITY, '10'],
+    [Number.NaN, undefined],
+    ['3', undefined],
+  ])('names the nearest number within bounds to %s', (value, nearest) => {
+    expect(() => requireInteger(value, { min: 1, max: 10, what: 'a hole' })).toThrow(
+      expect.objectContaining({ nearest }),
+    );
+  });
+
   test('throws the code and the place it is told', () => {
     const told = { ...hole, code: 'HOLE_RANGE', where: { bar: 2 } } as const;
     expect(() => requireInteger(11, told)).toThrow(

@@ -33,7 +33,17 @@ export function requireInteger(value: unknown, bounds: IntegerBounds): number {
     return value + 0; // a negative zero is no zero of JSON
   }
   const { what, code = 'NUMBER_RANGE', where = {} } = bounds;
-  throw new ReedplateError({ code, value, expected: `${what}, ${rangeText(bounds)}`, where });
+  throw new ReedplateError({
+    code,
+    value,
+    expected: `${what}, ${rangeText(bounds)}`,
+    nearest: typeof value === 'number' ? nearestInteger(value, min, max) : undefined,
+    where,
+  });
+}
+
+function nearestInteger(value: number, min: number, max: number): string | undefined {
+  return Number.isNaN(value) ? undefined : `${Math.min(max, Math.max(min, Math.round(value)))}`;
 }
 
 function rangeText({ min, max }: Pick<IntegerBounds, 'min' | 'max'>): string {
