@@ -11,6 +11,11 @@ export interface FormReading {
 
 const BAR_LINE = '|';
 const FILE = /[./\\]|^-$/u;
+
+/** Whether words name a file rather than say something themselves: text with a bar line never does. */
+export function isFileName(words: string): boolean {
+  return !words.includes(BAR_LINE) && FILE.test(words);
+}
 /** Chord names begin with a capital A to G, where no numeral does. */
 const CHORD_NAME = /(?:^|[\s|:])[A-G]/u;
 
@@ -24,7 +29,7 @@ const CHORD_NAME = /(?:^|[\s|:])[A-G]/u;
  */
 export function readFormWords(words: string, reading: FormReading): Form {
   if (words.includes(BAR_LINE)) return readNotation(words, reading.key);
-  if (!FILE.test(words)) return formById(words);
+  if (!isFileName(words)) return formById(words);
   const text = reading.terminal.readText(words);
   try {
     return text.trimStart().startsWith('{') ? readForm(text) : readNotation(text, reading.key);

@@ -81,6 +81,8 @@ describe('reedplate recognise', () => {
   test.each([
     [['recognise', 'G7 | H7'], /"H7" cannot stand here .*bar 2, line 1, column 6/u],
     [['recognise', 'N.C. | N.C.'], /at least one chord/u],
+    [['recognise', 'nothing'], /"nothing" cannot stand here/u],
+    [['recognise', ''], /at least one bar/u],
     [['recognise', BASIC, '--key', 'H'], /did you mean B\?/u],
     [['recognise'], /missing required argument 'bars'/u],
   ])('%j is refused in one line', (words, message) => {

@@ -4,6 +4,7 @@ import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
 import { withJson } from '../command/options.js';
 import { type Paint, printReport } from '../command/print.js';
+import { isFileName } from '../command/read-form.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
 import { type RecogniseReport, recogniseReport } from '../reports/recognise.js';
@@ -27,7 +28,7 @@ export function addRecognise(program: Command, terminal: Terminal): void {
       ),
     )
     .action((bars: string, { key, ...words }: RecogniseWords) => {
-      const text = bars.includes('|') ? bars : terminal.readText(bars);
+      const text = isFileName(bars) ? terminal.readText(bars) : bars;
       const options = key === undefined ? {} : { key: parseKey(key) };
       printReport(recogniseReport(text, options), words, terminal, showRecognition);
     });
