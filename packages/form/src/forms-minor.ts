@@ -31,7 +31,7 @@ export const MINOR_FORMS = [
     mode: 'minor',
     description: 'Minor sevenths, with ♭VI7 and V7 in bars 9 and 10.',
     use: 'Slow minor blues in twelve-eight.',
-    source: SOURCES.magazine,
+    source: `${SOURCES.magazine} (bars 9 and 10); the rest: ${SOURCES.commonPractice}`,
     metre: '12/8',
     feel: 'slow-12/8',
     bars: `| i7 | % | % | % |
@@ -44,7 +44,7 @@ export const MINOR_FORMS = [
     mode: 'minor',
     description: 'As ♭VI–V, with a major seventh on ♭VI and i to end.',
     use: 'Minor blues in jazz and funk.',
-    source: SOURCES.magazine,
+    source: `${SOURCES.magazine} (♭VI as a major seventh); the rest: ${SOURCES.commonPractice}`,
     bars: `| i7 | % | % | % |
            | iv7 | % | i7 | % |
            | bVImaj7 | V7 | i7 | % |`,
