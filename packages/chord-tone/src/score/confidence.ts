@@ -7,6 +7,7 @@ const EVIDENCE_PER_NOTE = 0.165;
 
 /** How often a good player's line of so many judged notes outscores its own shuffle: 0.5 to 1. */
 export function confidenceOf(notes: number): number {
+  if (notes === 0) return 0.5;
   return normalDistribution(EVIDENCE_PER_NOTE * Math.sqrt(notes));
 }
 

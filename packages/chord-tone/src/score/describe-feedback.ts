@@ -14,7 +14,7 @@ import type { Feedback, FeedbackCode, Suggestion } from './score-types.js';
  * const chart = makeChart(formById('basic'), { key: 'G' });
  * const take = makeLine([{ start: 0, duration: 3840, pitch: 66 }]);
  * const [first] = scoreLine(take, chart, { harp: makeHarp('C') }).feedback;
- * first && describeFeedback(first); // => 'bar 1, beat 1: F#4 lands outside G7; try F4 (b7, -2\'\')'
+ * first && describeFeedback(first); // => 'bar 1, beat 1: F#4 lands outside G7; try G4 (1, -2)'
  * ```
  */
 export function describeFeedback(remark: Feedback): string {

@@ -2,6 +2,7 @@ import { type Harp, type Sounding, soundings, type TechniqueLevel } from '@reedp
 import {
   type Chord,
   type ChordDegree,
+  type ChordTone,
   HIGHEST_MIDI,
   LOWEST_MIDI,
   toPitchClass,
@@ -53,7 +54,7 @@ function easiestByPitch(all: readonly Sounding[]): ReadonlyMap<number, Sounding>
 /** Farthest that a suggestion lies from the note played, in semitones. */
 const FARTHEST = 36;
 
-/** The nearest root, third or seventh that can be played; of two as near, the lower. */
+/** The nearest root, third or seventh that can be played; of two as near, the easier, the lower. */
 function nearest(
   chord: Chord,
   pitch: number,
@@ -61,24 +62,32 @@ function nearest(
   dialect: TabDialectId,
 ): Suggestion | undefined {
   const tones = chord.tones.filter(({ degree }) => LANDING_DEGREES.has(degree));
-  for (const candidate of outwardFrom(pitch)) {
-    const tone = tones.find(({ pitchClass }) => pitchClass === toPitchClass(candidate));
-    const sounding = playable?.get(candidate);
-    if (tone === undefined || (playable !== undefined && sounding === undefined)) continue;
-    return Object.freeze({
-      pitch: candidate,
-      name: spelledPitch(candidate, tone.name),
-      degree: tone.degree,
-      sounding: sounding ?? null,
-      tab: sounding === undefined ? null : formatSounding(sounding, { dialect }),
-    });
+  const isTone = (candidate: number): boolean =>
+    tones.some(({ pitchClass }) => pitchClass === toPitchClass(candidate));
+  const depthOf = (candidate: number): number => playable?.get(candidate)?.depth ?? 0;
+  for (let away = 0; away <= FARTHEST; away += 1) {
+    const [best] = [pitch - away, pitch + away]
+      .filter((candidate) => candidate >= LOWEST_MIDI && candidate <= HIGHEST_MIDI)
+      .filter((candidate) => isTone(candidate) && (playable?.has(candidate) ?? true))
+      .sort((a, b) => depthOf(a) - depthOf(b) || a - b);
+    const tone = tones.find(({ pitchClass }) => pitchClass === toPitchClass(best ?? 0));
+    if (best === undefined || tone === undefined) continue;
+    return makeSuggestion(best, tone, playable?.get(best), dialect);
   }
   return undefined;
 }
 
-/** Pitches from one outward, the lower of two as far first. */
-function outwardFrom(pitch: number): readonly number[] {
-  const away = Array.from({ length: FARTHEST }, (_, index) => index + 1);
-  const all = [pitch, ...away.flatMap((semitones) => [pitch - semitones, pitch + semitones])];
-  return all.filter((candidate) => candidate >= LOWEST_MIDI && candidate <= HIGHEST_MIDI);
+function makeSuggestion(
+  pitch: number,
+  tone: ChordTone,
+  sounding: Sounding | undefined,
+  dialect: TabDialectId,
+): Suggestion {
+  return Object.freeze({
+    pitch,
+    name: spelledPitch(pitch, tone.name),
+    degree: tone.degree,
+    sounding: sounding ?? null,
+    tab: sounding === undefined ? null : formatSounding(sounding, { dialect }),
+  });
 }

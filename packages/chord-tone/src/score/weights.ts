@@ -103,6 +103,6 @@ export const SCORE_WEIGHTS: ScoreWeights = Object.freeze({
     Object.freeze({ raw: 0.5, total: 0 }),
     Object.freeze({ raw: 0.61, total: 40 }),
     Object.freeze({ raw: 0.74, total: 80 }),
-    Object.freeze({ raw: 1, total: 100 }),
+    Object.freeze({ raw: 0.95, total: 100 }),
   ]),
 });

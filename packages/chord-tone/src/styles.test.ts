@@ -1,0 +1,64 @@
+import { parseChord, SCALE_DEGREES } from '@reedplate/pitch';
+import { describe, expect, it } from 'vitest';
+import { chordFamily } from './chord-family.js';
+import { clashOf } from './clash.js';
+import { ROUGHNESS, STYLES } from './styles.js';
+
+describe('ROUGHNESS', () => {
+  it('ROUGHNESS has a figure from 0 to 1 for every style, family and degree', () => {
+    for (const style of STYLES) {
+      for (const family of ['major', 'dominant', 'minor', 'diminished', 'open'] as const) {
+        const row = ROUGHNESS[style][family];
+        expect(Object.keys(row).sort()).toEqual([...SCALE_DEGREES].sort());
+        for (const degree of SCALE_DEGREES) {
+          expect(row[degree]).toBeGreaterThanOrEqual(0);
+          expect(row[degree]).toBeLessThanOrEqual(1);
+        }
+      }
+    }
+  });
+
+  it('ROUGHNESS is zero for the sixth and ninth of major and dominant chords in every style', () => {
+    for (const style of STYLES) {
+      for (const family of ['major', 'dominant'] as const) {
+        expect([ROUGHNESS[style][family]['2'], ROUGHNESS[style][family]['6']]).toEqual([0, 0]);
+      }
+    }
+  });
+
+  it('ROUGHNESS is a plain clash for a major seventh over a dominant in every style', () => {
+    for (const style of STYLES) expect(ROUGHNESS[style].dominant['7']).toBe(1);
+  });
+});
+
+describe('chordFamily', () => {
+  it.each([
+    ['G', 'major'],
+    ['Gmaj7', 'major'],
+    ['G6', 'major'],
+    ['G7', 'dominant'],
+    ['G7#9', 'dominant'],
+    ['Gm', 'minor'],
+    ['Gm7', 'minor'],
+    ['GmMaj7', 'minor'],
+    ['Gdim7', 'diminished'],
+    ['Gm7b5', 'diminished'],
+    ['G5', 'open'],
+    ['G7sus4', 'open'],
+  ])('chordFamily of %s is %s', (symbol, family) => {
+    expect(chordFamily(parseChord(symbol))).toBe(family);
+  });
+});
+
+describe('clashOf', () => {
+  it('clashOf names the tone a semitone away', () => {
+    expect(clashOf('4', parseChord('G7'), 'traditional')?.against).toBe('3');
+    expect(clashOf('7', parseChord('G7'), 'traditional')?.against).toBe('b7');
+    expect(clashOf('3', parseChord('Gm'), 'minor')?.against).toBe('b3');
+  });
+
+  it('clashOf is undefined for a colour', () => {
+    expect(clashOf('6', parseChord('G7'), 'traditional')).toBeUndefined();
+    expect(clashOf('4', parseChord('Gm7'), 'minor')).toBeUndefined();
+  });
+});
