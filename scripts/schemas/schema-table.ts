@@ -22,6 +22,7 @@ export const SCHEMA_TABLE: readonly SchemaRow[] = [
   { dir: 'reedplate', type: 'MapReport', name: 'map' },
   { dir: 'reedplate', type: 'TuningsReport', name: 'tunings' },
   { dir: 'reedplate', type: 'RetuneReport', name: 'retune' },
+  { dir: 'reedplate', type: 'TuneReport', name: 'tune' },
   { dir: 'reedplate', type: 'ScaleReport', name: 'scale' },
   { dir: 'reedplate', type: 'SetReport', name: 'set' },
   { dir: 'reedplate', type: 'ChartReport', name: 'chart' },

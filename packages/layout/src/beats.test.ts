@@ -122,6 +122,12 @@ describe('chordTuning', () => {
     }
   });
 
+  it('throws OPTION_UNKNOWN for a breath there is not', () => {
+    expect(() => chordTuning(equal, [1, 2], 'suck' as 'draw')).toThrow(
+      expect.objectContaining({ code: 'OPTION_UNKNOWN' }),
+    );
+  });
+
   it.each([[[4, 5]], [[4, 5, 5]], [[4, 5.5, 6]], [[0, 1, 2]], [[6, 5, 4]]])(
     'throws NUMBER_RANGE for proportions %j of three notes',
     (proportions) => {

@@ -1,4 +1,4 @@
-import { centsBetween, deepFreeze, ReedplateError } from '@reedplate/pitch';
+import { centsBetween, deepFreeze, ReedplateError, requireOneOf } from '@reedplate/pitch';
 import {
   makeRatio,
   type NearestRatioOptions,
@@ -7,7 +7,7 @@ import {
   ratioCents,
   requireWithin,
 } from './ratio.js';
-import type { Breath } from './sounding.js';
+import { BREATHS, type Breath } from './sounding.js';
 import type { TunedHarp, TunedReed } from './tune-harp.js';
 
 /** Two notes sounding together, against a just ratio. */
@@ -87,8 +87,8 @@ export interface ChordTuningOptions extends NearestRatioOptions {
  * How just a chord or double stop is: deviation and beats of every pair of its notes.
  *
  * @param holes holes played together, in any order, at least two
- * @throws ReedplateError `HOLE_RANGE` for a wrong hole or fewer than two, `NUMBER_RANGE` for
- * proportions that are not rising whole numbers, one for each note
+ * @throws ReedplateError `HOLE_RANGE` for a wrong hole or fewer than two, `OPTION_UNKNOWN` for a wrong
+ * breath, `NUMBER_RANGE` for proportions that are not rising whole numbers, one for each note
  * @example
  * ```ts
  * import { chordTuning, makeHarp, tuneHarp } from '@reedplate/layout';
@@ -105,6 +105,7 @@ export function chordTuning(
   breath: Breath,
   options: ChordTuningOptions = {},
 ): ChordTuning {
+  requireOneOf(breath, BREATHS, { what: 'a breath' });
   const reeds = reedsPlayed(tuned, holes, breath);
   const { proportions } = options;
   if (proportions !== undefined) requireProportions(proportions, reeds.length);

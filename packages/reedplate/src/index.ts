@@ -56,4 +56,11 @@ export {
   type TargetWarning,
   targetReport,
 } from './reports/target.js';
+export {
+  type TuneInterval,
+  type TuneReed,
+  type TuneReport,
+  type TuneReportOptions,
+  tuneReport,
+} from './reports/tune.js';
 export { type TuningEntry, type TuningsReport, tuningsReport } from './reports/tunings.js';

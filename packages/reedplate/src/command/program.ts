@@ -13,6 +13,7 @@ import { addScore } from '../commands/score.js';
 import { addSet } from '../commands/set.js';
 import { addStudy } from '../commands/study.js';
 import { addTarget } from '../commands/target.js';
+import { addTune } from '../commands/tune.js';
 import { addTunings } from '../commands/tunings.js';
 import type { Terminal } from './terminal.js';
 import { version } from './version.js';
@@ -33,6 +34,7 @@ const VERBS = [
   addSet,
   addTunings,
   addRetune,
+  addTune,
 ] as const;
 
 /** The `reedplate` command with all its verbs, writing to `terminal` and never ending the process. */

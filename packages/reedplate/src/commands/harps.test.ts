@@ -146,6 +146,36 @@ describe('reedplate retune', () => {
   });
 });
 
+describe('reedplate tune', () => {
+  test('tune shows cents and hertz of every reed', () => {
+    const { out } = read('tune', '--harp', 'C', '--temperament', 'seven-limit');
+    expect(out).toMatch(/^C harp \(standard\), seven-limit from A4 = 440 Hz\n/u);
+    expect(out).toMatch(/\n5 +E5 +-13\.7 +654\.06 +F5 +-29\.2 +686\.77\n/u);
+    expect(out).not.toContain('beats');
+  });
+
+  test('tune tells how a chord beats', () => {
+    const { out } = read('tune', '--harp', 'C', '--holes', '2,3,4');
+    expect(out).toMatch(/\n2-3 +5\/4 +400\.0 +\+13\.7 +15\.6\n/u);
+    const { intervals } = readJson('tune', '--harp', 'C', '--holes', '1,4', '--breath', 'blow');
+    expect(intervals).toEqual([
+      { lower: 1, upper: 4, ratio: '2/1', cents: 1200, deviation: 0, beats: 0 },
+    ]);
+  });
+
+  test('tune and retune read a Scala file', () => {
+    const scala =
+      '! two.scl\nwide fifth\n12\n100.\n200.\n300.\n400.\n500.\n600.\n710.\n800.\n900.\n1000.\n1100.\n2/1\n';
+    const { out } = runWords(['tune', '--harp', 'C', '--temperament', 'wide.scl'], withFile(scala));
+    expect(out).toMatch(/\n3 +G4 +\+10\.0 /u);
+    const words = ['retune', '--to', 'standard', '--to-temperament', 'wide.scl'];
+    expect(runWords(words, withFile(scala)).out).toMatch(/\n3 +blow +G4 +G4 +\+10 /u);
+    const broken = runWords(words, withFile('no count'));
+    expect(broken.err).toMatch(/Scala scale file \(line 2, file wide\.scl\)/u);
+    expect(broken.code).toBe(2);
+  });
+});
+
 describe('reedplate scale', () => {
   test('scale shows degrees, tab and a run, with what each level covers', () => {
     const { out } = read('scale', '--harp', 'C', '--key', 'G');
@@ -179,6 +209,7 @@ describe('the JSON of these verbs', () => {
     ['retune', ['retune', '--to', 'natural-minor', '--to-temperament', 'compromise']],
     ['scale', ['scale', '--harp', 'C', '--key', 'Dm', '--scale', 'dorian']],
     ['set', ['set', 'G', 'Am', 'Bb']],
+    ['tune', ['tune', '--harp', 'A', '--temperament', 'compromise', '--holes', '1,2,3']],
     ['map', ['map', '--tuning', 'solo-twelve', '--key', 'C', '--valved']],
     ['pick', ['pick', '--key', 'G', '--own', 'C,low F,Gm natural-minor']],
   ])('%s --json is what schemas/%s.json describes', (name, words) => {
@@ -203,6 +234,10 @@ describe('what is wrong', () => {
     [['scale', '--harp', 'C', '--key', 'G', '--scale', 'bluse'], /did you mean blues\?/u],
     [['scale', '--harp', 'C', '--key', 'G', '--level', 'al'], /a technique level/u],
     [['set', 'G', 'H'], /did you mean B\?/u],
+    [['tune', '--harp', 'C', '--holes', '1,11'], /11 is not a hole/u],
+    [['tune', '--harp', 'C', '--holes', '1,2', '--breath', 'blwo'], /did you mean blow\?/u],
+    [['tune', '--harp', 'C', '--a4', '4400'], /A4 in Hz, 300 to 600/u],
+    [['tune', '--harp', 'C', '--temperament', 'just'], /not a temperament/u],
     [['set', 'G', '--least', '2'], /a share/u],
   ])('%j is refused in one line with exit code 2', (words, message) => {
     const { code, out, err } = read(...words);

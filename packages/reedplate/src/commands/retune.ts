@@ -6,6 +6,7 @@ import { examples } from '../command/examples.js';
 import { withJson } from '../command/options.js';
 import { readNumber } from '../command/player-options.js';
 import { type Paint, printReport } from '../command/print.js';
+import { readTemperamentWord } from '../command/read-temperament.js';
 import { readTuningWord } from '../command/read-tuning.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
@@ -30,7 +31,7 @@ export function addRetune(program: Command, terminal: Terminal): void {
     .option('--from <tuning>', 'tuning the harp has: an id or a JSON file', 'standard')
     .requiredOption('--to <tuning>', 'tuning it shall have: an id or a JSON file')
     .option('--harp <key>', 'key printed on the harp; without it the one its tuning is written in')
-    .option('--temperament <id>', `how it is tempered: ${temperaments}`, 'equal')
+    .option('--temperament <id>', `how it is tempered: ${temperaments}, or a Scala file`, 'equal')
     .option('--to-temperament <id>', 'how it shall be tempered; without it as it is')
     .option('--most <cents>', 'cents that a reed bears before it is replaced', '200')
     .addHelpText(
@@ -42,8 +43,8 @@ export function addRetune(program: Command, terminal: Terminal): void {
     )
     .action((words: RetuneWords) => {
       const report = retuneReport(...harpsOf(words, terminal), {
-        fromTemperament: words.temperament,
-        toTemperament: words.toTemperament ?? words.temperament,
+        fromTemperament: readTemperamentWord(words.temperament, terminal),
+        toTemperament: readTemperamentWord(words.toTemperament ?? words.temperament, terminal),
         mostCents: readNumber(words.most, 'cents'),
       });
       printReport(report, words, terminal, showPlan);
