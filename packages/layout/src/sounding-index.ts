@@ -1,6 +1,6 @@
 import type { Harp } from './harp.js';
 import { type HoleSoundings, holeSoundings } from './hole-pool.js';
-import type { Sounding, TechniqueLevel } from './sounding.js';
+import type { Hole, Sounding, TechniqueLevel } from './sounding.js';
 
 /** All soundings of a harp, found by hole and by pitch in constant time. */
 export interface SoundingIndex {
@@ -19,7 +19,7 @@ const NOTHING = Array<readonly Sounding[]>(128).fill(NONE);
 export function indexSoundings(
   { holes }: Harp,
   level: TechniqueLevel,
-  valved: (hole: number) => boolean,
+  valved: (hole: Hole) => boolean,
 ): SoundingIndex {
   const all: Sounding[] = [];
   const ofHole: HoleSoundings[] = [];

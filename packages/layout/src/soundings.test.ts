@@ -48,6 +48,12 @@ describe('soundings', () => {
     ).toEqual([3, 4, 5, 6]);
   });
 
+  it('throws HOLE_RANGE for a valved hole the harp does not have', () => {
+    expect(() => soundings(HARP, { valved: [1, 11] })).toThrow(
+      expect.objectContaining({ code: 'HOLE_RANGE', value: 11 }),
+    );
+  });
+
   it('reads an unfrozen harp anew each time, so that a change of it shows', () => {
     const harp = structuredClone(HARP);
     expect(soundingsOfPitch(harp, 60)).toHaveLength(1);
@@ -68,8 +74,8 @@ describe('soundingsAt', () => {
     expect(soundingsAt(HARP, 10, 'draw').map(({ pitch }) => pitch)).toEqual([93, 97]);
   });
 
-  it.each([0, 11, 1.5, -1, Number.NaN])('throws HOLE_RANGE for hole %s', (hole) => {
-    expect(() => soundingsAt(HARP, hole, 'draw')).toThrow(
+  it.each([0, 11, 1.5, -1, Number.NaN, '3', 'length'])('throws HOLE_RANGE for hole %j', (hole) => {
+    expect(() => soundingsAt(HARP, hole as number, 'draw')).toThrow(
       expect.objectContaining({ code: 'HOLE_RANGE', where: { breath: 'draw' } }),
     );
   });
@@ -101,11 +107,14 @@ describe('soundingsOfPitch', () => {
     expect(soundingsOfPitch(HARP, 0)).toEqual([]);
   });
 
-  it.each([-1, 128, 60.5])('throws NUMBER_RANGE for pitch %s', (pitch) => {
-    expect(() => soundingsOfPitch(HARP, pitch)).toThrow(
-      expect.objectContaining({ code: 'NUMBER_RANGE' }),
-    );
-  });
+  it.each([-1, 128, 60.5, Number.NaN, '60', 'length'])(
+    'throws NUMBER_RANGE for pitch %j',
+    (pitch) => {
+      expect(() => soundingsOfPitch(HARP, pitch as number)).toThrow(
+        expect.objectContaining({ code: 'NUMBER_RANGE' }),
+      );
+    },
+  );
 });
 
 describe('reedsSounding', () => {

@@ -1,4 +1,4 @@
-import { nearestOf, ReedplateError, requireOneOf } from '@reedplate/pitch';
+import { type ErrorPlace, nearestOf, ReedplateError, requireOneOf } from '@reedplate/pitch';
 import type { Harp } from './harp.js';
 import {
   BREATHS,
@@ -25,7 +25,8 @@ export interface SoundingOptions {
  * Every way to sound a note on a harp, by rule from its reeds: from hole 1 up, blow before draw,
  * the natural note before bends before the overbend.
  *
- * @throws ReedplateError `OPTION_UNKNOWN` for a wrong level
+ * @param harp from `makeHarp` or `readHarp`
+ * @throws ReedplateError `OPTION_UNKNOWN` for a wrong level, `HOLE_RANGE` for a wrong valved hole
  * @example
  * ```ts
  * import { makeHarp, soundings } from '@reedplate/layout';
@@ -61,9 +62,8 @@ export function soundingsAt(
 ): readonly Sounding[] {
   requireOneOf(breath, BREATHS, { what: 'a breath', where: { hole } });
   const found = indexOf(harp, options).ofHole[hole - 1];
-  if (found !== undefined) return found[breath];
-  const expected = `a hole, 1 to ${harp.holes.length}`;
-  throw new ReedplateError({ code: 'HOLE_RANGE', value: hole, expected, where: { breath } });
+  if (found !== undefined && typeof hole === 'number') return found[breath];
+  throw wrongHole(hole, harp, { breath });
 }
 
 /**
@@ -88,7 +88,7 @@ export function soundingsOfPitch(
   options: SoundingOptions = {},
 ): readonly Sounding[] {
   const found = indexOf(harp, options).ofPitch[pitch];
-  if (found !== undefined) return found;
+  if (found !== undefined && typeof pitch === 'number') return found;
   throw new ReedplateError({
     code: 'NUMBER_RANGE',
     value: pitch,
@@ -107,7 +107,7 @@ function indexOf(
 ): SoundingIndex {
   const kept = KEPT.get(level);
   if (kept === undefined) throw unknownLevel(level);
-  if (valved !== false) return indexSoundings(harp, level, valvedHoles(valved));
+  if (valved !== false) return indexSoundings(harp, level, valvedHoles(harp, valved));
   const known = kept.get(harp);
   if (known !== undefined) return known;
   const index = indexSoundings(harp, level, () => false);
@@ -124,8 +124,17 @@ function unknownLevel(value: unknown): ReedplateError {
   });
 }
 
-function valvedHoles(valved: true | readonly Hole[]): (hole: number) => boolean {
-  return (hole) => valved === true || valved.includes(hole as Hole);
+function valvedHoles(harp: Harp, valved: true | readonly Hole[]): (hole: Hole) => boolean {
+  if (valved === true) return () => true;
+  for (const hole of valved) {
+    if (!harp.holes.some((reeds) => reeds.hole === hole)) throw wrongHole(hole, harp, {});
+  }
+  return (hole) => valved.includes(hole);
+}
+
+function wrongHole(value: unknown, { holes }: Harp, where: ErrorPlace): ReedplateError {
+  const expected = `a hole, 1 to ${holes.length}`;
+  return new ReedplateError({ code: 'HOLE_RANGE', value, expected, where });
 }
 
 function isDeepFrozen(harp: Harp): boolean {

@@ -84,6 +84,18 @@ describe('tuneHarp', () => {
     );
   });
 
+  it('throws NUMBER_RANGE for cents that are none', () => {
+    const wrong = { ...temperamentById('equal'), cents: Array<number>(12).fill(Number.NaN) };
+    expect(() => tuneHarp(C_HARP, wrong)).toThrow(
+      expect.objectContaining({ code: 'NUMBER_RANGE' }),
+    );
+    const rows = { blow: Array<number>(10).fill(1300), draw: Array<number>(10).fill(0) };
+    expect(() => tuneHarp(C_HARP, rows)).toThrow(expect.objectContaining({ code: 'NUMBER_RANGE' }));
+    expect(() => tuneHarp(C_HARP, {} as typeof rows)).toThrow(
+      expect.objectContaining({ code: 'TEMPERAMENT_INCOMPLETE' }),
+    );
+  });
+
   it.each([0, -440, Number.NaN, 10_000])('throws NUMBER_RANGE for A at %s', (a4) => {
     expect(() => tuneHarp(C_HARP, 'equal', { a4 })).toThrow(
       expect.objectContaining({ code: 'NUMBER_RANGE', value: a4 }),

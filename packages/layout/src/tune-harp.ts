@@ -86,16 +86,20 @@ function degreeCents(harp: Harp, { id, cents, octaveStretch }: Temperament): Cen
   return ({ hole, breath, pitch }) => {
     const deviation = cents[toPitchClass(pitch - tonic)] ?? null;
     if (deviation === null) throw incomplete(id, hole, breath);
-    return deviation + octaveStretch * Math.floor((pitch - lowestTonic) / 12);
+    return requireCents(deviation + octaveStretch * Math.floor((pitch - lowestTonic) / 12));
   };
 }
 
 function reedCents(rows: ReedCents): CentsOf {
   return ({ hole, breath }) => {
-    const cents = rows[breath][hole - 1];
+    const cents = rows[breath]?.[hole - 1];
     if (cents === undefined) throw incomplete('by-reed', hole, breath);
-    return requireWithin(cents, -1200, 1200, 'cents of a reed');
+    return requireCents(cents);
   };
+}
+
+function requireCents(cents: unknown): number {
+  return requireWithin(cents, -1200, 1200, 'cents of a reed');
 }
 
 function incomplete(value: string, hole: Hole, breath: Breath): ReedplateError {
