@@ -12,6 +12,18 @@ export { type WriteAbcOptions, writeAbc } from './abc/write-abc.js';
 export { type BackingOptions, makeBacking } from './backing/make-backing.js';
 // Feel
 export { type FeelOptions, layFeel, liftFeel } from './feel.js';
+// Any format
+export {
+  detectFormat,
+  FORMAT_IDS,
+  FORMATS,
+  type FormatId,
+  formatOfName,
+  type PieceFormat,
+} from './formats/formats.js';
+export { type ReadPieceOptions, readPiece } from './formats/read-piece.js';
+export { type TabWordsOptions, tabWords } from './formats/tab-words.js';
+export { type WritePieceOptions, writePiece } from './formats/write-piece.js';
 // MIDI files
 export { HARMONICA_PROGRAM } from './midi/find-melody.js';
 export { type ReadMidiOptions, readMidi } from './midi/read-midi.js';

@@ -21,6 +21,7 @@ export const WARNING_CODES = {
   'note-open': 'a note is not ended and is ended where the part ends',
   'note-empty': 'a note of no length is left out',
   'pitch-bend': 'a bend is rounded to the nearest semitone',
+  'tab-ambiguous': 'tablature can be read in another way',
   percussion: 'percussion without pitch is left out',
   'data-malformed': 'the end of a part is damaged and is left out',
   'repeat-jump': 'a jump such as D.C. or D.S. is not played',

@@ -1,6 +1,8 @@
-import { lineEnd, makeLine } from '@reedplate/line';
+import type { Feel } from '@reedplate/form';
+import { makeLine } from '@reedplate/line';
 import { deepFreeze } from '@reedplate/pitch';
 import { choosePart } from '../choose-part.js';
+import { liftFeel } from '../feel.js';
 import type { Part, Piece } from '../piece.js';
 import { chartOfMarks } from '../score/chart-of-marks.js';
 import type { ChordMark } from '../score/lay-measures.js';
@@ -20,6 +22,8 @@ export interface ReadMidiOptions {
    * where it passes to the next; default true. False reads the notes as struck.
    */
   readonly bends?: boolean;
+  /** Feel that was played, to be taken off; default straight: notes stay where they were played. */
+  readonly feel?: Feel;
 }
 
 /**
@@ -32,7 +36,8 @@ export interface ReadMidiOptions {
  * 500,000 events, `OPTION_UNKNOWN` or `NUMBER_RANGE` for a part that is not there
  * @example
  * ```ts
- * import { makeLine } from '@reedplate/line';
+ * import type { Feel } from '@reedplate/form';
+import { makeLine } from '@reedplate/line';
  * import { readMidi, writeMidi } from '@reedplate/interchange';
  *
  * const line = makeLine([{ start: 0, duration: 960, pitch: 67 }], { tempo: 96 });
@@ -41,7 +46,7 @@ export interface ReadMidiOptions {
  * ```
  */
 export function readMidi(input: Uint8Array, options: ReadMidiOptions = {}): Piece {
-  const { bends = true } = options;
+  const { bends = true, feel = 'straight' } = options;
   const warnings = makeWarningList();
   const { tracks, ticksPerFileTick: scale } = readChunks(input, warnings);
   const read = readTracks(tracks);
@@ -54,15 +59,17 @@ export function readMidi(input: Uint8Array, options: ReadMidiOptions = {}): Piec
   const lineOptions = { ...withoutKey(head), ...(title === undefined ? {} : { title }) };
   const parts = read
     .flatMap((track, index) => collectNotes(track, index, { scale, bends, warnings }))
-    .map((notes) => toPart(notes, lineOptions));
+    .map((notes) => toPart(notes, lineOptions))
+    .map((part) => ({ ...part, line: liftFeel(part.line, { feel }) }));
   if (parts.length === 0) warnings.add('notes-missing');
   const chart = chartOfMarks(
     chordMarkers(events, scale),
     {
       ...head,
       form: 'lead-sheet',
+      feel,
       key: head.key ?? 'C',
-      end: Math.max(0, ...parts.map(({ line }) => lineEnd(line))),
+      end: Math.round(Math.max(...read.map(({ end }) => end)) * scale),
     },
     warnings,
   );

@@ -24,8 +24,11 @@ export function textAt(tick: number, type: 'trackName' | 'marker', text: string)
   return { tick, event: { type, text: bytes.join('') } as UntimedEvent };
 }
 
-/** A track: its events by time, each note's end before the next one's beginning, and an end. */
-export function toTrack(events: readonly TimedEvent[]): MidiEvent[] {
+/**
+ * A track: its events by time, each note's end before the next one's beginning, and an end, at a tick
+ * or right after the last event.
+ */
+export function toTrack(events: readonly TimedEvent[], end = 0): MidiEvent[] {
   const sorted = [...events].sort((a, b) => a.tick - b.tick || rank(a) - rank(b));
   let before = 0;
   const track = sorted.map(({ tick, event }): MidiEvent => {
@@ -33,7 +36,7 @@ export function toTrack(events: readonly TimedEvent[]): MidiEvent[] {
     before = tick;
     return { deltaTime, ...event } as MidiEvent;
   });
-  return [...track, { deltaTime: 0, type: 'endOfTrack', meta: true }];
+  return [...track, { deltaTime: Math.max(0, end - before), type: 'endOfTrack', meta: true }];
 }
 
 function rank({ event }: TimedEvent): number {

@@ -1,4 +1,4 @@
-import { type Chart, chordChanges, type Feel } from '@reedplate/form';
+import { type Chart, chartEnd, chordChanges, type Feel } from '@reedplate/form';
 import { type Line, readMetre, TICKS_PER_QUARTER } from '@reedplate/line';
 import { type Chord, type KeyName, toKey } from '@reedplate/pitch';
 import { writeMidi as writeBytes } from 'midi-file';
@@ -44,7 +44,7 @@ export function writeMidi(sheet: Sheet, options: WriteMidiOptions = {}): Uint8Ar
     layFeel(line, { feel, ...(ratio === undefined ? {} : { ratio }) });
   const parts = partsOf(sheet, options.program ?? HARMONICA_PROGRAM);
   const tracks = [
-    toTrack(conductorEvents(sheet)),
+    toTrack(conductorEvents(sheet), endOf(sheet)),
     ...parts.map((part, at) => toTrack(partEvents(part, played(part), channelOf(parts, at)))),
   ];
   const header = { format: 1, numTracks: tracks.length, ticksPerBeat: 960 } as const;
@@ -71,6 +71,11 @@ function channelOf(parts: readonly Part[], at: number): number {
   const before = parts.slice(0, at).filter(({ percussion }) => percussion !== true).length;
   const channel = before % PITCHED_CHANNELS;
   return channel < PERCUSSION_CHANNEL ? channel : channel + 1;
+}
+
+/** The chart may go on after the last note. */
+function endOf({ line, chart }: Sheet): number {
+  return chart === undefined ? 0 : line.pickup + chartEnd(chart) - chart.pickup;
 }
 
 function conductorEvents({ line, key, chart }: Sheet): readonly TimedEvent[] {

@@ -1,0 +1,129 @@
+import { ReedplateError, requireOneOf } from '@reedplate/pitch';
+import { detectTab } from '@reedplate/tab';
+import { decodeText } from '../decode-text.js';
+import { isMxl } from '../musicxml/unpack-mxl.js';
+import { tabWithoutLengths } from './tab-text.js';
+
+/** A format that is read and written. */
+export interface PieceFormat {
+  readonly id: string;
+  readonly description: string;
+  /** Endings of file names, the one written first. */
+  readonly endings: readonly string[];
+}
+
+/** The formats of whole pieces. */
+export const FORMATS = Object.freeze({
+  line: {
+    id: 'line',
+    description: 'a line as JSON, of its own schema',
+    endings: ['.json'],
+  },
+  midi: {
+    id: 'midi',
+    description: 'Standard MIDI File',
+    endings: ['.mid', '.midi', '.kar', '.rmi'],
+  },
+  musicxml: {
+    id: 'musicxml',
+    description: 'MusicXML 4.0; compressed files are read',
+    endings: ['.musicxml', '.xml', '.mxl'],
+  },
+  abc: { id: 'abc', description: 'ABC notation 2.1', endings: ['.abc'] },
+  tab: {
+    id: 'tab',
+    description: 'harmonica tablature with rhythm; needs a harp',
+    endings: ['.tab', '.txt'],
+  },
+} as const satisfies Readonly<Record<string, PieceFormat>>);
+
+/** Name of a format. */
+export type FormatId = keyof typeof FORMATS;
+
+/** The names of all formats. */
+export const FORMAT_IDS: readonly FormatId[] = Object.freeze([
+  'line',
+  'midi',
+  'musicxml',
+  'abc',
+  'tab',
+]);
+
+/**
+ * The format that a file's name asks for, by its ending.
+ *
+ * @throws ReedplateError `FORMAT_UNKNOWN`
+ * @example
+ * ```ts
+ * import { formatOfName } from '@reedplate/interchange';
+ *
+ * formatOfName('out/sheet.musicxml'); // => 'musicxml'
+ * formatOfName('sheet.pdf'); // throws FORMAT_UNKNOWN
+ * ```
+ */
+export function formatOfName(name: string): FormatId {
+  const ending = /\.[a-z]+$/iu.exec(name)?.[0].toLowerCase() ?? '';
+  const found = FORMAT_IDS.find((id) => FORMATS[id].endings.some((each) => each === ending));
+  if (found !== undefined) return found;
+  const endings = FORMAT_IDS.map((id) => FORMATS[id].endings[0]).join(', ');
+  throw new ReedplateError({
+    code: 'FORMAT_UNKNOWN',
+    value: name,
+    expected: `a name that ends in ${endings}`,
+  });
+}
+
+/**
+ * The format of a file, from what is in it.
+ *
+ * @throws ReedplateError `FORMAT_UNKNOWN` where no reader would know it, `FILE_TOO_LARGE`
+ * @example
+ * ```ts
+ * import { detectFormat } from '@reedplate/interchange';
+ *
+ * detectFormat('X:1\nK:G\nGABc'); // => 'abc'
+ * detectFormat("-2 -3' +4"); // => 'tab'
+ * detectFormat('Dear reader'); // throws FORMAT_UNKNOWN
+ * ```
+ */
+export function detectFormat(input: string | Uint8Array): FormatId {
+  if (input instanceof Uint8Array) {
+    if (isMidi(input)) return 'midi';
+    if (isMxl(input)) return 'musicxml';
+  }
+  const text = decodeText(input);
+  const found = SIGNS.find(([, sign]) => sign.test(text))?.[0];
+  if (found !== undefined) return found;
+  if (isTab(text)) return 'tab';
+  throw new ReedplateError({
+    code: 'FORMAT_UNKNOWN',
+    value: text,
+    expected: FORMAT_IDS.map((id) => FORMATS[id].description).join('; '),
+  });
+}
+
+/** What tells text formats apart, the surest first. */
+const SIGNS: readonly (readonly [FormatId, RegExp])[] = [
+  ['line', /^\s*\{/u],
+  ['musicxml', /<score-(?:partwise|timewise)\b|^\s*<\?xml/u],
+  ['abc', /^[XK]:/mu],
+];
+
+function isMidi(bytes: Uint8Array): boolean {
+  const name = String.fromCharCode(...bytes.subarray(0, 4));
+  return name === 'MThd' || name === 'RIFF';
+}
+
+function isTab(text: string): boolean {
+  try {
+    return detectTab(tabWithoutLengths(text)).events.length > 0;
+  } catch (error) {
+    if (error instanceof ReedplateError && error.code === 'TAB_SYNTAX') return false;
+    throw error;
+  }
+}
+
+/** The id itself, if it names a format. */
+export function requireFormat(id: string): FormatId {
+  return requireOneOf(id, FORMAT_IDS, { what: 'a format', code: 'FORMAT_UNKNOWN' });
+}

@@ -1,0 +1,92 @@
+import type { Harp } from '@reedplate/layout';
+import { type LineOptions, readLine } from '@reedplate/line';
+import { deepFreeze, ReedplateError, requireInteger } from '@reedplate/pitch';
+import { detectTab, lineOfTab, readTimedTab, type TabDialectId } from '@reedplate/tab';
+import { readAbc } from '../abc/read-abc.js';
+import { decodeText } from '../decode-text.js';
+import { type ReadMidiOptions, readMidi } from '../midi/read-midi.js';
+import { readMusicXml } from '../musicxml/read-musicxml.js';
+import type { Piece } from '../piece.js';
+import type { ReadScoreOptions } from '../score/assemble-piece.js';
+import { makeWarningList, type Warning } from '../warning.js';
+import { detectFormat, type FormatId, requireFormat } from './formats.js';
+import { tabWithoutLengths } from './tab-text.js';
+
+/** How a file of any format is read. */
+export interface ReadPieceOptions extends ReadScoreOptions, ReadMidiOptions {
+  /** Default what {@link detectFormat} finds. */
+  readonly format?: FormatId;
+  /** Tune of a file with several, from 1; default 1. */
+  readonly tune?: number;
+  /** Harp that tablature is written for; needed for it alone. */
+  readonly harp?: Harp;
+  /** Dialect of tablature; default what `detectTab` finds. */
+  readonly dialect?: TabDialectId;
+  /** Metre, pickup, tempo and title of tablature, which does not hold them. */
+  readonly tabHead?: LineOptions;
+}
+
+/**
+ * Reads a piece in any format that is read here.
+ *
+ * @throws ReedplateError `FORMAT_UNKNOWN`, and what the format's own reader throws; `OPTION_UNKNOWN`
+ * for tablature without a harp, `NUMBER_RANGE` for a tune that is not there
+ * @example
+ * ```ts
+ * import { makeHarp } from '@reedplate/layout';
+ * import { readPiece } from '@reedplate/interchange';
+ *
+ * readPiece('X:1\nL:1/4\nM:4/4\nK:G\nG4|]').line.notes[0]?.pitch; // => 67
+ * readPiece("-2:2 -3'", { harp: makeHarp('C') }).line.notes[1]; // => { start: 1920, duration: 960, pitch: 70 }
+ * readPiece('-2'); // throws OPTION_UNKNOWN
+ * ```
+ */
+export function readPiece(input: string | Uint8Array, options: ReadPieceOptions = {}): Piece {
+  const format = options.format === undefined ? detectFormat(input) : requireFormat(options.format);
+  return READERS[format](input, options);
+}
+
+type PieceReader = (input: string | Uint8Array, options: ReadPieceOptions) => Piece;
+
+const READERS: Readonly<Record<FormatId, PieceReader>> = {
+  line: (input) => pieceOf(readLine(decodeText(input))),
+  midi: (input, options) => readMidi(input as Uint8Array, options),
+  musicxml: readMusicXml,
+  abc: readAbcTune,
+  tab: readTabPiece,
+};
+
+function readAbcTune(input: string | Uint8Array, options: ReadPieceOptions): Piece {
+  const pieces = readAbc(input, options);
+  const { tune = 1 } = options;
+  const what = 'the number of a tune in this file';
+  return pieces[requireInteger(tune, { min: 1, max: pieces.length, what }) - 1] as Piece;
+}
+
+function readTabPiece(input: string | Uint8Array, options: ReadPieceOptions): Piece {
+  const { harp, dialect, tabHead = {} } = options;
+  const text = decodeText(input);
+  if (harp === undefined) {
+    const expected = 'a harp besides: tablature says holes, not notes';
+    throw new ReedplateError({ code: 'OPTION_UNKNOWN', value: text, expected });
+  }
+  const holes = harp.holes.length;
+  const warnings = makeWarningList();
+  const found = dialect ?? findDialect(text, holes, warnings.add);
+  const timed = readTimedTab(text, { dialect: found, holes });
+  return pieceOf(lineOfTab(timed, harp, tabHead), warnings.all());
+}
+
+function findDialect(
+  text: string,
+  holes: number,
+  warn: ReturnType<typeof makeWarningList>['add'],
+): TabDialectId {
+  const { dialect, ambiguous, question } = detectTab(tabWithoutLengths(text), { holes });
+  if (ambiguous) warn('tab-ambiguous', {}, question);
+  return dialect;
+}
+
+function pieceOf(line: Piece['line'], warnings: readonly Warning[] = []): Piece {
+  return deepFreeze({ line, parts: [{ name: line.title ?? '', line }], warnings });
+}
