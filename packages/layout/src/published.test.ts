@@ -104,6 +104,13 @@ describe('bends and overbends of the standard layout', () => {
     expect(bentAt(3, 'draw')).toEqual(notes('Bb4 A4 Ab4'));
   });
 
+  it('soundings bends 1 to 4, 6 and 8 to 10, and 3 draw to Ab, as Folkipedia, "Bending Notes", says', () => {
+    const bent = soundings(C_HARP).filter(({ technique }) => technique === 'bend');
+    expect([...new Set(bent.map(({ hole }) => hole))]).toEqual([1, 2, 3, 4, 6, 8, 9, 10]);
+    expect(bentAt(3, 'draw').at(-1)).toBe(midi('Ab4'));
+    expect(bentAt(4, 'draw')).toEqual(notes('C#5'));
+  });
+
   it('soundingsAt bends the other holes by the rule of that post: down to a semitone above the lower reed', () => {
     expect(bentAt(4, 'draw')).toEqual(notes('Db5'));
     expect(bentAt(6, 'draw')).toEqual(notes('Ab5'));
@@ -180,7 +187,7 @@ describe('alternate tunings', () => {
       'C',
       'C E A C E G C E G C',
       'D G B D F A B D F A',
-      'Meade, "The Harmonica and Irish Traditional Music", 2012, opening',
+      'Folkipedia, "Tuning": 3 blow sharpened to A; Meade, "The Harmonica and Irish Traditional Music", 2012, opening',
     ],
     [
       'solo-twelve',
