@@ -18,6 +18,9 @@ export const SCHEMA_TABLE: readonly SchemaRow[] = [
   { dir: 'form', type: 'Recognition', name: 'recognition' },
   { dir: 'line', type: 'Line', name: 'line' },
   { dir: 'chord-tone', type: 'Score', name: 'score' },
+  { dir: 'playability', type: 'EffortModel', name: 'effort-model' },
+  { dir: 'playability', type: 'StudyTune', name: 'study-tune' },
+  { dir: 'playability', type: 'StudyResult', name: 'study-result' },
   { dir: 'reedplate', type: 'PickReport', name: 'pick' },
   { dir: 'reedplate', type: 'MapReport', name: 'map' },
   { dir: 'reedplate', type: 'TuningsReport', name: 'tunings' },
@@ -31,4 +34,6 @@ export const SCHEMA_TABLE: readonly SchemaRow[] = [
   { dir: 'reedplate', type: 'TargetReport', name: 'target' },
   { dir: 'reedplate', type: 'PracticeReport', name: 'practice' },
   { dir: 'reedplate', type: 'ScoreReport', name: 'score' },
+  { dir: 'reedplate', type: 'PathReport', name: 'path' },
+  { dir: 'reedplate', type: 'FitReport', name: 'fit' },
 ];

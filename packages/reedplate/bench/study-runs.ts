@@ -1,0 +1,53 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { createWriteStream, existsSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+
+const CLI = fileURLToPath(new URL('../dist/cli.js', import.meta.url));
+
+/** What one run of a study took. */
+export interface StudyRun {
+  readonly seconds: number;
+  /** Most memory of the process, in megabytes. */
+  readonly megabytes: number;
+}
+
+/** Writes invented tunes: each wanders up and down a harp its own way, the same every time. */
+export async function writeTunes(path: string, count: number, notes: number): Promise<void> {
+  const file = createWriteStream(path);
+  for (let number = 0; number < count; number += 1) {
+    const line = Array.from({ length: notes }, (_, at) => ({
+      start: at * 480,
+      duration: 480,
+      pitch: 74 + Math.round(11 * Math.sin(at * (0.7 + (number % 97) / 131))),
+    }));
+    const text = JSON.stringify({ id: `${number}`, key: 'C', line: { tempo: 120, notes: line } });
+    if (!file.write(`${text}\n`)) await once(file, 'drain');
+  }
+  file.end();
+  await once(file, 'close');
+}
+
+/** Runs the built command once, watching its memory. */
+export async function runStudy(words: readonly string[]): Promise<StudyRun> {
+  const begun = performance.now();
+  const child = spawn(process.execPath, [CLI, 'study', ...words], {
+    stdio: ['ignore', 'ignore', 'inherit'],
+  });
+  let megabytes = 0;
+  const watch = setInterval(() => {
+    megabytes = Math.max(megabytes, peakMegabytes(child.pid));
+  }, 20);
+  const [code] = await once(child, 'close');
+  clearInterval(watch);
+  if (code !== 0) throw new Error(`reedplate study ended with ${code}`);
+  return { seconds: (performance.now() - begun) / 1000, megabytes };
+}
+
+/** Linux keeps a process's high-water mark. */
+function peakMegabytes(pid: number | undefined): number {
+  const file = `/proc/${pid}/status`;
+  if (!existsSync(file)) return 0;
+  const [, kilobytes = '0'] = /^VmHWM:\s+(\d+) kB$/mu.exec(readFileSync(file, 'utf8')) ?? [];
+  return Number(kilobytes) / 1024;
+}
