@@ -61,7 +61,7 @@ function linesOf(bars: readonly FormBar[], perLine: number): readonly (readonly 
 
 function barTexts(bars: readonly FormBar[], write: ChordWriter): readonly string[] {
   const texts = bars.map((bar) => barText(bar, write));
-  return texts.map((text, at) => (at > 0 && text === texts[at - 1] ? '%' : text));
+  return texts.map((text, at) => (text === texts[at - 1] ? '%' : text));
 }
 
 /** A bar in lead-sheet marks, each chord as `write` has it. */

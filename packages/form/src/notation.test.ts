@@ -45,6 +45,12 @@ describe('parseForm', () => {
     ['N.C. for part of a bar', 'I7 N.C. / /', '| I7 N.C. / / |'],
     ['a repeat', '|: I7 | IV7 :|', '| I7 | IV7 | I7 | IV7 |'],
     ['a repeat from the beginning', 'I7 | IV7 :| V7', '| I7 | IV7 | I7 | IV7 | V7 |'],
+    [
+      'a second repeat that goes back to the end of the first',
+      'I7 :| IV7 :|',
+      '| I7 | % | IV7 | % |',
+    ],
+    ['a repeat begun at the end of a line', '| V7 |:\n| I7 :|', '| V7 | I7 | % |'],
     ['two repeats back to back', '|: I7 :|: IV7 :|', '| I7 | % | IV7 | % |'],
     ['two repeats with a double bar line between', '|: I7 :||: IV7 :||', '| I7 | % | IV7 | % |'],
     [
@@ -97,6 +103,7 @@ describe('parseForm', () => {
     ['| / I7 |', 1, 1, 3, '/', /a chord before/u],
     ['| I7 % |', 1, 1, 6, '%', /% alone/u],
     ['| I7 | | IV7 |', 2, 1, 8, '|', /in the bar before this bar line/u],
+    ['| I7 |\n:| IV7 |', 2, 2, 1, ':|', /in the bar before this bar line/u],
     ['|| | I7', 1, 1, 4, '|', /in the bar before this bar line/u],
     ['| I7 2. |', 1, 1, 6, '2.', /number of an ending/u],
     ['|: I7 | IV7 |', 1, 1, 4, 'I7', /:\| to close the \|:/u],

@@ -265,6 +265,11 @@ describe('introBars', () => {
     for (const id of without) expect(() => introBars(formById(id), 'five')).toThrow(invalid);
   });
 
+  test('introBars from the V take the V of the last line, also of ten or eleven bars', () => {
+    const form = parseForm('I | I | I | I | IV | V | I | I | V | IV | I');
+    expect(barText(introBars(form, 'five'))).toBe('| V | IV | I |');
+  });
+
   test('introBars from the turnaround are the last two bars, four of twenty-four', () => {
     expect(introBars(formById('jazz'), 'turnaround')).toEqual(formById('jazz').bars.slice(-2));
     expect(introBars(formById('twenty-four-bar'), 'turnaround').length).toBe(4);
