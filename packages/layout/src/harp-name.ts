@@ -29,7 +29,7 @@ export function harpName({ register, key, tuning }: Harp): string {
  * ```ts
  * import { parseHarp } from '@reedplate/layout';
  *
- * parseHarp('low F').holes[0].blow; // => 53
+ * parseHarp('low F').holes[0]?.blow; // => 53
  * parseHarp('Am natural-minor').firstPosition; // => 'D'
  * parseHarp('low'); // throws HARP_INVALID
  * ```

@@ -41,7 +41,7 @@ const G_TO_C = 5;
  * import { makeHarp } from '@reedplate/layout';
  *
  * makeHarp('G').holes[0]; // => { hole: 1, blow: 55, draw: 57 }
- * makeHarp('F', { register: 'low' }).holes[0].blow; // => 53
+ * makeHarp('F', { register: 'low' }).holes[0]?.blow; // => 53
  * makeHarp('Am', { tuning: 'natural-minor' }).firstPosition; // => 'D'
  * makeHarp('Am'); // throws HARP_INVALID
  * ```

@@ -28,7 +28,7 @@ const HALF_A_SEMITONE = 50;
  *
  * const triad = readScala('! triad.scl\nA just triad\n3\n5/4\n3/2\n2/1\n');
  * triad.name; // => 'A just triad'
- * Math.round(triad.cents[4]); // => -14
+ * triad.cents[4]?.toFixed(1); // => '-13.7'
  * triad.cents[2]; // => null
  * readScala('no notes\n0\n'); // throws SCALA_SYNTAX
  * ```

@@ -57,9 +57,7 @@ export function otherBreath(breath: Breath): Breath {
  * ```ts
  * import { makeHarp, reedsSounding, soundingsAt } from '@reedplate/layout';
  *
- * const [natural, bend] = soundingsAt(makeHarp('C'), 4, 'draw');
- * reedsSounding(natural); // => ['draw']
- * reedsSounding(bend); // => ['blow', 'draw']
+ * soundingsAt(makeHarp('C'), 4, 'draw').map(reedsSounding); // => [['draw'], ['blow', 'draw']]
  * ```
  */
 export function reedsSounding({ breath, technique }: Sounding): readonly Breath[] {

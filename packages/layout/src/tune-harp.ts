@@ -48,8 +48,8 @@ export interface TuneOptions {
  * import { makeHarp, tuneHarp } from '@reedplate/layout';
  *
  * const { reeds } = tuneHarp(makeHarp('C'), 'seven-limit');
- * Math.round(reeds[9].cents); // => -29
- * reeds[0].frequency; // => 261.6255653005986
+ * reeds[9]?.cents.toFixed(1); // => '-29.2'
+ * reeds[0]?.frequency; // => 261.6255653005986
  * tuneHarp(makeHarp('C'), 'just'); // throws TEMPERAMENT_UNKNOWN
  * ```
  */

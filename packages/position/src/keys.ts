@@ -53,7 +53,7 @@ export type HarpKeyOptions = Pick<HarpOptions, 'tuning'>;
  * harpKeyOf('G', 2).name; // => 'C'
  * harpKeyOf('Dm', 3).name; // => 'C'
  * harpKeyOf('Am', 2, { tuning: 'natural-minor' }).name; // => 'Am'
- * harpKeyOf('H', 2); // throws KEY_UNKNOWN
+ * harpKeyOf('G', 0); // throws NUMBER_RANGE
  * ```
  */
 export function harpKeyOf(
@@ -81,7 +81,6 @@ export function harpKeyOf(
  * positionOf('C', 'G'); // => 2
  * positionOf('F#', 'Gb'); // => 1
  * positionOf(makeHarp('Gm', { tuning: 'natural-minor' }), 'Gm'); // => 2
- * positionOf('C', 'H'); // throws KEY_UNKNOWN
  * ```
  */
 export function positionOf(harp: HarpLike, songKey: KeyLike): PositionNumber {

@@ -30,8 +30,8 @@ export interface KeysPick {
  * import { pickForKeys } from '@reedplate/position';
  *
  * const [best] = pickForKeys([{ key: 'G', length: 3 }, { key: 'C' }]);
- * best.harp.key; // => 'C'
- * best.sections.map((section) => section.position); // => [2, 1]
+ * best?.harp.key; // => 'C'
+ * best?.sections.map((section) => section.position); // => [2, 1]
  * pickForKeys([]); // throws LIST_EMPTY
  * ```
  */

@@ -78,12 +78,12 @@ export interface HarpPick {
  * import { pickHarps } from '@reedplate/position';
  *
  * const [best] = pickHarps('G');
- * best.harp.key; // => 'C'
- * best.position; // => 2
- * best.chords[0].whole; // => { breath: 'draw', from: 1, to: 5 }
- * best.chords.filter((chord) => chord.whole === null).map((chord) => chord.symbol); // => ['D7']
+ * best?.harp.key; // => 'C'
+ * best?.position; // => 2
+ * best?.chords[0]?.whole; // => { breath: 'draw', from: 1, to: 5 }
+ * best?.chords.filter((chord) => chord.whole === null).map((chord) => chord.symbol); // => ['D7']
  * pickHarps('G', { own: ['D', 'low F'] }).map((pick) => pick.position); // => [3, 12]
- * pickHarps('H'); // throws KEY_UNKNOWN
+ * pickHarps('G', { scale: 'blue' }); // throws SCALE_UNKNOWN
  * ```
  */
 export function pickHarps(songKey: KeyLike, options: PickOptions = {}): readonly HarpPick[] {

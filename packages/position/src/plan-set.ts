@@ -51,7 +51,7 @@ export interface SetOptions extends PlayerOptions {
  * ```ts
  * import { planSet } from '@reedplate/position';
  *
- * const songs = [{ key: 'G' }, { key: 'C' }, { key: 'A' }];
+ * const songs = [{ key: 'G' }, { key: 'C' }, { key: 'A' }] as const;
  * planSet(songs).steps.map(({ pick }) => pick.harp.key); // => ['C', 'C', 'D']
  * planSet(songs).changes; // => 1
  * planSet(songs, { leastShare: 1 }).changes; // => 2

@@ -59,7 +59,7 @@ export interface ScaleMap {
  *
  * const map = scaleMap(makeHarp('C'), 'G', 'blues');
  * map.position; // => 2
- * map.notes[0].degree; // => '4'
+ * map.notes[0]?.degree; // => '4'
  * map.levels.natural.missing; // => ['b3', 'b5']
  * map.levels.bends.missing; // => []
  * scaleMap(makeHarp('C'), 'G', 'blue'); // throws SCALE_UNKNOWN

@@ -23,7 +23,7 @@ export interface RunNote extends Omit<ScaleNote, 'soundings'> {
  * import { scaleRun } from '@reedplate/position';
  *
  * const run = scaleRun(makeHarp('C'), 'G', 'minor pentatonic', { level: 'bends' });
- * run.slice(0, 4).map(({ sounding }) => `${sounding.hole} ${sounding.breath} ${sounding.depth}`); // => ['2 draw 0', '3 draw 1', '4 blow 0', '4 draw 0']
+ * run.slice(0, 4).map(({ sounding }) => `${sounding?.hole} ${sounding?.breath} ${sounding?.depth}`); // => ['2 draw 0', '3 draw 1', '4 blow 0', '4 draw 0']
  * ```
  */
 export function scaleRun(
