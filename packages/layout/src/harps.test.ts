@@ -66,6 +66,12 @@ describe('makeHarp', () => {
     );
   });
 
+  it('throws HARP_INVALID for a tuning, not made by makeTuning, with half a semitone', () => {
+    const holes = [{ hole: 1, blow: 60.5, draw: 62 }] as const;
+    const tuning = { ...tuningById('standard'), holes };
+    expect(() => makeHarp('C', { tuning })).toThrow(failure({ value: 60.5 }));
+  });
+
   it('throws for a key, a tuning and a register there is not', () => {
     expect(() => makeHarp('H' as 'B')).toThrow(expect.objectContaining({ code: 'KEY_UNKNOWN' }));
     expect(() => makeHarp('C', { tuning: 'nope' })).toThrow(
@@ -221,7 +227,7 @@ describe('harpRange and missingPitches', () => {
     ['augmented', [], []],
     ['harmonic-minor', ['F#5', 'A5', 'Bb5', 'Db6', 'E6'], ['Bb5']],
     [
-      'third-position-minor-draw-chord',
+      'lowered-second-and-third-draw',
       ['Eb4', 'F#4', 'Bb4', 'B4', 'Eb5', 'F#5', 'Bb5', 'Db6', 'Ab6'],
       ['B4'],
     ],

@@ -1,7 +1,6 @@
 import {
   type Key,
   type KeyName,
-  parseKey,
   ReedplateError,
   requireOneOf,
   toKey,
@@ -71,7 +70,7 @@ function buildHarp(key: Key | KeyName, tuning: Tuning, register: Register): Harp
   requireOneOf(register, REGISTERS, { what: 'a register' });
   const label = labelFor(toKey(key), tuning);
   const home = firstPositionOf(label, tuning);
-  const homeOfTuning = firstPositionOf(parseKey(tuning.label), tuning);
+  const homeOfTuning = firstPositionOf(toKey(tuning.label), tuning);
   const octaves = REGISTERS.indexOf(register) - STANDARD_REGISTER;
   const semitones = rankInRegister(home) - rankInRegister(homeOfTuning) + 12 * octaves;
   return Object.freeze({
@@ -84,9 +83,9 @@ function buildHarp(key: Key | KeyName, tuning: Tuning, register: Register): Harp
 }
 
 function labelFor(key: Key, tuning: Tuning): Key {
-  const { mode } = parseKey(tuning.label);
+  const { mode } = toKey(tuning.label);
   if (key.mode === mode) return key;
-  if (mode === 'minor') return parseKey(`${key.tonic}m`);
+  if (mode === 'minor') return toKey(`${key.tonic}m`);
   throw new ReedplateError({
     code: 'HARP_INVALID',
     value: key.name,
@@ -118,8 +117,8 @@ export function moveReeds(holes: readonly HoleReeds[], semitones: number): reado
 }
 
 function requireReed(pitch: number, hole: number, breath: 'blow' | 'draw'): number {
-  if (pitch >= LOWEST_REED && pitch <= HIGHEST_REED) return pitch;
-  const expected = `a reed from ${LOWEST_REED} to ${HIGHEST_REED}`;
+  if (Number.isInteger(pitch) && pitch >= LOWEST_REED && pitch <= HIGHEST_REED) return pitch;
+  const expected = `a whole MIDI number from ${LOWEST_REED} to ${HIGHEST_REED}`;
   const where = { hole, breath };
   throw new ReedplateError({ code: 'HARP_INVALID', value: pitch, expected, where });
 }

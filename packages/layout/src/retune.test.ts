@@ -20,7 +20,7 @@ describe('retuningPlan', () => {
   });
 
   it('files, weights or replaces by how far a reed must go (common practice, no source)', () => {
-    const third = makeHarp('C', { tuning: 'third-position-minor-draw-chord' });
+    const third = makeHarp('C', { tuning: 'lowered-second-and-third-draw' });
     expect(worked(retuningPlan(makeHarp('C'), third))).toEqual([
       '2 draw -200 weight-tip',
       '3 draw -200 weight-tip',

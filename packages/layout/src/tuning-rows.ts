@@ -119,7 +119,7 @@ export const TUNING_ROWS = [
     draw: 'D4 G4 Bb4 D5 F5 A5 Bb5 D6 F6 A6',
   },
   {
-    id: 'third-position-minor-draw-chord',
+    id: 'lowered-second-and-third-draw',
     name: 'Lowered second and third draw reeds (minor draw chord)',
     use: 'Easy low end: draw 1 to 4 is the minor chord of third position, and the scale has no gap.',
     source: TRADE,

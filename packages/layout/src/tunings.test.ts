@@ -57,7 +57,7 @@ describe('a tuning named by its change', () => {
     ],
     ['melodic-minor', ['2 blow down 1', '5 blow down 1', '8 blow down 1']],
     ['dorian', ['3 draw down 1', '7 draw down 1']],
-    ['third-position-minor-draw-chord', ['2 draw down 2', '3 draw down 2']],
+    ['lowered-second-and-third-draw', ['2 draw down 2', '3 draw down 2']],
     ['lowered-second-draw', ['2 draw down 2']],
   ])('editTuning makes %s from the standard tuning', (id, edits) => {
     const edited = editTuning('standard', edits, { id });
