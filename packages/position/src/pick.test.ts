@@ -3,7 +3,14 @@ import { makeHarp, TECHNIQUE_LEVELS } from '@reedplate/layout';
 import { makeLine } from '@reedplate/line';
 import { midi, TWELVE_KEYS, transposeKey } from '@reedplate/pitch';
 import { describe, expect, it } from 'vitest';
-import { CRITERIA_WEIGHTS, type HarpPick, pickForKeys, pickHarps, planSet } from './index.js';
+import {
+  CRITERIA_WEIGHTS,
+  EASE_OF_TECHNIQUE,
+  type HarpPick,
+  pickForKeys,
+  pickHarps,
+  planSet,
+} from './index.js';
 
 const failure = (code: string) => expect.objectContaining({ code });
 const brief = ({ position, harp }: HarpPick): string => `${position} ${harp.key}`;
@@ -166,6 +173,17 @@ describe('pickHarps with weights', () => {
     { chordTones: 0, wholeChords: 0, scale: 0 },
   ])('throws NUMBER_RANGE for %j', (weights) => {
     expect(() => pickHarps('G', { weights })).toThrow(failure('NUMBER_RANGE'));
+  });
+});
+
+describe('EASE_OF_TECHNIQUE', () => {
+  it('falls from the natural note to the overdraw, and stays above nothing', () => {
+    const { natural, bend, overblow, overdraw } = EASE_OF_TECHNIQUE;
+    const valved = EASE_OF_TECHNIQUE['valved-bend'];
+    expect(natural).toBe(1);
+    const falling = [natural, bend, valved, overblow, overdraw, 0];
+    expect(falling).toEqual([...falling].sort((a, b) => b - a));
+    expect(new Set(falling).size).toBe(falling.length);
   });
 });
 

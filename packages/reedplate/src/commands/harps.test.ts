@@ -71,7 +71,9 @@ describe('reedplate pick', () => {
     ]);
     const words = ['pick', '--key', 'G', '--own', 'C', '--line', 'line.json'];
     const { out } = runWords(words, withFile(JSON.stringify(line)));
-    expect(out).toContain('the line, 1 octaves up: 50 % natural, 50 % bent');
+    expect(out).toContain(
+      'the line an octave up: 50 % natural, 50 % bent, 0 % overbent, 0 % missing',
+    );
   });
 });
 

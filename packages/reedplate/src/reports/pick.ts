@@ -70,10 +70,14 @@ function sayLine(line: LineFit | undefined): readonly string[] {
   if (line === undefined) return [];
   const { natural, bent, overbent, missing, octaves } = line;
   const percent = (share: number): string => `${Math.round(share * 100)} %`;
-  const moved =
-    octaves === 0 ? '' : `, ${Math.abs(octaves)} octaves ${octaves > 0 ? 'up' : 'down'}`;
+  const moved = octaves === 0 ? '' : ` ${sayOctaves(octaves)}`;
   const shares = `${percent(natural)} natural, ${percent(bent)} bent, ${percent(overbent)} overbent`;
   return [`the line${moved}: ${shares}, ${percent(missing)} missing`];
+}
+
+function sayOctaves(octaves: number): string {
+  const distance = Math.abs(octaves) === 1 ? 'an octave' : `${Math.abs(octaves)} octaves`;
+  return `${distance} ${octaves > 0 ? 'up' : 'down'}`;
 }
 
 function sayWhole(chords: readonly ChordFit[]): readonly string[] {
