@@ -82,13 +82,13 @@ const FLAT_THIRD = 3;
 const FLAT_FIFTH = 6;
 const FLAT_SEVENTH = 10;
 
-/** Flat third over a major I or V, flat seventh over I: the blues' own. Common practice. */
+/** The key's flat third and flat seventh over its I and V: the blues' own. Common practice. */
 function isBlueNote({ chord, onRoot, above, style }: Placed): boolean {
-  if (style === 'bright-major') return false;
+  if (style === 'bright-major' || (onRoot !== TONIC && onRoot !== FIFTH)) return false;
   const family = chordFamily(chord);
   const isMajor = family === 'major' || family === 'dominant';
-  if (onRoot === TONIC) return above === FLAT_SEVENTH || (isMajor && above === FLAT_THIRD);
-  return onRoot === FIFTH && isMajor && above === FLAT_THIRD;
+  const inKey = toPitchClass(onRoot + above);
+  return inKey === FLAT_SEVENTH || (isMajor && inKey === FLAT_THIRD);
 }
 
 /** The flat fifth of the key is blue where it moves on, over any chord. Common practice. */

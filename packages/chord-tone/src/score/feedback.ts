@@ -28,7 +28,8 @@ const LITTLE = 0.8;
 /** Remarks on a scored line, in the order of time; about the whole line last. */
 export function feedbackOn(input: FeedbackInput): readonly Feedback[] {
   const { confidence, outside, inside } = input;
-  const remarks = [...landingRemarks(input), ...noteRemarks(input)];
+  const landings = landingRemarks(input);
+  const remarks = [...landings, ...noteRemarks(input, landings)];
   remarks.sort((a, b) => a.bar - b.bar || a.beat - b.beat);
   if (outside > 0) remarks.push(remark('NOTES_OUTSIDE_CHART', { count: outside }));
   if (confidence < LITTLE) remarks.push(remark('LITTLE_TO_JUDGE', { count: inside }));
@@ -57,14 +58,19 @@ function landingRemarks(input: FeedbackInput): readonly Feedback[] {
 /** Least metrical strength at which an unresolved note is worth a remark: a beat. */
 const WORTH_A_REMARK = 0.5;
 
-function noteRemarks({ notes, grid, suggest }: FeedbackInput): readonly Feedback[] {
+/** A note that was remarked on as a landing is not marked down twice. */
+function noteRemarks(
+  { notes, grid, suggest }: FeedbackInput,
+  landings: readonly Feedback[],
+): readonly Feedback[] {
+  const said = new Set(landings.map(({ index, chord }) => `${index} ${chord}`));
   const chords = chordsBySymbol(grid);
   const remarks: Feedback[] = [];
   for (const note of notes) {
     const isWeak = note.class === 'unresolved' && !note.held && note.metre >= WORTH_A_REMARK;
     if (note.chord === null || !(isWeak || note.class === 'clash')) continue;
     const parsed = chords.get(note.chord);
-    if (parsed === undefined) continue;
+    if (parsed === undefined || said.has(`${note.index} ${note.chord}`)) continue;
     const { bar, beat, chord, index, name, pitch } = note;
     const suggestion = suggest(parsed, pitch) ?? null;
     const code = isWeak ? 'UNRESOLVED' : 'CLASH';

@@ -2,8 +2,8 @@
  * What a note is to its chord, in the order in which a note is tried:
  *
  * - `root`, `guide-tone` (third or seventh), `chord-tone` (any other tone of the chord);
- * - `blue`: the style's own notes, the flat third over a major I or V, the flat seventh over I, and
- *   the flat fifth of the key where it resolves;
+ * - `blue`: the style's own notes, the flat third and flat seventh of the key over I and V, and its
+ *   flat fifth where it resolves;
  * - `passing`, `neighbour`, `approach`: a note outside the chord that resolves by step to a chord
  *   tone within the window: left in the direction it came, back where it came from, or leapt to;
  * - `colour`: a harmless note outside the chord, such as a sixth or ninth;

@@ -48,6 +48,7 @@ describe('scoreLine classes', () => {
   it('scoreLine hears blue notes over I and V, and not over IV', () => {
     expect(classesOf(play('Bb4@0/2'))).toEqual(['blue']);
     expect(classesOf(play('F5@32/2'))).toEqual(['blue']);
+    expect(classesOf(play('Bb4@32/2'))).toEqual(['blue']);
     expect(classesOf(play('Eb5@16/2'))).toEqual(['unresolved']);
     const triads = makeChart(parseForm('| I | IV | I | V |'), { key: 'G' });
     expect(classesOf(play('F5@0/2'), triads)).toEqual(['blue']);
@@ -237,6 +238,20 @@ describe('scoreLine on changes, bars and totals', () => {
     const minor = makeChart(formById('minor'), { key: 'A' });
     expect(scoreLine(play('A4@0'), minor).style).toBe('minor');
     expect(scoreLine(play('G4@0'), chart).style).toBe('traditional');
+  });
+
+  it('scoreLine marks a note that lands outside down once', () => {
+    const codes = scoreLine(play('B4@16/2'), chart).feedback.map(({ code }) => code);
+    expect(codes).toEqual(['LANDED_OUTSIDE', 'LITTLE_TO_JUDGE']);
+  });
+
+  it('scoreLine remarks on a clash and on an unresolved note on the beat, not on a weak one', () => {
+    const codes = scoreLine(play('G4@0 F#4@1/1 C5@4.5/0.5 C5@6/1 G4@8'), chart).feedback.map(
+      ({ code, bar, beat }) => `${code} ${bar}:${beat}`,
+    );
+    expect(codes).toContain('CLASH 1:2');
+    expect(codes).toContain('UNRESOLVED 2:3');
+    expect(codes.some((code) => code.endsWith('2:1.5'))).toBe(false);
   });
 
   it('scoreLine makes suggestions on the harp at hand', () => {
