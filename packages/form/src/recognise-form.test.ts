@@ -122,6 +122,14 @@ describe('recogniseForm', () => {
     expect(recogniseForm(BASIC_IN_G, { ...only, runnersUp: 0 }).others).toEqual([]);
   });
 
+  test('recogniseForm is as sure however many runners-up are named', () => {
+    const played = BASIC_IN_G.replace('D7 | C7', 'D9 | Cm7');
+    const sure = [0, 1, 3, 50].map((runnersUp) => recogniseForm(played, { runnersUp }).confidence);
+    expect(new Set(sure).size).toBe(1);
+    expect(sure[0]).toBeGreaterThan(0);
+    expect(sure[0]).toBeLessThan(1);
+  });
+
   test('recogniseForm gives frozen JSON', () => {
     const recognition = recogniseForm(BASIC_IN_G.replace('D7', 'D9'));
     expect(JSON.parse(JSON.stringify(recognition))).toEqual(recognition);
