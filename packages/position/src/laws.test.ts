@@ -1,21 +1,8 @@
-import {
-  makeHarp,
-  soundingsOfPitch,
-  TECHNIQUE_LEVELS,
-  TUNINGS,
-  transposeHarp,
-} from '@reedplate/layout';
-import {
-  type KeyName,
-  midi,
-  parseKey,
-  scaleNames,
-  TONICS,
-  TWELVE_KEYS,
-  transposeKey,
-} from '@reedplate/pitch';
+import { makeHarp, soundingsOfPitch, transposeHarp } from '@reedplate/layout';
+import { midi, parseKey, TONICS, TWELVE_KEYS, transposeKey } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { harp, keyName, level, scale, tonic, tuning } from '../test/arbitraries.js';
 import { fewestChanges } from './fewest-changes.js';
 import {
   composePositions,
@@ -33,14 +20,6 @@ import {
 } from './index.js';
 
 const position = fc.integer({ min: 1, max: 12 });
-const tonic = fc.constantFrom(...TONICS);
-const keyName = fc
-  .tuple(tonic, fc.boolean())
-  .map(([name, isMinor]): KeyName => (isMinor ? `${name}m` : name));
-const level = fc.constantFrom(...TECHNIQUE_LEVELS);
-const tuning = fc.constantFrom(...TUNINGS);
-const scale = fc.constantFrom(...scaleNames());
-const harp = fc.tuple(tuning, tonic).map(([chosen, key]) => makeHarp(key, { tuning: chosen }));
 
 describe('positions are the cyclic group of order 12', () => {
   it('composePositions is closed, associative and commutative, with the 1st as identity', () => {

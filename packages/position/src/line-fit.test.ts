@@ -1,0 +1,63 @@
+import { makeHarp, TECHNIQUE_LEVELS } from '@reedplate/layout';
+import { makeLine, transposeLine } from '@reedplate/line';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { harp } from '../test/arbitraries.js';
+import { lineFit } from './line-fit.js';
+
+const line = fc
+  .array(
+    fc.record({
+      start: fc.nat(10_000),
+      duration: fc.integer({ min: 1, max: 2000 }),
+      pitch: fc.integer({ min: 40, max: 90 }),
+    }),
+    { minLength: 1, maxLength: 12 },
+  )
+  .map((notes) => makeLine(notes));
+
+describe('lineFit', () => {
+  it('shares out all of the time', () => {
+    fc.assert(
+      fc.property(harp, line, fc.constantFrom(...TECHNIQUE_LEVELS), (any, tune, level) => {
+        const { natural, bent, overbent, missing, ease } = lineFit(any, tune, { level });
+        expect(natural + bent + overbent + missing).toBeCloseTo(1, 9);
+        expect(ease).toBeLessThanOrEqual(1 - missing + 1e-9);
+        expect(ease).toBeGreaterThanOrEqual(natural - 1e-9);
+        if (level === 'natural') expect([bent, overbent]).toEqual([0, 0]);
+        if (level === 'bends') expect(overbent).toBe(0);
+      }),
+    );
+  });
+
+  it('is as easy an octave away, and moves the line back', () => {
+    fc.assert(
+      fc.property(line, (tune) => {
+        const any = makeHarp('C');
+        const here = lineFit(any, tune, {});
+        const there = lineFit(any, transposeLine(tune, 12), {});
+        expect(there.ease).toBeCloseTo(here.ease, 12);
+      }),
+    );
+  });
+
+  it('stays in its own octave where that is as good as any', () => {
+    const tune = makeLine([{ start: 0, duration: 960, pitch: 72 }]);
+    expect(lineFit(makeHarp('C'), tune, {})).toEqual({
+      octaves: 0,
+      natural: 1,
+      bent: 0,
+      overbent: 0,
+      missing: 0,
+      ease: 1,
+    });
+  });
+
+  it('takes notes at the ends of MIDI without moving them past it', () => {
+    const tune = makeLine([
+      { start: 0, duration: 1, pitch: 0 },
+      { start: 1, duration: 1, pitch: 127 },
+    ]);
+    expect(lineFit(makeHarp('C'), tune, {}).missing).toBeGreaterThanOrEqual(0.5);
+  });
+});
