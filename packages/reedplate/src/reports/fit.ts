@@ -23,9 +23,9 @@ export interface FitReport extends Omit<Fit, 'harps'> {
  * ```ts
  * import { everyHarp, fitReport, makeLine } from 'reedplate';
  *
- * const line = makeLine([{ start: 0, duration: 960, pitch: 64 }, { start: 960, duration: 960, pitch: 65 }]);
+ * const line = makeLine([{ start: 0, duration: 960, pitch: 76 }, { start: 960, duration: 960, pitch: 77 }]);
  * const { harps } = fitReport(line, everyHarp(), { model: 'beginner', count: 2 });
- * harps.map(({ name, effort }) => `${name}: ${effort}`); // => ['Bb: 0', 'A: 1.5']
+ * harps.map(({ name, effort }) => `${name}: ${effort}`); // => ['C: 0.6', 'F: 2.1']
  * ```
  */
 export function fitReport(line: Line, harps: readonly Harp[], options: FitOptions = {}): FitReport {
