@@ -36,4 +36,6 @@ export const SCHEMA_TABLE: readonly SchemaRow[] = [
   { dir: 'reedplate', type: 'ScoreReport', name: 'score' },
   { dir: 'reedplate', type: 'PathReport', name: 'path' },
   { dir: 'reedplate', type: 'FitReport', name: 'fit' },
+  { dir: 'reedplate', type: 'ConvertReport', name: 'convert' },
+  { dir: 'reedplate', type: 'BackingReport', name: 'backing' },
 ];

@@ -46,6 +46,7 @@ export const ERROR_CODES = Object.freeze({
   STUDY_INVALID: 'is not part of a valid study',
   // files and commands
   FILE_UNREADABLE: 'cannot be read',
+  FILE_UNWRITABLE: 'cannot be written',
   FILE_TOO_LARGE: 'is too large to read',
   JSON_MALFORMED: 'is not well-formed JSON',
   USAGE: 'is not understood by the command',

@@ -1,5 +1,6 @@
-import { readText } from './command/read-text.js';
+import { readBytes, readText } from './command/read-text.js';
 import { exitCodeOf, runCommand } from './command/run.js';
+import { writeBytes } from './command/write-bytes.js';
 
 // A reader such as `head` may close the pipe before all is written; that is no error of ours.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
@@ -17,6 +18,8 @@ process.exitCode = runCommand(process.argv.slice(2), {
   err,
   colour: !NO_COLOR && (colourWanted || process.stdout.isTTY === true),
   readText,
+  readBytes,
+  writeBytes,
   later: (work) => {
     work().catch((error: unknown) => {
       process.exitCode = exitCodeOf(error, { err });

@@ -7,6 +7,7 @@
 // biome-ignore-start lint/performance/noReExportAll: the umbrella is the one place that re-exports all
 export * from '@reedplate/chord-tone';
 export * from '@reedplate/form';
+export * from '@reedplate/interchange';
 export * from '@reedplate/layout';
 export * from '@reedplate/line';
 export * from '@reedplate/pitch';
@@ -16,7 +17,9 @@ export * from '@reedplate/tab';
 // biome-ignore-end lint/performance/noReExportAll: the umbrella is the one place that re-exports all
 
 // Reports: what the command prints
+export { type BackingPart, type BackingReport, backingReport } from './reports/backing.js';
 export { type ChartBar, type ChartChord, type ChartReport, chartReport } from './reports/chart.js';
+export { type ConvertPart, type ConvertReport, convertReport } from './reports/convert.js';
 export { type FitEntry, type FitReport, type FitRow, fitReport, fitRows } from './reports/fit.js';
 export {
   type ClosingEntry,

@@ -2,11 +2,14 @@ import { formById, makeChart } from '@reedplate/form';
 import { makeLine } from '@reedplate/line';
 import { isReedplateError, TWELVE_KEYS } from '@reedplate/pitch';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { lines } from '../arbitraries.fixture.js';
 import { readAbc } from './read-abc.js';
 import { ACCIDENTAL_REACHES } from './voice.js';
 import { writeAbc } from './write-abc.js';
+
+// A busy machine takes its time over hundreds of files.
+vi.setConfig({ testTimeout: 60_000 });
 
 const keys = fc.constantFrom(...TWELVE_KEYS.map(({ name }) => name), 'Am', 'C#m', 'Bbm');
 

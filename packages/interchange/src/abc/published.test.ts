@@ -1,10 +1,13 @@
 import { makeLine } from '@reedplate/line';
 import abcjs from 'abcjs';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { lines } from '../arbitraries.fixture.js';
 import { readAbc } from './read-abc.js';
 import { writeAbc } from './write-abc.js';
+
+// A busy machine takes its time over hundreds of files.
+vi.setConfig({ testTimeout: 60_000 });
 
 interface TheirEvent {
   readonly cmd: string;

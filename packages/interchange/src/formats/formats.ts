@@ -35,10 +35,10 @@ export const FORMATS = Object.freeze({
     description: 'harmonica tablature with rhythm; needs a harp',
     endings: ['.tab', '.txt'],
   },
-} as const satisfies Readonly<Record<string, PieceFormat>>);
+} as const satisfies Readonly<Record<FormatId, PieceFormat>>);
 
 /** Name of a format. */
-export type FormatId = keyof typeof FORMATS;
+export type FormatId = 'line' | 'midi' | 'musicxml' | 'abc' | 'tab';
 
 /** The names of all formats. */
 export const FORMAT_IDS: readonly FormatId[] = Object.freeze([
@@ -104,7 +104,7 @@ export function detectFormat(input: string | Uint8Array): FormatId {
 
 /** What tells text formats apart, the surest first. */
 const SIGNS: readonly (readonly [FormatId, RegExp])[] = [
-  ['line', /^\s*\{/u],
+  ['line', /^\s*(?:\{|\[\s*[\]{[])/u],
   ['musicxml', /<score-(?:partwise|timewise)\b|^\s*<\?xml/u],
   ['abc', /^[XK]:/mu],
 ];

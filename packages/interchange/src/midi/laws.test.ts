@@ -1,11 +1,14 @@
 import { makeLine } from '@reedplate/line';
 import { isReedplateError } from '@reedplate/pitch';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { lines, mutations } from '../arbitraries.fixture.js';
 import { layFeel, liftFeel } from '../feel.js';
 import { readMidi } from './read-midi.js';
 import { writeMidi } from './write-midi.js';
+
+// A busy machine takes its time over hundreds of files.
+vi.setConfig({ testTimeout: 60_000 });
 
 const anyLine = lines({ unit: 60, chords: true });
 

@@ -2,9 +2,12 @@ import { createRequire } from 'node:module';
 import { formById, makeChart } from '@reedplate/form';
 import fc from 'fast-check';
 import { parseMidi } from 'midi-file';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { lines } from '../arbitraries.fixture.js';
 import { writeMidi } from './write-midi.js';
+
+// A busy machine takes its time over hundreds of files.
+vi.setConfig({ testTimeout: 60_000 });
 
 // The package is CommonJS without a name that Node's ESM loader can find.
 const { Midi } = createRequire(import.meta.url)('@tonejs/midi') as typeof import('@tonejs/midi');

@@ -2,10 +2,13 @@ import { makeLine } from '@reedplate/line';
 import { isReedplateError } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { zipSync } from 'fflate';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { lines, mutations } from '../arbitraries.fixture.js';
 import { readMusicXml } from './read-musicxml.js';
 import { writeMusicXml } from './write-musicxml.js';
+
+// A busy machine takes its time over hundreds of files.
+vi.setConfig({ testTimeout: 60_000 });
 
 const CODES = ['MUSICXML_MALFORMED', 'FILE_TOO_LARGE'];
 

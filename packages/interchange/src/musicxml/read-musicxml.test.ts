@@ -1,8 +1,11 @@
 import { zipSync } from 'fflate';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import type { Piece } from '../piece.js';
 import type { ReadScoreOptions } from '../score/assemble-piece.js';
 import { readMusicXml } from './read-musicxml.js';
+
+// A busy machine takes its time over 17 MB.
+vi.setConfig({ testTimeout: 60_000 });
 
 const HEAD =
   '<attributes><divisions>2</divisions><time><beats>4</beats><beat-type>4</beat-type></time></attributes>';

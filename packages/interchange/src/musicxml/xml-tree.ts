@@ -1,5 +1,5 @@
 import { ReedplateError } from '@reedplate/pitch';
-import { SaxesParser } from 'saxes';
+import sax from 'sax';
 
 /** An element of an XML document. */
 export interface XmlElement {
@@ -28,33 +28,38 @@ const MOST_ELEMENTS = 2_000_000;
  * @throws ReedplateError `MUSICXML_MALFORMED`
  */
 export function readXml(text: string): XmlElement {
-  const parser = new SaxesParser();
+  const parser = sax.parser(true);
   const open: OpenElement[] = [{ name: '', attributes: new Map(), children: [], text: '' }];
   let elements = 0;
-  parser.on('error', (error) => {
-    // The parser puts the place before what is wrong: ours are in `where`.
-    throw malformed(error.message.replace(/^(?:\d+:)*\s*/u, ''), 'well-formed XML', parser);
-  });
-  parser.on('opentag', ({ name, attributes }) => {
+  parser.onerror = (error) => {
+    // The parser adds lines that say the place, which stands in `where` here.
+    throw malformed(error.message.split('\n')[0] ?? '', 'well-formed XML', parser);
+  };
+  parser.onopentag = ({ name, attributes }) => {
     elements += 1;
-    if (open.length > DEEPEST)
+    if (open.length > DEEPEST) {
       throw malformed(name, `at most ${DEEPEST} elements in each other`, parser);
-    if (elements > MOST_ELEMENTS)
+    }
+    if (elements > MOST_ELEMENTS) {
       throw malformed(name, `at most ${MOST_ELEMENTS} elements`, parser);
-    open.push({ name, attributes: new Map(Object.entries(attributes)), children: [], text: '' });
-  });
+    }
+    const given = Object.entries(attributes as Readonly<Record<string, string>>);
+    open.push({ name, attributes: new Map(given), children: [], text: '' });
+  };
   const addText = (piece: string): void => {
     const inner = open.at(-1);
     if (inner !== undefined) inner.text += piece;
   };
-  parser.on('text', addText);
-  parser.on('cdata', addText);
-  parser.on('closetag', () => {
+  parser.ontext = addText;
+  parser.oncdata = addText;
+  parser.onclosetag = () => {
     const closed = open.pop() as OpenElement;
     open.at(-1)?.children.push({ ...closed, text: closed.text.trim() });
-  });
+  };
   parser.write(text).close();
-  return open[0]?.children[0] as XmlElement;
+  const root = open[0]?.children[0];
+  if (root === undefined) throw malformed(text, 'well-formed XML with a root element', parser);
+  return root;
 }
 
 function malformed(
@@ -62,7 +67,7 @@ function malformed(
   expected: string,
   { line, column }: { readonly line: number; readonly column: number },
 ): ReedplateError {
-  const where = { line, column: column + 1 };
+  const where = { line: line + 1, column: column + 1 };
   return new ReedplateError({ code: 'MUSICXML_MALFORMED', value, expected, where });
 }
 

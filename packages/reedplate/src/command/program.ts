@@ -1,5 +1,7 @@
 import { Command } from 'commander';
+import { addBacking } from '../commands/backing.js';
 import { addChart } from '../commands/chart.js';
+import { addConvert } from '../commands/convert.js';
 import { addFit } from '../commands/fit.js';
 import { addForms } from '../commands/forms.js';
 import { addMap } from '../commands/map.js';
@@ -35,6 +37,8 @@ const VERBS = [
   addTunings,
   addRetune,
   addTune,
+  addConvert,
+  addBacking,
 ] as const;
 
 /** The `reedplate` command with all its verbs, writing to `terminal` and never ending the process. */

@@ -10,14 +10,23 @@ const CHUNK = 64 * 1024;
 /**
  * Reads a text file whole, or standard input for `-`; never more than {@link LARGEST_FILE}.
  *
+ * @throws ReedplateError as {@link readBytes}
+ */
+export function readText(path: string): string {
+  return new TextDecoder().decode(readBytes(path));
+}
+
+/**
+ * Reads a file whole, or standard input for `-`; never more than {@link LARGEST_FILE}.
+ *
  * @throws ReedplateError `FILE_UNREADABLE` for what is missing, a directory, or closed to us;
  *   `FILE_TOO_LARGE`
  */
-export function readText(path: string): string {
+export function readBytes(path: string): Uint8Array {
   const file = path === '-' ? STANDARD_INPUT : open(path);
   try {
     if (file !== STANDARD_INPUT) requireFile(file, path);
-    return new TextDecoder().decode(readBounded(file, path));
+    return readBounded(file, path);
   } finally {
     if (file !== STANDARD_INPUT) closeSync(file);
   }

@@ -8,9 +8,14 @@ export interface Outcome {
   readonly err: string;
 }
 
+function noFile(path: string): never {
+  throw new Error(`no file ${path} in this test`);
+}
+
 /** Runs the command on a terminal that keeps what is written. */
 export function runWords(words: readonly string[], parts: Partial<Terminal> = {}): Outcome {
   const written = { out: '', err: '' };
+  const { readText = noFile } = parts;
   const code = runCommand(words, {
     out: (text) => {
       written.out += text;
@@ -19,9 +24,9 @@ export function runWords(words: readonly string[], parts: Partial<Terminal> = {}
       written.err += text;
     },
     colour: false,
-    readText: (path) => {
-      throw new Error(`no file ${path} in this test`);
-    },
+    readText,
+    readBytes: (path) => new TextEncoder().encode(readText(path)),
+    writeBytes: noFile,
     later: () => {
       throw new Error('no later work in this test');
     },

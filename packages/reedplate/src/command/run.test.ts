@@ -2,7 +2,19 @@ import { ReedplateError } from '@reedplate/pitch';
 import { describe, expect, test } from 'vitest';
 import { runWords } from './run-words.fixture.js';
 
-const VERBS = ['pick', 'map', 'chart', 'target', 'practice', 'score', 'path', 'fit', 'study'] as const;
+const VERBS = [
+  'pick',
+  'map',
+  'chart',
+  'target',
+  'practice',
+  'score',
+  'path',
+  'fit',
+  'study',
+  'convert',
+  'backing',
+] as const;
 
 describe('runCommand', () => {
   test.each(VERBS)('runCommand gives %s a help with an example', (verb) => {

@@ -8,6 +8,10 @@ export interface Terminal {
   readonly colour: boolean;
   /** Reads a text file, `-` for standard input; throws a typed error. */
   readonly readText: (path: string) => string;
+  /** Reads a file of any kind, `-` for standard input; throws a typed error. */
+  readonly readBytes: (path: string) => Uint8Array;
+  /** Writes a file, over one that is there, or standard output for `-`; throws a typed error. */
+  readonly writeBytes: (path: string, bytes: Uint8Array) => void;
   /** Takes work that goes on after the command has returned, such as a study. */
   readonly later: (work: () => Promise<void>) => void;
 }

@@ -1,5 +1,14 @@
-import type { BarScore, ChangeScore, Measures } from '@reedplate/chord-tone';
-import { readLine } from '@reedplate/line';
+import {
+  type ChangeScore,
+  type Measures,
+  type NoteClass,
+  type NoteScore,
+  type Score,
+  type ScoreOptions,
+  STYLES,
+  type Style,
+} from '@reedplate/chord-tone';
+import { type Harp, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
 import {
@@ -10,6 +19,7 @@ import {
   withChartOptions,
   withJson,
 } from '../command/options.js';
+import { readPieceFile } from '../command/piece-file.js';
 import { type Paint, printReport } from '../command/print.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
@@ -17,25 +27,37 @@ import { type ScoreReport, scoreReport } from '../reports/score.js';
 import { sayHarp } from './say-harp.js';
 
 interface ScoreWords extends ChartWords, Partial<HarpWords> {
+  readonly level: string;
+  readonly style?: string;
+  readonly swing: string;
+  readonly latency: string;
   readonly json: boolean;
 }
 
 /** Adds `reedplate score`. */
 export function addScore(program: Command, terminal: Terminal): void {
   withJson(withChartOptions(program.command('score')))
-    .argument('<take>', 'file of the take, as JSON of a line; - for standard input')
+    .argument(
+      '<take>',
+      'file of the take: a line as JSON, MIDI, MusicXML, ABC or tab; - for standard input',
+    )
     .description('how well a take follows the changes, in total, by bar and by change, and why')
     .option('--harp <key>', 'harp at hand, for suggestions as tab')
+    .option('--level <level>', `what suggestions may ask for: ${LEVELS}`, 'bends')
+    .option('--style <style>', `what is judged to clash: ${STYLES.join(', ')} (by the key)`)
+    .option('--swing <ratio>', 'long to short part of the beat, 1 to 4, or estimate', 'estimate')
+    .option('--latency <ticks>', 'how late the take was recorded, or estimate', '0')
     .addHelpText(
       'after',
-      examples('reedplate score take.json --form quick-change --key G --harp C'),
+      examples(
+        'reedplate score take.json --form quick-change --key G --harp C',
+        'reedplate score take.json --key Am --style minor --latency estimate',
+      ),
     )
     .action((file: string, words: ScoreWords) => {
-      const take = readLine(terminal.readText(file));
-      const { harp: key } = words;
-      const harp = key === undefined ? {} : { harp: readHarp({ ...STANDARD, harp: key }) };
+      const take = readPieceFile(file, terminal, readTakeHarp(words)).line;
       printReport(
-        scoreReport(take, readChartFor(take, words, terminal), harp),
+        scoreReport(take, readChartFor(take, words, terminal), readScoreOptions(words)),
         words,
         terminal,
         showScore,
@@ -43,6 +65,29 @@ export function addScore(program: Command, terminal: Terminal): void {
     });
 }
 
+function readScoreOptions(words: ScoreWords): ScoreOptions {
+  const { level, style, swing, latency } = words;
+  return {
+    level: level as TechniqueLevel,
+    swing: readEstimate(swing),
+    latency: readEstimate(latency),
+    ...(style === undefined ? {} : { style: style as Style }),
+    ...readTakeHarp(words),
+  };
+}
+
+/** A take may be tablature, which the harp gives its notes. */
+function readTakeHarp({ harp }: ScoreWords): { readonly harp?: Harp } {
+  return harp === undefined ? {} : { harp: readHarp({ ...STANDARD, harp }) };
+}
+
+/** A number or `estimate`; any other word is handed on, to be refused by name. */
+function readEstimate(word: string): number | 'estimate' {
+  const number = Number(word);
+  return Number.isNaN(number) || word.trim() === '' ? (word as 'estimate') : number;
+}
+
+const LEVELS = TECHNIQUE_LEVELS.join(', ');
 const STANDARD = { tuning: 'standard', register: 'standard' } as const;
 
 function showScore(report: ScoreReport, paint: Paint): readonly string[] {
@@ -54,7 +99,7 @@ function showScore(report: ScoreReport, paint: Paint): readonly string[] {
     '',
     ...showMeasures(score.measures),
     '',
-    ...showBars(score.bars, paint),
+    ...showBars(score, paint),
     '',
     ...showChanges(score.changes, paint),
     ...(remarks.length === 0 ? [] : ['', paint('heading', 'marked down')]),
@@ -84,16 +129,43 @@ function showMeasures(measures: Measures): readonly string[] {
 
 const STRIP = 10;
 
-/** One row a bar: a strip of marks as long as the bar is good, and its number. */
-function showBars(bars: readonly BarScore[], paint: Paint): readonly string[] {
+/** One row a bar: a strip of marks as long as the bar is good, its number, and what was played. */
+function showBars({ bars, notes }: Score, paint: Paint): readonly string[] {
+  const played = new Map<number, string[]>();
+  for (const note of notes) played.set(note.bar, [...(played.get(note.bar) ?? []), sayNote(note)]);
   const rows = bars.map(({ bar, chords, fit }) => [
     `${bar}`,
     chords.join(' '),
     fit === null ? '' : '='.repeat(Math.round(fit * STRIP)).padEnd(STRIP, '.'),
     fit === null ? 'rest' : percent(fit),
+    (played.get(bar) ?? []).join(' '),
   ]);
-  const [head = '', ...body] = setColumns([['bar', 'chord', 'fit', ''], ...rows]);
-  return [paint('heading', head), ...body];
+  const head = ['bar', 'chord', 'fit', '', 'degrees played'];
+  const [first = '', ...body] = setColumns([head, ...rows]);
+  return [paint('heading', first), ...body, '', paint('remark', MARKS)];
+}
+
+/** What stands around a degree to say what the note is to its chord. */
+const MARK_OF_CLASS: Readonly<Record<NoteClass, readonly [string, string]>> = {
+  root: ['', ''],
+  'guide-tone': ['', ''],
+  'chord-tone': ['', ''],
+  blue: ['', '*'],
+  colour: ['', '*'],
+  passing: ['(', ')'],
+  neighbour: ['(', ')'],
+  approach: ['(', ')'],
+  unresolved: ['', '?'],
+  clash: ['', '!'],
+  unjudged: ['', ''],
+};
+
+const MARKS =
+  'degrees above the root; * blue or colour, ( ) resolves, ? does not, ! clashes, _ held, > pushed';
+
+function sayNote({ degree, class: kind, held, push }: NoteScore): string {
+  const [before, after] = MARK_OF_CLASS[kind];
+  return `${held ? '_' : ''}${push ? '>' : ''}${before}${degree ?? '-'}${after}`;
 }
 
 function showChanges(changes: readonly ChangeScore[], paint: Paint): readonly string[] {

@@ -1,0 +1,63 @@
+import {
+  formatOfName,
+  type Piece,
+  type ReadPieceOptions,
+  readPiece,
+  type Sheet,
+  type Warning,
+  type WritePieceOptions,
+  writePiece,
+} from '@reedplate/interchange';
+import { isReedplateError, ReedplateError } from '@reedplate/pitch';
+import type { Terminal } from './terminal.js';
+
+/** What readers of files need of the terminal. */
+export type PieceTerminal = Pick<Terminal, 'readBytes' | 'err'>;
+
+/**
+ * Reads a piece from a file of any format, `-` for standard input, and says on standard error what
+ * was left out.
+ *
+ * @throws ReedplateError what `readPiece` and reading the file throw, with `where.file`
+ */
+export function readPieceFile(
+  file: string,
+  terminal: PieceTerminal,
+  options: ReadPieceOptions = {},
+): Piece {
+  const piece = readInFile(file, terminal.readBytes(file), options);
+  for (const warning of piece.warnings) terminal.err(`reedplate: ${sayWarning(file, warning)}\n`);
+  return piece;
+}
+
+function readInFile(file: string, bytes: Uint8Array, options: ReadPieceOptions): Piece {
+  try {
+    return readPiece(bytes, options);
+  } catch (error) {
+    if (!isReedplateError(error)) throw error;
+    const { code, value, expected, nearest, where } = error;
+    throw new ReedplateError({ code, value, expected, nearest, where: { ...where, file } });
+  }
+}
+
+function sayWarning(file: string, { message, count, value, where }: Warning): string {
+  const place = Object.entries(where).map(([name, at]) => `${name} ${at}`);
+  const shown = value === undefined ? '' : `: ${JSON.stringify(value)}`;
+  const times = count === 1 ? '' : ` (${count} times)`;
+  return [`${file}: ${message}${shown}${times}`, ...place].join(', ');
+}
+
+/**
+ * The bytes of a sheet in the format that a file's name asks for.
+ *
+ * @throws ReedplateError what `formatOfName` and `writePiece` throw
+ */
+export function writePieceBytes(
+  sheet: Sheet,
+  file: string,
+  options: WritePieceOptions & { readonly to?: string | undefined } = {},
+): Uint8Array {
+  const { to, ...how } = options;
+  const written = writePiece(sheet, (to as undefined) ?? formatOfName(file), how);
+  return typeof written === 'string' ? new TextEncoder().encode(written) : written;
+}

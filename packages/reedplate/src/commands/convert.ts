@@ -1,0 +1,144 @@
+import {
+  FORMAT_IDS,
+  type FormatId,
+  formatOfName,
+  type Piece,
+  type Sheet,
+} from '@reedplate/interchange';
+import { type Harp, makeHarp, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import { parseKey, ReedplateError, requireOneOf } from '@reedplate/pitch';
+import { TAB_DIALECT_IDS, type TabDialectId } from '@reedplate/tab';
+import type { Command } from 'commander';
+import { examples } from '../command/examples.js';
+import { readChartFor, readWholeNumber, withJson } from '../command/options.js';
+import { readPieceFile, writePieceBytes } from '../command/piece-file.js';
+import { type Paint, printReport } from '../command/print.js';
+import { setColumns } from '../command/table.js';
+import type { Terminal } from '../command/terminal.js';
+import { type ConvertReport, convertReport } from '../reports/convert.js';
+
+interface ConvertWords {
+  readonly from?: string;
+  readonly to?: string;
+  readonly tune?: string;
+  readonly part?: string;
+  readonly repeats: boolean;
+  readonly harp?: string;
+  readonly level: string;
+  readonly dialect?: string;
+  readonly form?: string;
+  readonly key?: string;
+  readonly json: boolean;
+}
+
+/** Adds `reedplate convert`. */
+export function addConvert(program: Command, terminal: Terminal): void {
+  withJson(program.command('convert'))
+    .argument('<in>', 'file to read, - for standard input')
+    .argument('<out>', 'file to write, - for standard output')
+    .description('a tune, take or chart from one format into another, and what is left out')
+    .option(
+      '--from <format>',
+      `format of the file read: ${FORMAT_IDS.join(', ')}; found without it`,
+    )
+    .option('--to <format>', 'format of the file written; its name says it without it')
+    .option('--tune <number>', 'which tune of an ABC file, from 1')
+    .option('--part <part>', 'which part is the line: its number from 1, or its name')
+    .option('--no-repeats', 'read each written bar once')
+    .option('--harp <key>', 'harp at hand: tab is read for it, and written under the notes')
+    .option(
+      '--level <level>',
+      `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`,
+      'overbends',
+    )
+    .option('--dialect <dialect>', `dialect of tab: ${TAB_DIALECT_IDS.join(', ')}`)
+    .option('--form <form>', 'chords to write over the line; needs --key')
+    .option('--key <key>', 'key of the song, in place of the one read')
+    .addHelpText(
+      'after',
+      examples(
+        'reedplate convert take.mid sheet.musicxml --harp C --form basic --key G',
+        'reedplate convert tunes.abc tune.mid --tune 3',
+      ),
+    )
+    .action((input: string, output: string, words: ConvertWords) => {
+      convert(input, output, words, terminal);
+    });
+}
+
+function convert(input: string, output: string, words: ConvertWords, terminal: Terminal): void {
+  const to = words.to === undefined ? formatOfName(output) : readFormat(words.to);
+  const harp = words.harp === undefined ? {} : { harp: makeHarp(parseKey(words.harp)) };
+  const piece = readPieceFile(input, terminal, { ...readOptions(words), ...harp });
+  const sheet = dressSheet(piece, words, terminal);
+  const bytes = writePieceBytes(sheet, output, { to, ...writeOptions(words, harp) });
+  terminal.writeBytes(output, bytes);
+  // A report would mix with what is written where both go to standard output.
+  if (output !== '-') {
+    printReport(convertReport({ ...piece, ...sheet }, to), words, terminal, showConvert);
+  }
+}
+
+function readFormat(word: string): FormatId {
+  return requireOneOf(word, FORMAT_IDS, { what: 'a format', code: 'FORMAT_UNKNOWN' });
+}
+
+const MOST_TUNES = 1_000_000;
+
+function readOptions({ from, tune, part, repeats, dialect }: ConvertWords) {
+  const what = 'the number of a tune';
+  return {
+    repeats,
+    ...(from === undefined ? {} : { format: readFormat(from) }),
+    ...(tune === undefined
+      ? {}
+      : { tune: readWholeNumber(tune, { min: 1, max: MOST_TUNES, what }) }),
+    ...(part === undefined ? {} : { part: /^\d{1,6}$/u.test(part) ? Number(part) : part }),
+    ...(dialect === undefined ? {} : { dialect: dialect as TabDialectId }),
+  };
+}
+
+function writeOptions({ level, dialect }: ConvertWords, harp: { readonly harp?: Harp }) {
+  const known = requireOneOf(level, TECHNIQUE_LEVELS, { what: 'a technique level' });
+  return {
+    ...harp,
+    level: known satisfies TechniqueLevel,
+    ...(dialect === undefined ? {} : { dialect: dialect as TabDialectId }),
+  };
+}
+
+/** The piece with the key and the chords that the words ask for. */
+function dressSheet(piece: Piece, { form, key }: ConvertWords, terminal: Terminal): Sheet {
+  if (key === undefined) {
+    if (form === undefined) return piece;
+    throw new ReedplateError({ code: 'USAGE', value: form, expected: '--key with --form' });
+  }
+  const name = parseKey(key).name;
+  if (form === undefined) return { ...piece, key: name };
+  const words = { form, key, quality: 'as-written' };
+  return { ...piece, key: name, chart: readChartFor(piece.line, words, terminal) };
+}
+
+function showConvert(report: ConvertReport, paint: Paint): readonly string[] {
+  const { title, to, key, metre, tempo, bars, notes, chartBars, parts } = report;
+  const facts = [
+    `${count(notes, 'note')} in ${count(bars, 'bar')} of ${metre}`,
+    ...(key === null ? [] : [`in ${key}`]),
+    ...(tempo === null ? [] : [`at ${tempo}`]),
+    ...(chartBars === null ? [] : [`with ${count(chartBars, 'bar')} of chords`]),
+  ];
+  const rows = parts.map(({ number, name, program, percussion, notes: own }) => [
+    `${number}`,
+    name,
+    percussion ? 'percussion' : program === null ? '' : `program ${program}`,
+    count(own, 'note'),
+  ]);
+  return [
+    `${paint('heading', title ?? 'untitled')}: ${facts.join(', ')}, as ${to}`,
+    ...(rows.length > 1 ? ['', ...setColumns(rows)] : []),
+  ];
+}
+
+function count(number: number, what: string): string {
+  return `${number} ${what}${number === 1 ? '' : 's'}`;
+}
