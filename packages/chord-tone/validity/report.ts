@@ -72,7 +72,7 @@ say nothing about bends.
 
 **Split.** Classes, weights and calibration were chosen on the ${chosenOn.length} solos whose number leaves 1 when divided
 by 4 ("chosen on"). The other ${reportedOn.length} ("reported on") took no part in any choice; their results were looked at
-three times on the way, and nothing was changed to better them. Read the second column.
+four times on the way, and nothing was changed to better them. Read the second column.
 
 **Contrasts.** The chart, key and all, moved up by each of eleven intervals; the chart late or early
 by whole bars, its end going round to its beginning; its bars shuffled; the solo's pitches shuffled
@@ -265,7 +265,7 @@ intervals, not for shifts.
 
 - Two tunes lose most: one whose chords have six or seven tones each, so that wrong chords hold
   nearly the same notes as the right ones (39); one in minor with substitute chords (43).
-- A chart late by four bars keeps the chord of many bars: a blues is mostly I. What differs lies in a few bars.
+- A chart late by four bars keeps the chord of about half its bars: the tonic fills most of a blues.
 - On whole solos of this half the plain share does as well, and better against bars late. On the
   other half it does far worse (0.60 to 0.90). In short windows the total is ahead on both.
 - A profile of degrees learned for each kind of chord, with and without the chord's place in the key,

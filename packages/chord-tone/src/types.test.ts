@@ -1,0 +1,61 @@
+import type { Chart } from '@reedplate/form';
+import type { Harp, Sounding } from '@reedplate/layout';
+import type { Line } from '@reedplate/line';
+import type { Chord, ChordDegree } from '@reedplate/pitch';
+import { describe, expectTypeOf, it } from 'vitest';
+import {
+  chordShapes,
+  type Measures,
+  type NoteClass,
+  type NoteScore,
+  type PracticeKind,
+  practiceLine,
+  type Score,
+  type ScoreOptions,
+  type Style,
+  scoreLine,
+  type Target,
+  targetsOf,
+} from './index.js';
+
+describe('types of chord-tone', () => {
+  it('targetsOf takes a chord or its symbol and gives a read-only list', () => {
+    expectTypeOf(targetsOf).parameter(0).toEqualTypeOf<Chord | string>();
+    expectTypeOf(targetsOf).parameter(1).toEqualTypeOf<Harp>();
+    expectTypeOf(targetsOf).returns.toEqualTypeOf<readonly Target[]>();
+    expectTypeOf<Target['degree']>().toEqualTypeOf<ChordDegree>();
+    expectTypeOf<Target['sounding']>().toEqualTypeOf<Sounding>();
+  });
+
+  it('scoreLine takes a line and a chart, with everything else optional', () => {
+    expectTypeOf(scoreLine).parameters.toEqualTypeOf<[Line, Chart, ScoreOptions?]>();
+    expectTypeOf(scoreLine).returns.toEqualTypeOf<Score>();
+    expectTypeOf<Measures['fit']>().toEqualTypeOf<number | null>();
+    expectTypeOf<NoteScore['class']>().toEqualTypeOf<NoteClass>();
+  });
+
+  it('styles, kinds and classes are literal, so that a slip does not compile', () => {
+    expectTypeOf<Style>().toEqualTypeOf<'traditional' | 'bright-major' | 'minor'>();
+    expectTypeOf<PracticeKind>().toEqualTypeOf<'roots' | 'chords' | 'guide-tones' | 'arpeggios'>();
+    expectTypeOf<'blue'>().toExtend<NoteClass>();
+    const refused = (line: Line, chart: Chart, harp: Harp): void => {
+      // @ts-expect-error there is no style of that name
+      scoreLine(line, chart, { style: 'loud' });
+      // @ts-expect-error there is no kind of that name
+      practiceLine(chart, harp, { kind: 'root' });
+      // @ts-expect-error shapes are of natural notes and take no level
+      chordShapes('G', harp, { level: 'bends' });
+    };
+    expectTypeOf(refused).toBeFunction();
+  });
+
+  it('fields are read-only', () => {
+    const refused = (score: Score): void => {
+      // @ts-expect-error a score cannot be changed
+      score.total = 100;
+      // @ts-expect-error nor its list of notes
+      score.notes.push();
+    };
+    expectTypeOf(refused).toBeFunction();
+  });
+});
