@@ -13,10 +13,11 @@ import {
   type Key,
   makeChart,
   pickReport,
-  readLine,
+  readMidi,
   toMinor,
   toPitchClass,
   transposeLine,
+  writeMidi,
 } from 'reedplate';
 import { readScenario, type Scenario } from './scenario.js';
 
@@ -42,12 +43,20 @@ function main(words: readonly string[]): number {
   step('What to practise', ['practice', ...practice]);
   step("How a student's take follows the changes", ['score', take, ...song, ...harp]);
 
-  const written = [
+  const report = capture(['practice', ...practice, '--json']);
+  const line = save('practice-line.json', JSON.stringify(JSON.parse(report).line));
+  const [backing, sheet] = [outFile('backing.mid'), outFile('sheet.musicxml')];
+  step('A band to play with', ['backing', ...song, '--choruses', '4', '-o', backing]);
+  step('The practice line as a sheet with tab', ['convert', line, sheet, ...song, ...harp]);
+
+  closing([
     take,
-    save('practice.json', capture(['practice', ...practice, '--json'])),
+    save('practice.json', report),
+    line,
     save('score.json', capture(['score', take, ...song, ...harp, '--json'])),
-  ];
-  closing(written);
+    backing,
+    sheet,
+  ]);
   return 0;
 }
 
@@ -60,10 +69,10 @@ function bestHarp({ key, form }: Scenario): string {
 
 /** The recorded take, moved to the key of the song by the shorter way up or down. */
 function takeFor(key: Key): string {
-  const recorded = readLine(readFileSync(join(HERE, 'take.json'), 'utf8'));
+  const recorded = readMidi(readFileSync(join(HERE, 'take.mid'))).line;
   const up = toPitchClass(key.pitchClass - TAKE_KEY);
   const moved = transposeLine(recorded, up > 6 ? up - 12 : up);
-  return save('take.json', `${JSON.stringify(moved, null, 2)}\n`);
+  return save('take.mid', writeMidi({ line: moved }));
 }
 
 function step(title: string, words: readonly string[]): void {
@@ -84,11 +93,15 @@ function run(words: readonly string[], output: 'inherit' | 'pipe'): string {
   return stdout ?? '';
 }
 
-function save(name: string, text: string): string {
+function save(name: string, content: string | Uint8Array): string {
+  const path = outFile(name);
+  writeFileSync(path, content);
+  return path;
+}
+
+function outFile(name: string): string {
   mkdirSync(OUT, { recursive: true });
-  const path = join(OUT, name);
-  writeFileSync(path, text);
-  return relative(process.cwd(), path);
+  return relative(process.cwd(), join(OUT, name));
 }
 
 function closing(written: readonly string[]): void {
