@@ -28,7 +28,43 @@ describe('reedplate score', () => {
       expect(out).toMatch(new RegExp(`^${bar} +[CDG]7 +[=.]{10} `, 'mu'));
     }
     expect(out).toMatch(/^9:1 +D7 +unresolved +0 %/mu);
-    expect(out).toContain("bar 6, beat 1.01: B4 clashes with C7; try Bb4 (b7, -3')");
+    expect(out).toContain('bar 6, beat 1.01: B4 clashes with C7; try C5 (1, +4)');
+  });
+
+  test('reedplate score shows the degrees played in each bar, and how they stand to the chord', () => {
+    const { out } = score(take);
+    expect(out).toMatch(/^6 +C7 .* 7! 7! 5$/mu);
+    expect(out).toMatch(/^9 +D7 .*4\?/mu);
+  });
+
+  test('reedplate score takes style, level, swing and latency', () => {
+    const words = [
+      ...WORDS,
+      '--style',
+      'bright-major',
+      '--swing',
+      '2',
+      '--latency',
+      '10',
+      '--json',
+    ];
+    const report = JSON.parse(score(take, words).out);
+    expect(report.score).toMatchObject({
+      style: 'bright-major',
+      alignment: { swing: 2, latency: 10 },
+    });
+  });
+
+  test.each([
+    [['--style', 'loud'], /"loud" is not one of the choices/u],
+    [['--level', 'expert'], /"expert" is not one of the choices/u],
+    [['--swing', 'much'], /"much" is not a number in range/u],
+    [['--swing', '9'], /9 is not a number in range/u],
+    [['--latency', '1.5'], /1.5 is not a number in range/u],
+  ])('reedplate score refuses %j by name', (words, message) => {
+    const { code, out, err } = score(take, [...WORDS, ...words]);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toMatch(message);
   });
 
   test('reedplate score lays as many choruses as the take has', () => {
