@@ -13,17 +13,35 @@ export interface Labels {
   before: Int32Array;
 }
 
-/** A table that holds the beginning of a line: lungs half full, and `start` as its choice. */
-export function beginLabels(size: number, start: number): Labels {
-  const labels = {
-    count: 1,
+/** States of a new table: enough for a few hundred notes. */
+const USUAL_SIZE = 4096;
+/** Largest table that is kept from one search to the next: about a megabyte. */
+const LARGEST_KEPT = 65_536;
+
+/** The table of the last search. Making one costs as much as searching 100 notes. */
+let kept: Labels | undefined;
+
+/**
+ * A table that holds the beginning of a line: lungs half full, and `start` as its choice. It is
+ * good until the next search begins, since no search runs within another.
+ */
+export function beginLabels(start: number): Labels {
+  if (kept === undefined || kept.cost.length > LARGEST_KEPT) kept = makeLabels(USUAL_SIZE);
+  kept.count = 1;
+  kept.cost[0] = 0;
+  kept.air[0] = 0;
+  kept.choice[0] = start;
+  return kept;
+}
+
+function makeLabels(size: number): Labels {
+  return {
+    count: 0,
     cost: new Float64Array(size),
     air: new Int32Array(size),
     choice: new Int32Array(size),
     before: new Int32Array(size),
   };
-  labels.choice[0] = start;
-  return labels;
 }
 
 /** Makes room for more states; the columns may be new ones afterwards. */

@@ -1,4 +1,4 @@
-import { soundingsOfPitch, transposeHarp } from '@reedplate/layout';
+import { makeHarp, soundingsOfPitch, transposeHarp } from '@reedplate/layout';
 import { makeLine, transposeLine } from '@reedplate/line';
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
@@ -177,5 +177,30 @@ describe('laws of bestPath', () => {
         expect(copy(copied)).toEqual(copied);
       }),
     );
+  });
+});
+
+describe('bestPath of long lines', () => {
+  const wander = (count: number) =>
+    makeLine(
+      Array.from({ length: count }, (_, at) => ({
+        start: at * 480,
+        duration: 480,
+        pitch: 72 + Math.round(9 * Math.sin(at * 0.9)),
+      })),
+    );
+  const C = makeHarp('C');
+
+  test('bestPath finds what bestPaths finds, though its table of states must grow', () => {
+    const options = { model: 'advanced' } as const;
+    const long = bestPath(wander(2000), C, options);
+    const many = bestPaths(wander(2000), C, { ...options, count: 1 });
+    expect(long).toEqual(many.playable && many.paths[0]);
+  });
+
+  test('bestPath after a very long line finds for a short one what it found before', () => {
+    const before = bestPath(wander(40), C, { model: 'advanced' });
+    expect(bestPath(wander(20_000), C, { model: 'advanced' }).playable).toBe(true);
+    expect(bestPath(wander(40), C, { model: 'advanced' })).toEqual(before);
   });
 });

@@ -1,19 +1,15 @@
-import type { Line } from '@reedplate/line';
-import { requireNotes } from '@reedplate/line';
+import { type Line, requireNotes } from '@reedplate/line';
 import { secondsPerTick } from './moments.js';
+import { type PitchSets, setOf, startSets } from './pitch-sets.js';
 
 /** Air is counted in steps, so many to a second of single-note playing. */
 export const STEPS_PER_SECOND = 10;
 
 /** The moments of a line in the figures a search runs on, one entry a moment. */
-export interface LineTimes {
+export interface LineTimes extends Pick<PitchSets, 'sets' | 'setCounts'> {
   readonly count: number;
   /** Index into `sets`. */
   readonly set: Int32Array;
-  /** The distinct sets of pitches, each rising. */
-  readonly sets: readonly (readonly number[])[];
-  /** Moments that have each set. */
-  readonly setCounts: readonly number[];
   /** Seconds from the onset before. */
   readonly since: Float64Array;
   /** Seconds held. */
@@ -37,18 +33,20 @@ export function lineTimes(line: Line, tempo?: number): LineTimes {
   const held = new Float64Array(size);
   const heldSteps = new Int32Array(size);
   const restSteps = new Int32Array(size);
-  const sets = pitchSets();
+  const pitchSets = startSets();
   let count = 0;
   let startBefore = 0;
   let stepBefore = 0;
-  for (let first = 0, next = 0; first < size; first = next, count += 1) {
-    const start = notes[first]?.start ?? 0;
-    let end = 0;
-    for (; notes[next]?.start === start; next += 1) {
+  for (let first = 0; first < size; count += 1) {
+    const { start, duration } = notes[first] as Line['notes'][number];
+    let next = first + 1;
+    let end = start + duration;
+    while (notes[next]?.start === start) {
       end = Math.max(end, start + (notes[next]?.duration ?? 0));
+      next += 1;
     }
     end = Math.min(end, notes[next]?.start ?? end);
-    set[count] = sets.indexOf(notes, first, next);
+    set[count] = setOf(pitchSets, notes, first, next);
     since[count] = (start - startBefore) * perTick;
     held[count] = (end - start) * perTick;
     const startStep = Math.round(start * perTick * STEPS_PER_SECOND);
@@ -57,43 +55,8 @@ export function lineTimes(line: Line, tempo?: number): LineTimes {
     heldSteps[count] = endStep - startStep;
     startBefore = start;
     stepBefore = endStep;
+    first = next;
   }
-  return { count, set, ...sets.found, since, held, heldSteps, restSteps };
-}
-
-/** Numbers the distinct sets of pitches as they come; single pitches without making text of them. */
-function pitchSets() {
-  const sets: (readonly number[])[] = [];
-  const setCounts: number[] = [];
-  const ofPitch = new Int32Array(128).fill(-1);
-  const ofChord = new Map<string, number>();
-  const add = (pitches: readonly number[]): number => {
-    setCounts.push(0);
-    return sets.push(pitches) - 1;
-  };
-  const indexOfPitch = (pitch: number): number => {
-    const known = ofPitch[pitch] ?? -1;
-    if (known >= 0) return known;
-    ofPitch[pitch] = add([pitch]);
-    return ofPitch[pitch] ?? -1;
-  };
-  const indexOfChord = (notes: Line['notes'], first: number, next: number): number => {
-    const pitches = [...new Set(notes.slice(first, next).map(({ pitch }) => pitch))];
-    if (pitches.length === 1) return indexOfPitch(pitches[0] as number);
-    const name = pitches.join(' ');
-    const index = ofChord.get(name) ?? add(pitches);
-    ofChord.set(name, index);
-    return index;
-  };
-  return {
-    found: { sets, setCounts },
-    indexOf(notes: Line['notes'], first: number, next: number): number {
-      const single = next === first + 1;
-      const index = single
-        ? indexOfPitch(notes[first]?.pitch ?? 0)
-        : indexOfChord(notes, first, next);
-      setCounts[index] = (setCounts[index] ?? 0) + 1;
-      return index;
-    },
-  };
+  const { sets, setCounts } = pitchSets;
+  return { count, set, sets, setCounts, since, held, heldSteps, restSteps };
 }

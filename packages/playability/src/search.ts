@@ -13,8 +13,8 @@ import type { Way } from './way.js';
  */
 export function cheapestWay(problem: Problem, limits: Limits = {}): Way | undefined {
   const { times, board } = problem;
-  const labels = beginLabels(STATES_A_MOMENT * times.count + 1, board.choices.length);
-  const arrivals = makeArrivals(board.figures.capacitySteps);
+  const labels = beginLabels(board.choices.length);
+  const arrivals = arrivalsFor(board.figures.capacitySteps);
   const { ceiling = Infinity } = limits;
   let begin = 0;
   for (let moment = 0; moment < times.count; moment += 1) {
@@ -30,9 +30,6 @@ export function cheapestWay(problem: Problem, limits: Limits = {}): Way | undefi
   return wayTo(labels, cheapestLabel(labels, begin), times.count);
 }
 
-/** Room made beforehand; most lines stay within it, and more is made where one does not. */
-const STATES_A_MOMENT = 16;
-
 /** Scratch space: for each amount of air, the best way to arrive with it; and the air of each way. */
 interface Arrivals {
   readonly middle: number;
@@ -41,14 +38,20 @@ interface Arrivals {
   slots: Int32Array;
 }
 
-function makeArrivals(capacitySteps: number): Arrivals {
-  const size = 2 * capacitySteps + 1;
-  return {
-    middle: capacitySteps,
-    cost: new Float64Array(size).fill(Infinity),
-    before: new Int32Array(size),
-    slots: new Int32Array(size),
-  };
+/** Kept from one search to the next; between choices every cost in it is infinite. */
+let kept: Arrivals | undefined;
+
+function arrivalsFor(capacitySteps: number): Arrivals {
+  if (kept?.middle !== capacitySteps) {
+    const size = 2 * capacitySteps + 1;
+    kept = {
+      middle: capacitySteps,
+      cost: new Float64Array(size).fill(Infinity),
+      before: new Int32Array(size),
+      slots: new Int32Array(size),
+    };
+  }
+  return kept;
 }
 
 /** Finds the best way from the states `begin` to `end` to a choice, for each amount of air. */

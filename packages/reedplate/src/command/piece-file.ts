@@ -11,6 +11,9 @@ import {
 import { isReedplateError, ReedplateError } from '@reedplate/pitch';
 import type { Terminal } from './terminal.js';
 
+/** What verbs that read a line say of their file. */
+export const LINE_FILE = 'file of the line: JSON, MIDI, MusicXML, ABC or tab; - for standard input';
+
 /** What readers of files need of the terminal. */
 export type PieceTerminal = Pick<Terminal, 'readBytes' | 'err'>;
 

@@ -6,7 +6,9 @@ const SCALE = makeLine(
   [67, 69, 71, 72, 74, 76, 78, 79].map((pitch, at) => ({ start: at * 480, duration: 480, pitch })),
 );
 const read = (...words: readonly string[]) =>
-  runWords(['fit', 'scale.json', ...words], { readText: () => JSON.stringify(SCALE) });
+  runWords(['fit', 'scale.json', ...words], {
+    readBytes: () => new TextEncoder().encode(JSON.stringify(SCALE)),
+  });
 
 describe('reedplate fit', () => {
   test('fit prints a ranking of the twelve keys, and how many were searched', () => {

@@ -1,10 +1,10 @@
 import { REGISTERS, type Register, TUNINGS } from '@reedplate/layout';
-import { readLine } from '@reedplate/line';
 import { everyHarp } from '@reedplate/playability';
 import type { Command } from 'commander';
 import { setCsv } from '../command/csv.js';
 import { examples } from '../command/examples.js';
 import { readWholeNumber, withJson } from '../command/options.js';
+import { LINE_FILE, readPieceFile } from '../command/piece-file.js';
 import {
   type PlayerWords,
   readList,
@@ -30,7 +30,7 @@ interface FitWords extends PlayerWords {
 /** Adds `reedplate fit`. */
 export function addFit(program: Command, terminal: Terminal): void {
   withJson(withPlayerOptions(program.command('fit')))
-    .argument('<line>', 'file of a line as JSON, - for standard input')
+    .argument('<line>', LINE_FILE)
     .description('which harps suit a line: what they can play of it, with what effort')
     .option('--keys <keys>', 'keys of the harps, apart by commas; all twelve without it')
     .option('--tunings <tunings>', 'tunings apart by commas, or all', 'standard')
@@ -47,7 +47,7 @@ export function addFit(program: Command, terminal: Terminal): void {
       examples('reedplate fit take.json', 'reedplate fit take.json --tunings all --csv'),
     )
     .action((file: string, words: FitWords) => {
-      const report = fitReport(readLine(terminal.readText(file)), harpsOf(words), {
+      const report = fitReport(readPieceFile(file, terminal).line, harpsOf(words), {
         ...readPlayer(words),
         transpositions: readList(words.transpose).map((word) => readNumber(word, 'semitones')),
         count: readWholeNumber(words.count, { min: 1, max: 100_000, what: 'a number of harps' }),

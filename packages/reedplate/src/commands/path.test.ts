@@ -7,7 +7,7 @@ const TAKE = makeLine(
   { tempo: 96 },
 );
 const read = (words: readonly string[], line: unknown = TAKE) =>
-  runWords(words, { readText: () => JSON.stringify(line) });
+  runWords(words, { readBytes: () => new TextEncoder().encode(JSON.stringify(line)) });
 
 describe('reedplate path', () => {
   test('path prints a move a line: tab, notes, effort, what it is made of, air and why', () => {
@@ -67,6 +67,13 @@ describe('reedplate path', () => {
     const { code, out, err } = read(words);
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(message);
+  });
+
+  test('path reads ABC too, and tab by the harp', () => {
+    const text = (abc: string) =>
+      runWords(['path', 'x', '--harp', 'C'], { readBytes: () => new TextEncoder().encode(abc) });
+    expect(text('X:1\nL:1/4\nK:G\nG _B c|]\n').out).toContain("-3'");
+    expect(text("-2 -3' +4\n").out).toContain('Bb4');
   });
 
   test('path refuses a file that is no line', () => {

@@ -1,5 +1,4 @@
 import type { Harp } from '@reedplate/layout';
-import { readLine } from '@reedplate/line';
 import { type NoteNameWithOctave, noteNameWithOctave, parseKey } from '@reedplate/pitch';
 import type {
   Alternative,
@@ -18,6 +17,7 @@ import {
   withHarpOptions,
   withJson,
 } from '../command/options.js';
+import { LINE_FILE, readPieceFile } from '../command/piece-file.js';
 import { type PlayerWords, readPlayer, withPlayerOptions } from '../command/player-options.js';
 import { type Paint, printReport } from '../command/print.js';
 import { setColumns } from '../command/table.js';
@@ -39,7 +39,7 @@ interface PathWords extends HarpWords, PlayerWords {
 /** Adds `reedplate path`. */
 export function addPath(program: Command, terminal: Terminal): void {
   withJson(withPlayerOptions(withHarpOptions(program.command('path'))))
-    .argument('<line>', 'file of a line as JSON, - for standard input')
+    .argument('<line>', LINE_FILE)
     .description('the easiest way to play a line: tab, effort by note, and why each choice')
     .option('--objective <what>', `what is least: ${OBJECTIVES.join(', ')}`, 'total')
     .option('--count <number>', 'how many of the best ways', '1')
@@ -51,8 +51,9 @@ export function addPath(program: Command, terminal: Terminal): void {
       ),
     )
     .action((file: string, words: PathWords) => {
-      const line = readLine(terminal.readText(file));
-      const report = pathReport(line, readHarp(words), {
+      const harp = readHarp(words);
+      const { line } = readPieceFile(file, terminal, { harp });
+      const report = pathReport(line, harp, {
         ...readPlayer(words),
         objective: words.objective as Objective,
         count: readWholeNumber(words.count, { min: 1, max: 1000, what: 'a number of ways' }),
