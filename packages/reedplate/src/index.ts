@@ -50,6 +50,8 @@ export { type ScaleEntry, type ScaleReport, scaleReport } from './reports/scale.
 export { type ScoreReport, scoreReport } from './reports/score.js';
 export { type SetEntry, type SetReport, setReport } from './reports/set.js';
 export {
+  type ChordShapes,
+  type JudgedShape,
   type TargetBar,
   type TargetChord,
   type TargetReport,

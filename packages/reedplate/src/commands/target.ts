@@ -15,6 +15,7 @@ import { type Paint, printReport } from '../command/print.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
 import {
+  type JudgedShape,
   type TargetChord,
   type TargetReport,
   type TargetShape,
@@ -25,6 +26,7 @@ import { sayHarp } from './say-harp.js';
 interface TargetWords extends ChartWords, HarpWords {
   readonly level: string;
   readonly style: string;
+  readonly shapes: boolean;
   readonly json: boolean;
 }
 
@@ -36,11 +38,21 @@ export function addTarget(program: Command, terminal: Terminal): void {
     )
     .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
     .option('--style <style>', `what is judged to clash: ${STYLES.join(', ')}`, 'traditional')
-    .addHelpText('after', examples('reedplate target --form quick-change --key G --harp C'))
+    .option('--shapes', 'also every run, double stop and split that sounds part of a chord', false)
+    .addHelpText(
+      'after',
+      examples(
+        'reedplate target --form quick-change --key G --harp C',
+        'reedplate target --key G --harp C --shapes --style bright-major',
+      ),
+    )
     .action((words: TargetWords) => {
       const options = { level: words.level as TechniqueLevel, style: words.style as Style };
       const report = targetReport(readChart(words, terminal), readHarp(words), options);
-      printReport(report, words, terminal, showTargets);
+      printReport(report, words, terminal, (shown, paint) => [
+        ...showTargets(shown, paint),
+        ...(words.shapes ? showShapes(shown, paint) : []),
+      ]);
     });
 }
 
@@ -63,6 +75,43 @@ function showTargets({ harp, form, key, bars }: TargetReport, paint: Paint): rea
     ...(warnings.length === 0 ? [] : ['']),
     ...warnings.map((text) => `${paint('warning', 'warning:')} ${text}`),
   ];
+}
+
+const FITS = ['complete', 'partial', 'coloured', 'contradicting'] as const;
+
+const BREATHS = ['blow', 'draw'] as const;
+
+/** For each chord, fit and breath, the shapes worth playing, or worth a warning. */
+function showShapes({ shapes }: TargetReport, paint: Paint): readonly string[] {
+  const rows = shapes.flatMap(({ chord, shapes: all }) =>
+    FITS.flatMap((fit) =>
+      BREATHS.map((breath) => {
+        const found = all.filter((shape) => shape.fit === fit && shape.breath === breath);
+        return [chord, fit, breath, found.filter(isWorthShowing).map(sayShape).join('  ')];
+      }),
+    ).filter(([, , , holes]) => holes !== ''),
+  );
+  const [head = '', ...body] = setColumns([['chord', 'fit', 'breath', 'holes'], ...rows]);
+  return ['', paint('heading', head), ...body, '', paint('remark', SHAPE_MARKS)];
+}
+
+const SHAPE_MARKS =
+  'in brackets what a shape lacks (-), adds (+) or clashes with (!); 4,6 is a split';
+
+/** Half of a chord at least; of what contradicts it, only what holds its root. */
+function isWorthShowing({ fit, tones }: JudgedShape): boolean {
+  if (fit === 'contradicting') return tones.includes('1');
+  return tones.length >= 2;
+}
+
+function sayShape({ gesture, holes, lacks, adds, clashes }: JudgedShape): string {
+  const marks = [
+    ...lacks.map((degree) => `-${degree}`),
+    ...adds.map((degree) => `+${degree}`),
+    ...clashes.map(({ above }) => `!${above}`),
+  ];
+  const place = holes.join(gesture === 'split' ? ',' : '-');
+  return marks.length === 0 ? place : `${place} (${marks.join(' ')})`;
 }
 
 const HEAD = ['bar', '', 'chord', 'root', 'third', 'fifth', 'seventh', 'whole chord'] as const;

@@ -74,3 +74,22 @@ describe('targetReport of a blues in G on a C harp', () => {
     expect(targetReport(broken, makeHarp('C')).bars[0]).toEqual({ bar: 1, chords: [] });
   });
 });
+
+describe('targetReport on shapes', () => {
+  const { shapes } = targetReport(chart, makeHarp('C'));
+  const fitOf = (chord: string, breath: string, holes: string): unknown =>
+    shapes
+      .find((one) => one.chord === chord)
+      ?.shapes.find((shape) => shape.breath === breath && shape.holes.join('') === holes)?.fit;
+
+  test('targetReport lists each chord of the chart once', () => {
+    expect(shapes.map(({ chord }) => chord)).toEqual(['G7', 'C7', 'D7']);
+  });
+
+  test('targetReport tells complete, partial, coloured and contradicting shapes', () => {
+    expect(fitOf('G7', 'draw', '2345')).toBe('complete');
+    expect(fitOf('G7', 'draw', '1234')).toBe('partial');
+    expect(fitOf('G7', 'draw', '23456')).toBe('coloured');
+    expect(fitOf('D7', 'draw', '45')).toBe('contradicting');
+  });
+});

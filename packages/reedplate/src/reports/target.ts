@@ -1,8 +1,11 @@
 import {
   type ChordAvailability,
   type ChordWarning,
+  type Clash,
   chordAvailability,
+  chordShapes,
   type Gesture,
+  type ShapeFit,
   type Style,
 } from '@reedplate/chord-tone';
 import type { Chart } from '@reedplate/form';
@@ -54,12 +57,29 @@ export interface TargetBar {
   readonly chords: readonly TargetChord[];
 }
 
+/** Every way to sound part of a chord with several holes, and how it stands to the chord. */
+export interface ChordShapes {
+  readonly chord: string;
+  readonly shapes: readonly JudgedShape[];
+}
+
+/** A shape with how it fits its chord, and what of it clashes. */
+export interface JudgedShape extends TargetShape {
+  readonly fit: ShapeFit;
+  /** Degrees of the chord that sound, each once. */
+  readonly tones: readonly ChordDegree[];
+  /** Notes that clash in the style asked for, the worst first. */
+  readonly clashes: readonly Clash[];
+}
+
 /** What `reedplate target --json` prints. */
 export interface TargetReport {
   readonly harp: Harp;
   readonly form: string;
   readonly key: Chart['key'];
   readonly bars: readonly TargetBar[];
+  /** Each chord of the chart once, in the order in which they come. */
+  readonly shapes: readonly ChordShapes[];
 }
 
 /** How {@link targetReport} looks. */
@@ -101,7 +121,29 @@ export function targetReport(
     form: chart.form,
     key: chart.key,
     bars: [...bars].map(([bar, chords]) => ({ bar, chords })),
+    shapes: shapesOfChords(chart, harp, style),
   };
+}
+
+function shapesOfChords({ spans }: Chart, harp: Harp, style: Style): readonly ChordShapes[] {
+  const chords = new Map(
+    spans.flatMap(({ chord }) => (chord === null ? [] : [[chord.symbol, chord]])),
+  );
+  return [...chords].map(([symbol, chord]) => ({
+    chord: symbol,
+    shapes: chordShapes(chord, harp, { style }).map(
+      ({ gesture, breath, holes, fit, lacks, adds, clashes }) => ({
+        gesture,
+        breath,
+        holes,
+        fit,
+        tones: chord.tones.map(({ degree }) => degree).filter((degree) => !lacks.includes(degree)),
+        lacks,
+        adds,
+        clashes,
+      }),
+    ),
+  }));
 }
 
 function describeAvailability({
