@@ -32,7 +32,10 @@ export function addStudy(program: Command, terminal: Terminal): void {
   const models = EFFORT_MODELS.map(({ id }) => id).join(', ');
   program
     .command('study')
-    .argument('<tunes>', 'file of tunes, one JSON value a line; - for standard input')
+    .argument(
+      '<tunes>',
+      'file of tunes, one JSON value a line, or a tune book in ABC; - for standard input',
+    )
     .description('how playable many tunes are: each tuning, position and level, a line a tune')
     .option('--model <model>', `whose effort counts: ${models}`, 'intermediate')
     .option('--tunings <tunings>', 'tunings apart by commas, or all', 'standard')
@@ -48,6 +51,7 @@ export function addStudy(program: Command, terminal: Terminal): void {
       examples(
         'reedplate study tunes.ndjson --tunings standard,raised-fifth-draw --out results.ndjson',
         'reedplate study tunes.ndjson --out results.ndjson --resume',
+        'reedplate study tunes.abc --positions 2 --levels natural,bends',
         'cat tunes.ndjson | parallel --pipe --keep-order reedplate study - --workers 1',
       ),
     )

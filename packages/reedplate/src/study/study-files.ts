@@ -1,6 +1,7 @@
 import { once } from 'node:events';
-import { createReadStream, createWriteStream, existsSync, statSync } from 'node:fs';
-import type { Readable, Writable } from 'node:stream';
+import { createReadStream, createWriteStream, existsSync, readFileSync, statSync } from 'node:fs';
+import { Readable, type Writable } from 'node:stream';
+import { readAbc } from '@reedplate/interchange';
 import { ReedplateError } from '@reedplate/pitch';
 
 /** Where a study reads from. */
@@ -12,14 +13,16 @@ export interface StudyInput {
 }
 
 /**
- * Opens the input of a study: a file, or standard input for `-`.
+ * Opens the input of a study: a file of tunes a line, a tune book in ABC by its name, or standard
+ * input for `-`.
  *
- * @throws ReedplateError `FILE_UNREADABLE`
+ * @throws ReedplateError `FILE_UNREADABLE`; what `readAbc` throws
  */
 export async function openInput(path: string): Promise<StudyInput> {
   if (path === '-') return { stream: process.stdin, size: 0, bytesRead: () => 0 };
   const stats = statSync(path, { throwIfNoEntry: false });
   if (!stats?.isFile()) throw unreadable(path, 'a readable text file');
+  if (/\.abc$/iu.test(path)) return openTuneBook(path);
   const stream = createReadStream(path);
   try {
     await once(stream, 'open');
@@ -27,6 +30,14 @@ export async function openInput(path: string): Promise<StudyInput> {
     throw unreadable(path, 'a text file that we may read');
   }
   return { stream, size: stats.size, bytesRead: () => stream.bytesRead };
+}
+
+/** The tunes of a book as lines of input; a tune without a key or a note is left to be reported. */
+function openTuneBook(path: string): StudyInput {
+  const lines = readAbc(readFileSync(path)).map(
+    ({ key, line }, at) => `${JSON.stringify({ id: `${at + 1}`, key, line })}\n`,
+  );
+  return { stream: Readable.from(lines), size: 0, bytesRead: () => 0 };
 }
 
 function unreadable(value: string, expected: string): ReedplateError {

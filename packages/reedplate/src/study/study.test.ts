@@ -194,6 +194,24 @@ describe('the files of a study', () => {
     expect([input.size, input.bytesRead()]).toEqual([6, 6]);
   });
 
+  test('openInput reads a tune book in ABC, a line a tune', async () => {
+    const path = join(folder, 'book.abc');
+    writeFileSync(path, 'X:1\nT:One\nL:1/4\nK:G\nGABc|]\n\nX:2\nT:Two\nL:1/4\nK:Am\nABcd|]\n');
+    const { stream } = await openInput(path);
+    const [batch] = await gather(readBatches(stream, 0));
+    const setup = JSON.stringify(SETUP);
+    const { out, failures } = studyBatch({ first: 1, texts: batch?.texts ?? [], setup });
+    const found = out
+      .trimEnd()
+      .split('\n')
+      .map((line) => JSON.parse(line));
+    expect(failures).toEqual([]);
+    expect(found.map(({ id, title, cells }) => [id, title, cells[0].harp])).toEqual([
+      ['1', 'One', 'G'],
+      ['2', 'Two', 'A'],
+    ]);
+  });
+
   test('openOutput adds to a file only to resume it', () => {
     const path = fileOf('');
     expect(() => openOutput(path, false)).toThrow(expect.objectContaining({ code: 'USAGE' }));
