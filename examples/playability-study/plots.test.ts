@@ -18,7 +18,9 @@ const PLOT = {
 
 /** Widths of the bars, after that of the background. */
 const widthsOf = (svg: string): readonly number[] =>
-  [...svg.matchAll(/<rect (?:[^>]*? )?width="([^"]*)"/gu)].slice(1).map(([, width]) => Number(width));
+  [...svg.matchAll(/<rect (?:[^>]*? )?width="([^"]*)"/gu)]
+    .slice(1)
+    .map(([, width]) => Number(width));
 
 describe('drawBars', () => {
   test('drawBars closes every element it opens and escapes every label', () => {
