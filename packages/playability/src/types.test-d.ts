@@ -1,0 +1,58 @@
+import { makeHarp, type Sounding } from '@reedplate/layout';
+import { makeLine } from '@reedplate/line';
+import { expectTypeOf, test } from 'vitest';
+import {
+  bestPath,
+  type EFFORT_TERMS,
+  type EffortTerm,
+  type HarpFit,
+  makeEffortModel,
+  type NotPlayable,
+  type Path,
+  fit as rankHarps,
+  type TermEfforts,
+  tuningChanges,
+  type WEIGHTS,
+  type WeightId,
+  type Weights,
+} from './index.js';
+
+const line = makeLine([]);
+const harp = makeHarp('C');
+
+test('a path is known to be one by its field playable', () => {
+  const found = bestPath(line, harp);
+  expectTypeOf(found).toEqualTypeOf<Path | NotPlayable>();
+  if (found.playable) expectTypeOf(found).toEqualTypeOf<Path>();
+  else expectTypeOf(found).toEqualTypeOf<NotPlayable>();
+});
+
+test('what sounds at a moment has at least one sounding', () => {
+  expectTypeOf<Path['soundings'][number][0]>().toEqualTypeOf<Sounding>();
+});
+
+test('weights and terms are literal unions', () => {
+  expectTypeOf<keyof Weights>().toEqualTypeOf<WeightId>();
+  expectTypeOf<(typeof WEIGHTS)[number]['id']>().toEqualTypeOf<WeightId>();
+  expectTypeOf<(typeof EFFORT_TERMS)[number]>().toEqualTypeOf<EffortTerm>();
+  expectTypeOf<keyof TermEfforts>().toEqualTypeOf<EffortTerm>();
+});
+
+test('results are read-only', () => {
+  expectTypeOf<Path>().toEqualTypeOf<Readonly<Path>>();
+  expectTypeOf<HarpFit>().toEqualTypeOf<Readonly<HarpFit>>();
+  expectTypeOf<Weights>().toEqualTypeOf<Readonly<Weights>>();
+});
+
+test('misuse does not compile', () => {
+  // @ts-expect-error no such level
+  bestPath(line, harp, { level: 'bend' });
+  // @ts-expect-error no such objective
+  bestPath(line, harp, { objective: 'sum' });
+  // @ts-expect-error a ranking has no objective of its own
+  rankHarps(line, [harp], { objective: 'worst' });
+  // @ts-expect-error no such weight
+  makeEffortModel('advanced', { weights: { raech: 1 } });
+  // @ts-expect-error one reed or two
+  tuningChanges([line], 'standard', { reeds: 3 });
+});
