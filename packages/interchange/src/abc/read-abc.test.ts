@@ -349,6 +349,16 @@ describe('readAbc, voices and books', () => {
   });
 });
 
+describe('readAbc, bounds', () => {
+  test('readAbc refuses tunes that would grow beyond measure', () => {
+    const rests = `X:1\nM:4/4\nK:C\n${'Z999|'.repeat(60)}`;
+    const repeats = `X:1\nM:4/4\nL:1/4\nK:C\n|:::::::: ${'CDEF|'.repeat(20_000)} CDEF :::::::::|`;
+    for (const text of [rests, repeats]) {
+      expect(() => readAbc(text)).toThrowError(expect.objectContaining({ code: 'FILE_TOO_LARGE' }));
+    }
+  });
+});
+
 /** The byte at the other place of each pair. */
 function swap(bytes: Uint8Array): (byte: number, index: number) => number {
   return (_, index) => bytes[index ^ 1] ?? 0;

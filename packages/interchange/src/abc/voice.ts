@@ -1,4 +1,4 @@
-import type { ErrorPlace } from '@reedplate/pitch';
+import { type ErrorPlace, ReedplateError } from '@reedplate/pitch';
 import type { Measure, MeasureChord, MeasureNote } from '../score/measure.js';
 import type { MetreField } from './fields.js';
 import type { Signature, StaffLetter } from './key-field.js';
@@ -77,10 +77,19 @@ export interface BarLine {
   readonly endsSection: boolean;
 }
 
+/** Most measures of a voice: hours of music. */
+const MOST_MEASURES = 50_000;
+
+function tooManyMeasures(where: ErrorPlace): ReedplateError {
+  const expected = `at most ${MOST_MEASURES} bars in a voice`;
+  return new ReedplateError({ code: 'FILE_TOO_LARGE', value: 'this tune', expected, where });
+}
+
 /** Closes the open measure at a bar line. A bar line with nothing before it only opens the next. */
 export function closeMeasure(voice: Voice, bar: BarLine, where: ErrorPlace): void {
   const last = voice.measures.at(-1);
   const isEmpty = !voice.events.some(({ kind }) => kind !== 'symbol');
+  if (voice.measures.length >= MOST_MEASURES) throw tooManyMeasures(where);
   if (!isEmpty) {
     voice.measures.push({
       ...placeEvents(voice.events),

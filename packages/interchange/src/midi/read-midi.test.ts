@@ -239,6 +239,13 @@ describe('readMidi, damage', () => {
     expect(() => readMidi(bytes)).toThrowError(expect.objectContaining({ code: 'MIDI_MALFORMED' }));
   });
 
+  test('readMidi keeps the chart of a track that ends years later in bounds', () => {
+    const late = Array(40).fill([0xff, 0xff, 0xff, 0x7f, 0xc0, 1]).flat();
+    const piece = read([...text(6, 'G7'), ...good, ...late]);
+    expect(piece.chart?.bars).toBe(10_000);
+    expect(codes(piece)).toEqual(['data-malformed']);
+  });
+
   test('readMidi refuses what are no bytes, too many bytes, and too many events', () => {
     // @ts-expect-error: a file is bytes
     expect(() => readMidi('MThd')).toThrowError(/Uint8Array/u);

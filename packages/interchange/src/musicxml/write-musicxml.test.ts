@@ -77,6 +77,11 @@ describe('writeMusicXml', () => {
     expect(readMusicXml(writeMusicXml({ line })).line.title).toBe('A < B & "C"');
   });
 
+  test('writeMusicXml refuses a line of years', () => {
+    const line = makeLine([{ start: 2 ** 39, duration: 1, pitch: 60 }]);
+    expect(() => writeMusicXml({ line })).toThrowError(/at most 20000 bars/u);
+  });
+
   test('writeMusicXml leaves out percussion, and refuses notes below C0', () => {
     const line = makeLine([quarter(0, 60)]);
     const kit = { name: 'Kit', percussion: true, line } as const;

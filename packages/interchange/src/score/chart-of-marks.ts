@@ -37,7 +37,7 @@ export function chartOfMarks(
   const read = readMarks(marks, warnings);
   if (read.length === 0) return undefined;
   const metre = readMetre(frame.metre);
-  const bars = Math.max(1, Math.ceil((frame.end - frame.pickup) / metre.barTicks));
+  const bars = countBars(frame.end - frame.pickup, metre.barTicks, warnings);
   const { form, key, pickup, tempo, feel = 'straight' } = frame;
   return Object.freeze({
     form,
@@ -50,6 +50,15 @@ export function chartOfMarks(
     bars,
     spans: Object.freeze(spansOf(read, { ...frame, ...metre, bars })),
   });
+}
+
+/** Longest chart: hours of music. A file that asks for more is damaged. */
+const MOST_BARS = 10_000;
+
+function countBars(ticks: number, barTicks: number, warnings: WarningList): number {
+  const bars = Math.max(1, Math.ceil(ticks / barTicks));
+  if (bars > MOST_BARS) warnings.add('data-malformed', {}, `${bars} bars`);
+  return Math.min(bars, MOST_BARS);
 }
 
 interface ReadMark {

@@ -1,4 +1,5 @@
 import type { TimedNote } from '@reedplate/line';
+import { ReedplateError } from '@reedplate/pitch';
 import type { WarningList } from '../warning.js';
 import type { Measure, MeasureNote } from './measure.js';
 
@@ -20,13 +21,25 @@ export interface LaidMeasures {
 /** Parts of a tick that a sum of lengths may be off: rounding in binary, not music. */
 const LARGEST_ROUNDING = 1e-3;
 
-/** Lays measures end to end in the order they are played; ties become one note. */
+/** Most notes played out of repeats: hours of music. */
+const MOST_NOTES = 500_000;
+
+/**
+ * Lays measures end to end in the order they are played; ties become one note.
+ *
+ * @throws ReedplateError `FILE_TOO_LARGE`
+ */
 export function layMeasures(
   measures: readonly Measure[],
   order: readonly number[],
   { barTicks, warnings }: { readonly barTicks: number; readonly warnings: WarningList },
 ): LaidMeasures {
   const played = order.map((at) => measures[at] as Measure);
+  const count = played.reduce((sum, { notes }) => sum + notes.length, 0);
+  if (count > MOST_NOTES) {
+    const expected = `at most ${MOST_NOTES} notes with its repeats`;
+    throw new ReedplateError({ code: 'FILE_TOO_LARGE', value: 'this piece', expected });
+  }
   const pickup = pickupOf(played, barTicks);
   const tied = makeTies(warnings);
   const chords: ChordMark[] = [];
@@ -93,7 +106,7 @@ function warnOffGrid(
   let inBar = grid.pickup === 0 ? 0 : grid.barTicks - grid.pickup;
   for (const measure of played.slice(0, -1)) {
     inBar += measure.length;
-    const isSplit = inBar < grid.barTicks - LARGEST_ROUNDING && measure.closes + 0 > 0;
+    const isSplit = inBar < grid.barTicks - LARGEST_ROUNDING && measure.closes > 0;
     if (isSplit) continue;
     const isWhole = Math.abs(inBar - grid.barTicks) < LARGEST_ROUNDING;
     if (!isWhole && measure.length > 0) grid.warnings.add('bars-off-grid', measure.where);

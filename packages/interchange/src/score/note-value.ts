@@ -19,12 +19,15 @@ const TYPES = [
   ['64th', 60],
 ] as const;
 
+/** Of a half note: three in the time of a whole bar. */
+const LONGEST_TRIPLET = 1280;
+
 const VALUES: readonly NoteValue[] = TYPES.flatMap(([type, ticks]) => [
   { type, ticks, dots: 0, triplet: false },
   { type, ticks: ticks * 1.5, dots: 1, triplet: false },
   { type, ticks: ticks * 1.75, dots: 2, triplet: false },
   { type, ticks: (ticks * 2) / 3, dots: 0, triplet: true },
-]).filter(({ ticks }) => Number.isInteger(ticks));
+]).filter(({ ticks, triplet }) => Number.isInteger(ticks) && !(triplet && ticks > LONGEST_TRIPLET));
 
 const VALUE_OF_TICKS: ReadonlyMap<number, NoteValue> = new Map(
   VALUES.map((value) => [value.ticks, value]),
@@ -34,6 +37,7 @@ const VALUE_OF_TICKS: ReadonlyMap<number, NoteValue> = new Map(
 const LONGEST_FIRST = VALUES.filter(({ triplet, dots }) => !triplet && dots < 2).sort(
   (a, b) => b.ticks - a.ticks,
 );
+const TRIPLETS = VALUES.filter(({ triplet }) => triplet);
 
 /**
  * The printed values that last so long together, to be tied; one where there is one. A length that
@@ -42,6 +46,16 @@ const LONGEST_FIRST = VALUES.filter(({ triplet, dots }) => !triplet && dots < 2)
 export function noteValues(ticks: number): readonly NoteValue[] | undefined {
   const whole = VALUE_OF_TICKS.get(ticks);
   if (whole !== undefined) return [whole];
+  const plain = plainValues(ticks);
+  if (plain !== undefined) return plain;
+  for (const triplet of TRIPLETS) {
+    const before = plainValues(ticks - triplet.ticks);
+    if (before !== undefined) return [...before, triplet];
+  }
+  return undefined;
+}
+
+function plainValues(ticks: number): readonly NoteValue[] | undefined {
   const values: NoteValue[] = [];
   let left = ticks;
   while (left > 0) {
@@ -50,5 +64,5 @@ export function noteValues(ticks: number): readonly NoteValue[] | undefined {
     values.push(next);
     left -= next.ticks;
   }
-  return values;
+  return left === 0 ? values : undefined;
 }

@@ -1,6 +1,6 @@
 import { chartEnd, chordChanges } from '@reedplate/form';
 import { type Line, lineEnd, readMetre, type TimedNote } from '@reedplate/line';
-import type { Chord } from '@reedplate/pitch';
+import { type Chord, ReedplateError } from '@reedplate/pitch';
 import type { Sheet } from '../piece.js';
 
 /** Notes that begin and end together within a bar, or a rest. */
@@ -36,10 +36,14 @@ export interface WrittenBar {
   readonly opens: boolean;
 }
 
-/** Most bars written: a forgotten note years later would ask for more. */
-export const MOST_BARS = 20_000;
+/** Most bars written: a note forgotten years later would ask for more. */
+const MOST_BARS = 20_000;
 
-/** The bars of a line, those of the chart at least, with words under its notes in order. */
+/**
+ * The bars of a line, those of the chart at least, with words under its notes in order.
+ *
+ * @throws ReedplateError `LINE_INVALID` for a line of more than 20,000 bars
+ */
 export function writeBars(
   line: Line,
   chart: Sheet['chart'],
@@ -73,6 +77,10 @@ interface BarFrame {
 
 function barFrames(pickup: number, barTicks: number, end: number): readonly BarFrame[] {
   const bars = Math.ceil((end - pickup) / barTicks);
+  if (bars > MOST_BARS) {
+    const expected = `a line of at most ${MOST_BARS} bars`;
+    throw new ReedplateError({ code: 'LINE_INVALID', value: bars, expected });
+  }
   const whole = Array.from({ length: bars }, (_, at) => ({
     number: at + 1,
     start: pickup + at * barTicks,

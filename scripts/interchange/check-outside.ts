@@ -1,0 +1,148 @@
+import { execFileSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { formById, makeChart } from '@reedplate/form';
+import {
+  makeBacking,
+  readMidi,
+  type Sheet,
+  writeAbc,
+  writeMidi,
+  writeMusicXml,
+} from '@reedplate/interchange';
+import { makeLine, type TimedNote } from '@reedplate/line';
+import { PitchDetector } from 'pitchy';
+import { ROOT } from '../lib/root.mjs';
+import { FORM_SHEETS, LINE_SHEETS } from './samples.js';
+import { readWave } from './wave.js';
+
+// Checks what we write with other people's readers: abc2midi, fluidsynth, xmllint with the official
+// schema. install-outside.sh installs them. Ends with 1 where one disagrees.
+const folder = mkdtempSync(join(tmpdir(), 'reedplate-outside-'));
+const inFolder = (name: string): string => join(folder, name);
+const SCHEMA = `${ROOT}.outside/schema/musicxml.xsd`;
+const SOUND_FONT = '/usr/share/sounds/sf2/TimGM6mb.sf2';
+
+/** Ticks that abc2midi lets go before the end of a note, and sets chords apart by. */
+const LOOSE = 30;
+
+function checkAbc({ line, ...sheet }: Sheet): readonly string[] {
+  // A tempo or a title changes no note; chord symbols would be played along.
+  const plain = makeLine(line.notes, { metre: line.metre, pickup: line.pickup });
+  const abc = writeAbc({ ...sheet, line: plain }).replace(/\nK:.*/u, '$&\n%%MIDI gchordoff');
+  writeFileSync(inFolder('a.abc'), abc);
+  execFileSync('abc2midi', [inFolder('a.abc'), '-o', inFolder('a.mid'), '-silent']);
+  const { line: read } = readMidi(readFileSync(inFolder('a.mid')));
+  return differences(plain.notes, read.notes, LOOSE);
+}
+
+function differences(
+  ours: readonly TimedNote[],
+  theirs: readonly TimedNote[],
+  most: number,
+): readonly string[] {
+  if (ours.length !== theirs.length) return [`${ours.length} notes, read as ${theirs.length}`];
+  // A pickup may be read as the end of a whole bar.
+  const shift = (theirs[0]?.start ?? 0) - (ours[0]?.start ?? 0);
+  const byPitch = (notes: readonly TimedNote[]): readonly TimedNote[] =>
+    [...notes].sort((a, b) => Math.round((a.start - b.start) / LOOSE) || a.pitch - b.pitch);
+  const read = byPitch(theirs);
+  return byPitch(ours).flatMap((note, at) => {
+    const other = read[at];
+    const isSame =
+      other !== undefined &&
+      other.pitch === note.pitch &&
+      Math.abs(other.start - shift - note.start) <= most &&
+      Math.abs(other.duration - note.duration) <= most;
+    return isSame
+      ? []
+      : [`note ${at + 1}: ${JSON.stringify(note)} read as ${JSON.stringify(other)}`];
+  });
+}
+
+/** Version 3.1, whose documents 4.0 keeps valid; `swing` came with 4.0, so it is taken out. */
+function checkMusicXml(sheet: Sheet): readonly string[] {
+  const words = sheet.line.notes.map(() => "-3''");
+  const xml = writeMusicXml(sheet, { words }).replace(/<swing>[\s\S]*?<\/swing>/u, '');
+  writeFileSync(inFolder('a.musicxml'), xml);
+  try {
+    const quiet = ['--noout', '--nonet', '--schema', SCHEMA, inFolder('a.musicxml')];
+    execFileSync('xmllint', quiet, { stdio: 'pipe' });
+    return [];
+  } catch (error) {
+    return [String((error as { readonly stderr: unknown }).stderr).split('\n')[0] ?? 'invalid'];
+  }
+}
+
+function render(sheet: Sheet): ReturnType<typeof readWave> {
+  writeFileSync(inFolder('a.mid'), writeMidi(sheet));
+  const options = [
+    '-ni',
+    '-q',
+    '-g',
+    '0.6',
+    '-r',
+    '22050',
+    '-R',
+    '0',
+    '-C',
+    '0',
+    '-F',
+    inFolder('a.wav'),
+  ];
+  execFileSync('fluidsynth', [...options, SOUND_FONT, inFolder('a.mid')], { stdio: 'pipe' });
+  return readWave(readFileSync(inFolder('a.wav')));
+}
+
+const TEMPO = 120;
+const TICKS_A_SECOND = (TEMPO / 60) * 960;
+const CENTS = 50;
+
+/** A harmonica alone, a note a beat: a pitch tracker listens in the middle of each. */
+function checkPitches(): readonly string[] {
+  const pitches = Array.from({ length: 25 }, (_, at) => 60 + at);
+  const notes = pitches.map((pitch, at) => ({ start: at * 960, duration: 900, pitch }));
+  const { samples, rate } = render({ line: makeLine(notes, { tempo: TEMPO }) });
+  const detector = PitchDetector.forFloat32Array(2048);
+  return notes.flatMap(({ start, pitch }) => {
+    const at = Math.round(((start + 350) / TICKS_A_SECOND) * rate);
+    const [hertz] = detector.findPitch(samples.slice(at, at + 2048), rate);
+    const heard = 69 + 12 * Math.log2(hertz / 440);
+    const isRight = Math.abs(heard - pitch) * 100 < CENTS;
+    return isRight ? [] : [`${pitch} sounds as ${heard.toFixed(2)}`];
+  });
+}
+
+const SILENCE = 0.001;
+
+/** A band: it sounds from its first click to its last chord, and not much longer. */
+function checkLength(): readonly string[] {
+  const chart = makeChart(formById('basic'), { key: 'G', tempo: TEMPO });
+  const { samples, rate } = render(makeBacking(chart));
+  const first = samples.findIndex((sample) => Math.abs(sample) > SILENCE) / rate;
+  const last = samples.findLastIndex((sample) => Math.abs(sample) > SILENCE) / rate;
+  const seconds = (14 * 4 * 60) / TEMPO;
+  // A synthesiser lets notes ring after their end.
+  const isRight = first < 0.1 && last > seconds - 0.5 && last < seconds + 4;
+  return isRight ? [] : [`sounds from ${first} s to ${last} s, not from 0 to ${seconds}`];
+}
+
+function report(what: string, results: readonly (readonly string[])[]): boolean {
+  const wrong = results.filter((each) => each.length > 0);
+  console.log(`${what}: ${results.length - wrong.length} of ${results.length} right`);
+  for (const [first = '', ...more] of wrong) console.error(`  ${first} (and ${more.length} more)`);
+  return wrong.length === 0;
+}
+
+const sheets = [...LINE_SHEETS, ...FORM_SHEETS];
+const passed = [
+  report('ABC read by abc2midi', sheets.map(checkAbc)),
+  existsSync(SCHEMA)
+    ? report('MusicXML by its schema', sheets.map(checkMusicXml))
+    : report('MusicXML: no schema here, so none was checked', []),
+  report('pitches of a MIDI file rendered by fluidsynth', [checkPitches()]),
+  report('length of a backing rendered by fluidsynth', [checkLength()]),
+];
+rmSync(folder, { recursive: true });
+process.exitCode = passed.every(Boolean) ? 0 : 1;
