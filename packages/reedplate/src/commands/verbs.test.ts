@@ -17,6 +17,8 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
   target: ['target', ...SONG, ...HARP],
   practice: ['practice', ...SONG, ...HARP, '--kind', 'chords'],
   score: ['score', 'take.json', ...SONG, ...HARP],
+  path: ['path', 'take.json', ...HARP, '--level', 'overbends'],
+  fit: ['fit', 'take.json', '--tunings', 'standard,raised-fifth-draw'],
 };
 
 const run = (words: readonly string[]) => runWords(words, { readText: () => TAKE });
