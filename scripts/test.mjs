@@ -1,8 +1,15 @@
 import { build } from './lib/build.mjs';
 import { install } from './lib/install.mjs';
+import { run } from './lib/run.mjs';
 import { countTests, forgetTests, runTests } from './lib/run-tests.mjs';
 import { runSteps } from './lib/steps.mjs';
 import { tool } from './lib/tools.mjs';
+
+/** @type {import('./lib/steps.mjs').Step} */
+const checkOutside = [
+  "check the files we write with other people's readers",
+  () => run('npm', ['run', '--silent', 'check-outside']),
+];
 
 forgetTests();
 const passed = await runSteps([
@@ -14,6 +21,8 @@ const passed = await runSteps([
   ['check manifests and imports', () => script('check-manifests')],
   ['check licences of what is taken in', () => script('third-party-licences', '--check')],
   ['inspect, install and use what would be published', () => script('check-packed')],
+  // Installs packages of the system, so only where a machine is there for that.
+  ...(process.env.CI === 'true' ? [checkOutside] : []),
   ['run the tests', runTests],
 ]);
 process.exitCode = passed ? 0 : 1;
