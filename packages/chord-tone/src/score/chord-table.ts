@@ -18,7 +18,7 @@ export interface ChordTable {
   readonly chord: Chord;
   /** Class of each pitch class where the note does not resolve. */
   readonly resting: readonly ClassIndex[];
-  /** 1 for a pitch class that is a tone of the chord, else 0. */
+  /** 1 for a pitch class that is a tone of the chord and no extension, else 0. */
   readonly tone: readonly number[];
   /** Whether each pitch class is a blue note here, if only when it resolves. */
   readonly blue: readonly boolean[];
@@ -30,6 +30,10 @@ export function compileChord(chord: Chord, key: Key, style: Style): ChordTable {
   const toneAt = SCALE_DEGREES.map((_, above) =>
     chord.tones.find(({ pitchClass }) => pitchClass === toPitchClass(root + above)),
   );
+  const isTone = (above: number): boolean => {
+    const tone = toneAt[above];
+    return tone !== undefined && !isExtension(tone.degree);
+  };
   const above = (pitchClass: number): number => toPitchClass(pitchClass - root);
   const onRoot = toPitchClass(root - key.pitchClass);
   const pitchClasses = SCALE_DEGREES.map((_, pitchClass) => pitchClass);
@@ -38,7 +42,7 @@ export function compileChord(chord: Chord, key: Key, style: Style): ChordTable {
     isBlueNote({ chord, onRoot, above: above(pitchClass), style });
   return {
     chord,
-    tone: pitchClasses.map((pitchClass) => (toneAt[above(pitchClass)] === undefined ? 0 : 1)),
+    tone: pitchClasses.map((pitchClass) => (isTone(above(pitchClass)) ? 1 : 0)),
     blue: pitchClasses.map(
       (pitchClass) => isBlue(pitchClass) || isFlatFifth(pitchClass, key, style),
     ),
@@ -53,9 +57,18 @@ export function compileChord(chord: Chord, key: Key, style: Style): ChordTable {
 
 const THIRDS_AND_SEVENTHS: ReadonlySet<ChordDegree> = new Set(['b3', '3', 'bb7', 'b7', '7']);
 
+/**
+ * Ninths, elevenths and thirteenths colour a chord also where its symbol names them: over a
+ * thirteenth chord nearly every note would else be a chord tone. Common practice.
+ */
+function isExtension(degree: ChordDegree): boolean {
+  return /(?:9|1[13])$/u.test(degree);
+}
+
 /** The sixth of a chord without a seventh stands in for it. */
 function classOfTone(degree: ChordDegree, { tones }: Chord): ClassIndex {
   if (degree === '1') return CLASS.root;
+  if (isExtension(degree)) return CLASS.colour;
   if (THIRDS_AND_SEVENTHS.has(degree)) return CLASS.guideTone;
   const hasSeventh = tones.some((tone) => tone.degree.endsWith('7'));
   return degree === '6' && !hasSeventh ? CLASS.guideTone : CLASS.chordTone;

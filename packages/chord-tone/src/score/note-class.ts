@@ -1,12 +1,14 @@
 /**
  * What a note is to its chord, in the order in which a note is tried:
  *
- * - `root`, `guide-tone` (third or seventh), `chord-tone` (any other tone of the chord);
+ * - `root`, `guide-tone` (third or seventh), `chord-tone` (any other tone of the chord but its
+ *   ninth, eleventh and thirteenth);
  * - `blue`: the style's own notes, the flat third and flat seventh of the key over I and V, and its
  *   flat fifth where it resolves;
  * - `passing`, `neighbour`, `approach`: a note outside the chord that resolves by step to a chord
  *   tone within the window: left in the direction it came, back where it came from, or leapt to;
- * - `colour`: a harmless note outside the chord, such as a sixth or ninth;
+ * - `colour`: a ninth, eleventh or thirteenth that the symbol names, or a harmless note outside the
+ *   chord, such as a sixth;
  * - `clash`: an unresolved note that is rough in the style, at least half a beat long;
  * - `unresolved`: any other note outside the chord;
  * - `unjudged`: a note where no chord sounds.

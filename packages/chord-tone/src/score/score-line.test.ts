@@ -41,8 +41,6 @@ describe('scoreLine classes', () => {
   it('scoreLine takes the sixth as a guide tone of a chord without a seventh', () => {
     const sixth = makeChart(parseForm('| I6 | IV7 |'), { key: 'G' });
     expect(classesOf(play('E4@0'), sixth)).toEqual(['guide-tone']);
-    const ninth = makeChart(parseForm('| I9 | IV7 |'), { key: 'G' });
-    expect(classesOf(play('A4@0'), ninth)).toEqual(['chord-tone']);
   });
 
   it('scoreLine hears blue notes over I and V, and not over IV', () => {
@@ -89,6 +87,16 @@ describe('scoreLine classes', () => {
 
   it('scoreLine hears the sixth and ninth as colours', () => {
     expect(classesOf(play('E5@0/2 A4@4/2'))).toEqual(['colour', 'colour']);
+  });
+
+  it('scoreLine hears a ninth or thirteenth as a colour also where the symbol names it', () => {
+    const named = makeChart(parseForm('| I13 | IV9 |'), { key: 'G' });
+    expect(classesOf(play('E5@0/2 A4@2/2 D5@4/2'), named)).toEqual(['colour', 'colour', 'colour']);
+    expect(classesOf(play('G4@0/2 F5@2/2 E5@4/2'), named)).toEqual([
+      'root',
+      'guide-tone',
+      'guide-tone',
+    ]);
   });
 });
 
