@@ -105,6 +105,7 @@ async function study(
   }
   try {
     await pipeline(results, output, { end: out !== undefined });
+    progress.update(input.size, count.tunes);
   } catch (error) {
     if (!isReaderGone(error)) throw error;
   } finally {
