@@ -7,7 +7,7 @@ import {
   parseChord,
   requireOneOf,
   type ScaleDegree,
-  spell,
+  spellAbove,
   toPitchClass,
 } from '@reedplate/pitch';
 import { type Clash, clashOf } from './clash.js';
@@ -105,7 +105,7 @@ function shapeTone({ hole, pitch }: SoundedHole, chord: Chord): ShapeTone {
   return Object.freeze({
     hole,
     pitch,
-    name: spelledPitch(pitch, tone?.name ?? spell(pitchClass)),
+    name: spelledPitch(pitch, tone?.name ?? spellAbove(pitchClass, chord.root)),
     degree: tone?.degree ?? null,
     above: degreeAbove(pitchClass, chord.tones[0]?.pitchClass ?? 0),
   });

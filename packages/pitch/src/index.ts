@@ -47,7 +47,7 @@ export {
   transposeKey,
 } from './key.js';
 export { parseScale, type Scale, scaleNames } from './scale.js';
-export { spell } from './spell.js';
+export { spell, spellAbove } from './spell.js';
 
 // Chords and Roman numerals
 

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Key, KeyName } from './key.js';
+import type { NoteName } from './note-name.js';
 import { PITCH_CLASSES, type PitchClass } from './pitch-class.js';
 import { plainName } from './plain-name.js';
-import { spell } from './spell.js';
+import { spell, spellAbove } from './spell.js';
 
 const inKey = (key: KeyName): string => PITCH_CLASSES.map((pc) => spell(pc, key)).join(' ');
 
@@ -50,6 +51,21 @@ describe('plainName', () => {
   test('refuses what is no pitch class', () => {
     expect(() => plainName(0.5 as PitchClass)).toThrow(
       expect.objectContaining({ code: 'NUMBER_RANGE' }),
+    );
+  });
+});
+
+describe('spellAbove', () => {
+  test('spells by the degree above the root', () => {
+    expect([1, 3, 4, 6, 8, 10].map((up) => spellAbove(((2 + up) % 12) as PitchClass, 'D'))).toEqual(
+      ['Eb', 'F', 'F#', 'Ab', 'Bb', 'C'],
+    );
+  });
+
+  test('spells above a root that is no tonic of a key', () => {
+    expect(spellAbove(9, 'E#')).toBe('A');
+    expect(() => spellAbove(9, 'H' as NoteName)).toThrow(
+      expect.objectContaining({ code: 'NOTE_UNKNOWN' }),
     );
   });
 });

@@ -1,5 +1,5 @@
 import { type Key, type KeyName, toKey } from './key.js';
-import { type NoteName, type NoteNameParts, readNoteName, spellOnStep } from './note-name.js';
+import { type NoteName, parseNoteName, spellOnStep } from './note-name.js';
 import { type PitchClass, toPitchClass } from './pitch-class.js';
 import { plainName } from './plain-name.js';
 
@@ -25,8 +25,26 @@ const STEP_OF_SEMITONE = [0, 1, 1, 2, 2, 3, 4, 4, 5, 5, 6, 6] as const;
  * ```
  */
 export function spell(pitchClass: PitchClass, key: Key | KeyName = 'C'): NoteName {
-  const tonic = readNoteName(toKey(key).tonic) as NoteNameParts;
-  const semitones = toPitchClass(pitchClass - tonic.pitchClass);
-  const strict = spellOnStep(pitchClass, tonic.step + (STEP_OF_SEMITONE[semitones] ?? 0));
+  return spellAbove(pitchClass, toKey(key).tonic);
+}
+
+/**
+ * Spells a pitch class by its degree above a root, as {@link spell} does above a tonic: the major
+ * third above D is F#, whatever the key.
+ *
+ * @param root the root of a chord, say
+ * @throws ReedplateError `NUMBER_RANGE`, `NOTE_UNKNOWN`
+ * @example
+ * ```ts
+ * import { spellAbove } from '@reedplate/pitch';
+ *
+ * spellAbove(6, 'D'); // => 'F#'
+ * spellAbove(6, 'Eb'); // => 'Gb'
+ * ```
+ */
+export function spellAbove(pitchClass: PitchClass, root: NoteName): NoteName {
+  const { pitchClass: from, step } = parseNoteName(root);
+  const semitones = toPitchClass(pitchClass - from);
+  const strict = spellOnStep(pitchClass, step + (STEP_OF_SEMITONE[semitones] ?? 0));
   return strict === undefined || strict.length > 2 ? plainName(pitchClass) : strict;
 }
