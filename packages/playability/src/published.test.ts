@@ -152,6 +152,16 @@ describe('tunings made for melodies in second position', () => {
     expect([best?.harp.key, best?.bends]).toEqual(['C', 0]);
   });
 
+  test.each([
+    ['a lick on the flat third and seventh', 'G4 Bb4 B4 D5 F5 D5 C5 G4'],
+    ['a low riff on the draw chord', 'D4 F4 G4 Bb4 G4 F4 D4 G4'],
+  ])('fit picks up the C harp, cross harp, for a blues in G: %s (common practice)', (_, notes) => {
+    const [best, next] = rankHarps(melody(notes), everyHarp()).harps;
+    expect(best).toMatchObject({ missing: 0, harp: { key: 'C' } });
+    const isClear = (next?.missing ?? 0) > 0 || (next?.effort ?? 0) > (best?.effort ?? 0);
+    expect(isClear).toBe(true);
+  });
+
   test('fit over all tunings knows every one of the catalogue', () => {
     const tunings = TUNINGS.map(({ id }) => id);
     const found = rankHarps(G_MAJOR, everyHarp({ tunings }), { count: 12 * tunings.length });
