@@ -1,6 +1,6 @@
 import { ReedplateError } from '@reedplate/pitch';
-import { Inflate } from 'pako';
 import { decodeText, LARGEST_INPUT } from '../decode-text.js';
+import { DamagedArchive, inflate, TooMuchData } from './inflate.js';
 
 /** Whether bytes are a compressed MusicXML file: they begin as a ZIP archive. */
 export function isMxl(bytes: Uint8Array): boolean {
@@ -94,31 +94,19 @@ function readEntry({ name, method, size, at }: ZipEntry, bytes: Uint8Array): Uin
   const start = at + 30 + view.getUint16(at + 26, true) + view.getUint16(at + 28, true);
   const data = bytes.subarray(start, start + size);
   if (method === STORED) return data;
-  if (method === DEFLATED) return inflate(name, data);
+  if (method === DEFLATED) return unpack(name, data);
   throw malformed(name, 'an entry that is stored or deflated');
 }
 
 /** Stops as soon as more comes out than any score holds. */
-function inflate(name: string, data: Uint8Array): Uint8Array {
-  const inflater = new Inflate({ raw: true });
-  const chunks: Uint8Array[] = [];
-  let total = 0;
-  inflater.onData = (chunk) => {
-    const piece = chunk as Uint8Array;
-    total += piece.length;
-    if (total > LARGEST_INPUT) throw tooLarge(name);
-    chunks.push(piece);
-  };
-  inflater.onEnd = () => undefined;
-  inflater.push(data, true);
-  if (inflater.err !== 0 || total === 0) throw malformed(name, 'data that can be inflated');
-  const whole = new Uint8Array(total);
-  let at = 0;
-  for (const piece of chunks) {
-    whole.set(piece, at);
-    at += piece.length;
+function unpack(name: string, data: Uint8Array): Uint8Array {
+  try {
+    return inflate(data, LARGEST_INPUT);
+  } catch (error) {
+    if (error instanceof TooMuchData) throw tooLarge(name);
+    if (error instanceof DamagedArchive) throw malformed(name, 'data that can be inflated');
+    throw error;
   }
-  return whole;
 }
 
 function tooLarge(name: string): ReedplateError {
