@@ -1,5 +1,6 @@
 import type { Harp } from '@reedplate/layout';
 import { ReedplateError } from '@reedplate/pitch';
+import { emptyList } from './empty-list.js';
 import type { KeyLike } from './keys.js';
 import { type HarpPick, harpsOf, type PlayerOptions, pickHarps, type SongOptions } from './pick.js';
 
@@ -23,7 +24,7 @@ export interface KeysPick {
  * The harps for a song that changes key and leaves no time to change harps, the best first.
  *
  * @param sections at least one
- * @throws ReedplateError `LIST_EMPTY` without a section, `NUMBER_RANGE` for a length, or what
+ * @throws ReedplateError `LIST_EMPTY` without a section or without a harp, `NUMBER_RANGE` for a length, or what
  * {@link pickHarps} throws
  * @example
  * ```ts
@@ -63,9 +64,4 @@ function requireLength(length: unknown): number {
   if (typeof length === 'number' && length > 0 && Number.isFinite(length)) return length;
   const expected = 'a length above 0';
   throw new ReedplateError({ code: 'NUMBER_RANGE', value: length, expected });
-}
-
-/** The error of a list that must hold something. */
-export function emptyList(expected: string): ReedplateError {
-  return new ReedplateError({ code: 'LIST_EMPTY', value: [], expected });
 }

@@ -88,7 +88,6 @@ describe('pickHarps', () => {
   it('chooses among the harps owned, by name or as data', () => {
     const own = ['D', makeHarp('A'), 'low F'];
     expect(pickHarps('A', { own }).map(brief)).toEqual(['2 D', '1 A', '5 F']);
-    expect(pickHarps('A', { own: [] })).toEqual([]);
   });
 
   it('reads Roman numerals in equal shares', () => {
@@ -152,6 +151,10 @@ describe('pickHarps', () => {
     expect(() => pickHarps('G', { numerals: [] })).toThrow(failure('CHART_INVALID'));
     expect(() => pickHarps('G', { line: makeLine([]) })).toThrow(failure('LINE_EMPTY'));
   });
+
+  it('throws LIST_EMPTY rather than picking none where no harp is owned', () => {
+    expect(() => pickHarps('G', { own: [] })).toThrow(failure('LIST_EMPTY'));
+  });
 });
 
 describe('pickHarps with weights', () => {
@@ -214,6 +217,7 @@ describe('pickForKeys', () => {
 
   it('throws LIST_EMPTY without a section and NUMBER_RANGE for a length', () => {
     expect(() => pickForKeys([])).toThrow(failure('LIST_EMPTY'));
+    expect(() => pickForKeys([{ key: 'G' }], { own: [] })).toThrow(failure('LIST_EMPTY'));
     for (const length of [0, -1, Number.NaN, Number.POSITIVE_INFINITY]) {
       expect(() => pickForKeys([{ key: 'G', length }])).toThrow(failure('NUMBER_RANGE'));
     }

@@ -12,6 +12,7 @@ import {
 import { type Line, requireNotes } from '@reedplate/line';
 import { type Key, parseScale, type Scale, TWELVE_KEYS, toKey } from '@reedplate/pitch';
 import { type ChordFit, chordFit, chordToneEase, wholeChordShare } from './chord-fit.js';
+import { emptyList } from './empty-list.js';
 import { type KeyLike, positionOf } from './keys.js';
 import { type LineFit, lineFit } from './line-fit.js';
 import type { PositionNumber } from './position.js';
@@ -41,7 +42,10 @@ export interface PlayerOptions {
   readonly level?: TechniqueLevel;
   /** As in `SoundingOptions` of `@reedplate/layout`; default false. */
   readonly valved?: boolean | readonly Hole[];
-  /** Harps to choose from, as `C` or `low F natural-minor` or as data; default one of each of the twelve keys. */
+  /**
+   * Harps to choose from, at least one, as `C` or `low F natural-minor` or as data; default one of
+   * each of the twelve keys.
+   */
   readonly own?: readonly (string | Harp)[];
   /** Tuning of the twelve harps where `own` is not given; default `standard`. */
   readonly tuning?: TuningName | Tuning;
@@ -71,8 +75,8 @@ export interface HarpPick {
  * a tie the lower position comes first, then the order of `own`.
  *
  * @throws ReedplateError `KEY_UNKNOWN`, `SCALE_UNKNOWN`, `TUNING_UNKNOWN`, `HARP_INVALID` for a
- * harp owned, `OPTION_UNKNOWN` for a wrong level, `NUMERAL_UNKNOWN`, `CHART_INVALID` without a
- * chord, `LINE_EMPTY`, `NUMBER_RANGE` for the weights
+ * harp owned, `LIST_EMPTY` for `own` without a harp, `OPTION_UNKNOWN` for a wrong level,
+ * `NUMERAL_UNKNOWN`, `CHART_INVALID` without a chord, `LINE_EMPTY`, `NUMBER_RANGE` for the weights
  * @example
  * ```ts
  * import { pickHarps } from '@reedplate/position';
@@ -84,6 +88,7 @@ export interface HarpPick {
  * best?.chords.filter((chord) => chord.whole === null).map((chord) => chord.symbol); // => ['D7']
  * pickHarps('G', { own: ['D', 'low F'] }).map((pick) => pick.position); // => [3, 12]
  * pickHarps('G', { scale: 'blue' }); // throws SCALE_UNKNOWN
+ * pickHarps('G', { own: [] }); // throws LIST_EMPTY
  * ```
  */
 export function pickHarps(songKey: KeyLike, options: PickOptions = {}): readonly HarpPick[] {
@@ -97,6 +102,7 @@ export function pickHarps(songKey: KeyLike, options: PickOptions = {}): readonly
 /** The harps that a player chooses from. */
 export function harpsOf({ own, tuning = 'standard' }: PlayerOptions): readonly Harp[] {
   if (own === undefined) return TWELVE_KEYS.map(({ tonic }) => makeHarp(tonic, { tuning }));
+  if (own.length === 0) throw emptyList('at least one harp');
   return own.map((harp) => (typeof harp === 'string' ? parseHarp(harp) : harp));
 }
 

@@ -1,9 +1,9 @@
 import type { Harp } from '@reedplate/layout';
 import { type KeyName, ReedplateError, toKey } from '@reedplate/pitch';
+import { emptyList } from './empty-list.js';
 import { fewestChanges } from './fewest-changes.js';
 import type { KeyLike } from './keys.js';
 import { type HarpPick, harpsOf, type PlayerOptions, pickHarps, type SongOptions } from './pick.js';
-import { emptyList } from './pick-for-keys.js';
 
 /** A song of a set; a song that changes key and harps may stand as several. */
 export interface SetSong extends SongOptions {
@@ -63,7 +63,6 @@ export function planSet(songs: readonly SetSong[], options: SetOptions = {}): Se
   requireShare(leastShare);
   if (songs.length === 0) throw emptyList('at least one song');
   const harps = harpsOf(options);
-  if (harps.length === 0) throw emptyList('at least one harp');
   const choices = songs.map((song) => goodPicks(song, harps, options, leastShare));
   const path = fewestChanges(choices);
   const steps = path.map((pick, index): SetStep => {
