@@ -1,10 +1,10 @@
-import { makeHarp, TUNINGS, transposeHarp } from '@reedplate/layout';
+import { makeHarp, makeTuning, TUNINGS, transposeHarp } from '@reedplate/layout';
 import { makeLine, transposeLine } from '@reedplate/line';
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { levels, lines, melodies, models, smallHarps } from './arbitraries.fixture.js';
 import { everyWay } from './brute-force.fixture.js';
-import { bestPath, everyHarp, fit as rankHarps } from './index.js';
+import { bestPath, everyHarp, makeEffortModel, fit as rankHarps, WEIGHT_IDS } from './index.js';
 
 // Listing every way takes its time on a busy machine.
 vi.setConfig({ testTimeout: 60_000 });
@@ -160,6 +160,28 @@ describe('fit', () => {
     const chord = makeLine([at(60, 0), { ...at(64, 0) }, at(62, 1)]);
     const [only] = rankHarps(chord, [makeHarp('C')], { transpositions: [-127] }).harps;
     expect(only).toMatchObject({ missing: 2, playableShare: 0 });
+  });
+
+  test('fit searches a harp whose bound equals the last effort ranked: it may stand first in order', () => {
+    // Only moving a hole and holding a bend cost anything; the bound knows of moves, not of holding.
+    const free = Object.fromEntries(WEIGHT_IDS.map((id) => [id, 0]));
+    const weights = { ...free, reach: 1, bendHold: 1, comfort: 60, capacity: 60 };
+    const model = makeEffortModel('intermediate', { weights });
+    const harpOf = (id: string, blow: string, draw: string) =>
+      makeHarp('C', { tuning: makeTuning({ id, blow, draw }) });
+    const moving = harpOf('moving', 'C4 D4', 'C4 D4');
+    const bending = harpOf('bending', 'C4', 'Eb4');
+    const line = makeLine([at(60, 0), at(62, 1)], { tempo: 60 });
+    const ranked = (count: number) =>
+      rankHarps(line, [moving, bending], { model, count }).harps.map(({ harp, effort }) => [
+        harp.tuning,
+        effort,
+      ]);
+    expect(ranked(2)).toEqual([
+      ['moving', 1],
+      ['bending', 1],
+    ]);
+    expect(ranked(1)).toEqual([['moving', 1]]);
   });
 
   test('fit with no harp ranks none', () => {

@@ -24,7 +24,8 @@ export function mildestWays(problem: Problem, count: number): readonly Way[] {
   const below = [...within(costs[costs.indexOf(ceiling) - 1] ?? -1, count)].sort(
     (a, b) => a.worst - b.worst || a.cost - b.cost,
   );
-  const at = within(ceiling, count + below.length).filter(({ worst }) => worst === ceiling);
+  // Only those can stand among the cheapest at it, so what is left of these is enough to fill up.
+  const at = within(ceiling, count).filter(({ worst }) => worst === ceiling);
   return [...below, ...at].slice(0, count);
 }
 
