@@ -1,10 +1,10 @@
 import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
-import { readLine } from '@reedplate/line';
 import { parseKey } from '@reedplate/pitch';
 import type { PickOptions } from '@reedplate/position';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
 import { type ChartWords, readChart, withChartOptions, withJson } from '../command/options.js';
+import { LINE_FILE, readPieceFile } from '../command/piece-file.js';
 import { readList } from '../command/player-options.js';
 import { type Paint, printReport } from '../command/print.js';
 import { readTuningWord } from '../command/read-tuning.js';
@@ -32,7 +32,7 @@ export function addPick(program: Command, terminal: Terminal): void {
     .option('--scale <scale>', 'scale played over the song', 'blues')
     .option('--own <harps>', 'harps owned, apart by commas: "C, low F, Am natural-minor"')
     .option('--tuning <tuning>', 'tuning of the twelve harps, without --own', 'standard')
-    .option('--line <file>', 'file of a line that must be playable, as JSON')
+    .option('--line <file>', `a line that must be playable: ${LINE_FILE}`)
     .addHelpText(
       'after',
       examples('reedplate pick --key G', 'reedplate pick --key A --own C,D,A --level natural'),
@@ -52,7 +52,7 @@ function pickOptions(words: PickWords, terminal: Terminal): PickOptions {
     scale,
     tuning: readTuningWord(tuning, terminal),
     ...(own === undefined ? {} : { own: readList(own) }),
-    ...(line === undefined ? {} : { line: readLine(terminal.readText(line)) }),
+    ...(line === undefined ? {} : { line: readPieceFile(line, terminal).line }),
   };
 }
 
