@@ -13,6 +13,7 @@ import {
   scoreLine,
   targetsOf,
 } from './index.js';
+import { passagesByBeat } from './passage.js';
 
 const anyHarp = fc
   .record({
@@ -143,6 +144,30 @@ describe('practiceLine', () => {
           expect(line.notes.length).toBe(steps.flatMap(({ soundings }) => soundings).length);
         },
       ),
+      { numRuns: 60 },
+    );
+  });
+
+  it('plays arpeggios that rise tone by tone before they turn', () => {
+    fc.assert(
+      fc.property(anyChart, anyTonic, (chart, key) => {
+        const { steps } = practiceLine(chart, makeHarp(key), {
+          kind: 'arpeggios',
+          level: 'overbends',
+          lowest: 0,
+        });
+        for (const passage of passagesByBeat(chart)) {
+          const [from] = passage;
+          const at = steps.findIndex(({ start }) => start === from.start);
+          const rising = Math.min(passage.length, from.span.chord.tones.length);
+          const pitches = steps
+            .slice(at, at + rising)
+            .map(({ soundings }) => soundings[0]?.pitch ?? 0);
+          const degrees = steps.slice(at, at + rising).map((step) => step.degrees[0]);
+          expect([...pitches].sort((a, b) => a - b)).toEqual(pitches);
+          expect(new Set(degrees).size).toBe(rising);
+        }
+      }),
       { numRuns: 60 },
     );
   });

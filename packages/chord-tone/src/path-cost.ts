@@ -1,5 +1,5 @@
-import type { Technique } from '@reedplate/layout';
-import type { Voicing } from './voicing.js';
+import type { Sounding, Technique } from '@reedplate/layout';
+import type { Figure } from './voicing.js';
 
 /**
  * What a connecting line pays, compared in this order: semitones moved, then technique. The first
@@ -17,15 +17,24 @@ const TECHNIQUE_COST: Readonly<Record<Technique, number>> = Object.freeze({
   overdraw: 5,
 });
 
-/** What a voicing costs by itself: the techniques of its notes, deeper bends more. */
-export function voicingCost({ soundings }: Voicing): number {
-  return soundings.reduce(
-    (cost, { technique, depth }) => cost + TECHNIQUE_COST[technique] + depth,
-    0,
-  );
+/** What a sounding costs by its technique, a deeper bend more. */
+export function techniqueCost({ technique, depth }: Sounding): number {
+  return TECHNIQUE_COST[technique] + depth;
 }
 
-/** What moving to another voicing costs, judged by the lowest notes, the new one's cost included. */
-export function moveCost(from: Voicing, to: Voicing): number {
-  return SEMITONE * Math.abs(to.soundings[0].pitch - from.soundings[0].pitch) + voicingCost(to);
+/** What a figure costs by itself: the techniques of its notes. */
+export function figureCost(figure: Figure): number {
+  return figure
+    .flatMap(({ soundings }) => soundings)
+    .reduce((cost, sounding) => cost + techniqueCost(sounding), 0);
+}
+
+/**
+ * What moving to another figure costs, judged by the lowest notes where the two meet, the new one's
+ * cost included.
+ */
+export function moveCost(from: Figure, to: Figure): number {
+  const [left, reached] = [from.at(-1)?.soundings[0], to[0]?.soundings[0]];
+  const semitones = Math.abs((reached?.pitch ?? 0) - (left?.pitch ?? 0));
+  return SEMITONE * semitones + figureCost(to);
 }

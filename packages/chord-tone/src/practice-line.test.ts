@@ -48,6 +48,17 @@ describe('practiceLine', () => {
     expect(steps.slice(0, 4).map(({ beat }) => beat)).toEqual([1, 2, 3, 4]);
   });
 
+  it('plays each arpeggio up through the chord from one of its tones, not across octaves', () => {
+    const bars = tabOf({ kind: 'arpeggios' }).split(' ');
+    expect(bars.slice(0, 7).join(' ')).toBe('-2 -3 -4 -5 -4 -3 -2');
+    expect(bars.slice(16, 20).join(' ')).toBe('+4 +5 +6 +5');
+  });
+
+  it('moves from the last tone of an arpeggio to the nearest beginning of the next', () => {
+    const two = makeChart(parseForm('| I7 | IV |'), { key: 'G' });
+    expect(tabOf({ kind: 'arpeggios' }, two)).toBe('-2 -3 -4 -5 +4 +5 +6 +5');
+  });
+
   it('keeps within the range asked for', () => {
     const { steps } = practiceLine(chart, harp, { kind: 'roots', lowest: 79 });
     expect(steps.every(({ soundings }) => (soundings[0]?.pitch ?? 0) >= 79)).toBe(true);

@@ -1,6 +1,6 @@
-import type { Chart, ChordSpan } from '@reedplate/form';
+import type { Chart } from '@reedplate/form';
 import type { Harp, Sounding, TechniqueLevel } from '@reedplate/layout';
-import { type Line, makeLine, readMetre } from '@reedplate/line';
+import { type Line, makeLine } from '@reedplate/line';
 import {
   type Chord,
   type ChordDegree,
@@ -9,21 +9,23 @@ import {
   ReedplateError,
   requireOneOf,
 } from '@reedplate/pitch';
+import { arpeggioFigures } from './arpeggio.js';
 import { cheapestPath } from './connect.js';
-import { moveCost, voicingCost } from './path-cost.js';
+import { type Moment, type Passage, passagesByBeat, passagesBySpan } from './passage.js';
+import { figureCost, moveCost } from './path-cost.js';
 import {
   chordVoicings,
-  degreeVoicings,
+  type Figure,
   guideToneVoicings,
   rootVoicings,
-  targetsWithin,
   type Voicing,
   type VoicingLimits,
 } from './voicing.js';
 
 /**
  * What a practice line plays: the `roots`, each held for its chord; the `chords`, as whole as the
- * harp has them; the `guide-tones`, one third or seventh a chord; `arpeggios`, a tone a beat.
+ * harp has them; the `guide-tones`, one third or seventh a chord; `arpeggios`, a tone a beat, up
+ * through the chord in one of its inversions and, while it lasts, down and up again.
  */
 export const PRACTICE_KINDS = Object.freeze([
   'roots',
@@ -64,7 +66,11 @@ export interface PracticeLine {
 export interface PracticeOptions {
   /** Default `roots`. */
   readonly kind?: PracticeKind;
-  /** Default `natural`: a line that needs no bend. */
+  /**
+   * Default `natural`: a line to practise is for those who learn the changes before the bends, and
+   * a harp gives most of it without (design choice). Elsewhere the defaults are higher: `overbends`
+   * in {@link targetsOf}, which lists what is there at all.
+   */
   readonly level?: TechniqueLevel;
   /**
    * Lowest and highest MIDI number allowed, both inclusive. Without either, holes 2 to 6, where
@@ -75,9 +81,11 @@ export interface PracticeOptions {
 }
 
 /**
- * The smoothest line of a kind through a chart on a harp: the way with the fewest semitones moved
- * in all and of those the easiest techniques, found exactly. Equal ways are decided by the lowest
- * hole at the end of the line, then at the chord before, and so on.
+ * The smoothest line of a kind through a chart on a harp, on natural notes unless a `level` is
+ * asked for: the way with the fewest semitones moved from chord to chord in all and of those the
+ * easiest techniques, found exactly. Equal ways are decided by the lowest hole at the end of the
+ * line, then at the chord before, and so on. An arpeggio is chosen whole, and moves from its last
+ * tone to the first of the next.
  *
  * @throws ReedplateError `SOUNDING_IMPOSSIBLE` with `where.bar` for a chord of which the harp has no tone within
  *   the limits, `OPTION_UNKNOWN` for the kind or level, `CHART_INVALID` for a chart without chords
@@ -99,58 +107,39 @@ export function practiceLine(
   { kind = 'roots', level = 'natural', ...range }: PracticeOptions = {},
 ): PracticeLine {
   requireOneOf(kind, PRACTICE_KINDS, { what: 'a kind of practice line' });
-  const moments = chart.spans.flatMap((span) =>
-    span.chord === null ? [] : momentsOf({ ...span, chord: span.chord }, chart, kind),
-  );
-  if (moments.length === 0) throw noChords(chart);
+  const passages = kind === 'arpeggios' ? passagesByBeat(chart) : passagesBySpan(chart);
+  if (passages.length === 0) throw noChords(chart);
   const ranges = rangesToTry(range, harp);
-  const columns = moments.map(
-    (moment) =>
+  const columns = passages.map(
+    (passage) =>
       ranges
-        .map((within) => voicingsAt(moment, harp, { level, ...within }))
-        .find((voicings) => voicings.length > 0) ?? failNoVoicing(moment),
+        .map((within) => figuresOf(passage, kind, harp, { level, ...within }))
+        .find((figures) => figures.length > 0) ?? failNoVoicing(passage[0]),
   );
-  const path = cheapestPath(columns, voicingCost, moveCost);
-  const steps = moments.map((moment, index) => makeStep(moment, path[index] as Voicing));
+  const path = cheapestPath(columns, figureCost, moveCost);
+  const steps = passages.flatMap((passage, index) =>
+    passage.map((moment, at) => makeStep(moment, path[index]?.[at] as Voicing)),
+  );
   return Object.freeze({ kind, steps: Object.freeze(steps), line: lineOf(steps, chart) });
 }
 
-type VoicedSpan = ChordSpan & { readonly chord: Chord };
-
-/** A time at which a line must sound something of a chord. */
-interface Moment {
-  readonly span: VoicedSpan;
-  readonly start: number;
-  readonly end: number;
-  readonly beat: number;
-  readonly kind: PracticeKind;
-  /** Which tone of the chord an arpeggio has come to, from 0. */
-  readonly count: number;
+function figuresOf(
+  passage: Passage,
+  kind: PracticeKind,
+  harp: Harp,
+  limits: VoicingLimits,
+): readonly Figure[] {
+  const { chord } = passage[0].span;
+  if (kind === 'arpeggios') return arpeggioFigures(chord, harp, limits, passage.length);
+  const voicings = VOICINGS[kind](chord, harp, limits);
+  return voicings.map((voicing) => [voicing]);
 }
 
-function momentsOf(span: VoicedSpan, { metre }: Chart, kind: PracticeKind): readonly Moment[] {
-  const { start, end, beat } = span;
-  if (kind !== 'arpeggios') return [{ span, start, end, beat, kind, count: 0 }];
-  const { beatTicks } = readMetre(metre);
-  return Array.from({ length: Math.ceil((end - start) / beatTicks) }, (_, count) => {
-    const from = start + count * beatTicks;
-    const to = Math.min(end, from + beatTicks);
-    return { span, start: from, end: to, beat: beat + count, kind, count };
-  });
-}
-
-function voicingsAt(moment: Moment, harp: Harp, limits: VoicingLimits): readonly Voicing[] {
-  const { chord } = moment.span;
-  if (moment.kind === 'roots') return rootVoicings(chord, harp, limits);
-  if (moment.kind === 'chords') return chordVoicings(chord, harp, limits);
-  if (moment.kind === 'guide-tones') return guideToneVoicings(chord, harp, limits);
-  const targets = targetsWithin(chord, harp, limits);
-  const had = chord.tones.filter(({ degree }) =>
-    targets.some((target) => target.degree === degree),
-  );
-  const tone = had[moment.count % had.length];
-  return tone === undefined ? [] : degreeVoicings(targets, tone.degree);
-}
+const VOICINGS = {
+  roots: rootVoicings,
+  chords: chordVoicings,
+  'guide-tones': guideToneVoicings,
+} as const;
 
 type Range = Pick<VoicingLimits, 'lowest' | 'highest'>;
 

@@ -11,6 +11,9 @@ export interface Voicing {
   readonly degrees: readonly ChordDegree[];
 }
 
+/** What is played while a chord lasts, one voicing after another; at least one. */
+export type Figure = readonly Voicing[];
+
 /** What a voicing may use. */
 export interface VoicingLimits {
   readonly level: TechniqueLevel;
@@ -35,14 +38,6 @@ export function guideToneVoicings(
   limits: VoicingLimits,
 ): readonly Voicing[] {
   return preferring(GUIDE_TONES, targetsWithin(chord, harp, limits));
-}
-
-/** Ways to sound one degree of a chord. */
-export function degreeVoicings(
-  targets: readonly Target[],
-  degree: ChordDegree,
-): readonly Voicing[] {
-  return targets.filter((target) => target.degree === degree).map(single);
 }
 
 /** The targets of a chord within limits. */
