@@ -11,7 +11,9 @@ import {
   formById,
   isReedplateError,
   type Key,
+  type Line,
   makeChart,
+  makeLine,
   pickReport,
   readMidi,
   toMinor,
@@ -23,7 +25,7 @@ import { readScenario, type Scenario } from './scenario.js';
 
 const HERE = dirname(fileURLToPath(import.meta.url));
 const OUT = join(HERE, 'out');
-/** Key of the song that the recorded take was played over. */
+/** Pitch class of the key that the take was played in. */
 const TAKE_KEY = 7;
 
 const reedplateBin = join(dirname(createRequire(import.meta.url).resolve('reedplate')), 'cli.js');
@@ -67,12 +69,23 @@ function bestHarp({ key, form }: Scenario): string {
   return best?.harp.key ?? 'C';
 }
 
-/** The recorded take, moved to the key of the song by the shorter way up or down. */
+/** The take, moved to the key of the song by the shorter way up or down, and to minor for a minor key. */
 function takeFor(key: Key): string {
-  const recorded = readMidi(readFileSync(join(HERE, 'take.mid'))).line;
+  const played = readMidi(readFileSync(join(HERE, 'take.mid'))).line;
   const up = toPitchClass(key.pitchClass - TAKE_KEY);
-  const moved = transposeLine(recorded, up > 6 ? up - 12 : up);
-  return save('take.mid', writeMidi({ line: moved }));
+  const inMode = key.mode === 'minor' ? inMinor(played) : played;
+  const moved = transposeLine(inMode, up > 6 ? up - 12 : up);
+  return save('take.mid', writeMidi({ line: { ...moved, title: 'a first chorus' } }));
+}
+
+/** The thirds of I and IV lowered: what the same student would play over a minor blues. */
+function inMinor(line: Line): Line {
+  const lowered = new Set([4, 9]);
+  const notes = line.notes.map((note) => ({
+    ...note,
+    pitch: note.pitch - (lowered.has(toPitchClass(note.pitch - TAKE_KEY)) ? 1 : 0),
+  }));
+  return makeLine(notes, { ...line });
 }
 
 function step(title: string, words: readonly string[]): void {
@@ -111,7 +124,7 @@ function closing(written: readonly string[]): void {
 == Try next ==
   npm start -- --key E --form basic --harp A     another key, form and harp
   npm start -- --key Am                          a minor blues
-  npm run reedplate -- --help                    every command, each with its own --help
+  npm run -s reedplate -- --help                 every command, each with its own --help
   docs/getting-started-instructors.md            build your own lesson on this`);
 }
 

@@ -6,7 +6,7 @@ import {
   withSevenths,
   withTriads,
 } from '@reedplate/form';
-import { type Harp, makeHarp, type Register } from '@reedplate/layout';
+import { type Harp, makeHarp, REGISTERS, type Register } from '@reedplate/layout';
 import { type Line, readMetre } from '@reedplate/line';
 import { type Key, parseKey, requireInteger, requireOneOf } from '@reedplate/pitch';
 import type { Command } from 'commander';
@@ -54,7 +54,7 @@ export function withHarpOptions(command: Command): Command {
   return command
     .requiredOption('--harp <key>', 'key printed on the harp: C, A, Bb …')
     .option('--tuning <tuning>', 'tuning of the harp', 'standard')
-    .option('--register <register>', 'register of the harp: low, standard, high', 'standard');
+    .option('--register <register>', `register of the harp: ${REGISTERS.join(', ')}`, 'standard');
 }
 
 /** Adds `--json`. */

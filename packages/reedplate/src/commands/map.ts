@@ -89,7 +89,7 @@ function showMap({ harp, key, holes }: MapReport, paint: Paint): readonly string
   ]);
   const title =
     key === null ? sayHarp(harp) : `${sayHarp(harp)}, song in ${key}: ${sayPosition(harp, key)}`;
-  const remark = `' a semitone of bend, o an overbend; ${key === null ? 'give --key or --position for degrees' : 'degree of the song after each note'}`;
+  const remark = `' is a semitone of bend; ${key === null ? 'give --key or --position for degrees' : 'degree of the song after each note'}`;
   return [
     paint('heading', title),
     '',

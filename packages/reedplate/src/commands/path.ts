@@ -64,7 +64,7 @@ export function addPath(program: Command, terminal: Terminal): void {
 
 function showPath(report: PathReport, paint: Paint): readonly string[] {
   const who = `${report.model}, ${report.level}`;
-  const title = paint('heading', `on a ${sayHarp(report.harp)} (${who})`);
+  const title = paint('heading', `on the ${sayHarp(report.harp)} (${who})`);
   return [
     title,
     '',
@@ -157,7 +157,7 @@ function sayObstacle({ bar, beat, pitches, obstacle }: UnplayableMoment, harp: H
 function sayAlternative(alternative: Alternative): string {
   const effort = `effort ${round(alternative.effort)}`;
   if (alternative.change === 'level') return `at level ${alternative.level}: ${effort}`;
-  if (alternative.change === 'harp') return `on a ${sayHarp(alternative.harp)}: ${effort}`;
+  if (alternative.change === 'harp') return `on the ${sayHarp(alternative.harp)}: ${effort}`;
   const way = alternative.semitones > 0 ? 'up' : 'down';
   const octaves = Math.abs(alternative.semitones) / 12;
   return `${octaves === 1 ? 'an octave' : `${octaves} octaves`} ${way}: ${effort}`;

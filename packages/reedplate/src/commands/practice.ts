@@ -1,4 +1,4 @@
-import { PRACTICE_KINDS, type PracticeKind } from '@reedplate/chord-tone';
+import { PRACTICE_KINDS, type PracticeKind, type PracticeOptions } from '@reedplate/chord-tone';
 import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
@@ -11,6 +11,7 @@ import {
   withHarpOptions,
   withJson,
 } from '../command/options.js';
+import { writePieceBytes } from '../command/piece-file.js';
 import { type Paint, printReport } from '../command/print.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
@@ -19,25 +20,45 @@ import { sayHarp } from './say-harp.js';
 
 interface PracticeWords extends ChartWords, HarpWords {
   readonly kind: string;
-  readonly level: string;
+  readonly level?: string;
+  readonly output?: string;
   readonly json: boolean;
 }
 
 /** Adds `reedplate practice`. */
 export function addPractice(program: Command, terminal: Terminal): void {
   withJson(withHarpOptions(withChartOptions(program.command('practice'))))
-    .description('a line to practise: one tab a chord, held until the next')
+    .description('a line to practise: what to play when each chord comes')
     .option('--kind <kind>', `what to practise: ${PRACTICE_KINDS.join(', ')}`, 'roots')
-    .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
+    .option(
+      '--level <level>',
+      `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}; natural without it`,
+    )
+    .option('-o, --output <file>', 'write the line too: .json, .mid, .musicxml, .abc or .tab')
     .addHelpText(
       'after',
-      examples('reedplate practice --form basic --key G --harp C --kind guide-tones'),
+      examples(
+        'reedplate practice --form basic --key G --harp C --kind guide-tones',
+        'reedplate practice --form basic --key G --harp C -o roots.musicxml',
+      ),
     )
     .action((words: PracticeWords) => {
-      const options = { kind: words.kind as PracticeKind, level: words.level as TechniqueLevel };
-      const report = practiceReport(readChart(words, terminal), readHarp(words), options);
+      const chart = readChart(words, terminal);
+      const harp = readHarp(words);
+      const report = practiceReport(chart, harp, readOptions(words));
+      if (words.output !== undefined) {
+        const sheet = { line: report.line, chart, key: chart.key };
+        terminal.writeBytes(words.output, writePieceBytes(sheet, words.output, { harp }));
+      }
       printReport(report, words, terminal, showPractice);
     });
+}
+
+function readOptions({ kind, level }: PracticeWords): PracticeOptions {
+  return {
+    kind: kind as PracticeKind,
+    ...(level === undefined ? {} : { level: level as TechniqueLevel }),
+  };
 }
 
 function showPractice(report: PracticeReport, paint: Paint): readonly string[] {
@@ -55,7 +76,7 @@ function showPractice(report: PracticeReport, paint: Paint): readonly string[] {
     ...rows,
   ]);
   return [
-    paint('heading', `${kind} of ${form} in ${key} on a ${sayHarp(harp)}`),
+    paint('heading', `${kind} of ${form} in ${key} on the ${sayHarp(harp)}`),
     '',
     paint('heading', head),
     ...body,

@@ -108,7 +108,7 @@ function showScore(report: ScoreReport, paint: Paint): readonly string[] {
 }
 
 function titleOf({ title, form, key, harp }: ScoreReport): string {
-  return `${title ?? 'take'}: ${form} in ${key}${harp === null ? '' : ` on a ${sayHarp(harp)}`}`;
+  return `${title ?? 'take'}: ${form} in ${key}${harp === null ? '' : ` on the ${sayHarp(harp)}`}`;
 }
 
 const MEASURE_NAMES: readonly (readonly [keyof Measures, string])[] = [

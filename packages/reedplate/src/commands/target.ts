@@ -68,7 +68,7 @@ function showTargets({ harp, form, key, bars }: TargetReport, paint: Paint): rea
   const [head = '', ...body] = setColumns([HEAD, ...rows]);
   const warnings = warningsOf(entries.map(({ chord }) => chord));
   return [
-    paint('heading', `${form} in ${key} on a ${sayHarp(harp)}`),
+    paint('heading', `${form} in ${key} on the ${sayHarp(harp)}`),
     '',
     paint('heading', head),
     ...body,

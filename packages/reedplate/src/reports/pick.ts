@@ -1,5 +1,5 @@
 import type { Harp } from '@reedplate/layout';
-import { type KeyName, parseKey } from '@reedplate/pitch';
+import { type KeyName, parseKey, parseNoteName, toPitchClass } from '@reedplate/pitch';
 import {
   type ChordFit,
   type HarpPick,
@@ -10,6 +10,7 @@ import {
   pickHarps,
   positionByNumber,
   type ScaleFit,
+  type WholeChord,
 } from '@reedplate/position';
 
 /** A harp for a song, with the reasons as sentences and as data. */
@@ -59,7 +60,7 @@ function describePick({ harp, position, weight, chords, scale, line }: HarpPick)
     position,
     positionName: positionByNumber(position).tradeName ?? '',
     weight: Math.round(weight * 1000) / 1000,
-    reasons: [sayLine(line), sayWhole(chords), sayTones(chords), sayScale(scale)].flat(),
+    reasons: [sayLine(line), sayWhole(harp, chords), sayTones(chords), sayScale(scale)].flat(),
     chords,
     scale,
     ...(line === undefined ? {} : { line }),
@@ -80,9 +81,20 @@ function sayOctaves(octaves: number): string {
   return `${distance} ${octaves > 0 ? 'up' : 'down'}`;
 }
 
-function sayWhole(chords: readonly ChordFit[]): readonly string[] {
-  const whole = chords.flatMap(({ symbol, whole: run }) =>
-    run === null ? [] : [`${symbol} on ${run.breath} ${run.from}-${run.to}`],
+/** Degrees of a chord that a run of holes leaves out, the seventh mostly. */
+function sayLacks(harp: Harp, tones: ChordFit['tones'], run: WholeChord): string {
+  const sounding = new Set(
+    harp.holes.slice(run.from - 1, run.to).map((reeds) => toPitchClass(reeds[run.breath])),
+  );
+  const lacks = tones.filter(({ name }) => !sounding.has(parseNoteName(name).pitchClass));
+  return lacks.length === 0 ? '' : ` (no ${lacks.map(({ degree }) => degree).join(' ')})`;
+}
+
+function sayWhole(harp: Harp, chords: readonly ChordFit[]): readonly string[] {
+  const whole = chords.flatMap(({ symbol, tones, whole: run }) =>
+    run === null
+      ? []
+      : [`${symbol} on ${run.breath} ${run.from}-${run.to}${sayLacks(harp, tones, run)}`],
   );
   const none = chords.filter(({ whole: run }) => run === null).map(({ symbol }) => symbol);
   return [
