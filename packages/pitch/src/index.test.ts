@@ -40,6 +40,7 @@ test('the package exports these names, so that a change is seen', () => {
       "requirePositive",
       "scaleNames",
       "spell",
+      "spellAbove",
       "spellOnStep",
       "toKey",
       "toPitchClass",

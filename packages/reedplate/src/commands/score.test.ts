@@ -23,7 +23,7 @@ describe('reedplate score', () => {
   test('reedplate score prints every bar, every change and the reasons', () => {
     const { code, out, err } = score(take);
     expect([code, err]).toEqual([0, '']);
-    expect(out).toMatch(/^A first chorus in G: quick-change in G on a C harp\n\n\d+ of 100 /u);
+    expect(out).toMatch(/^A first chorus in G: quick-change in G on the C harp\n\n\d+ of 100 /u);
     for (let bar = 1; bar <= 12; bar += 1) {
       expect(out).toMatch(new RegExp(`^${bar} +[CDG]7 +[=.]{10} `, 'mu'));
     }
