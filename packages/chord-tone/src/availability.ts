@@ -39,7 +39,7 @@ export interface ChordAvailability {
 
 /** How {@link chordAvailability} looks. */
 export interface AvailabilityOptions extends ShapeOptions {
-  /** Default `overbends`. */
+  /** Default `overbends`, as in {@link targetsOf}: what is missing then cannot be had at all. */
   readonly level?: TechniqueLevel;
 }
 

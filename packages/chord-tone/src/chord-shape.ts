@@ -53,7 +53,10 @@ export interface ChordShape {
 
 /** How {@link chordShapes} judges. */
 export interface ShapeOptions {
-  /** Default `traditional`. */
+  /**
+   * Default `traditional`: a chord by itself belongs to no key. For a chord of a song pass the
+   * style of its key: {@link styleOfKey}.
+   */
   readonly style?: Style;
 }
 

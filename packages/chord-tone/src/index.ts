@@ -55,5 +55,12 @@ export {
   SCORE_WEIGHTS,
   type ScoreWeights,
 } from './score/weights.js';
-export { type ChordFamily, ROUGHNESS, type Roughness, STYLES, type Style } from './styles.js';
+export {
+  type ChordFamily,
+  ROUGHNESS,
+  type Roughness,
+  STYLES,
+  type Style,
+  styleOfKey,
+} from './styles.js';
 export { type Target, type TargetOptions, targetsOf } from './target.js';

@@ -1,8 +1,8 @@
-import { parseChord, SCALE_DEGREES } from '@reedplate/pitch';
+import { parseChord, parseKey, SCALE_DEGREES } from '@reedplate/pitch';
 import { describe, expect, it } from 'vitest';
 import { chordFamily } from './chord-family.js';
 import { clashOf } from './clash.js';
-import { ROUGHNESS, STYLES } from './styles.js';
+import { ROUGHNESS, STYLES, styleOfKey } from './styles.js';
 
 describe('ROUGHNESS', () => {
   it('ROUGHNESS has a figure from 0 to 1 for every style, family and degree', () => {
@@ -60,5 +60,16 @@ describe('clashOf', () => {
   it('clashOf is undefined for a colour', () => {
     expect(clashOf('6', parseChord('G7'), 'traditional')).toBeUndefined();
     expect(clashOf('4', parseChord('Gm7'), 'minor')).toBeUndefined();
+  });
+});
+
+describe('styleOfKey', () => {
+  it('styleOfKey is minor in a minor key and traditional in a major one', () => {
+    expect(styleOfKey('C#m')).toBe('minor');
+    expect(styleOfKey(parseKey('Bb'))).toBe('traditional');
+  });
+
+  it('styleOfKey throws KEY_UNKNOWN for what is no key', () => {
+    expect(() => styleOfKey('H' as 'B')).toThrow(expect.objectContaining({ code: 'KEY_UNKNOWN' }));
   });
 });

@@ -1,4 +1,4 @@
-import type { ScaleDegree } from '@reedplate/pitch';
+import { type Key, type KeyName, type ScaleDegree, toKey } from '@reedplate/pitch';
 
 /**
  * Manners of playing that judge the same note differently: `traditional` blues, where flat thirds
@@ -8,6 +8,24 @@ export const STYLES = Object.freeze(['traditional', 'bright-major', 'minor'] as 
 
 /** A manner of playing; see {@link STYLES}. */
 export type Style = (typeof STYLES)[number];
+
+/**
+ * The style that blues in a key is judged by unless another is asked for: `minor` in a minor key,
+ * else `traditional`. A bright major tune is not to be told from a blues by its key.
+ *
+ * @throws ReedplateError `KEY_UNKNOWN`
+ * @example
+ * ```ts
+ * import { styleOfKey } from '@reedplate/chord-tone';
+ *
+ * styleOfKey('Am'); // => 'minor'
+ * styleOfKey('A'); // => 'traditional'
+ * styleOfKey('H' as 'B'); // throws KEY_UNKNOWN
+ * ```
+ */
+export function styleOfKey(key: Key | KeyName): Style {
+  return toKey(key).mode === 'minor' ? 'minor' : 'traditional';
+}
 
 /** What a chord's third and seventh make of it, for judging notes outside it. */
 export type ChordFamily = 'major' | 'dominant' | 'minor' | 'diminished' | 'open';

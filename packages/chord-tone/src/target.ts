@@ -22,7 +22,10 @@ export interface Target {
 
 /** What {@link targetsOf} may use, and where the player is. */
 export interface TargetOptions {
-  /** Default `overbends`: natural notes, bends and overbends. */
+  /**
+   * Default `overbends`: natural notes, bends and overbends. Targets say what a harp has at all; who
+   * plays it narrows that down.
+   */
   readonly level?: TechniqueLevel;
   /** Whether the harp is half-valved, so that its lower reeds bend too; default false. */
   readonly valved?: boolean;

@@ -31,6 +31,8 @@ const SENTENCES: Readonly<Record<FeedbackCode, (remark: Feedback) => string>> = 
   CHANGE_NOT_SHOWN: (remark) =>
     `${placeOf(remark)}: nothing played shows the change to ${remark.chord}`,
   NOTES_OUTSIDE_CHART: ({ count }) => `${notes(count)} with no chord to judge by: left out`,
+  BARS_NOT_PLAYED: ({ count }) =>
+    `nothing played in ${count === 1 ? '1 bar' : `${count} bars`}: the total counts only in part`,
   LITTLE_TO_JUDGE: ({ count }) => `only ${notes(count)} to judge by: the total may be luck`,
 };
 

@@ -20,6 +20,8 @@ export interface FeedbackInput {
   readonly outside: number;
   /** How many were. */
   readonly inside: number;
+  /** Bars without a note, where they are too many for the total to count in full; else 0. */
+  readonly barsMissed: number;
 }
 
 /** Confidence below which the score says that there is little to judge. Design choice. */
@@ -27,11 +29,12 @@ const LITTLE = 0.8;
 
 /** Remarks on a scored line, in the order of time; about the whole line last. */
 export function feedbackOn(input: FeedbackInput): readonly Feedback[] {
-  const { confidence, outside, inside } = input;
+  const { confidence, outside, inside, barsMissed } = input;
   const landings = landingRemarks(input);
   const remarks = [...landings, ...noteRemarks(input, landings)];
   remarks.sort((a, b) => a.bar - b.bar || a.beat - b.beat);
   if (outside > 0) remarks.push(remark('NOTES_OUTSIDE_CHART', { count: outside }));
+  if (barsMissed > 0) remarks.push(remark('BARS_NOT_PLAYED', { count: barsMissed }));
   if (confidence < LITTLE) remarks.push(remark('LITTLE_TO_JUDGE', { count: inside }));
   return Object.freeze(remarks);
 }

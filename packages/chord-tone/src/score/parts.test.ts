@@ -181,6 +181,7 @@ describe('describeFeedback', () => {
       'UNRESOLVED',
       'CHANGE_NOT_SHOWN',
       'NOTES_OUTSIDE_CHART',
+      'BARS_NOT_PLAYED',
       'LITTLE_TO_JUDGE',
     ] as const;
     const sentences = codes.map((code) => describeFeedback({ ...at, code }));
@@ -205,5 +206,7 @@ describe('describeFeedback', () => {
   it('describeFeedback counts notes in the singular and plural', () => {
     expect(describeFeedback({ ...at, code: 'LITTLE_TO_JUDGE' })).toContain('1 note ');
     expect(describeFeedback({ ...at, code: 'LITTLE_TO_JUDGE', count: 2 })).toContain('2 notes ');
+    expect(describeFeedback({ ...at, code: 'BARS_NOT_PLAYED' })).toContain('in 1 bar:');
+    expect(describeFeedback({ ...at, code: 'BARS_NOT_PLAYED', count: 8 })).toContain('in 8 bars:');
   });
 });

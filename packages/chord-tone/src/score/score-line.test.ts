@@ -250,7 +250,7 @@ describe('scoreLine on changes, bars and totals', () => {
 
   it('scoreLine marks a note that lands outside down once', () => {
     const codes = scoreLine(play('B4@16/2'), chart).feedback.map(({ code }) => code);
-    expect(codes).toEqual(['LANDED_OUTSIDE', 'LITTLE_TO_JUDGE']);
+    expect(codes).toEqual(['LANDED_OUTSIDE', 'BARS_NOT_PLAYED', 'LITTLE_TO_JUDGE']);
   });
 
   it('scoreLine remarks on a clash and on an unresolved note on the beat, not on a weak one', () => {

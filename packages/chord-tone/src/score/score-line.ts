@@ -1,7 +1,7 @@
 import type { Chart } from '@reedplate/form';
 import type { Line } from '@reedplate/line';
 import { requireOneOf } from '@reedplate/pitch';
-import { STYLES, type Style } from '../styles.js';
+import { STYLES, type Style, styleOfKey } from '../styles.js';
 import { type AlignOptions, alignLine } from './align.js';
 import { scoreBars } from './bars.js';
 import { chanceFit } from './chance.js';
@@ -15,6 +15,7 @@ import { measureAll } from './measures.js';
 import { CLASS } from './note-class.js';
 import { noteScores, spellingsOf } from './notes.js';
 import { cutPieces } from './pieces.js';
+import { barsPlayed, partPlayed } from './played.js';
 import { joinTies } from './runs.js';
 import type { Score } from './score-types.js';
 import { type SuggestOptions, suggester } from './suggest.js';
@@ -23,7 +24,7 @@ import { SCORE_WEIGHTS, type ScoreWeights } from './weights.js';
 
 /** How {@link scoreLine} judges. */
 export interface ScoreOptions extends AlignOptions, SuggestOptions {
-  /** Default `minor` for a minor key, else `traditional`. */
+  /** Default that of the chart's key: {@link styleOfKey}. */
   readonly style?: Style;
   /** Parts of the default weights to replace; default none. */
   readonly weights?: Partial<ScoreWeights>;
@@ -35,7 +36,8 @@ export interface ScoreOptions extends AlignOptions, SuggestOptions {
  *
  * The line's bar 1 is laid on the chart's bar 1. Notes that sound where the chart has no chord are
  * listed as `unjudged`, notes past its end are left out; neither count, and a remark says how many
- * there are. Notes of one pitch that touch are one note.
+ * there are. Notes of one pitch that touch are one note. Where less than half of the chart is played,
+ * the total counts only in proportion.
  *
  * @throws ReedplateError `LINE_EMPTY`, `LINE_INVALID` (also for a metre other than the chart's),
  *   `CHART_INVALID`, `OPTION_UNKNOWN`, `NUMBER_RANGE`
@@ -57,7 +59,7 @@ export interface ScoreOptions extends AlignOptions, SuggestOptions {
  */
 export function scoreLine(line: Line, chart: Chart, options: ScoreOptions = {}): Score {
   const checked = checkLine(line, chart);
-  const style = requireOneOf(options.style ?? defaultStyle(chart), STYLES, { what: 'a style' });
+  const style = requireOneOf(options.style ?? styleOfKey(chart.key), STYLES, { what: 'a style' });
   const weights = { ...SCORE_WEIGHTS, ...options.weights };
   const grid = compileChart(chart, style);
   const { pickup } = checked;
@@ -75,9 +77,13 @@ export function scoreLine(line: Line, chart: Chart, options: ScoreOptions = {}):
   const inside = countJudged(judged);
   const outside = runs.count - inside;
   const confidence = confidenceOf(inside);
+  const played = barsPlayed(runs, grid);
+  const part = partPlayed(played, weights.enoughPlayed);
   return Object.freeze({
-    total: totalOf(measures, chance, weights),
-    chance: totalOf({ ...measures, fit: measures.fit === null ? null : chance }, chance, weights),
+    total: part * totalOf(measures, chance, weights),
+    played: played.bars / played.of,
+    chance:
+      part * totalOf({ ...measures, fit: measures.fit === null ? null : chance }, chance, weights),
     confidence,
     style,
     measures,
@@ -94,6 +100,7 @@ export function scoreLine(line: Line, chart: Chart, options: ScoreOptions = {}):
       confidence,
       inside,
       outside,
+      barsMissed: part < 1 ? played.of - played.bars : 0,
     }),
     alignment,
   });
@@ -109,8 +116,4 @@ function countJudged({ pieces, runs, ...judged }: Judged): number {
     }
   }
   return count;
-}
-
-function defaultStyle({ key }: Chart): Style {
-  return key.endsWith('m') ? 'minor' : 'traditional';
 }

@@ -95,6 +95,7 @@ export type FeedbackCode =
   | 'UNRESOLVED'
   | 'CHANGE_NOT_SHOWN'
   | 'NOTES_OUTSIDE_CHART'
+  | 'BARS_NOT_PLAYED'
   | 'LITTLE_TO_JUDGE';
 
 /** What could be played instead. */
@@ -117,7 +118,7 @@ export interface Feedback {
   /** Index of the note in the line; null where no note is meant. */
   readonly index: number | null;
   readonly name: NoteNameWithOctave | null;
-  /** How many notes it is about. */
+  /** How many notes it is about; bars for `BARS_NOT_PLAYED`. */
   readonly count: number;
   readonly suggestion: Suggestion | null;
 }
@@ -132,8 +133,17 @@ export interface Alignment {
 
 /** How well a line follows a chart, with the reasons. */
 export interface Score {
-  /** 0 to 100: 40 is what typical solos reach with their notes shuffled, 80 what good players reach. */
+  /**
+   * 0 to 100: 40 is what typical solos reach with their notes shuffled, 80 what good players reach.
+   *
+   * It counts in full where something is played in at least half of the bars that have a chord
+   * (`SCORE_WEIGHTS.enoughPlayed`), and in proportion where less is: a single root does not follow
+   * a chorus. The `measures` are of what was played, whatever `played` says. How far a total of so
+   * few notes can be trusted is for `confidence` to say, and for the remark `LITTLE_TO_JUDGE`.
+   */
   readonly total: number;
+  /** Share of the bars with a chord in which something is played, 0 to 1. */
+  readonly played: number;
   /** The total that these notes would reach on average in any other order. */
   readonly chance: number;
   /** How sure the total is, 0.5 (a toss of a coin) to 1: how often so many notes of a good player outscore their own shuffle. */

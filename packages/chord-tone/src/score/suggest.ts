@@ -15,7 +15,10 @@ import type { Suggestion } from './score-types.js';
 export interface SuggestOptions {
   /** Default none: suggestions are notes alone. */
   readonly harp?: Harp;
-  /** What the player can do; default `bends`. */
+  /**
+   * What the player can do; default `bends`, which most who score a take can (design choice): a
+   * suggestion is no help where it cannot be played.
+   */
   readonly level?: TechniqueLevel;
   /** Default `sign`. */
   readonly dialect?: TabDialectId;

@@ -38,6 +38,11 @@ export interface ScoreWeights {
   readonly pushWithin: number;
   /** How late the note that sounds at a change may begin, in felt beats. */
   readonly landWithin: number;
+  /**
+   * Share of the bars of the chart in which something must be played for the total to count in
+   * full, 0 to 1; where less is played it counts in proportion.
+   */
+  readonly enoughPlayed: number;
   readonly measures: MeasureWeights;
   /** How much of the line's own chance level is taken off, 0 to 1. */
   readonly chanceShare: number;
@@ -88,6 +93,8 @@ export const SCORE_WEIGHTS: ScoreWeights = Object.freeze({
   resolveWithin: 1,
   pushWithin: 0.5,
   landWithin: 1,
+  // Call and response leaves every other bar or pair of bars free. Design choice, no source.
+  enoughPlayed: 0.5,
   measures: Object.freeze({
     fit: 0.85,
     landing: 0.05,
