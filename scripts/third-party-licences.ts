@@ -20,11 +20,22 @@ function takenIn(found: WorkspacePackage): readonly string[] {
   return names.filter((name) => imported.includes(name) || asData.includes(name)).sort();
 }
 
+/** The umbrella is built as one file, so it takes in what every package takes in. */
+const UMBRELLA = 'reedplate';
+
+function foldersTakenIn(found: WorkspacePackage): readonly (readonly [string, string])[] {
+  const holders = found.dir === UMBRELLA ? workspacePackages() : [found];
+  const folders = holders.flatMap((holder) =>
+    takenIn(holder).map((name) => [name, `${holder.path}/node_modules/${name}`] as const),
+  );
+  return [...new Map(folders)].sort(([a], [b]) => (a < b ? -1 : 1));
+}
+
 function licencesOf(found: WorkspacePackage): string | undefined {
-  const { path, manifest } = found;
-  const names = takenIn(found);
-  if (names.length === 0) return undefined;
-  const sections = names.map((name) => sectionOf(name, `${path}/node_modules/${name}`));
+  const { manifest } = found;
+  const folders = foldersTakenIn(found);
+  if (folders.length === 0) return undefined;
+  const sections = folders.map(([name, folder]) => sectionOf(name, folder));
   const intro = `${manifest.name} holds code or data of the packages below, under these licences.`;
   return `# Third-party licences\n\n${intro}\n${sections.join('')}`;
 }
