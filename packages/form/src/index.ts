@@ -41,4 +41,4 @@ export type { Chart, ChordSpan } from './types.js';
 
 export { type RecogniseOptions, recogniseForm } from './recognise-form.js';
 export type { BarDifference, FormMatch, Recognition } from './recognition.js';
-export { RECOGNITION_WEIGHTS } from './recognition-weights.js';
+export { LEAST_AGREEMENT, RECOGNITION_WEIGHTS } from './recognition-weights.js';

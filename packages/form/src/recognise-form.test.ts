@@ -5,6 +5,7 @@ import { FORMS, formById } from './catalogue.js';
 import { formatForm } from './format-form.js';
 import { makeForm } from './make-form.js';
 import { recogniseForm } from './recognise-form.js';
+import { LEAST_AGREEMENT } from './recognition-weights.js';
 import type { Form } from './types.js';
 
 const BASIC_IN_G = 'G7 | % | % | % | C7 | % | G7 | % | D7 | C7 | G7 | D7';
@@ -112,8 +113,33 @@ describe('recogniseForm', () => {
 
   test('recogniseForm is not sure of what is no blues', () => {
     const { confidence, best } = recogniseForm('Cmaj7 | Am7 | Dm7 | G7 | Em7 | A7 | Fm7 | Bb7');
-    expect(best[0]?.agreement).toBeLessThan(0.7);
-    expect(confidence).toBeLessThan(0.3);
+    expect(best[0]?.agreement).toBeLessThan(0.6);
+    expect(confidence).toBe(0);
+  });
+
+  test.each([['C | G | Am | F'], ['G7'], ['C | Am | F | G | C | Am | F | G']])(
+    'recogniseForm says that no form is near %s, and still ranks',
+    (bars) => {
+      const { near, confidence, best, others } = recogniseForm(bars);
+      expect({ near, confidence }).toEqual({ near: false, confidence: 0 });
+      expect(best.length).toBeGreaterThan(0);
+      expect(others[0]?.cost).toBeGreaterThan(best[0]?.cost ?? Number.POSITIVE_INFINITY);
+    },
+  );
+
+  test('recogniseForm calls a form near from the least agreement on', () => {
+    const forms = [makeForm(Array.from({ length: 5 }, () => [{ numeral: 'I7', weight: 1 }]))];
+    const agreeing = (bars: string) => {
+      const { near, best } = recogniseForm(bars, { forms, key: 'C' });
+      return [near, best[0]?.agreement];
+    };
+    expect(agreeing('C7 | C7 | C7 | F7 | F7')).toEqual([true, LEAST_AGREEMENT]);
+    expect(agreeing('C7 | C7 | F7 | F7 | F7')).toEqual([false, 0.4]);
+  });
+
+  test('recogniseForm calls a tie near, though it is sure of neither', () => {
+    const played = BASIC_IN_G.replace('G7 | %', 'G7 | G7 C7').replace('C7 | % | %', 'C7 | G7 | %');
+    expect(recogniseForm(played)).toMatchObject({ near: true, tie: true, confidence: 0 });
   });
 
   test('recogniseForm is sure where there is only one candidate', () => {

@@ -4,6 +4,7 @@ import { describeMatch } from './describe-match.js';
 import { parseForm } from './parse-form.js';
 import { type Candidate, rankForms } from './rank-forms.js';
 import type { Recognition } from './recognition.js';
+import { LEAST_AGREEMENT } from './recognition-weights.js';
 import { nearestCount } from './shortlist.js';
 import type { Form, FormBar } from './types.js';
 
@@ -23,7 +24,7 @@ const MOST_RUNNERS_UP = 100;
 /**
  * The form that some bars of chord names are nearest to, in which key, what differs bar by bar,
  * and how sure that is. Any number of choruses may be given, and bars may be left out or added.
- * Forms that are equally near are all named: a tie.
+ * Forms that are equally near are all named: a tie. Where too few bars agree, no form is `near`.
  *
  * @param bars chord names in the marks that {@link parseForm} reads, as one text or bar by bar;
  * at most 240 bars
@@ -39,6 +40,7 @@ const MOST_RUNNERS_UP = 100;
  * best[0]?.differences; // => [{ kind: 'quality', bar: 12, barOfForm: 12, given: 'D9', expected: 'D7', cost: 0.1 }]
  * tie; // => false
  * confidence > 0.8; // => true
+ * recogniseForm('C | G | Am | F').near; // => false
  * recogniseForm('N.C. | N.C.'); // throws FORM_INVALID
  * ```
  */
@@ -58,11 +60,14 @@ export function recogniseForm(
   const count = nearestCount(ranked);
   const others = ranked.slice(count, count + runnersUp);
   const describe = (candidate: Candidate) => describeMatch(candidate, given, home);
+  const best = ranked.slice(0, count).map(describe);
+  const near = best.some(({ agreement }) => agreement >= LEAST_AGREEMENT);
   return Object.freeze({
-    best: Object.freeze(ranked.slice(0, count).map(describe)),
+    near,
+    best: Object.freeze(best),
     others: Object.freeze(others.map(describe)),
     tie: count > 1,
-    confidence: confidenceIn(ranked, given.length),
+    confidence: near ? confidenceIn(ranked, given.length) : 0,
   });
 }
 

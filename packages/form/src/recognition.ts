@@ -53,6 +53,11 @@ export interface FormMatch {
 
 /** Which form some bars are. */
 export interface Recognition {
+  /**
+   * Whether the best is near: at least `LEAST_AGREEMENT` of the bars agree. Where not, the bars are
+   * no form of the catalogue, and `best` and `others` say no more than what they are least far from.
+   */
+  readonly near: boolean;
   /** The nearest form in its key; several where they are equally near. */
   readonly best: readonly FormMatch[];
   /** The next nearest, nearest first. */
@@ -61,7 +66,7 @@ export interface Recognition {
   readonly tie: boolean;
   /**
    * From 0 to 1: the agreement of the best, times the part by which its cost is below that of the
-   * next. 1 where the bars are just one form in just one key; 0 on a tie.
+   * next. 1 where the bars are just one form in just one key; 0 on a tie, and where none is near.
    * @minimum 0
    * @maximum 1
    */
