@@ -22,8 +22,8 @@ const OUT = join(HERE, 'results');
 /** Tunes of the corpus that the search for a better tuning looks at: one in so many. */
 const ONE_IN = 7;
 
-function main([folder = join(HERE, '../../../shared/data/tunes')]: readonly string[]): number {
-  const tunes = readCorpus(folder);
+function main([folder]: readonly string[]): number {
+  const tunes = folder === undefined ? undefined : readCorpus(folder);
   if (tunes === undefined) {
     console.error(WHERE_TO_GET_IT);
     return 2;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { ReedplateError } from './error.js';
-import { requireInteger, requireOneOf, requirePositive } from './guard.js';
+import { requireInteger, requireOneOf, requirePositive, requireSome } from './guard.js';
 
 const withCode = (code: string) => expect.objectContaining({ name: 'ReedplateError', code });
 
@@ -127,6 +127,15 @@ describe('requireOneOf', () => {
     const told = { what: 'a field', code: 'LINE_INVALID', where: { path: 'x' } } as const;
     expect(() => requireOneOf('x', breaths, told)).toThrow(
       expect.objectContaining({ code: 'LINE_INVALID', where: { path: 'x' } }),
+    );
+  });
+});
+
+describe('requireSome', () => {
+  test('returns a list that holds something, and refuses an empty one', () => {
+    expect(requireSome([0], 'a number')).toEqual([0]);
+    expect(() => requireSome([], 'a harp')).toThrow(
+      expect.objectContaining({ code: 'LIST_EMPTY', expected: 'at least a harp' }),
     );
   });
 });

@@ -118,3 +118,21 @@ export function requireOneOf<const Choice extends string>(
     where,
   });
 }
+
+/**
+ * Returns `list` if it holds something: an empty list to choose from has no answer.
+ *
+ * @param what what is listed, for the message: `a harp`
+ * @throws ReedplateError `LIST_EMPTY`
+ * @example
+ * ```ts
+ * import { requireSome } from '@reedplate/pitch';
+ *
+ * requireSome(['C', 'A'], 'a key'); // => ['C', 'A']
+ * requireSome([], 'a key'); // throws LIST_EMPTY
+ * ```
+ */
+export function requireSome<Item>(list: readonly Item[], what: string): readonly Item[] {
+  if (list.length > 0) return list;
+  throw new ReedplateError({ code: 'LIST_EMPTY', value: list, expected: `at least ${what}` });
+}

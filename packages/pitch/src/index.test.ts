@@ -38,6 +38,7 @@ test('the package exports these names, so that a change is seen', () => {
       "requireInteger",
       "requireOneOf",
       "requirePositive",
+      "requireSome",
       "scaleNames",
       "spell",
       "spellAbove",

@@ -74,6 +74,7 @@ export {
   requireInteger,
   requireOneOf,
   requirePositive,
+  requireSome,
 } from './guard.js';
 export {
   asErrorOf,

@@ -1,5 +1,5 @@
 import { type Harp, makeHarp, type Register, type Tuning } from '@reedplate/layout';
-import { parseKey, TWELVE_KEYS } from '@reedplate/pitch';
+import { parseKey, requireSome, TWELVE_KEYS } from '@reedplate/pitch';
 
 /** Which harps {@link everyHarp} makes. */
 export interface EveryHarpOptions {
@@ -15,13 +15,15 @@ export interface EveryHarpOptions {
  * The harps of every combination of key, tuning and register: what `fit` chooses among. By tuning,
  * then by register, then by key.
  *
- * @throws ReedplateError `KEY_UNKNOWN`, `TUNING_UNKNOWN`, `OPTION_UNKNOWN`, `HARP_INVALID`
+ * @throws ReedplateError `KEY_UNKNOWN`, `TUNING_UNKNOWN`, `OPTION_UNKNOWN`, `HARP_INVALID`,
+ *   or `LIST_EMPTY` for an empty list
  * @example
  * ```ts
  * import { everyHarp } from '@reedplate/playability';
  *
  * everyHarp({ keys: ['A', 'C'], tunings: ['standard', 'dorian'] }).length; // => 4
  * everyHarp({ keys: ['H'] }); // throws KEY_UNKNOWN
+ * everyHarp({ keys: [] }); // throws LIST_EMPTY
  * ```
  */
 export function everyHarp({
@@ -30,9 +32,9 @@ export function everyHarp({
   registers = ['standard'],
 }: EveryHarpOptions = {}): readonly Harp[] {
   return Object.freeze(
-    tunings.flatMap((tuning) =>
-      registers.flatMap((register) =>
-        keys.map((key) => makeHarp(parseKey(key), { tuning, register })),
+    requireSome(tunings, 'one tuning').flatMap((tuning) =>
+      requireSome(registers, 'one register').flatMap((register) =>
+        requireSome(keys, 'one key').map((key) => makeHarp(parseKey(key), { tuning, register })),
       ),
     ),
   );

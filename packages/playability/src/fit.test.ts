@@ -184,12 +184,11 @@ describe('fit', () => {
     expect(ranked(1)).toEqual([['moving', 1]]);
   });
 
-  test('fit with no harp ranks none', () => {
-    expect(rankHarps(makeLine([at(60, 0)]), [])).toMatchObject({
-      harps: [],
-      considered: 0,
-      searched: 0,
-    });
+  test('fit refuses to rank no harp, or a line moved to nowhere', () => {
+    const line = makeLine([at(60, 0)]);
+    const empty = expect.objectContaining({ code: 'LIST_EMPTY' });
+    expect(() => rankHarps(line, [])).toThrow(empty);
+    expect(() => rankHarps(line, [makeHarp('C')], { transpositions: [] })).toThrow(empty);
   });
 
   test.each([

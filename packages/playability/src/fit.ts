@@ -1,6 +1,6 @@
 import type { Harp } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
-import { requireInteger } from '@reedplate/pitch';
+import { requireInteger, requireSome } from '@reedplate/pitch';
 import { inPoints } from './figures.js';
 import { type Candidate, candidatesFor, type Searched, searchCandidate } from './fit-candidate.js';
 import { lineTimes } from './line-times.js';
@@ -53,7 +53,8 @@ export interface FitOptions extends Omit<PathOptions, 'objective'> {
  * costs.
  *
  * @param harps any harps, such as those of `everyHarp`
- * @throws ReedplateError as `bestPath`, and `NUMBER_RANGE` for the count or a transposition
+ * @throws ReedplateError as `bestPath`, `NUMBER_RANGE` for the count or a transposition, and
+ *   `LIST_EMPTY` without a harp or a transposition
  * @example
  * ```ts
  * import { makeLine } from '@reedplate/line';
@@ -65,11 +66,14 @@ export interface FitOptions extends Omit<PathOptions, 'objective'> {
  * considered; // => 12
  * harps[0]?.harp.key; // => 'G'
  * fit(line, everyHarp(), { count: 0 }); // throws NUMBER_RANGE
+ * fit(line, []); // throws LIST_EMPTY
  * ```
  */
 export function fit(line: Line, harps: readonly Harp[], options: FitOptions = {}): Fit {
   const { transpositions = [0], count = 10, ...rest } = options;
   requireInteger(count, { min: 1, what: 'a number of harps' });
+  requireSome(harps, 'one harp');
+  requireSome(transpositions, 'one transposition');
   for (const semitones of transpositions) {
     requireInteger(semitones, { min: -127, max: 127, what: 'semitones' });
   }

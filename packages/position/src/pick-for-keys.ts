@@ -1,6 +1,5 @@
 import type { Harp } from '@reedplate/layout';
-import { ReedplateError } from '@reedplate/pitch';
-import { emptyList } from './empty-list.js';
+import { ReedplateError, requireSome } from '@reedplate/pitch';
 import type { KeyLike } from './keys.js';
 import { type HarpPick, harpsOf, type PlayerOptions, pickHarps, type SongOptions } from './pick.js';
 
@@ -40,7 +39,7 @@ export function pickForKeys(
   sections: readonly KeySection[],
   options: PlayerOptions = {},
 ): readonly KeysPick[] {
-  if (sections.length === 0) throw emptyList('at least one section');
+  requireSome(sections, 'one section');
   const lengths = sections.map(({ length = 1 }) => requireLength(length));
   const total = lengths.reduce((sum, length) => sum + length, 0);
   const picks = harpsOf(options).map((harp): KeysPick => {

@@ -10,9 +10,15 @@ import {
   type TuningName,
 } from '@reedplate/layout';
 import { type Line, requireNotes } from '@reedplate/line';
-import { type Key, parseScale, type Scale, TWELVE_KEYS, toKey } from '@reedplate/pitch';
+import {
+  type Key,
+  parseScale,
+  requireSome,
+  type Scale,
+  TWELVE_KEYS,
+  toKey,
+} from '@reedplate/pitch';
 import { type ChordFit, chordFit, chordToneEase, wholeChordShare } from './chord-fit.js';
-import { emptyList } from './empty-list.js';
 import { type KeyLike, positionOf } from './keys.js';
 import { type LineFit, lineFit } from './line-fit.js';
 import type { PositionNumber } from './position.js';
@@ -102,8 +108,9 @@ export function pickHarps(songKey: KeyLike, options: PickOptions = {}): readonly
 /** The harps that a player chooses from. */
 export function harpsOf({ own, tuning = 'standard' }: PlayerOptions): readonly Harp[] {
   if (own === undefined) return TWELVE_KEYS.map(({ tonic }) => makeHarp(tonic, { tuning }));
-  if (own.length === 0) throw emptyList('at least one harp');
-  return own.map((harp) => (typeof harp === 'string' ? parseHarp(harp) : harp));
+  return requireSome(own, 'one harp').map((harp) =>
+    typeof harp === 'string' ? parseHarp(harp) : harp,
+  );
 }
 
 interface Song {

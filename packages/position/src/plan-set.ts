@@ -1,6 +1,5 @@
 import type { Harp } from '@reedplate/layout';
-import { type KeyName, ReedplateError, toKey } from '@reedplate/pitch';
-import { emptyList } from './empty-list.js';
+import { type KeyName, ReedplateError, requireSome, toKey } from '@reedplate/pitch';
 import { fewestChanges } from './fewest-changes.js';
 import type { KeyLike } from './keys.js';
 import { type HarpPick, harpsOf, type PlayerOptions, pickHarps, type SongOptions } from './pick.js';
@@ -61,7 +60,7 @@ export interface SetOptions extends PlayerOptions {
 export function planSet(songs: readonly SetSong[], options: SetOptions = {}): SetPlan {
   const { leastShare = 0.85 } = options;
   requireShare(leastShare);
-  if (songs.length === 0) throw emptyList('at least one song');
+  requireSome(songs, 'one song');
   const harps = harpsOf(options);
   const choices = songs.map((song) => goodPicks(song, harps, options, leastShare));
   const path = fewestChanges(choices);

@@ -1,5 +1,5 @@
 import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
-import { ReedplateError } from '@reedplate/pitch';
+import { ReedplateError, requireSome } from '@reedplate/pitch';
 import { EFFORT_MODELS, type PathOptions } from '@reedplate/playability';
 import type { Command } from 'commander';
 
@@ -38,10 +38,15 @@ export function readNumber(word: string, what: string): number {
   throw new ReedplateError({ code: 'NUMBER_RANGE', value: word, expected: `${what}, a number` });
 }
 
-/** Words apart by commas. */
+/**
+ * Words apart by commas.
+ *
+ * @throws ReedplateError `LIST_EMPTY` where there is none
+ */
 export function readList(words: string): readonly string[] {
-  return words
-    .split(',')
-    .map((word) => word.trim())
-    .filter((word) => word !== '');
+  const listed = words.split(',').map((word) => word.trim());
+  return requireSome(
+    listed.filter((word) => word !== ''),
+    'one word, words apart by commas',
+  );
 }

@@ -35,13 +35,13 @@ export function addRecognise(program: Command, terminal: Terminal): void {
 }
 
 function showRecognition(report: RecogniseReport, paint: Paint): readonly string[] {
-  const { best, others, confidence, verdict } = report;
+  const { best, others, confidence, verdict, near } = report;
   return [
     paint('heading', verdict),
     `confidence ${confidence.toFixed(2)} (from 0, a tie, to 1: every bar agrees)`,
-    ...best.flatMap((match) => showDifferences(match, paint)),
-    ...(others.length === 0 ? [] : ['', paint('heading', 'next')]),
-    ...setColumns(others.map(sayMatch)),
+    ...(near ? best.flatMap((match) => showDifferences(match, paint)) : []),
+    ...(others.length === 0 ? [] : ['', paint('heading', near ? 'next' : 'least far')]),
+    ...setColumns((near ? others : [...best, ...others]).map(sayMatch)),
   ];
 }
 

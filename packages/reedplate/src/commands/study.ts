@@ -113,6 +113,16 @@ async function study(
     await pool.close();
   }
   if (count.failures > 0) terminal.err(`reedplate: ${sayCount(count)}\n`);
+  if (done === 0 && count.failures === count.tunes) throw nothingRead(tunes);
+}
+
+/** A study of nothing is a slip of the name or of the format. */
+function nothingRead(tunes: string): ReedplateError {
+  return new ReedplateError({
+    code: 'LIST_EMPTY',
+    value: tunes,
+    expected: 'at least one tune that can be read: one JSON value a line, or a tune book in ABC',
+  });
 }
 
 const sayFailure = ({ number, message }: StudiedBatch['failures'][number]): string =>

@@ -25,7 +25,7 @@ import { sayHarp } from './say-harp.js';
 
 interface TargetWords extends ChartWords, HarpWords {
   readonly level: string;
-  readonly style: string;
+  readonly style?: string;
   readonly shapes: boolean;
   readonly json: boolean;
 }
@@ -37,7 +37,10 @@ export function addTarget(program: Command, terminal: Terminal): void {
       'for each bar, where root, third, fifth and seventh lie, and which chords are whole',
     )
     .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
-    .option('--style <style>', `what is judged to clash: ${STYLES.join(', ')}`, 'traditional')
+    .option(
+      '--style <style>',
+      `what is judged to clash: ${STYLES.join(', ')}; that of the key without it`,
+    )
     .option('--shapes', 'also every run, double stop and split that sounds part of a chord', false)
     .addHelpText(
       'after',
@@ -47,7 +50,11 @@ export function addTarget(program: Command, terminal: Terminal): void {
       ),
     )
     .action((words: TargetWords) => {
-      const options = { level: words.level as TechniqueLevel, style: words.style as Style };
+      const { level, style } = words;
+      const options = {
+        level: level as TechniqueLevel,
+        ...(style === undefined ? {} : { style: style as Style }),
+      };
       const report = targetReport(readChart(words, terminal), readHarp(words), options);
       printReport(report, words, terminal, (shown, paint) => [
         ...showTargets(shown, paint),

@@ -45,7 +45,10 @@ export function addTune(program: Command, terminal: Terminal): void {
       const temperament = readTemperamentWord(words.temperament, terminal);
       const tuned = tuneHarp(harp, temperament, { a4: readNumber(words.a4, 'hertz') });
       const report = tuneReport(tuned, {
-        holes: readList(words.holes ?? '').map((hole) => readNumber(hole, 'a hole')),
+        holes:
+          words.holes === undefined
+            ? []
+            : readList(words.holes).map((hole) => readNumber(hole, 'a hole')),
         // A wrong breath is refused by chordTuning.
         breath: words.breath as Breath,
       });

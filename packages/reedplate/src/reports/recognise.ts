@@ -8,6 +8,8 @@ export interface RecogniseReport {
   readonly others: readonly FormMatch[];
   /** Whether more than one form or key is nearest. */
   readonly tie: boolean;
+  /** Whether the nearest form is near at all: else none of the catalogue is what was played. */
+  readonly near: boolean;
   /** From 0 to 1: how sure the nearest is, as `recogniseForm` counts it. */
   readonly confidence: number;
   /** The same in words. */
@@ -31,9 +33,10 @@ export function recogniseReport(bars: string, options: RecogniseOptions = {}): R
   return { ...recognition, verdict: sayVerdict(recognition) };
 }
 
-function sayVerdict({ best, tie }: Omit<RecogniseReport, 'verdict'>): string {
+function sayVerdict({ best, tie, near }: Omit<RecogniseReport, 'verdict'>): string {
   const names = best.map(({ form, key }) => `${form} in ${key}`);
   const [first] = best;
+  if (!near) return 'near no form of the catalogue';
   if (tie) return `a tie of ${names.length}: ${names.join(', ')}`;
   if (first === undefined || first.cost === 0) return `${names[0]}, bar for bar`;
   const agreement = Math.round(first.agreement * 100);

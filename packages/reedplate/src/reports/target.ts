@@ -7,6 +7,7 @@ import {
   type Gesture,
   type ShapeFit,
   type Style,
+  styleOfKey,
 } from '@reedplate/chord-tone';
 import type { Chart } from '@reedplate/form';
 import type { Breath, Harp, Hole, TechniqueLevel } from '@reedplate/layout';
@@ -86,7 +87,7 @@ export interface TargetReport {
 export interface TargetReportOptions {
   /** Default `bends`: natural notes and bends. */
   readonly level?: TechniqueLevel;
-  /** Default `traditional`. */
+  /** Default that of the key: `minor` for a minor key, else `traditional`. */
   readonly style?: Style;
 }
 
@@ -106,7 +107,7 @@ export interface TargetReportOptions {
 export function targetReport(
   chart: Chart,
   harp: Harp,
-  { level = 'bends', style = 'traditional' }: TargetReportOptions = {},
+  { level = 'bends', style = styleOfKey(chart.key) }: TargetReportOptions = {},
 ): TargetReport {
   const bars = new Map<number, TargetChord[]>();
   for (const { bar, beat, numeral, chord } of chart.spans) {
