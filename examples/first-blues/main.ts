@@ -7,6 +7,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { readMidi, writeMidi } from '@reedplate/interchange';
 import {
   formById,
   isReedplateError,
@@ -15,11 +16,9 @@ import {
   makeChart,
   makeLine,
   pickReport,
-  readMidi,
   toMinor,
   toPitchClass,
   transposeLine,
-  writeMidi,
 } from 'reedplate';
 import { readScenario, type Scenario } from './scenario.js';
 

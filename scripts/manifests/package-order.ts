@@ -17,5 +17,8 @@ export const PACKAGE_ORDER: readonly string[] = [
   'reedplate',
 ];
 
-/** The package that re-exports all others and brings the command. */
+/** The package that re-exports the others and brings the command. */
 export const UMBRELLA = 'reedplate';
+
+/** What a program imports by its own name: readers of files, which most programs would load in vain. */
+export const IMPORTED_APART: ReadonlySet<string> = new Set(['interchange']);

@@ -150,6 +150,11 @@ describe('workspaceComplaints', () => {
     expect(workspaceComplaints([TAB, { ...umbrella, sources: [] }])).toHaveLength(1);
   });
 
+  test('lets the umbrella leave out what is imported apart', () => {
+    const apart = { ...TAB, dir: 'interchange' };
+    expect(workspaceComplaints([TAB, apart, umbrella])).toEqual([]);
+  });
+
   test('finds versions that differ', () => {
     expect(workspaceComplaints([withManifest({ version: '0.2.0' }), umbrella])).toHaveLength(1);
   });

@@ -1,5 +1,6 @@
 /**
- * All of Reedplate in one import: every package, and the reports that the `reedplate` command prints.
+ * Reedplate in one import: every package but `@reedplate/interchange`, whose readers and writers of
+ * files are imported by its own name, and the reports that the `reedplate` command prints.
  *
  * @packageDocumentation
  */
@@ -7,7 +8,6 @@
 // biome-ignore-start lint/performance/noReExportAll: the umbrella is the one place that re-exports all
 export * from '@reedplate/chord-tone';
 export * from '@reedplate/form';
-export * from '@reedplate/interchange';
 export * from '@reedplate/layout';
 export * from '@reedplate/line';
 export * from '@reedplate/pitch';
