@@ -25,7 +25,7 @@ const library: Options = {
  */
 const umbrella: Options = {
   ...library,
-  noExternal: [/^@reedplate\//],
+  noExternal: [/^@reedplate\/(?!interchange$)/],
   minifyWhitespace: true,
 };
 

@@ -33,7 +33,8 @@ const USUAL_TEMPO = 96;
  * @throws ReedplateError `CHART_INVALID` for a sheet without a chart
  * @example
  * ```ts
- * import { backingReport, formById, makeBacking, makeChart } from 'reedplate';
+ * import { makeBacking } from '@reedplate/interchange';
+ * import { backingReport, formById, makeChart } from 'reedplate';
  *
  * const chart = makeChart(formById('basic'), { key: 'G', tempo: 120 });
  * const { bars, seconds } = backingReport(makeBacking(chart));

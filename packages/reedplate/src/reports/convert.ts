@@ -36,7 +36,8 @@ export interface ConvertReport {
  *
  * @example
  * ```ts
- * import { convertReport, readPiece } from 'reedplate';
+ * import { readPiece } from '@reedplate/interchange';
+ * import { convertReport } from 'reedplate';
  *
  * const piece = readPiece('X:1\nM:3/4\nL:1/4\nK:G\nGAB|{c}d3|]');
  * const { bars, notes, warnings } = convertReport(piece, 'midi');
