@@ -1,16 +1,8 @@
+import { LETTER_SEMITONES } from '../score/staff-pitch.js';
 import { ACCIDENTAL_SEMITONES, type StaffLetter } from './key-field.js';
 import type { EventNote, Voice } from './voice.js';
 
 const NOTE = /(\^{1,2}|_{1,2}|=)?([A-Ga-g])([,']*)(\d*)(\/*)(\d*)(-?)/gu;
-const SEMITONES: ReadonlyMap<string, number> = new Map([
-  ['C', 0],
-  ['D', 2],
-  ['E', 4],
-  ['F', 5],
-  ['G', 7],
-  ['A', 9],
-  ['B', 11],
-]);
 const MIDDLE_C = 60;
 
 /**
@@ -22,7 +14,7 @@ export function readNotes(text: string, voice: Voice): readonly EventNote[] {
     const [, sign, name = '', marks = '', upper = '', slashes = '', lower = '', tie] = found;
     const letter = name.toUpperCase() as StaffLetter;
     const octave = (name === letter ? 0 : 1) + octavesOf(marks);
-    const natural = MIDDLE_C + 12 * octave + (SEMITONES.get(letter) ?? 0);
+    const natural = MIDDLE_C + 12 * octave + (LETTER_SEMITONES.get(letter) ?? 0);
     const pitch =
       tiedPitch(voice, letter, octave, sign) ?? natural + alter(voice, letter, octave, sign);
     return {

@@ -1,10 +1,5 @@
-import {
-  type KeyName,
-  LETTERS,
-  noteName,
-  noteNameWithOctave,
-  parseNoteName,
-} from '@reedplate/pitch';
+import type { KeyName } from '@reedplate/pitch';
+import { staffPitch } from '../score/staff-pitch.js';
 import type { Signature, StaffLetter } from './key-field.js';
 
 /** Alterations that each letter has had in a bar, which decide what the next one needs. */
@@ -31,9 +26,7 @@ export function writePitch(
   signature: Signature,
   accidentals: BarAccidentals,
 ): string {
-  const { step, alteration } = parseNoteName(noteName(pitch, { key }));
-  const letter = LETTERS[step] as StaffLetter;
-  const octave = Number(noteNameWithOctave(pitch, { key }).replace(/^[A-G#b]+/u, ''));
+  const { letter, alteration, octave } = staffPitch(pitch, key);
   const usual = signature.get(letter) ?? 0;
   const isPlain = alteration === usual && (accidentals.get(letter) ?? usual) === usual;
   // Once altered, a letter carries its sign until the bar line.
@@ -50,14 +43,10 @@ export function markDoubled(
   key: KeyName,
   accidentals: BarAccidentals,
 ): void {
-  const letters = pitches.map((pitch) => letterOf(pitch, key));
+  const letters = pitches.map((pitch) => staffPitch(pitch, key).letter);
   for (const [at, letter] of letters.entries()) {
     if (letters.indexOf(letter) !== at) accidentals.set(letter, Number.NaN);
   }
-}
-
-function letterOf(pitch: number, key: KeyName): StaffLetter {
-  return LETTERS[parseNoteName(noteName(pitch, { key })).step] as StaffLetter;
 }
 
 function writeOctave(letter: StaffLetter, octave: number): string {

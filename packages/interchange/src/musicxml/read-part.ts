@@ -1,6 +1,7 @@
 import { TICKS_PER_QUARTER } from '@reedplate/line';
 import { HIGHEST_MIDI } from '@reedplate/pitch';
 import type { Measure, MeasureChord, MeasureNote } from '../score/measure.js';
+import { LETTER_SEMITONES } from '../score/staff-pitch.js';
 import type { WarningList } from '../warning.js';
 import { symbolOfHarmony } from './harmony.js';
 import { type Ending, readBarlines } from './read-barlines.js';
@@ -150,16 +151,6 @@ function addNote(
   else before.push({ ...note, tied });
 }
 
-const SEMITONES: ReadonlyMap<string, number> = new Map([
-  ['C', 0],
-  ['D', 2],
-  ['E', 4],
-  ['F', 5],
-  ['G', 7],
-  ['A', 9],
-  ['B', 11],
-]);
-
 /** The sounding pitch; `undefined` for a rest, for percussion, and beyond MIDI. */
 function pitchOf(
   element: XmlElement,
@@ -169,7 +160,7 @@ function pitchOf(
   const pitch = child(element, 'pitch');
   if (child(element, 'unpitched') !== undefined) warnings.add('percussion', { bar });
   if (pitch === undefined) return undefined;
-  const step = SEMITONES.get(childText(pitch, 'step'));
+  const step = LETTER_SEMITONES.get(childText(pitch, 'step'));
   const octave = childNumber(pitch, 'octave');
   const alter = childNumber(pitch, 'alter') ?? 0;
   if (!Number.isInteger(alter)) warnings.add('pitch-bend', { bar });

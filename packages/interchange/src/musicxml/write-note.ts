@@ -1,12 +1,6 @@
-import {
-  type KeyName,
-  LETTERS,
-  noteName,
-  noteNameWithOctave,
-  parseNoteName,
-  ReedplateError,
-} from '@reedplate/pitch';
+import { type KeyName, ReedplateError } from '@reedplate/pitch';
 import { type NoteValue, noteValues } from '../score/note-value.js';
+import { staffPitch } from '../score/staff-pitch.js';
 import type { BarEvent } from '../score/write-bars.js';
 import { element } from './xml-text.js';
 
@@ -73,12 +67,11 @@ function writePitch(pitch: number, key: KeyName): string {
   if (pitch < LOWEST) {
     throw new ReedplateError({ code: 'PITCH_RANGE', value: pitch, expected: 'a note from C0 up' });
   }
-  const { step, alteration } = parseNoteName(noteName(pitch, { key }));
-  const octave = noteNameWithOctave(pitch, { key }).replace(/^[^\d]+/u, '');
+  const { letter, alteration, octave } = staffPitch(pitch, key);
   return element('pitch', [
-    element('step', LETTERS[step]),
+    element('step', letter),
     ...(alteration === 0 ? [] : [element('alter', `${alteration}`)]),
-    element('octave', octave),
+    element('octave', `${octave}`),
   ]);
 }
 
