@@ -2,6 +2,7 @@ import type { Breath, Harp, Hole } from '@reedplate/layout';
 import {
   type Chord,
   type ChordDegree,
+  type ChordTone,
   degreeAbove,
   type NoteNameWithOctave,
   parseChord,
@@ -9,6 +10,7 @@ import {
   type ScaleDegree,
   spellAbove,
   toPitchClass,
+  triadOf,
 } from '@reedplate/pitch';
 import { type Clash, clashOf } from './clash.js';
 import { type Gesture, gesturesOf, type SoundedHole } from './gesture.js';
@@ -85,9 +87,10 @@ export function chordShapes(
 ): readonly ChordShape[] {
   requireOneOf(style, STYLES, { what: 'a style' });
   const parsed = typeof chord === 'string' ? parseChord(chord) : chord;
+  const toneAt = toneByPitchClass(parsed);
   const shapes: ChordShape[] = [];
   for (const { gesture, breath, holes } of gesturesOf(harp)) {
-    const tones = holes.map((sounded) => shapeTone(sounded, parsed));
+    const tones = holes.map((sounded) => shapeTone(sounded, parsed, toneAt));
     const inChord = tones.filter(({ degree }) => degree !== null).length;
     if (inChord * 2 < tones.length) continue;
     shapes.push(
@@ -102,9 +105,13 @@ export function chordShapes(
   return Object.freeze(shapes);
 }
 
-function shapeTone({ hole, pitch }: SoundedHole, chord: Chord): ShapeTone {
+function shapeTone(
+  { hole, pitch }: SoundedHole,
+  chord: Chord,
+  toneAt: readonly (ChordTone | undefined)[],
+): ShapeTone {
   const pitchClass = toPitchClass(pitch);
-  const tone = toneByPitchClass(chord)[pitchClass];
+  const tone = toneAt[pitchClass];
   return Object.freeze({
     hole,
     pitch,
@@ -141,12 +148,8 @@ function fitOf({ lacks, adds, clashes }: Pick<ChordShape, 'lacks' | 'adds' | 'cl
   return lacks.length > 0 ? 'partial' : 'complete';
 }
 
-const TRIAD_DEGREES: ReadonlySet<ChordDegree> = new Set(['1', 'b3', '3', 'b5', '5', '#5']);
-
 /** A chord without a third (suspended, a power chord) has no triad to sound. */
 function soundsTriad(lacks: readonly ChordDegree[], chord: Chord): boolean {
-  const triad = chord.tones
-    .map(({ degree }) => degree)
-    .filter((degree) => TRIAD_DEGREES.has(degree));
-  return triad.length >= 3 && triad.every((degree) => !lacks.includes(degree));
+  const triad = triadOf(chord);
+  return triad.length >= 3 && triad.every(({ degree }) => !lacks.includes(degree));
 }

@@ -1,3 +1,4 @@
+import { commonDivisor } from '@reedplate/line';
 import type { FormBar } from './types.js';
 
 /** All the shares of a bar together. */
@@ -9,8 +10,4 @@ export function sharesOf(bar: FormBar): number {
 export function lowestTerms(bar: FormBar): FormBar {
   const common = bar.reduce((divisor, { weight }) => commonDivisor(divisor, weight), 0);
   return bar.map(({ numeral, weight }) => ({ numeral, weight: weight / common }));
-}
-
-function commonDivisor(a: number, b: number): number {
-  return b === 0 ? a : commonDivisor(b, a % b);
 }

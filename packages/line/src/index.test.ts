@@ -6,6 +6,7 @@ test('the package exports these names, so that a change is seen', () => {
     [
       "TICKS_PER_QUARTER",
       "barBeatAt",
+      "commonDivisor",
       "lineEnd",
       "makeLine",
       "readLine",

@@ -14,5 +14,6 @@ export { lineEnd, requireNotes, transposeLine } from './transform.js';
 // Time
 
 export { type BarBeat, barBeatAt, type Grid, tickAt } from './bar-beat.js';
+export { commonDivisor } from './common-divisor.js';
 export { type Metre, type MetreParts, type MetreUnit, readMetre } from './metre.js';
 export { TICKS_PER_QUARTER } from './ticks.js';

@@ -35,6 +35,23 @@ export interface Chord {
 }
 
 const ROOT = `([A-G](?:${ACCIDENTAL_PATTERN})?)`;
+const TRIAD_DEGREES: ReadonlySet<ChordDegree> = new Set(['1', 'b3', '3', 'b5', '5', '#5']);
+
+/**
+ * The tones of a chord that make its triad: root, third and fifth, as far as it has them.
+ *
+ * @example
+ * ```ts
+ * import { parseChord, triadOf } from '@reedplate/pitch';
+ *
+ * triadOf(parseChord('G9')).map((tone) => tone.name); // => ['G', 'B', 'D']
+ * triadOf(parseChord('Gsus4')).map((tone) => tone.name); // => ['G', 'D']
+ * ```
+ */
+export function triadOf({ tones }: Chord): readonly ChordTone[] {
+  return tones.filter(({ degree }) => TRIAD_DEGREES.has(degree));
+}
+
 const SYMBOL = new RegExp(`^${ROOT}(.*)$`, 'u');
 const SLASH_BASS = new RegExp(`^(.*)/${ROOT}$`, 'u');
 /** Longer text is no chord: a root, the longest suffix and a bass, with room to spare. */

@@ -46,6 +46,7 @@ test('the package exports these names, so that a change is seen', () => {
       "toKey",
       "toPitchClass",
       "transposeKey",
+      "triadOf",
     ]
   `);
 });

@@ -51,7 +51,7 @@ export { spell, spellAbove } from './spell.js';
 
 // Chords and Roman numerals
 
-export { type Chord, type ChordTone, parseChord } from './chord.js';
+export { type Chord, type ChordTone, parseChord, triadOf } from './chord.js';
 export { chordSuffixes } from './chord-quality.js';
 export {
   type Numeral,

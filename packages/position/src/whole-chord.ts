@@ -1,5 +1,5 @@
 import type { Breath, Harp, Hole } from '@reedplate/layout';
-import { type Chord, type PitchClass, toPitchClass } from '@reedplate/pitch';
+import { type Chord, type PitchClass, toPitchClass, triadOf } from '@reedplate/pitch';
 
 /** Neighbouring holes on one breath that sound a chord and nothing else. */
 export interface WholeChord {
@@ -9,8 +9,6 @@ export interface WholeChord {
   readonly to: Hole;
 }
 
-const TRIAD_DEGREES: ReadonlySet<string> = new Set(['1', 'b3', '3', 'b5', '5', '#5']);
-
 /**
  * The longest run of neighbouring holes whose natural notes are all tones of a chord and among
  * them its root, third and fifth; the lower run on a tie, blow before draw. A seventh may be
@@ -18,8 +16,7 @@ const TRIAD_DEGREES: ReadonlySet<string> = new Set(['1', 'b3', '3', 'b5', '5', '
  */
 export function wholeChordOn(harp: Harp, chord: Chord): WholeChord | undefined {
   const tones = new Set(chord.tones.map(({ pitchClass }) => pitchClass));
-  const triad = chord.tones.filter(({ degree }) => TRIAD_DEGREES.has(degree));
-  const needed = new Set(triad.map(({ pitchClass }) => pitchClass));
+  const needed = new Set(triadOf(chord).map(({ pitchClass }) => pitchClass));
   const runs = [...runsOf(harp, 'blow', tones), ...runsOf(harp, 'draw', tones)];
   let longest: WholeChord | undefined;
   for (const run of runs) {

@@ -1,3 +1,4 @@
+import { commonDivisor } from '@reedplate/line';
 import { ReedplateError } from '@reedplate/pitch';
 import { formatTab, type TabOptions } from './format-tab.js';
 import { type ReadTabOptions, readTabWords, type TextPlace, wordsOf } from './read-tab.js';
@@ -85,8 +86,4 @@ function writeBeats(beats: number): string {
   const divisor = commonDivisor(parts, PARTS);
   const lower = PARTS / divisor;
   return lower === 1 ? `${parts / divisor}` : `${parts / divisor}/${lower}`;
-}
-
-function commonDivisor(a: number, b: number): number {
-  return b === 0 ? a : commonDivisor(b, a % b);
 }

@@ -1,3 +1,4 @@
+import { commonDivisor } from '@reedplate/line';
 import type { KeyName } from '@reedplate/pitch';
 import { type NoteValue, noteValues } from '../score/note-value.js';
 import type { BarChord, BarEvent, WrittenBar } from '../score/write-bars.js';
@@ -114,8 +115,4 @@ function writeLength(ticks: number): string {
   const lower = UNIT / divisor;
   const multiple = upper === 1 ? '' : `${upper}`;
   return lower === 1 ? multiple : `${multiple}/${lower}`;
-}
-
-function commonDivisor(a: number, b: number): number {
-  return b === 0 ? a : commonDivisor(b, a % b);
 }
