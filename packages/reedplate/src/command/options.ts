@@ -8,7 +8,7 @@ import {
 } from '@reedplate/form';
 import { type Harp, makeHarp, REGISTERS, type Register } from '@reedplate/layout';
 import { type Line, readMetre } from '@reedplate/line';
-import { type Key, parseKey, requireInteger, requireOneOf } from '@reedplate/pitch';
+import { type Key, parseKey, requireOneOf } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { readFormWords } from './read-form.js';
 import type { Terminal } from './terminal.js';
@@ -109,16 +109,4 @@ function layQuality(form: Form, { mode }: Key, quality: string): Form {
 /** The harp that the words name; wrong words are refused by `makeHarp`. */
 export function readHarp({ harp, tuning, register }: HarpWords): Harp {
   return makeHarp(parseKey(harp), { tuning, register: register as Register });
-}
-
-/**
- * A whole number that a word names, within bounds, both inclusive.
- *
- * @throws ReedplateError `NUMBER_RANGE` with the word as it was typed
- */
-export function readWholeNumber(
-  word: string,
-  bounds: { readonly min: number; readonly max: number; readonly what: string },
-): number {
-  return requireInteger(/^\d{1,15}$/u.test(word) ? Number(word) : word, bounds);
 }

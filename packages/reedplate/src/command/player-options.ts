@@ -1,7 +1,7 @@
 import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
-import { ReedplateError, requireSome } from '@reedplate/pitch';
 import { EFFORT_MODELS, type PathOptions } from '@reedplate/playability';
 import type { Command } from 'commander';
+import { readNumber } from './read-words.js';
 
 /** Words that say who plays, and how fast. */
 export interface PlayerWords {
@@ -26,27 +26,4 @@ export function readPlayer({ model, level, tempo }: PlayerWords): PathOptions {
     ...(level === undefined ? {} : { level: level as TechniqueLevel }),
     ...(tempo === undefined ? {} : { tempo: readNumber(tempo, 'felt beats a minute') }),
   };
-}
-
-/**
- * A number that a word names.
- *
- * @throws ReedplateError `NUMBER_RANGE` with the word as it was typed
- */
-export function readNumber(word: string, what: string): number {
-  if (/^-?\d{1,15}(?:\.\d{1,15})?$/u.test(word)) return Number(word);
-  throw new ReedplateError({ code: 'NUMBER_RANGE', value: word, expected: `${what}, a number` });
-}
-
-/**
- * Words apart by commas.
- *
- * @throws ReedplateError `LIST_EMPTY` where there is none
- */
-export function readList(words: string): readonly string[] {
-  const listed = words.split(',').map((word) => word.trim());
-  return requireSome(
-    listed.filter((word) => word !== ''),
-    'one word, words apart by commas',
-  );
 }

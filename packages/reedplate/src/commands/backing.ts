@@ -3,15 +3,10 @@ import { makeBacking } from '@reedplate/interchange';
 import { parseKey, requireOneOf } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
-import {
-  type ChartWords,
-  readVariedForm,
-  readWholeNumber,
-  withChartOptions,
-  withJson,
-} from '../command/options.js';
+import { type ChartWords, readVariedForm, withChartOptions, withJson } from '../command/options.js';
 import { readPieceFile, writePieceBytes } from '../command/piece-file.js';
 import { type Paint, printReport } from '../command/print.js';
+import { readWholeNumber } from '../command/read-words.js';
 import type { Terminal } from '../command/terminal.js';
 import { type BackingReport, backingReport } from '../reports/backing.js';
 

@@ -18,14 +18,9 @@ import type { Metre } from '@reedplate/line';
 import { parseKey } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
-import {
-  type ChartWords,
-  readVariedForm,
-  readWholeNumber,
-  withChartOptions,
-  withJson,
-} from '../command/options.js';
+import { type ChartWords, readVariedForm, withChartOptions, withJson } from '../command/options.js';
 import { printReport } from '../command/print.js';
+import { readWholeNumber } from '../command/read-words.js';
 import type { Terminal } from '../command/terminal.js';
 import { chartReport } from '../reports/chart.js';
 import { showChart } from './show-chart.js';

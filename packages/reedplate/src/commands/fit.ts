@@ -3,16 +3,11 @@ import { everyHarp } from '@reedplate/playability';
 import type { Command } from 'commander';
 import { setCsv } from '../command/csv.js';
 import { examples } from '../command/examples.js';
-import { readWholeNumber, withJson } from '../command/options.js';
+import { withJson } from '../command/options.js';
 import { LINE_FILE, readPieceFile } from '../command/piece-file.js';
-import {
-  type PlayerWords,
-  readList,
-  readNumber,
-  readPlayer,
-  withPlayerOptions,
-} from '../command/player-options.js';
+import { type PlayerWords, readPlayer, withPlayerOptions } from '../command/player-options.js';
 import { type Paint, printReport } from '../command/print.js';
+import { readList, readNumber, readWholeNumber } from '../command/read-words.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
 import { type FitEntry, type FitReport, fitReport, fitRows } from '../reports/fit.js';

@@ -1,8 +1,9 @@
 import { requireOneOf } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
-import { readWholeNumber, withJson } from '../command/options.js';
+import { withJson } from '../command/options.js';
 import { type Paint, printReport } from '../command/print.js';
+import { readWholeNumber } from '../command/read-words.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
 import {

@@ -10,16 +10,11 @@ import type {
 import { OBJECTIVES } from '@reedplate/playability';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
-import {
-  type HarpWords,
-  readHarp,
-  readWholeNumber,
-  withHarpOptions,
-  withJson,
-} from '../command/options.js';
+import { type HarpWords, readHarp, withHarpOptions, withJson } from '../command/options.js';
 import { LINE_FILE, readPieceFile } from '../command/piece-file.js';
 import { type PlayerWords, readPlayer, withPlayerOptions } from '../command/player-options.js';
 import { type Paint, printReport } from '../command/print.js';
+import { readWholeNumber } from '../command/read-words.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
 import {

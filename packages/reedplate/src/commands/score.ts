@@ -8,14 +8,14 @@ import {
   STYLES,
   type Style,
 } from '@reedplate/chord-tone';
-import { type Harp, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import { type Harp, makeHarp, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import { parseKey } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
 import {
   type ChartWords,
   type HarpWords,
   readChartFor,
-  readHarp,
   withChartOptions,
   withJson,
 } from '../command/options.js';
@@ -78,7 +78,7 @@ function readScoreOptions(words: ScoreWords): ScoreOptions {
 
 /** A take may be tablature, which the harp gives its notes. */
 function readTakeHarp({ harp }: ScoreWords): { readonly harp?: Harp } {
-  return harp === undefined ? {} : { harp: readHarp({ ...STANDARD, harp }) };
+  return harp === undefined ? {} : { harp: makeHarp(parseKey(harp)) };
 }
 
 /** A number or `estimate`; any other word is handed on, to be refused by name. */
@@ -88,7 +88,6 @@ function readEstimate(word: string): number | 'estimate' {
 }
 
 const LEVELS = TECHNIQUE_LEVELS.join(', ');
-const STANDARD = { tuning: 'standard', register: 'standard' } as const;
 
 function showScore(report: ScoreReport, paint: Paint): readonly string[] {
   const { score, remarks } = report;

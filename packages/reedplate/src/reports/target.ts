@@ -1,4 +1,5 @@
 import {
+  type AvailabilityOptions,
   type ChordAvailability,
   type ChordWarning,
   type Clash,
@@ -11,7 +12,7 @@ import {
 } from '@reedplate/chord-tone';
 import type { Chart } from '@reedplate/form';
 import type { Breath, Harp, Hole, TechniqueLevel } from '@reedplate/layout';
-import type { ChordDegree, NoteName, ScaleDegree } from '@reedplate/pitch';
+import type { Chord, ChordDegree, NoteName, ScaleDegree } from '@reedplate/pitch';
 import { formatSounding } from '@reedplate/tab';
 
 /** Where one tone of a chord lies. */
@@ -109,13 +110,13 @@ export function targetReport(
   harp: Harp,
   { level = 'bends', style = styleOfKey(chart.key) }: TargetReportOptions = {},
 ): TargetReport {
+  const described = describer(harp, { level, style });
   const bars = new Map<number, TargetChord[]>();
   for (const { bar, beat, numeral, chord } of chart.spans) {
     const chords = bars.get(bar) ?? [];
     bars.set(bar, chords);
     if (chord === null || numeral === null) continue;
-    const available = chordAvailability(chord, harp, { level, style });
-    chords.push({ beat, numeral, chord: chord.symbol, ...describeAvailability(available) });
+    chords.push({ beat, numeral, chord: chord.symbol, ...described(chord) });
   }
   return {
     harp,
@@ -123,6 +124,19 @@ export function targetReport(
     key: chart.key,
     bars: [...bars].map(([bar, chords]) => ({ bar, chords })),
     shapes: shapesOfChords(chart, harp, style),
+  };
+}
+
+type Described = Pick<TargetChord, 'tones' | 'whole' | 'warnings'>;
+
+/** Describes what a harp gives a chord, once for each chord: a blues comes back to three. */
+function describer(harp: Harp, options: AvailabilityOptions): (chord: Chord) => Described {
+  const known = new Map<string, Described>();
+  return (chord) => {
+    const found =
+      known.get(chord.symbol) ?? describeAvailability(chordAvailability(chord, harp, options));
+    known.set(chord.symbol, found);
+    return found;
   };
 }
 
@@ -147,12 +161,7 @@ function shapesOfChords({ spans }: Chart, harp: Harp, style: Style): readonly Ch
   }));
 }
 
-function describeAvailability({
-  chord,
-  targets,
-  whole,
-  warnings,
-}: ChordAvailability): Pick<TargetChord, 'tones' | 'whole' | 'warnings'> {
+function describeAvailability({ chord, targets, whole, warnings }: ChordAvailability): Described {
   return {
     tones: chord.tones.map(({ degree, name }) => ({
       degree,
