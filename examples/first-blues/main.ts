@@ -9,18 +9,14 @@ import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { readMidi, writeMidi } from '@reedplate/interchange';
 import {
-  formById,
   isReedplateError,
   type Key,
   type Line,
-  makeChart,
   makeLine,
-  pickReport,
-  toMinor,
   toPitchClass,
   transposeLine,
 } from 'reedplate';
-import { readScenario, type Scenario } from './scenario.js';
+import { readScenario } from './scenario.js';
 
 const HERE = dirname(fileURLToPath(import.meta.url));
 const OUT = join(HERE, 'out');
@@ -33,7 +29,7 @@ function main(words: readonly string[]): number {
   const scenario = readScenario(words);
   const { key, form } = scenario;
   const song = ['--form', form, '--key', key.name];
-  const harp = ['--harp', scenario.harp ?? bestHarp(scenario)];
+  const harp = ['--harp', scenario.harp ?? bestHarp(song)];
   const take = takeFor(key);
 
   step('The harp', ['pick', ...song]);
@@ -61,11 +57,9 @@ function main(words: readonly string[]): number {
   return 0;
 }
 
-function bestHarp({ key, form }: Scenario): string {
-  const written = formById(form);
-  const played = key.mode === 'minor' && written.mode === 'major' ? toMinor(written) : written;
-  const [best] = pickReport(key, { chart: makeChart(played, { key }) }).picks;
-  return best?.harp.key ?? 'C';
+/** The key of the harp that the command picks first. */
+function bestHarp(song: readonly string[]): string {
+  return JSON.parse(capture(['pick', ...song, '--json'])).picks[0].harp.key;
 }
 
 /** The take, moved to the key of the song by the shorter way up or down, and to minor for a minor key. */

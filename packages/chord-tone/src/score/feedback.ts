@@ -27,11 +27,14 @@ export interface FeedbackInput {
 /** Confidence below which the score says that there is little to judge. Design choice. */
 const LITTLE = 0.8;
 
+type ChordsBySymbol = ReadonlyMap<string, Chord>;
+
 /** Remarks on a scored line, in the order of time; about the whole line last. */
 export function feedbackOn(input: FeedbackInput): readonly Feedback[] {
   const { confidence, outside, inside, barsMissed } = input;
-  const landings = landingRemarks(input);
-  const remarks = [...landings, ...noteRemarks(input, landings)];
+  const chords = new Map(input.grid.tables.map(({ chord }) => [chord.symbol, chord]));
+  const landings = landingRemarks(input, chords);
+  const remarks = [...landings, ...noteRemarks(input, chords, landings)];
   remarks.sort((a, b) => a.bar - b.bar || a.beat - b.beat);
   if (outside > 0) remarks.push(remark('NOTES_OUTSIDE_CHART', { count: outside }));
   if (barsMissed > 0) remarks.push(remark('BARS_NOT_PLAYED', { count: barsMissed }));
@@ -39,8 +42,7 @@ export function feedbackOn(input: FeedbackInput): readonly Feedback[] {
   return Object.freeze(remarks);
 }
 
-function landingRemarks(input: FeedbackInput): readonly Feedback[] {
-  const chords = chordsBySymbol(input.grid);
+function landingRemarks(input: FeedbackInput, chords: ChordsBySymbol): readonly Feedback[] {
   const names = new Map(input.spellings.map((spelling) => [spelling.chord, spelling]));
   const remarks: Feedback[] = [];
   for (const { bar, beat, chord, index, landing, shown } of input.changes) {
@@ -63,11 +65,11 @@ const WORTH_A_REMARK = 0.5;
 
 /** A note that was remarked on as a landing is not marked down twice. */
 function noteRemarks(
-  { notes, grid, suggest }: FeedbackInput,
+  { notes, suggest }: FeedbackInput,
+  chords: ChordsBySymbol,
   landings: readonly Feedback[],
 ): readonly Feedback[] {
   const said = new Set(landings.map(({ index, chord }) => `${index} ${chord}`));
-  const chords = chordsBySymbol(grid);
   const remarks: Feedback[] = [];
   for (const note of notes) {
     const isWeak = note.class === 'unresolved' && !note.held && note.metre >= WORTH_A_REMARK;
@@ -80,10 +82,6 @@ function noteRemarks(
     remarks.push(remark(code, { bar, beat, chord, index, name, suggestion }));
   }
   return remarks;
-}
-
-function chordsBySymbol({ tables }: ScoringGrid): ReadonlyMap<string, Chord> {
-  return new Map(tables.map(({ chord }) => [chord.symbol, chord]));
 }
 
 function remark(code: Feedback['code'], details: Partial<Omit<Feedback, 'code'>>): Feedback {
