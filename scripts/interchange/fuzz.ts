@@ -10,7 +10,7 @@ import {
 import { makeHarp } from '@reedplate/layout';
 import { makeLine } from '@reedplate/line';
 import { isReedplateError } from '@reedplate/pitch';
-import { detectTab, readTimedTab } from '@reedplate/tab';
+import { detectTab, parseTimedTab } from '@reedplate/tab';
 import { zipSync } from 'fflate';
 import { FORM_SHEETS, LINE_SHEETS } from './samples.js';
 
@@ -78,8 +78,8 @@ const TARGETS: readonly Target[] = [
     good: xml.map((score) => zipSync({ 'score.xml': score })),
   },
   {
-    name: 'readTimedTab and detectTab',
-    read: (bytes) => [attempt(() => detectTab(decode(bytes))), readTimedTab(decode(bytes))],
+    name: 'parseTimedTab and detectTab',
+    read: (bytes) => [attempt(() => detectTab(decode(bytes))), parseTimedTab(decode(bytes))],
     good: tabs.map(encode),
   },
   {

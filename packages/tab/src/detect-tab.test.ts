@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { detectTab } from './detect-tab.js';
 import { TAB_DIALECT_IDS } from './dialects.js';
 import { formatTab } from './format-tab.js';
-import { readTab } from './read-tab.js';
+import { parseTab } from './parse-tab.js';
 
 describe('detectTab', () => {
   test.each([
@@ -53,7 +53,7 @@ describe('detectTab', () => {
         const text = formatTab(line as Parameters<typeof formatTab>[0], { dialect });
         const guess = detectTab(text);
         const readings = [guess, ...guess.others].map((reading) => reading.events);
-        expect(readings).toContainEqual(readTab(text, { dialect, holes: 10 }));
+        expect(readings).toContainEqual(parseTab(text, { dialect, holes: 10 }));
       }),
     );
   });

@@ -1,6 +1,6 @@
 import { isReedplateError, type ReedplateError } from '@reedplate/pitch';
 import { TAB_DIALECT_IDS, type TabDialectId } from './dialects.js';
-import { type ReadTabOptions, readTab } from './read-tab.js';
+import { type ParseTabOptions, parseTab } from './parse-tab.js';
 import type { TabEvent } from './tab-mark.js';
 
 /** One way to read a text. */
@@ -38,7 +38,7 @@ export interface TabGuess extends TabReading {
  */
 export function detectTab(
   text: string,
-  { holes = 10 }: Pick<ReadTabOptions, 'holes'> = {},
+  { holes = 10 }: Pick<ParseTabOptions, 'holes'> = {},
 ): TabGuess {
   const attempts = TAB_DIALECT_IDS.map((dialect) => attempt(text, dialect, holes));
   const readings = attempts.filter((each): each is TabReading => 'events' in each);
@@ -55,7 +55,7 @@ export function detectTab(
 
 function attempt(text: string, dialect: TabDialectId, holes: number): TabReading | ReedplateError {
   try {
-    return Object.freeze({ dialect, events: readTab(text, { dialect, holes }) });
+    return Object.freeze({ dialect, events: parseTab(text, { dialect, holes }) });
   } catch (error) {
     if (!isReedplateError(error) || error.code !== 'TAB_SYNTAX') throw error;
     return error;

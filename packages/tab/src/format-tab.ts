@@ -31,14 +31,14 @@ export function formatSounding(
 
 /**
  * Writes a line of tablature: events apart by spaces, marks that sound together in brackets.
- * The inverse of {@link readTab}.
+ * The inverse of {@link parseTab}.
  *
  * @throws ReedplateError `OPTION_UNKNOWN` for an unknown dialect
  * @example
  * ```ts
- * import { formatTab, readTab } from '@reedplate/tab';
+ * import { formatTab, parseTab } from '@reedplate/tab';
  *
- * formatTab(readTab("-2 -3' (-1-2-3)"), { dialect: 'letter' }); // => "2D 3D' (1D2D3D)"
+ * formatTab(parseTab("-2 -3' (-1-2-3)"), { dialect: 'letter' }); // => "2D 3D' (1D2D3D)"
  * ```
  */
 export function formatTab(

@@ -15,8 +15,8 @@ export {
   type TabOfLineOptions,
   tabOfLine,
 } from './line-of-tab.js';
-export { type ReadTabOptions, readTab } from './read-tab.js';
+export { type ParseTabOptions, parseTab } from './parse-tab.js';
 // What it sounds
 export { type SoundOptions, soundMark } from './sound-tab.js';
 export { markOf, type TabEvent, type TabMark } from './tab-mark.js';
-export { formatTimedTab, readTimedTab, type TimedTab } from './timed-tab.js';
+export { formatTimedTab, parseTimedTab, type TimedTab } from './timed-tab.js';

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { TAB_DIALECT_IDS } from './dialects.js';
 import { formatSounding, formatTab } from './format-tab.js';
-import { readTab } from './read-tab.js';
+import { parseTab } from './parse-tab.js';
 import { soundMark } from './sound-tab.js';
 import type { TabMark } from './tab-mark.js';
 
@@ -20,15 +20,15 @@ const events = fc.array(fc.array(mark, { minLength: 1, maxLength: 4 }), { minLen
 const dialects = fc.constantFrom(...TAB_DIALECT_IDS);
 
 describe('laws of tablature', () => {
-  test('readTab undoes formatTab in every dialect', () => {
+  test('parseTab undoes formatTab in every dialect', () => {
     fc.assert(
       fc.property(events, dialects, (line, dialect) => {
-        expect(readTab(formatTab(line, { dialect }), { dialect })).toEqual(line);
+        expect(parseTab(formatTab(line, { dialect }), { dialect })).toEqual(line);
       }),
     );
   });
 
-  test('readTab gives events or a typed error for arbitrary text', () => {
+  test('parseTab gives events or a typed error for arbitrary text', () => {
     const text = fc.oneof(
       fc.string({ unit: 'binary' }),
       fc.string({ unit: fc.constantFrom(..."+-12 ()'o↑↓BD|\n″") }),
@@ -36,7 +36,7 @@ describe('laws of tablature', () => {
     fc.assert(
       fc.property(text, dialects, (wild, dialect) => {
         try {
-          expect(readTab(wild, { dialect }).length).toBeGreaterThan(0);
+          expect(parseTab(wild, { dialect }).length).toBeGreaterThan(0);
         } catch (error) {
           expect(isReedplateError(error) && error.code).toBe('TAB_SYNTAX');
         }
@@ -49,7 +49,7 @@ describe('laws of tablature', () => {
       const harp = makeHarp(key.name);
       for (const sounding of soundings(harp, { level: 'overbends', valved: true })) {
         for (const dialect of TAB_DIALECT_IDS) {
-          const [[read] = []] = readTab(formatSounding(sounding, { dialect }), { dialect });
+          const [[read] = []] = parseTab(formatSounding(sounding, { dialect }), { dialect });
           expect(read && soundMark(read, harp, { valved: true })).toEqual(sounding);
         }
       }

@@ -15,11 +15,11 @@ export interface LineOfTabOptions extends SoundOptions, LineOptions {}
  * @example
  * ```ts
  * import { makeHarp } from '@reedplate/layout';
- * import { lineOfTab, readTimedTab } from '@reedplate/tab';
+ * import { lineOfTab, parseTimedTab } from '@reedplate/tab';
  *
- * lineOfTab(readTimedTab('-2:2 +4'), makeHarp('C')).notes;
+ * lineOfTab(parseTimedTab('-2:2 +4'), makeHarp('C')).notes;
  * // => [{ start: 0, duration: 1920, pitch: 67 }, { start: 1920, duration: 960, pitch: 72 }]
- * lineOfTab(readTimedTab('-11'), makeHarp('C')); // throws HOLE_RANGE
+ * lineOfTab(parseTimedTab('-11'), makeHarp('C')); // throws HOLE_RANGE
  * ```
  */
 export function lineOfTab(

@@ -1,13 +1,13 @@
 import { makeHarp } from '@reedplate/layout';
 import { describe, expect, test } from 'vitest';
-import { readTab } from './read-tab.js';
+import { parseTab } from './parse-tab.js';
 import { soundMark } from './sound-tab.js';
 import type { TabMark } from './tab-mark.js';
 
 const harp = makeHarp('C');
 
 function pitchesOf(tab: string): readonly number[] {
-  return readTab(tab).map(([mark]) => soundMark(mark as TabMark, harp).pitch);
+  return parseTab(tab).map(([mark]) => soundMark(mark as TabMark, harp).pitch);
 }
 
 describe('soundMark', () => {
@@ -27,7 +27,7 @@ describe('soundMark', () => {
   });
 
   test('soundMark reads valved bends on a valved harp only', () => {
-    const [[mark] = []] = readTab("+4'");
+    const [[mark] = []] = parseTab("+4'");
     expect(soundMark(mark as TabMark, harp, { valved: true }).pitch).toBe(71);
     expect(() => soundMark(mark as TabMark, harp)).toThrowError(/hole 4/u);
   });

@@ -17,11 +17,11 @@ export interface SoundOptions {
  * @example
  * ```ts
  * import { makeHarp } from '@reedplate/layout';
- * import { readTab, soundMark } from '@reedplate/tab';
+ * import { parseTab, soundMark } from '@reedplate/tab';
  *
  * const harp = makeHarp('C');
- * readTab("-2 -2''").map(([mark]) => mark && soundMark(mark, harp).pitch); // => [67, 65]
- * readTab("-2'''").map(([mark]) => mark && soundMark(mark, harp).pitch); // throws SOUNDING_IMPOSSIBLE
+ * parseTab("-2 -2''").map(([mark]) => mark && soundMark(mark, harp).pitch); // => [67, 65]
+ * parseTab("-2'''").map(([mark]) => mark && soundMark(mark, harp).pitch); // throws SOUNDING_IMPOSSIBLE
  * ```
  */
 export function soundMark(

@@ -4,20 +4,20 @@ import { isReedplateError } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { lineOfTab, tabOfLine } from './line-of-tab.js';
-import { formatTimedTab, readTimedTab } from './timed-tab.js';
+import { formatTimedTab, parseTimedTab } from './timed-tab.js';
 
 const harp = makeHarp('C');
 
-describe('readTimedTab', () => {
-  test('readTimedTab reads lengths whole, as fractions and as decimals; a beat without one', () => {
-    const beats = readTimedTab("-2 -2:2 -3':1/2 (-1-2):1.5 r:3 [+4 +5]:1/3").map(
+describe('parseTimedTab', () => {
+  test('parseTimedTab reads lengths whole, as fractions and as decimals; a beat without one', () => {
+    const beats = parseTimedTab("-2 -2:2 -3':1/2 (-1-2):1.5 r:3 [+4 +5]:1/3").map(
       (each) => each.beats,
     );
     expect(beats).toEqual([1, 2, 0.5, 1.5, 3, 1 / 3]);
   });
 
-  test('readTimedTab reads rests, bar lines and other dialects', () => {
-    const timed = readTimedTab('| 4↑ r 4↓:2 |\n| R:2 |', { dialect: 'arrow' });
+  test('parseTimedTab reads rests, bar lines and other dialects', () => {
+    const timed = parseTimedTab('| 4↑ r 4↓:2 |\n| R:2 |', { dialect: 'arrow' });
     expect(timed.map(({ marks }) => marks[0]?.breath)).toEqual([
       'blow',
       undefined,
@@ -33,18 +33,18 @@ describe('readTimedTab', () => {
     ['-2\n  x:2', 2, 3],
     ['-2 (-1 y):2', 1, 8],
     ['', 1, 1],
-  ])('readTimedTab of %j names line %i, column %i', (text, line, column) => {
-    expect(() => readTimedTab(text)).toThrowError(
+  ])('parseTimedTab of %j names line %i, column %i', (text, line, column) => {
+    expect(() => parseTimedTab(text)).toThrowError(
       expect.objectContaining({ code: 'TAB_SYNTAX', where: { line, column } }),
     );
   });
 
-  test('readTimedTab gives marks or a typed error for arbitrary text', () => {
+  test('parseTimedTab gives marks or a typed error for arbitrary text', () => {
     const text = fc.string({ unit: fc.constantFrom(...":/.-+12 ()'or|\n&[]") });
     fc.assert(
       fc.property(text, (wild) => {
         try {
-          expect(readTimedTab(wild).length).toBeGreaterThan(0);
+          expect(parseTimedTab(wild).length).toBeGreaterThan(0);
         } catch (error) {
           expect(isReedplateError(error) && error.code).toBe('TAB_SYNTAX');
         }
@@ -56,14 +56,14 @@ describe('readTimedTab', () => {
 
 describe('lineOfTab and tabOfLine', () => {
   test('lineOfTab counts in felt beats and keeps thirds exact', () => {
-    const timed = readTimedTab('-2:1/3 -2:1/3 -2:1/3 +4');
+    const timed = parseTimedTab('-2:1/3 -2:1/3 -2:1/3 +4');
     expect(lineOfTab(timed, harp).notes.map(({ start }) => start)).toEqual([0, 320, 640, 960]);
     expect(lineOfTab(timed, harp, { metre: '12/8' }).notes[3]?.start).toBe(1440);
   });
 
   test('lineOfTab keeps title, tempo and pickup', () => {
     const options = { title: 'Riff', tempo: 90, pickup: 960 } as const;
-    expect(lineOfTab(readTimedTab('-2'), harp, options)).toMatchObject(options);
+    expect(lineOfTab(parseTimedTab('-2'), harp, options)).toMatchObject(options);
   });
 
   test('tabOfLine takes the plainest way, and cuts chords to what tab can hold', () => {
@@ -97,7 +97,7 @@ describe('lineOfTab and tabOfLine', () => {
         });
         const line = makeLine(notes);
         const text = formatTimedTab(tabOfLine(line, harp));
-        expect(lineOfTab(readTimedTab(text), harp)).toEqual(line);
+        expect(lineOfTab(parseTimedTab(text), harp)).toEqual(line);
       }),
     );
   });

@@ -1,7 +1,7 @@
 import { commonDivisor } from '@reedplate/line';
 import { ReedplateError } from '@reedplate/pitch';
 import { formatTab, type TabOptions } from './format-tab.js';
-import { type ReadTabOptions, readTabWords, type TextPlace, wordsOf } from './read-tab.js';
+import { type ParseTabOptions, parseTabWords, type TextPlace, wordsOf } from './parse-tab.js';
 import type { TabEvent } from './tab-mark.js';
 
 /** Marks with a length. */
@@ -24,33 +24,33 @@ const MOST_BEATS = 64;
  *   `NUMBER_RANGE`
  * @example
  * ```ts
- * import { readTimedTab } from '@reedplate/tab';
+ * import { parseTimedTab } from '@reedplate/tab';
  *
- * readTimedTab("-2 r:1/2 -3':1.5 |").map(({ beats }) => beats); // => [1, 0.5, 1.5]
- * readTimedTab('-2:0'); // throws TAB_SYNTAX
+ * parseTimedTab("-2 r:1/2 -3':1.5 |").map(({ beats }) => beats); // => [1, 0.5, 1.5]
+ * parseTimedTab('-2:0'); // throws TAB_SYNTAX
  * ```
  */
-export function readTimedTab(text: string, options: ReadTabOptions = {}): readonly TimedTab[] {
+export function parseTimedTab(text: string, options: ParseTabOptions = {}): readonly TimedTab[] {
   const words = wordsOf(text);
   // A text without a word is refused as one without a mark is.
-  if (words.length === 0) readTabWords(text, options);
-  return Object.freeze(words.map((word) => readTimedWord(word.text, word.place, options)));
+  if (words.length === 0) parseTabWords(text, options);
+  return Object.freeze(words.map((word) => parseTimedWord(word.text, word.place, options)));
 }
 
-function readTimedWord(word: string, place: TextPlace, options: ReadTabOptions): TimedTab {
+function parseTimedWord(word: string, place: TextPlace, options: ParseTabOptions): TimedTab {
   const [, mark = word, upper = '1', lower = '1'] = LENGTH.exec(word) ?? [];
   const beats = Number(upper) / Number(lower);
   if (!(beats > 0 && beats <= MOST_BEATS)) {
     throw syntaxError(word, 'a length above 0 and at most 64 beats, such as -2:3 or -2:1/2', place);
   }
-  const marks = REST.test(mark) ? [] : readMark(mark, place, options);
+  const marks = REST.test(mark) ? [] : parseMark(mark, place, options);
   return Object.freeze({ marks, beats });
 }
 
 /** A word read by itself counts its columns from its own first sign. */
-function readMark(mark: string, place: TextPlace, options: ReadTabOptions): TabEvent {
+function parseMark(mark: string, place: TextPlace, options: ParseTabOptions): TabEvent {
   const before = '\n'.repeat(place.line - 1) + ' '.repeat(place.column - 1);
-  return readTabWords(before + mark, options)[0]?.event ?? [];
+  return parseTabWords(before + mark, options)[0]?.event ?? [];
 }
 
 function syntaxError(value: string, expected: string, where: TextPlace): ReedplateError {
@@ -58,15 +58,15 @@ function syntaxError(value: string, expected: string, where: TextPlace): Reedpla
 }
 
 /**
- * Writes tablature with rhythm: the inverse of {@link readTimedTab}, for lengths of whole 960ths of a
+ * Writes tablature with rhythm: the inverse of {@link parseTimedTab}, for lengths of whole 960ths of a
  * beat.
  *
  * @throws ReedplateError `OPTION_UNKNOWN`
  * @example
  * ```ts
- * import { formatTimedTab, readTimedTab } from '@reedplate/tab';
+ * import { formatTimedTab, parseTimedTab } from '@reedplate/tab';
  *
- * formatTimedTab(readTimedTab('-2 r:0.5 +4:1/3'), { dialect: 'letter' }); // => '2D r:1/2 4B:1/3'
+ * formatTimedTab(parseTimedTab('-2 r:0.5 +4:1/3'), { dialect: 'letter' }); // => '2D r:1/2 4B:1/3'
  * ```
  */
 export function formatTimedTab(timed: readonly TimedTab[], options: TabOptions = {}): string {

@@ -1,7 +1,7 @@
 import type { Harp } from '@reedplate/layout';
 import { type LineOptions, readLine } from '@reedplate/line';
 import { deepFreeze, ReedplateError, requireInteger } from '@reedplate/pitch';
-import { detectTab, lineOfTab, readTimedTab, type TabDialectId } from '@reedplate/tab';
+import { detectTab, lineOfTab, parseTimedTab, type TabDialectId } from '@reedplate/tab';
 import { readAbc } from '../abc/read-abc.js';
 import { decodeText } from '../decode-text.js';
 import { type ReadMidiOptions, readMidi } from '../midi/read-midi.js';
@@ -73,7 +73,7 @@ function readTabPiece(input: string | Uint8Array, options: ReadPieceOptions): Pi
   const holes = harp.holes.length;
   const warnings = makeWarningList();
   const found = dialect ?? findDialect(text, holes, warnings.add);
-  const timed = readTimedTab(text, { dialect: found, holes });
+  const timed = parseTimedTab(text, { dialect: found, holes });
   return pieceOf(lineOfTab(timed, harp, tabHead), warnings.all());
 }
 

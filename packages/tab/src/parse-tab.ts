@@ -1,11 +1,11 @@
 import { ReedplateError, requireInteger } from '@reedplate/pitch';
 import { TAB_DIALECTS, type TabDialectId } from './dialects.js';
 import { dialectOf, type TabOptions } from './format-tab.js';
-import { readMarkAt } from './read-mark.js';
+import { parseMarkAt } from './parse-mark.js';
 import type { TabEvent, TabMark } from './tab-mark.js';
 
 /** How tablature is read. */
-export interface ReadTabOptions extends TabOptions {
+export interface ParseTabOptions extends TabOptions {
   /**
    * Holes of the harp it is written for, 1 to 16; default 16. Digits together name one hole where
    * the harp has it, else a chord: `12` is hole 12 on a harp of twelve, and holes 1 and 2 on one of ten.
@@ -25,16 +25,16 @@ const MOST_HOLES = 16;
  *   `NUMBER_RANGE` for a wrong number of holes
  * @example
  * ```ts
- * import { readTab } from '@reedplate/tab';
+ * import { parseTab } from '@reedplate/tab';
  *
- * readTab("-3''")[0]; // => [{ hole: 3, breath: 'draw', bend: 2, over: false }]
- * readTab('4↑', { dialect: 'arrow' })[0]; // => [{ hole: 4, breath: 'blow', bend: 0, over: false }]
- * readTab('-45')[0]?.map((mark) => mark.hole); // => [4, 5]
- * readTab('-17x'); // throws TAB_SYNTAX
+ * parseTab("-3''")[0]; // => [{ hole: 3, breath: 'draw', bend: 2, over: false }]
+ * parseTab('4↑', { dialect: 'arrow' })[0]; // => [{ hole: 4, breath: 'blow', bend: 0, over: false }]
+ * parseTab('-45')[0]?.map((mark) => mark.hole); // => [4, 5]
+ * parseTab('-17x'); // throws TAB_SYNTAX
  * ```
  */
-export function readTab(text: string, options: ReadTabOptions = {}): readonly TabEvent[] {
-  const events = readTabWords(text, options).map(({ event }) => event);
+export function parseTab(text: string, options: ParseTabOptions = {}): readonly TabEvent[] {
+  const events = parseTabWords(text, options).map(({ event }) => event);
   return Object.freeze(events);
 }
 
@@ -52,21 +52,21 @@ export interface TextPlace {
 }
 
 /** Reads tablature word by word; at least one word. */
-export function readTabWords(text: string, options: ReadTabOptions = {}): readonly TabWord[] {
+export function parseTabWords(text: string, options: ParseTabOptions = {}): readonly TabWord[] {
   const read = readWords(text, options);
   return read.length > 0 ? read : fail(text, { line: 1, column: 1 }, options.dialect ?? 'sign');
 }
 
 function readWords(
   text: string,
-  { dialect = 'sign', holes = MOST_HOLES }: ReadTabOptions,
+  { dialect = 'sign', holes = MOST_HOLES }: ParseTabOptions,
 ): readonly TabWord[] {
   const id = dialectOf(dialect).id as TabDialectId;
   requireInteger(holes, { min: 1, max: MOST_HOLES, what: 'the holes of a harp' });
   return wordsOf(text).map(({ text: word, place }) => {
     const inside = /^[([](.*)[)\]]$/u.exec(word)?.[1];
     const at = { ...place, column: place.column + (inside === undefined ? 0 : 1) };
-    const marks = readMarks(inside ?? word, at, {
+    const marks = parseMarks(inside ?? word, at, {
       dialect: id,
       holes,
       joined: inside === undefined,
@@ -98,7 +98,7 @@ interface MarkContext {
   readonly joined: boolean;
 }
 
-function readMarks(
+function parseMarks(
   text: string,
   { line, column }: TextPlace,
   { dialect, holes, joined }: MarkContext,
@@ -109,7 +109,7 @@ function readMarks(
     const isUnjoined = joined && marks.length > 0 && text.charAt(at) !== '&';
     if (isUnjoined) return fail(text, { line, column }, dialect);
     if (marks.length > 0 && text.charAt(at) === '&') at = skipSpace(text, at + 1);
-    const read = readMarkAt(text, at, dialect, holes);
+    const read = parseMarkAt(text, at, dialect, holes);
     if (read === undefined) return fail(text.slice(at), { line, column: column + at }, dialect);
     marks.push(...read.marks);
     at = skipSpace(text, read.end);

@@ -11,7 +11,7 @@ export interface ReadMarks {
 }
 
 /** Reads the mark at a place of a text; `undefined` where none stands there. */
-export function readMarkAt(
+export function parseMarkAt(
   text: string,
   at: number,
   dialect: TabDialectId,
