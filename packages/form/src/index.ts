@@ -18,7 +18,7 @@ export { FEELS, type Feel, type Form, type FormBar, type FormChord } from './typ
 export { withNinths, withSevenths, withTriads } from './chord-colours.js';
 export type { ClosingBars } from './closing-bars.js';
 export { ENDINGS, type EndingId, withEnding } from './endings.js';
-export { type IntroKind, introBars } from './intro.js';
+export { INTRO_KINDS, type IntroKind, introBars } from './intro.js';
 export { withDoubleLength, withHalfLength } from './length.js';
 export { withDiminishedPassing, withTwoFive } from './passing-chords.js';
 export { withoutQuickChange, withQuickChange } from './quick-change.js';

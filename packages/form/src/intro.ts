@@ -2,7 +2,8 @@ import { requireOneOf } from '@reedplate/pitch';
 import { barsPerUnit, noPlace } from './bar-shape.js';
 import type { Form, FormBar } from './types.js';
 
-const INTRO_KINDS = ['five', 'turnaround'] as const;
+/** Where a band can come in; see {@link introBars}. */
+export const INTRO_KINDS = Object.freeze(['five', 'turnaround'] as const);
 
 /** Where a band comes in: from the V of the last line, or from the turnaround. */
 export type IntroKind = (typeof INTRO_KINDS)[number];

@@ -15,7 +15,7 @@ export { TUNINGS, type TuningId, type TuningName, tuningById } from './tunings.j
 // Harps
 
 export type { Harp, HoleReeds, Register } from './harp.js';
-export { harpName, parseHarp } from './harp-name.js';
+export { harpName, type ParseHarpOptions, parseHarp } from './harp-name.js';
 export { type HarpOptions, makeHarp, REGISTERS } from './make-harp.js';
 export { harpRange, type MissingOptions, missingPitches, type PitchRange } from './range.js';
 export { readHarp } from './read-harp.js';

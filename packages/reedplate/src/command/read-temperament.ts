@@ -1,8 +1,7 @@
 import { readScala, type Temperament, temperamentById } from '@reedplate/layout';
 import { asErrorOf } from '@reedplate/pitch';
+import { isFileName } from './file-words.js';
 import type { Terminal } from './terminal.js';
-
-const FILE = /[./\\]|^-$/u;
 
 /**
  * A temperament from the word of a user: the id of one in the catalogue, or a Scala file (a word
@@ -14,7 +13,7 @@ export function readTemperamentWord(
   word: string,
   terminal: Pick<Terminal, 'readText'>,
 ): Temperament {
-  if (!FILE.test(word)) return temperamentById(word);
+  if (!isFileName(word)) return temperamentById(word);
   const text = terminal.readText(word);
   return asErrorOf('SCALA_SYNTAX', { file: word }, () => readScala(text));
 }

@@ -44,7 +44,7 @@ describe('runCommand', () => {
     [['map', '--harp', 'C', '--tuning', 'standrad'], /did you mean standard\?/u],
     [['map', '--harp', 'C', '--register', 'hihg'], /did you mean high\?/u],
     [['chart', '--key', 'G', '--form', 'quick-chnage'], /did you mean quick-change\?/u],
-    [['chart', '--key', 'G', '--quality', 'minro'], /did you mean minor\?/u],
+    [['chart', '--key', 'G', '--vary', 'minro'], /did you mean minor\?/u],
     [['chart', '--key'], /argument missing/u],
     [['chart'], /required option '--key <key>' not specified/u],
     [

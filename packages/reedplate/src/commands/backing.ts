@@ -1,9 +1,8 @@
-import { type Chart, FEELS, type Feel, makeChart } from '@reedplate/form';
 import { makeBacking } from '@reedplate/interchange';
-import { parseKey, requireOneOf } from '@reedplate/pitch';
 import type { Command } from 'commander';
+import { type ChartWords, readChart, withChartOptions } from '../command/chart-options.js';
 import { examples } from '../command/examples.js';
-import { type ChartWords, readVariedForm, withChartOptions, withJson } from '../command/options.js';
+import { withJson } from '../command/options.js';
 import { readPieceFile, writePieceBytes } from '../command/piece-file.js';
 import { type Paint, printReport } from '../command/print.js';
 import { readWholeNumber } from '../command/read-words.js';
@@ -12,10 +11,8 @@ import { type BackingReport, backingReport } from '../reports/backing.js';
 
 interface BackingWords extends ChartWords {
   readonly tempo: string;
-  readonly feel?: string;
-  readonly choruses: string;
   readonly countIn: string;
-  readonly ending: boolean;
+  readonly finalBar: boolean;
   readonly line?: string;
   readonly output: string;
   readonly json: boolean;
@@ -23,14 +20,12 @@ interface BackingWords extends ChartWords {
 
 /** Adds `reedplate backing`. */
 export function addBacking(program: Command, terminal: Terminal): void {
-  withJson(withChartOptions(program.command('backing')))
+  withJson(withChartOptions(program.command('backing'), { choruses: '4' }))
     .requiredOption('-o, --output <file>', 'file to write: .mid, .musicxml or .abc')
     .description('a band to play with: bass, chords and drums over a form')
     .option('--tempo <number>', 'felt beats a minute', '96')
-    .option('--feel <feel>', `feel: ${FEELS.join(', ')}; that of the form without it`)
-    .option('--choruses <number>', 'times through the form', '4')
     .option('--count-in <bars>', 'bars counted in', '1')
-    .option('--no-ending', 'leave out the bar that ends it')
+    .option('--no-final-bar', 'leave out the bar of I after the last chorus')
     .option('--line <file>', 'a line played on top, in any format')
     .addHelpText(
       'after',
@@ -39,29 +34,25 @@ export function addBacking(program: Command, terminal: Terminal): void {
       ),
     )
     .action((words: BackingWords) => {
-      const backing = makeBacking(readBackingChart(words, terminal), readOptions(words, terminal));
+      const tempo = readTempo(words.tempo);
+      const backing = makeBacking(
+        readChart(words, terminal, { tempo }),
+        readOptions(words, terminal),
+      );
       const bytes = writePieceBytes(backing, words.output);
       terminal.writeBytes(words.output, bytes);
       if (words.output !== '-') printReport(backingReport(backing), words, terminal, showBacking);
     });
 }
 
-function readBackingChart(words: BackingWords, terminal: Terminal): Chart {
-  const { feel, tempo, choruses } = words;
-  return makeChart(readVariedForm(words, terminal), {
-    key: parseKey(words.key),
-    tempo: readWholeNumber(tempo, { min: 1, max: 1000, what: 'felt beats a minute' }),
-    choruses: readWholeNumber(choruses, { min: 1, max: 1000, what: 'choruses' }),
-    ...(feel === undefined
-      ? {}
-      : { feel: requireOneOf(feel, FEELS, { what: 'a feel' }) satisfies Feel }),
-  });
+function readTempo(tempo: string): number {
+  return readWholeNumber(tempo, { min: 1, max: 1000, what: 'felt beats a minute' });
 }
 
-function readOptions({ countIn, ending, line }: BackingWords, terminal: Terminal) {
+function readOptions({ countIn, finalBar, line }: BackingWords, terminal: Terminal) {
   return {
     countIn: readWholeNumber(countIn, { min: 0, max: 8, what: 'bars counted in' }),
-    ending,
+    ending: finalBar,
     ...(line === undefined ? {} : { line: readPieceFile(line, terminal).line }),
   };
 }

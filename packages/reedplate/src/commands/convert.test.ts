@@ -123,7 +123,7 @@ describe('reedplate backing', () => {
       ...words,
       '--count-in',
       '2',
-      '--no-ending',
+      '--no-final-bar',
       '--json',
     ]);
     expect(err).toMatch(/grace notes/u);

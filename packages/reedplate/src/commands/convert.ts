@@ -5,12 +5,19 @@ import {
   type Piece,
   type Sheet,
 } from '@reedplate/interchange';
-import { type Harp, makeHarp, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import { type Harp, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import { parseKey, ReedplateError, requireOneOf } from '@reedplate/pitch';
 import { TAB_DIALECT_IDS, type TabDialectId } from '@reedplate/tab';
 import type { Command } from 'commander';
+import { type ChartForLineWords, readChartFor } from '../command/chart-for-line.js';
+import { withMaybeChartForLineOptions } from '../command/chart-options.js';
 import { examples } from '../command/examples.js';
-import { readChartFor, withJson } from '../command/options.js';
+import {
+  type MaybeHarpWords,
+  readMaybeHarp,
+  withMaybeHarpOptions,
+} from '../command/harp-options.js';
+import { withJson } from '../command/options.js';
 import { readPieceFile, writePieceBytes } from '../command/piece-file.js';
 import { type Paint, printReport } from '../command/print.js';
 import { readWholeNumber } from '../command/read-words.js';
@@ -18,23 +25,20 @@ import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
 import { type ConvertReport, convertReport } from '../reports/convert.js';
 
-interface ConvertWords {
+interface ConvertWords extends Partial<ChartForLineWords>, MaybeHarpWords {
   readonly from?: string;
   readonly to?: string;
   readonly tune?: string;
   readonly part?: string;
   readonly repeats: boolean;
-  readonly harp?: string;
   readonly level: string;
   readonly dialect?: string;
-  readonly form?: string;
-  readonly key?: string;
   readonly json: boolean;
 }
 
 /** Adds `reedplate convert`. */
 export function addConvert(program: Command, terminal: Terminal): void {
-  withJson(program.command('convert'))
+  withJson(withMaybeHarpOptions(withMaybeChartForLineOptions(program.command('convert')), HARP))
     .argument('<in>', 'file to read, - for standard input')
     .argument('<out>', 'file to write, - for standard output')
     .description('a tune, take or chart from one format into another, and what is left out')
@@ -46,15 +50,12 @@ export function addConvert(program: Command, terminal: Terminal): void {
     .option('--tune <number>', 'which tune of an ABC file, from 1')
     .option('--part <part>', 'which part is the line: its number from 1, or its name')
     .option('--no-repeats', 'read each written bar once')
-    .option('--harp <key>', 'harp at hand: tab is read for it, and written under the notes')
     .option(
       '--level <level>',
       `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`,
       'overbends',
     )
     .option('--dialect <dialect>', `dialect of tab: ${TAB_DIALECT_IDS.join(', ')}`)
-    .option('--form <form>', 'chords to write over the line; needs --key')
-    .option('--key <key>', 'key of the song, in place of the one read')
     .addHelpText(
       'after',
       examples(
@@ -67,9 +68,11 @@ export function addConvert(program: Command, terminal: Terminal): void {
     });
 }
 
+const HARP = 'harp at hand: tab is read for it, and written under the notes';
+
 function convert(input: string, output: string, words: ConvertWords, terminal: Terminal): void {
   const to = words.to === undefined ? formatOfName(output) : readFormat(words.to);
-  const harp = words.harp === undefined ? {} : { harp: makeHarp(parseKey(words.harp)) };
+  const harp = readMaybeHarp(words, terminal);
   const piece = readPieceFile(input, terminal, { ...readOptions(words), ...harp });
   const sheet = dressSheet(piece, words, terminal);
   const bytes = writePieceBytes(sheet, output, { to, ...writeOptions(words, harp) });
@@ -109,15 +112,16 @@ function writeOptions({ level, dialect }: ConvertWords, harp: { readonly harp?: 
 }
 
 /** The piece with the key and the chords that the words ask for. */
-function dressSheet(piece: Piece, { form, key }: ConvertWords, terminal: Terminal): Sheet {
+function dressSheet(piece: Piece, words: ConvertWords, terminal: Terminal): Sheet {
+  const { form, key } = words;
   if (key === undefined) {
     if (form === undefined) return piece;
     throw new ReedplateError({ code: 'USAGE', value: form, expected: '--key with --form' });
   }
   const name = parseKey(key).name;
   if (form === undefined) return { ...piece, key: name };
-  const words = { form, key, quality: 'as-written' };
-  return { ...piece, key: name, chart: readChartFor(piece.line, words, terminal) };
+  const chart = readChartFor(piece.line, { ...words, form, key }, terminal);
+  return { ...piece, key: name, chart };
 }
 
 function showConvert(report: ConvertReport, paint: Paint): readonly string[] {

@@ -1,4 +1,4 @@
-import { REGISTERS, type Register, TUNINGS } from '@reedplate/layout';
+import { REGISTERS, type Register } from '@reedplate/layout';
 import { everyHarp } from '@reedplate/playability';
 import type { Command } from 'commander';
 import { setCsv } from '../command/csv.js';
@@ -7,6 +7,7 @@ import { withJson } from '../command/options.js';
 import { LINE_FILE, readPieceFile } from '../command/piece-file.js';
 import { type PlayerWords, readPlayer, withPlayerOptions } from '../command/player-options.js';
 import { type Paint, printReport } from '../command/print.js';
+import { readTuningList, TUNING_LIST } from '../command/read-tuning.js';
 import { readList, readNumber, readWholeNumber } from '../command/read-words.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
@@ -28,7 +29,7 @@ export function addFit(program: Command, terminal: Terminal): void {
     .argument('<line>', LINE_FILE)
     .description('which harps suit a line: what they can play of it, with what effort')
     .option('--keys <keys>', 'keys of the harps, apart by commas; all twelve without it')
-    .option('--tunings <tunings>', 'tunings apart by commas, or all', 'standard')
+    .option('--tunings <tunings>', TUNING_LIST, 'standard')
     .option(
       '--registers <registers>',
       `registers apart by commas: ${REGISTERS.join(', ')}`,
@@ -42,7 +43,7 @@ export function addFit(program: Command, terminal: Terminal): void {
       examples('reedplate fit take.json', 'reedplate fit take.json --tunings all --csv'),
     )
     .action((file: string, words: FitWords) => {
-      const report = fitReport(readPieceFile(file, terminal).line, harpsOf(words), {
+      const report = fitReport(readPieceFile(file, terminal).line, harpsOf(words, terminal), {
         ...readPlayer(words),
         transpositions: readList(words.transpose).map((word) => readNumber(word, 'semitones')),
         count: readWholeNumber(words.count, { min: 1, max: 100_000, what: 'a number of harps' }),
@@ -52,10 +53,10 @@ export function addFit(program: Command, terminal: Terminal): void {
     });
 }
 
-function harpsOf({ keys, tunings, registers }: FitWords) {
+function harpsOf({ keys, tunings, registers }: FitWords, terminal: Terminal) {
   return everyHarp({
     ...(keys === undefined ? {} : { keys: readList(keys) }),
-    tunings: tunings === 'all' ? TUNINGS : readList(tunings),
+    tunings: readTuningList(tunings, terminal),
     // A wrong register is refused by makeHarp.
     registers: readList(registers) as readonly Register[],
   });

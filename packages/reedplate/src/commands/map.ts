@@ -1,28 +1,18 @@
-import {
-  type Breath,
-  type Harp,
-  makeHarp,
-  REGISTERS,
-  type Register,
-  type Technique,
-} from '@reedplate/layout';
+import type { Breath, Harp, Technique } from '@reedplate/layout';
 import { type KeyName, parseKey, ReedplateError } from '@reedplate/pitch';
 import { positionByNumber, positionOf, songKeyOf } from '@reedplate/position';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
+import { type MaybeHarpWords, readHarp, withMaybeHarpOptions } from '../command/harp-options.js';
 import { withJson } from '../command/options.js';
 import { type Paint, printReport } from '../command/print.js';
-import { readTuningWord } from '../command/read-tuning.js';
 import { readWholeNumber } from '../command/read-words.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
 import { type MapHole, type MapReport, mapReport } from '../reports/map.js';
 import { sayHarp } from './say-harp.js';
 
-interface MapWords {
-  readonly harp?: string;
-  readonly tuning: string;
-  readonly register: string;
+interface MapWords extends MaybeHarpWords {
   readonly key?: string;
   readonly position?: string;
   readonly valved: boolean;
@@ -31,11 +21,8 @@ interface MapWords {
 
 /** Adds `reedplate map`. */
 export function addMap(program: Command, terminal: Terminal): void {
-  withJson(program.command('map'))
+  withJson(withMaybeHarpOptions(program.command('map'), HARP))
     .description('every hole of a harp: natural notes, bends, overbends, and their degrees')
-    .option('--harp <key>', 'key printed on the harp; without it that of --key')
-    .option('--tuning <tuning>', 'tuning of the harp: an id or a JSON file', 'standard')
-    .option('--register <register>', `register of the harp: ${REGISTERS.join(', ')}`, 'standard')
     .option('--key <key>', 'key of the song, for the degrees')
     .option('--position <number>', 'position the song is played in, 1 to 12, instead of --key')
     .option('--valved', 'the harp is half-valved', false)
@@ -55,17 +42,15 @@ export function addMap(program: Command, terminal: Terminal): void {
     });
 }
 
+const HARP = 'key printed on the harp; without it that of --key';
+
 /** The harp that is asked for; where only a song's key is given, the harp labelled by its tonic. */
-function mappedHarp({ harp, tuning, register, key }: MapWords, terminal: Terminal): Harp {
+function mappedHarp({ harp, key, ...kind }: MapWords, terminal: Terminal): Harp {
   const label = harp ?? (key === undefined ? undefined : parseKey(key).tonic);
   if (label === undefined) {
     throw new ReedplateError({ code: 'USAGE', value: 'map', expected: '--harp or --key' });
   }
-  return makeHarp(parseKey(label), {
-    tuning: readTuningWord(tuning, terminal),
-    // A wrong register is refused by makeHarp.
-    register: register as Register,
-  });
+  return readHarp({ ...kind, harp: label }, terminal);
 }
 
 function songKey({ key, position }: MapWords, harp: MapReport['harp']) {

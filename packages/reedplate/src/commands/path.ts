@@ -10,7 +10,8 @@ import type {
 import { OBJECTIVES } from '@reedplate/playability';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
-import { type HarpWords, readHarp, withHarpOptions, withJson } from '../command/options.js';
+import { type HarpWords, readHarp, withHarpOptions } from '../command/harp-options.js';
+import { withJson } from '../command/options.js';
 import { LINE_FILE, readPieceFile } from '../command/piece-file.js';
 import { type PlayerWords, readPlayer, withPlayerOptions } from '../command/player-options.js';
 import { type Paint, printReport } from '../command/print.js';
@@ -46,7 +47,7 @@ export function addPath(program: Command, terminal: Terminal): void {
       ),
     )
     .action((file: string, words: PathWords) => {
-      const harp = readHarp(words);
+      const harp = readHarp(words, terminal);
       const { line } = readPieceFile(file, terminal, { harp });
       const report = pathReport(line, harp, {
         ...readPlayer(words),

@@ -2,12 +2,13 @@ import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import { parseKey } from '@reedplate/pitch';
 import type { PickOptions } from '@reedplate/position';
 import type { Command } from 'commander';
+import { type ChartWords, readChart, withChartOptions } from '../command/chart-options.js';
 import { examples } from '../command/examples.js';
-import { type ChartWords, readChart, withChartOptions, withJson } from '../command/options.js';
+import { OWN_HARPS, readOwnHarps } from '../command/harp-options.js';
+import { withJson } from '../command/options.js';
 import { LINE_FILE, readPieceFile } from '../command/piece-file.js';
 import { type Paint, printReport } from '../command/print.js';
-import { readTuningWord } from '../command/read-tuning.js';
-import { readList } from '../command/read-words.js';
+import { readTuningWord, TUNING_WORD } from '../command/read-tuning.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
 import { type PickEntry, type PickReport, pickReport } from '../reports/pick.js';
@@ -30,8 +31,12 @@ export function addPick(program: Command, terminal: Terminal): void {
     .description('which harp to pick up for a song, by position, with the reason')
     .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
     .option('--scale <scale>', 'scale played over the song', 'blues')
-    .option('--own <harps>', 'harps owned, apart by commas: "C, low F, Am natural-minor"')
-    .option('--tuning <tuning>', 'tuning of the twelve harps, without --own', 'standard')
+    .option('--own <harps>', OWN_HARPS)
+    .option(
+      '--tuning <tuning>',
+      `tuning of the twelve harps, without --own: ${TUNING_WORD}`,
+      'standard',
+    )
     .option('--line <file>', `a line that must be playable: ${LINE_FILE}`)
     .addHelpText(
       'after',
@@ -51,7 +56,7 @@ function pickOptions(words: PickWords, terminal: Terminal): PickOptions {
     level: level as TechniqueLevel,
     scale,
     tuning: readTuningWord(tuning, terminal),
-    ...(own === undefined ? {} : { own: readList(own) }),
+    ...(own === undefined ? {} : { own: readOwnHarps(own, terminal) }),
     ...(line === undefined ? {} : { line: readPieceFile(line, terminal).line }),
   };
 }

@@ -1,16 +1,10 @@
 import { PRACTICE_KINDS, type PracticeKind, type PracticeOptions } from '@reedplate/chord-tone';
 import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import type { Command } from 'commander';
+import { type ChartWords, readChart, withChartOptions } from '../command/chart-options.js';
 import { examples } from '../command/examples.js';
-import {
-  type ChartWords,
-  type HarpWords,
-  readChart,
-  readHarp,
-  withChartOptions,
-  withHarpOptions,
-  withJson,
-} from '../command/options.js';
+import { type HarpWords, readHarp, withHarpOptions } from '../command/harp-options.js';
+import { withJson } from '../command/options.js';
 import { writePieceBytes } from '../command/piece-file.js';
 import { type Paint, printReport } from '../command/print.js';
 import { setColumns } from '../command/table.js';
@@ -44,7 +38,7 @@ export function addPractice(program: Command, terminal: Terminal): void {
     )
     .action((words: PracticeWords) => {
       const chart = readChart(words, terminal);
-      const harp = readHarp(words);
+      const harp = readHarp(words, terminal);
       const report = practiceReport(chart, harp, readOptions(words));
       if (words.output !== undefined) {
         const sheet = { line: report.line, chart, key: chart.key };

@@ -6,7 +6,7 @@ import { examples } from '../command/examples.js';
 import { withJson } from '../command/options.js';
 import { type Paint, printReport } from '../command/print.js';
 import { readTemperamentWord } from '../command/read-temperament.js';
-import { readTuningWord } from '../command/read-tuning.js';
+import { readTuningWord, TUNING_WORD } from '../command/read-tuning.js';
 import { readNumber } from '../command/read-words.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
@@ -28,8 +28,8 @@ export function addRetune(program: Command, terminal: Terminal): void {
   const temperaments = TEMPERAMENTS.map(({ id }) => id).join(', ');
   withJson(program.command('retune'))
     .description('what to do to each reed to turn a harp of one tuning into another')
-    .option('--from <tuning>', 'tuning the harp has: an id or a JSON file', 'standard')
-    .requiredOption('--to <tuning>', 'tuning it shall have: an id or a JSON file')
+    .option('--from <tuning>', `tuning the harp has: ${TUNING_WORD}`, 'standard')
+    .requiredOption('--to <tuning>', `tuning it shall have: ${TUNING_WORD}`)
     .option('--harp <key>', 'key printed on the harp; without it the one its tuning is written in')
     .option('--temperament <id>', `how it is tempered: ${temperaments}, or a Scala file`, 'equal')
     .option('--to-temperament <id>', 'how it shall be tempered; without it as it is')

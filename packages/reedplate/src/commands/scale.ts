@@ -2,7 +2,8 @@ import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import { parseKey } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
-import { type HarpWords, readHarp, withHarpOptions, withJson } from '../command/options.js';
+import { type HarpWords, readHarp, withHarpOptions } from '../command/harp-options.js';
+import { withJson } from '../command/options.js';
 import { type Paint, printReport } from '../command/print.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
@@ -33,7 +34,9 @@ export function addScale(program: Command, terminal: Terminal): void {
     .action((words: ScaleWords) => {
       // A wrong level is refused by scaleMap.
       const level = words.level as TechniqueLevel;
-      const report = scaleReport(readHarp(words), parseKey(words.key), words.scale, { level });
+      const report = scaleReport(readHarp(words, terminal), parseKey(words.key), words.scale, {
+        level,
+      });
       printReport(report, words, terminal, showScale);
     });
 }

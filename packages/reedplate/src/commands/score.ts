@@ -8,17 +8,17 @@ import {
   STYLES,
   type Style,
 } from '@reedplate/chord-tone';
-import { type Harp, makeHarp, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
-import { parseKey } from '@reedplate/pitch';
+import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import type { Command } from 'commander';
+import { type ChartForLineWords, readChartFor } from '../command/chart-for-line.js';
+import { withChartForLineOptions } from '../command/chart-options.js';
 import { examples } from '../command/examples.js';
 import {
-  type ChartWords,
-  type HarpWords,
-  readChartFor,
-  withChartOptions,
-  withJson,
-} from '../command/options.js';
+  type MaybeHarpWords,
+  readMaybeHarp,
+  withMaybeHarpOptions,
+} from '../command/harp-options.js';
+import { withJson } from '../command/options.js';
 import { readPieceFile } from '../command/piece-file.js';
 import { type Paint, printReport } from '../command/print.js';
 import { setColumns } from '../command/table.js';
@@ -26,7 +26,7 @@ import type { Terminal } from '../command/terminal.js';
 import { type ScoreReport, scoreReport } from '../reports/score.js';
 import { sayHarp } from './say-harp.js';
 
-interface ScoreWords extends ChartWords, Partial<HarpWords> {
+interface ScoreWords extends ChartForLineWords, MaybeHarpWords {
   readonly level: string;
   readonly style?: string;
   readonly swing: string;
@@ -36,13 +36,12 @@ interface ScoreWords extends ChartWords, Partial<HarpWords> {
 
 /** Adds `reedplate score`. */
 export function addScore(program: Command, terminal: Terminal): void {
-  withJson(withChartOptions(program.command('score')))
+  withJson(withMaybeHarpOptions(withChartForLineOptions(program.command('score')), HARP))
     .argument(
       '<take>',
       'file of the take: a line as JSON, MIDI, MusicXML, ABC or tab; - for standard input',
     )
     .description('how well a take follows the changes, in total, by bar and by change, and why')
-    .option('--harp <key>', 'harp at hand, for suggestions as tab')
     .option('--level <level>', `what suggestions may ask for: ${LEVELS}`, 'bends')
     .option('--style <style>', `what is judged to clash: ${STYLES.join(', ')} (by the key)`)
     .option('--swing <ratio>', 'long to short part of the beat, 1 to 4, or estimate', 'estimate')
@@ -55,9 +54,12 @@ export function addScore(program: Command, terminal: Terminal): void {
       ),
     )
     .action((file: string, words: ScoreWords) => {
-      const take = readPieceFile(file, terminal, readTakeHarp(words)).line;
+      // A take may be tablature, which the harp gives its notes.
+      const harp = readMaybeHarp(words, terminal);
+      const take = readPieceFile(file, terminal, harp).line;
+      const options = { ...readScoreOptions(words), ...harp };
       printReport(
-        scoreReport(take, readChartFor(take, words, terminal), readScoreOptions(words)),
+        scoreReport(take, readChartFor(take, words, terminal), options),
         words,
         terminal,
         showScore,
@@ -72,13 +74,7 @@ function readScoreOptions(words: ScoreWords): ScoreOptions {
     swing: readEstimate(swing),
     latency: readEstimate(latency),
     ...(style === undefined ? {} : { style: style as Style }),
-    ...readTakeHarp(words),
   };
-}
-
-/** A take may be tablature, which the harp gives its notes. */
-function readTakeHarp({ harp }: ScoreWords): { readonly harp?: Harp } {
-  return harp === undefined ? {} : { harp: makeHarp(parseKey(harp)) };
 }
 
 /** A number or `estimate`; any other word is handed on, to be refused by name. */
@@ -86,6 +82,8 @@ function readEstimate(word: string): number | 'estimate' {
   const number = Number(word);
   return Number.isNaN(number) || word.trim() === '' ? (word as 'estimate') : number;
 }
+
+const HARP = 'harp at hand, for suggestions as tab; a take in tab needs it';
 
 const LEVELS = TECHNIQUE_LEVELS.join(', ');
 

@@ -2,9 +2,10 @@ import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import { parseKey } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
+import { OWN_HARPS, readOwnHarps } from '../command/harp-options.js';
 import { withJson } from '../command/options.js';
 import { type Paint, printReport } from '../command/print.js';
-import { readList, readNumber } from '../command/read-words.js';
+import { readNumber } from '../command/read-words.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
 import { type SetReport, setReport } from '../reports/set.js';
@@ -21,7 +22,7 @@ export function addSet(program: Command, terminal: Terminal): void {
   withJson(program.command('set'))
     .argument('<key...>', 'keys of the songs in order')
     .description('harps for a set of songs, with the fewest changes of harp')
-    .option('--own <harps>', 'harps owned, apart by commas: "C, low F, Am natural-minor"')
+    .option('--own <harps>', OWN_HARPS)
     .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
     .option(
       '--least <share>',
@@ -35,7 +36,7 @@ export function addSet(program: Command, terminal: Terminal): void {
         // A wrong level is refused by planSet.
         level: words.level as TechniqueLevel,
         leastShare: readNumber(words.least, 'a share'),
-        ...(words.own === undefined ? {} : { own: readList(words.own) }),
+        ...(words.own === undefined ? {} : { own: readOwnHarps(words.own, terminal) }),
       });
       printReport(report, words, terminal, showSet);
     });

@@ -1,16 +1,10 @@
 import { STYLES, type Style } from '@reedplate/chord-tone';
 import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import type { Command } from 'commander';
+import { type ChartWords, readChart, withChartOptions } from '../command/chart-options.js';
 import { examples } from '../command/examples.js';
-import {
-  type ChartWords,
-  type HarpWords,
-  readChart,
-  readHarp,
-  withChartOptions,
-  withHarpOptions,
-  withJson,
-} from '../command/options.js';
+import { type HarpWords, readHarp, withHarpOptions } from '../command/harp-options.js';
+import { withJson } from '../command/options.js';
 import { type Paint, printReport } from '../command/print.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
@@ -55,7 +49,7 @@ export function addTarget(program: Command, terminal: Terminal): void {
         level: level as TechniqueLevel,
         ...(style === undefined ? {} : { style: style as Style }),
       };
-      const report = targetReport(readChart(words, terminal), readHarp(words), options);
+      const report = targetReport(readChart(words, terminal), readHarp(words, terminal), options);
       printReport(report, words, terminal, (shown, paint) => [
         ...showTargets(shown, paint),
         ...(words.shapes ? showShapes(shown, paint) : []),

@@ -1,19 +1,16 @@
-import { type Breath, makeHarp, TEMPERAMENTS, tuneHarp } from '@reedplate/layout';
-import { parseKey } from '@reedplate/pitch';
+import { type Breath, TEMPERAMENTS, tuneHarp } from '@reedplate/layout';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
+import { type HarpWords, readHarp, withHarpOptions } from '../command/harp-options.js';
 import { withJson } from '../command/options.js';
 import { type Paint, printReport } from '../command/print.js';
 import { readTemperamentWord } from '../command/read-temperament.js';
-import { readTuningWord } from '../command/read-tuning.js';
 import { readList, readNumber } from '../command/read-words.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
 import { type TuneReed, type TuneReport, tuneReport } from '../reports/tune.js';
 
-interface TuneWords {
-  readonly harp: string;
-  readonly tuning: string;
+interface TuneWords extends HarpWords {
   readonly temperament: string;
   readonly a4: string;
   readonly holes?: string;
@@ -24,10 +21,8 @@ interface TuneWords {
 /** Adds `reedplate tune`. */
 export function addTune(program: Command, terminal: Terminal): void {
   const temperaments = TEMPERAMENTS.map(({ id }) => id).join(', ');
-  withJson(program.command('tune'))
+  withJson(withHarpOptions(program.command('tune')))
     .description('the frequency of every reed in a temperament, and how fast a chord beats')
-    .requiredOption('--harp <key>', 'key printed on the harp: C, A, Bb …')
-    .option('--tuning <tuning>', 'tuning of the harp: an id or a JSON file', 'standard')
     .option('--temperament <id>', `${temperaments}, or a Scala file`, 'equal')
     .option('--a4 <hertz>', 'frequency of A4', '440')
     .option('--holes <holes>', 'holes played together, apart by commas: 2,3,4,5')
@@ -40,8 +35,7 @@ export function addTune(program: Command, terminal: Terminal): void {
       ),
     )
     .action((words: TuneWords) => {
-      const tuning = readTuningWord(words.tuning, terminal);
-      const harp = makeHarp(parseKey(words.harp), { tuning });
+      const harp = readHarp(words, terminal);
       const temperament = readTemperamentWord(words.temperament, terminal);
       const tuned = tuneHarp(harp, temperament, { a4: readNumber(words.a4, 'hertz') });
       const report = tuneReport(tuned, {

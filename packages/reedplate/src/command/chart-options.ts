@@ -1,0 +1,141 @@
+import {
+  type Chart,
+  type ChartOptions,
+  ENDINGS,
+  type EndingId,
+  FEELS,
+  type Feel,
+  type Form,
+  INTRO_KINDS,
+  type IntroKind,
+  makeChart,
+  TURNAROUNDS,
+  type TurnaroundId,
+  toMinor,
+  VARIATIONS,
+  type Variation,
+  varyForm,
+  withTurnaround,
+} from '@reedplate/form';
+import type { Metre } from '@reedplate/line';
+import { type Key, parseKey } from '@reedplate/pitch';
+import type { Command } from 'commander';
+import { withOptionGroup } from './option-group.js';
+import { readFormWords } from './read-form.js';
+import { readList, readWholeNumber } from './read-words.js';
+import type { Terminal } from './terminal.js';
+
+/** Words that name a form and how it is varied. */
+export interface FormWords {
+  readonly form: string;
+  readonly vary?: string;
+  readonly turnaround?: string;
+}
+
+/** Words that name what stands before the first chorus and ends the last. */
+export interface FrameWords {
+  readonly intro?: string;
+  readonly ending?: string;
+}
+
+/** Words that name a chart. */
+export interface ChartWords extends FormWords, FrameWords {
+  readonly key: string;
+  readonly choruses: string;
+  readonly metre?: string;
+  readonly feel?: string;
+}
+
+type Reader = Pick<Terminal, 'readText'>;
+
+const GROUP = 'Song:';
+const KEY = '--key <key>';
+
+/** Adds `--key`, `--form` and all that makes a chart of it; every verb that plans one has these. */
+export function withChartOptions(command: Command, { choruses = '1' } = {}): Command {
+  return withOptionGroup(command, GROUP, (group) =>
+    withFrame(withForm(group.requiredOption(KEY, 'key of the song: G, Bb, F#m …'), 'basic'))
+      .option('--choruses <number>', 'times through the form', choruses)
+      .option('--metre <metre>', 'time signature: 4/4, 12/8, 6/8, 3/4 …; that of the form without')
+      .option('--feel <feel>', `${FEELS.join(', ')}; that of the form without`),
+  );
+}
+
+/** Adds the options of a chart for a line, which says itself its metre and how long it is. */
+export function withChartForLineOptions(command: Command): Command {
+  return withOptionGroup(command, GROUP, (group) =>
+    withFrame(withForm(group.requiredOption(KEY, 'key of the song: G, Bb, F#m …'), 'basic')),
+  );
+}
+
+/** Adds the options of a chart for a line that may do without one. */
+export function withMaybeChartForLineOptions(command: Command): Command {
+  return withOptionGroup(command, GROUP, (group) =>
+    withFrame(withForm(group.option(KEY, 'key of the song, in place of the one read'))),
+  );
+}
+
+/** Adds the form alone, for verbs to which the key comes otherwise. */
+export function withFormOptions(command: Command): Command {
+  return withOptionGroup(command, GROUP, (group) => withForm(group, 'basic'));
+}
+
+function withForm(command: Command, form?: string): Command {
+  return command
+    .option('--form <form>', 'form the band plays: an id, a file, or bars such as "I7 | IV7"', form)
+    .option('--vary <names>', `variations apart by commas: ${VARIATIONS.join(', ')}`)
+    .option('--turnaround <id>', `last two bars of every chorus: ${idsOf(TURNAROUNDS)}`);
+}
+
+function withFrame(command: Command): Command {
+  return command
+    .option('--intro <from>', `bars before the first chorus: ${INTRO_KINDS.join(', ')}`)
+    .option('--ending <id>', `last two bars of the last chorus: ${idsOf(ENDINGS)}`);
+}
+
+function idsOf(closings: readonly { readonly id: string }[]): string {
+  return closings.map(({ id }) => id).join(', ');
+}
+
+const MOST_CHORUSES = 1000;
+
+/** The chart that the words name. */
+export function readChart(
+  words: ChartWords,
+  terminal: Reader,
+  options: Pick<ChartOptions, 'tempo'> = {},
+): Chart {
+  const { metre, feel } = words;
+  const key = parseKey(words.key);
+  return makeChart(readVariedForm(words, key, terminal), {
+    ...options,
+    key,
+    ...readFrame(words),
+    choruses: readWholeNumber(words.choruses, { min: 1, max: MOST_CHORUSES, what: 'choruses' }),
+    ...(metre === undefined ? {} : { metre: metre as Metre }),
+    ...(feel === undefined ? {} : { feel: feel as Feel }),
+  });
+}
+
+/**
+ * The form that the words name, varied as they ask. A minor key turns a major form into its minor,
+ * since that is what a band means by "a blues in Gm". Words are checked by what they are given to.
+ */
+export function readVariedForm(
+  { form, vary, turnaround }: FormWords,
+  key: Key,
+  terminal: Reader,
+): Form {
+  const named = readFormWords(form, { terminal, key });
+  const plain = key.mode === 'minor' && named.mode === 'major' ? toMinor(named) : named;
+  const varied = vary === undefined ? plain : varyForm(plain, readList(vary) as Variation[]);
+  return turnaround === undefined ? varied : withTurnaround(varied, turnaround as TurnaroundId);
+}
+
+/** The part of a plan that {@link FrameWords} name. */
+export function readFrame({ intro, ending }: FrameWords): Pick<ChartOptions, 'intro' | 'ending'> {
+  return {
+    ...(intro === undefined ? {} : { intro: intro as IntroKind }),
+    ...(ending === undefined ? {} : { ending: ending as EndingId }),
+  };
+}

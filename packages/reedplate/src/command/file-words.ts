@@ -1,0 +1,27 @@
+import { isReedplateError, ReedplateError } from '@reedplate/pitch';
+
+const FILE = /[./\\]|^-$/u;
+const BAR_LINE = '|';
+
+/**
+ * Whether a word names a file rather than something of a catalogue: it holds a dot or a slash, or
+ * is `-`, for standard input. Text with a bar line is bars of chords and never a file.
+ */
+export function isFileName(word: string): boolean {
+  return !word.includes(BAR_LINE) && FILE.test(word);
+}
+
+/**
+ * What is read from a file; an error says which file.
+ *
+ * @throws ReedplateError what `read` throws, with `where.file`
+ */
+export function readInFile<Value>(file: string, read: () => Value): Value {
+  try {
+    return read();
+  } catch (error) {
+    if (!isReedplateError(error)) throw error;
+    const { code, value, expected, nearest, where } = error;
+    throw new ReedplateError({ code, value, expected, nearest, where: { ...where, file } });
+  }
+}
