@@ -8,7 +8,7 @@ import type { Part, Sheet } from '../piece.js';
 import { foldRepeats } from '../score/fold-repeats.js';
 import { type WrittenBar, writeBars } from '../score/write-bars.js';
 import { readKeyField } from './key-field.js';
-import { type BarContext, writeBar } from './write-bar.js';
+import { type WriteContext, writeBar } from './write-bar.js';
 
 /** How ABC is written. */
 export interface WriteAbcOptions extends WriteScoreOptions {
@@ -86,7 +86,7 @@ function writePart(
   const bars = writeBars(line, chart, isFirst ? words : undefined);
   const folded = repeats ? foldRepeats(bars, chart?.choruses ?? 1) : bars;
   const signature = readKeyField(toKey(key).name)?.signature ?? new Map();
-  const context: BarContext = { key, signature, beatTicks: readMetre(line.metre).beatTicks };
+  const context: WriteContext = { key, signature, beatTicks: readMetre(line.metre).beatTicks };
   const shown = isFirst ? folded : folded.map((bar) => ({ ...bar, chords: [] }));
   const texts = shown.map((bar, at) => {
     const { before, after } = barLines(bar, at === shown.length - 1);

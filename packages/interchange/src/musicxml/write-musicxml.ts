@@ -6,6 +6,7 @@ import { signatureOfKey } from '../midi/read-head.js';
 import { partsOf } from '../midi/write-midi.js';
 import type { Part, Sheet } from '../piece.js';
 import { foldRepeats } from '../score/fold-repeats.js';
+import { spellVoice } from '../score/spell-voice.js';
 import { type WrittenBar, writeBars } from '../score/write-bars.js';
 import { writeHarmony } from './write-harmony.js';
 import { writeEvent } from './write-note.js';
@@ -83,9 +84,10 @@ function writePart(
   const isFirst = at === 0;
   const bars = writeBars(line, chart, isFirst ? words : undefined);
   const folded = repeats ? foldRepeats(bars, chart?.choruses ?? 1) : bars;
+  const { beatTicks } = readMetre(line.metre);
   const measures = folded.map((bar, index) => {
     const head = index === 0 ? headOf(sheet, key, isFirst) : [];
-    return writeMeasure(isFirst ? bar : { ...bar, chords: [] }, key, head);
+    return writeMeasure(isFirst ? bar : { ...bar, chords: [] }, { key, beatTicks }, head);
   });
   return element('part', measures, { id: `P${at + 1}` });
 }
@@ -113,10 +115,16 @@ const SWING = element('swing', [
   element('swing-type', 'eighth'),
 ]);
 
-function writeMeasure(bar: WrittenBar, key: KeyName, head: readonly string[]): string {
+function writeMeasure(
+  bar: WrittenBar,
+  { key, beatTicks }: { readonly key: KeyName; readonly beatTicks: number },
+  head: readonly string[],
+): string {
   const backup = element('backup', [element('duration', `${bar.length}`)]);
   const voices = bar.voices.map((events, at) =>
-    events.flatMap((event) => writeEvent(event, { key, voice: at + 1 })),
+    spellVoice(events, { beatTicks, length: bar.length }).flatMap((note) =>
+      writeEvent(note, { key, voice: at + 1 }),
+    ),
   );
   const implicit = bar.number === 0 ? { implicit: 'yes' } : {};
   return element(

@@ -1,7 +1,7 @@
 import { type KeyName, ReedplateError } from '@reedplate/pitch';
-import { type NoteValue, noteValues } from '../score/note-value.js';
+import type { NoteValue } from '../score/note-value.js';
+import type { SpelledNote } from '../score/spell-voice.js';
 import { staffPitch } from '../score/staff-pitch.js';
-import type { BarEvent } from '../score/write-bars.js';
 import { element } from './xml-text.js';
 
 /** What an event is written with. */
@@ -11,49 +11,41 @@ export interface NoteContext {
   readonly voice: number;
 }
 
-/** The `<note>` elements of an event: one for each pitch of each printed value, tied together. */
-export function writeEvent(event: BarEvent, context: NoteContext): readonly string[] {
-  const values = noteValues(event.duration) ?? [undefined];
-  return values.flatMap((value, at) => {
-    const piece: NotePiece = {
-      value,
-      ticks: value?.ticks ?? event.duration,
-      tiedFrom: event.tiedFrom || at > 0,
-      tiedTo: event.tiedTo || at < values.length - 1,
-      word: at === 0 ? event.word : undefined,
-    };
-    if (event.pitches.length === 0) return [writeNote(undefined, piece, false, context)];
-    return event.pitches.map((pitch, index) => writeNote(pitch, piece, index > 0, context));
-  });
-}
-
-interface NotePiece {
-  /** Undefined where no printed value lasts so long. */
-  readonly value: NoteValue | undefined;
-  readonly ticks: number;
-  readonly tiedFrom: boolean;
-  readonly tiedTo: boolean;
-  readonly word: string | undefined;
+/** The `<note>` elements of a printed value: a rest, or one for each of its pitches. */
+export function writeEvent(note: SpelledNote, context: NoteContext): readonly string[] {
+  if (note.pitches.length === 0) return [writeNote(undefined, note, false, context)];
+  return note.pitches.map((pitch, at) => writeNote(pitch, note, at > 0, context));
 }
 
 function writeNote(
   pitch: number | undefined,
-  { value, ticks, tiedFrom, tiedTo, word }: NotePiece,
+  { value, duration, tiedFrom, tiedTo, word, tuplet }: SpelledNote,
   isInChord: boolean,
   { key, voice }: NoteContext,
 ): string {
   const ties = pitch === undefined ? [] : tieTypes(tiedFrom, tiedTo);
   const shown = isInChord ? undefined : word;
+  const brackets = isInChord ? [] : tupletTypes(tuplet);
   return element('note', [
     ...(isInChord ? [element('chord')] : []),
     pitch === undefined ? element('rest') : writePitch(pitch, key),
-    element('duration', `${ticks}`),
+    element('duration', `${duration}`),
     ...ties.map((type) => element('tie', '', { type })),
     element('voice', `${voice}`),
     ...writeValue(value),
-    ...writeNotations(ties, shown),
+    ...writeNotations(ties, brackets, shown),
     ...(shown === undefined ? [] : [writeLyric(shown)]),
   ]);
+}
+
+/** Readers count a tuplet from the note it starts at to the one it stops at. */
+function tupletTypes(tuplet: SpelledNote['tuplet']): readonly ('start' | 'stop')[] {
+  if (tuplet === undefined) return [];
+  const { at, size } = tuplet;
+  return [
+    ...(at === 0 ? (['start'] as const) : []),
+    ...(at === size - 1 ? (['stop'] as const) : []),
+  ];
 }
 
 function tieTypes(tiedFrom: boolean, tiedTo: boolean): readonly ('stop' | 'start')[] {
@@ -89,11 +81,13 @@ function writeValue(value: NoteValue | undefined): readonly string[] {
 /** Tab is shown as a lyric; for programs it stands among the technical signs too. */
 function writeNotations(
   ties: readonly ('stop' | 'start')[],
+  tuplets: readonly ('stop' | 'start')[],
   word: string | undefined,
 ): readonly string[] {
   const technical = word === undefined ? [] : [element('other-technical', word)];
   const notations = [
     ...ties.map((type) => element('tied', '', { type })),
+    ...tuplets.map((type) => element('tuplet', '', { type })),
     ...(technical.length === 0 ? [] : [element('technical', technical)]),
   ];
   return notations.length === 0 ? [] : [element('notations', notations)];

@@ -38,6 +38,7 @@ const LONGEST_FIRST = VALUES.filter(({ triplet, dots }) => !triplet && dots < 2)
   (a, b) => b.ticks - a.ticks,
 );
 const TRIPLETS = VALUES.filter(({ triplet }) => triplet);
+const LONGEST_TRIPLET_FIRST = [...TRIPLETS].sort((a, b) => b.ticks - a.ticks);
 
 /**
  * The printed values that last so long together, to be tied; one where there is one. A length that
@@ -63,6 +64,19 @@ function plainValues(ticks: number): readonly NoteValue[] | undefined {
     if (next === undefined) return undefined;
     values.push(next);
     left -= next.ticks;
+  }
+  return left === 0 ? values : undefined;
+}
+
+/** The triplet values that last so long together, the longest first; `undefined` where none do. */
+export function tripletValues(ticks: number): readonly NoteValue[] | undefined {
+  const values: NoteValue[] = [];
+  let left = ticks;
+  for (const value of LONGEST_TRIPLET_FIRST) {
+    while (value.ticks <= left) {
+      values.push(value);
+      left -= value.ticks;
+    }
   }
   return left === 0 ? values : undefined;
 }
