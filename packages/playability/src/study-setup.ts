@@ -1,4 +1,10 @@
-import { TECHNIQUE_LEVELS, type TechniqueLevel, tuningById } from '@reedplate/layout';
+import {
+  readTuning,
+  TECHNIQUE_LEVELS,
+  type TechniqueLevel,
+  type Tuning,
+  tuningById,
+} from '@reedplate/layout';
 import { deepFreeze, ReedplateError, requireInteger, requireOneOf } from '@reedplate/pitch';
 import type { PositionNumber } from '@reedplate/position';
 import type { EffortModel } from './effort-model.js';
@@ -7,8 +13,8 @@ import { readEffortModel } from './make-effort-model.js';
 /** What a study asks of every tune: each tuning in each position at each level. */
 export interface StudySetup {
   readonly model: EffortModel;
-  /** Ids of the catalogue. */
-  readonly tunings: readonly string[];
+  /** Whole, so that one that is in no catalogue goes with the setup. */
+  readonly tunings: readonly Tuning[];
   /** Positions, counted from the tune's key; tunes must then give one. */
   readonly positions: readonly PositionNumber[];
   readonly levels: readonly TechniqueLevel[];
@@ -20,8 +26,8 @@ export interface StudySetup {
 export interface StudySpec {
   /** Default `intermediate`. */
   readonly model?: string | EffortModel;
-  /** Default `standard` alone. */
-  readonly tunings?: readonly string[];
+  /** Tunings, or ids of the catalogue, each id once; default `standard` alone. */
+  readonly tunings?: readonly (string | Tuning)[];
   /** Default 1, 2 and 3. */
   readonly positions?: readonly number[];
   /** Default the level of the model. */
@@ -33,8 +39,8 @@ export interface StudySpec {
 /**
  * Sets up a study: checked and frozen, JSON that can be sent to other processes and hosts.
  *
- * @throws ReedplateError `MODEL_UNKNOWN`, `MODEL_INVALID`, `TUNING_UNKNOWN`, `NUMBER_RANGE`,
- * `OPTION_UNKNOWN`; `STUDY_INVALID` for an empty or repeated list
+ * @throws ReedplateError `MODEL_UNKNOWN`, `MODEL_INVALID`, `TUNING_UNKNOWN`, what `readTuning`
+ * throws, `NUMBER_RANGE`, `OPTION_UNKNOWN`; `STUDY_INVALID` for an empty or repeated list
  * @example
  * ```ts
  * import { makeStudySetup } from '@reedplate/playability';
@@ -45,13 +51,17 @@ export interface StudySpec {
  */
 export function makeStudySetup(spec: StudySpec = {}): StudySetup {
   const model = readEffortModel(spec.model ?? 'intermediate');
-  const tunings = requireDistinct(spec.tunings ?? ['standard'], 'tunings');
+  const tunings = requireDistinct(spec.tunings ?? ['standard'], 'tunings').map(readNamedTuning);
   const positions = requireDistinct(spec.positions ?? [1, 2, 3], 'positions');
   const levels = requireDistinct(spec.levels ?? [model.level], 'levels');
   const octaves = requireDistinct(spec.octaves ?? [-1, 0, 1], 'octaves');
+  requireDistinct(
+    tunings.map(({ id }) => id),
+    'tunings',
+  );
   return deepFreeze({
     model,
-    tunings: tunings.map((id) => tuningById(id).id),
+    tunings,
     positions: positions.map(
       (position) =>
         requireInteger(position, { min: 1, max: 12, what: 'a position' }) as PositionNumber,
@@ -63,6 +73,10 @@ export function makeStudySetup(spec: StudySpec = {}): StudySetup {
       requireInteger(octave, { min: -10, max: 10, what: 'octaves' }),
     ),
   });
+}
+
+function readNamedTuning(tuning: string | Tuning): Tuning {
+  return typeof tuning === 'string' ? tuningById(tuning) : readTuning(tuning);
 }
 
 function requireDistinct<Item>(list: readonly Item[], path: string): readonly Item[] {

@@ -1,4 +1,4 @@
-import { makeHarp, TUNINGS } from '@reedplate/layout';
+import { makeHarp, makeTuning, TUNINGS, tuningById } from '@reedplate/layout';
 import { type Line, makeLine } from '@reedplate/line';
 import { TWELVE_KEYS, transposeKey } from '@reedplate/pitch';
 import { harpKeyOf } from '@reedplate/position';
@@ -142,8 +142,22 @@ describe('makeStudySetup', () => {
     expect(makeStudySetup(JSON.parse(JSON.stringify(setup)))).toEqual(setup);
   });
 
+  test('makeStudySetup takes a tuning of one’s own, and studyTune studies it', () => {
+    const own = makeTuning({ id: 'own', blow: 'C4 E4 G4', draw: 'D4 F4 A4' });
+    const setup = makeStudySetup({ tunings: ['standard', own], positions: [1] });
+    expect(makeStudySetup(JSON.parse(JSON.stringify(setup)))).toEqual(setup);
+    const found = studyTune(text({ key: 'C', line }), 1, setup);
+    expect('cells' in found && found.cells.map(({ tuning }) => tuning)).toEqual([
+      'standard',
+      'own',
+    ]);
+  });
+
   test.each([
     [{ tunings: [] }, 'STUDY_INVALID'],
+    [{ tunings: 'standard' }, 'STUDY_INVALID'],
+    [{ tunings: ['dorian', tuningById('dorian')] }, 'STUDY_INVALID'],
+    [{ tunings: [{ id: 'own' }] }, 'TUNING_INVALID'],
     [{ tunings: ['standard', 'standard'] }, 'STUDY_INVALID'],
     [{ tunings: ['standrad'] }, 'TUNING_UNKNOWN'],
     [{ positions: [13] }, 'NUMBER_RANGE'],

@@ -1,10 +1,4 @@
-import {
-  type Harp,
-  makeHarp,
-  type TechniqueLevel,
-  type Tuning,
-  tuningById,
-} from '@reedplate/layout';
+import { type Harp, makeHarp, type TechniqueLevel, type Tuning } from '@reedplate/layout';
 import { type Line, readLine } from '@reedplate/line';
 import { isReedplateError, type KeyName, parseKey, ReedplateError } from '@reedplate/pitch';
 import { harpKeyOf, type PositionNumber } from '@reedplate/position';
@@ -124,7 +118,7 @@ export function studyTune(
 function studied({ key, line, id }: StudyTune, number: number, setup: StudySetup): StudyResult {
   const cells = setup.tunings.flatMap((tuning) =>
     setup.positions.flatMap((position) => {
-      const harp = harpFor(key, position, tuningById(tuning));
+      const harp = harpFor(key, position, tuning);
       return setup.levels.map((level) => cellOf(line, harp, position, level, setup));
     }),
   );

@@ -1,10 +1,11 @@
 import { availableParallelism } from 'node:os';
 import { pipeline } from 'node:stream/promises';
-import { TECHNIQUE_LEVELS, type TechniqueLevel, TUNINGS } from '@reedplate/layout';
+import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import { ReedplateError } from '@reedplate/pitch';
 import { EFFORT_MODELS, makeStudySetup, type StudySetup } from '@reedplate/playability';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
+import { readTuningList, TUNING_LIST } from '../command/read-tuning.js';
 import { readList, readNumber, readWholeNumber } from '../command/read-words.js';
 import type { Terminal } from '../command/terminal.js';
 import type { StudiedBatch } from '../study/batch.js';
@@ -37,7 +38,7 @@ export function addStudy(program: Command, terminal: Terminal): void {
     )
     .description('how playable many tunes are: each tuning, position and level, a line a tune')
     .option('--model <model>', `whose effort counts: ${models}`, 'intermediate')
-    .option('--tunings <tunings>', 'tunings apart by commas, or all', 'standard')
+    .option('--tunings <tunings>', TUNING_LIST, 'standard')
     .option('--positions <positions>', 'positions apart by commas, 1 to 12', '1,2,3')
     .option('--levels <levels>', `levels apart by commas: ${TECHNIQUE_LEVELS.join(', ')}`)
     .option('--octaves <octaves>', 'octaves a tune may be moved', '-1,0,1')
@@ -55,7 +56,7 @@ export function addStudy(program: Command, terminal: Terminal): void {
       ),
     )
     .action((tunes: string, words: StudyWords) => {
-      const setup = readSetup(words);
+      const setup = readSetup(words, terminal);
       const workers = readWorkers(words);
       if (words.resume && words.out === undefined) {
         throw new ReedplateError({ code: 'USAGE', value: '--resume', expected: '--out as well' });
@@ -64,10 +65,11 @@ export function addStudy(program: Command, terminal: Terminal): void {
     });
 }
 
-function readSetup({ model, tunings, positions, levels, octaves }: StudyWords): StudySetup {
+function readSetup(words: StudyWords, terminal: Terminal): StudySetup {
+  const { model, tunings, positions, levels, octaves } = words;
   return makeStudySetup({
     model,
-    tunings: tunings === 'all' ? TUNINGS.map(({ id }) => id) : readList(tunings),
+    tunings: readTuningList(tunings, terminal),
     positions: readList(positions).map((word) => readNumber(word, 'a position')),
     // A wrong level is refused by makeStudySetup.
     ...(levels === undefined ? {} : { levels: readList(levels) as readonly TechniqueLevel[] }),

@@ -67,9 +67,9 @@ function parse(text: string): Partial<StudyResult> | undefined {
 function isOfSetup({ cells, model }: Partial<StudyResult>, setup: StudySetup): boolean {
   // A tune that could not be read has no cells, and tells nothing of the setup.
   if (cells === undefined) return true;
-  const expected = setup.tunings.flatMap((tuning) =>
+  const expected = setup.tunings.flatMap(({ id }) =>
     setup.positions.flatMap((position) =>
-      setup.levels.map((level) => `${tuning} ${position} ${level}`),
+      setup.levels.map((level) => `${id} ${position} ${level}`),
     ),
   );
   const found = cells.map(({ tuning, position, level }) => `${tuning} ${position} ${level}`);
