@@ -32,8 +32,8 @@ export interface SongOptions {
   /** Its chords; default `numerals`. */
   readonly chart?: Chart;
   /**
-   * Its chords as Roman numerals, in equal shares of the time; default the basic twelve bars, in
-   * sevenths or minor as the key says.
+   * Its chords as Roman numerals, in equal shares of the time; default those of the form `basic`,
+   * in minor for a minor key.
    */
   readonly numerals?: readonly string[];
   /** Scale played, by name, above the song's tonic; default `blues`. */

@@ -1,5 +1,5 @@
 import { formById, makeChart, parseForm } from '@reedplate/form';
-import { parseKey } from '@reedplate/pitch';
+import { parseKey, TWELVE_KEYS } from '@reedplate/pitch';
 import { describe, expect, it } from 'vitest';
 import { type SongChord, songChords } from './song-chords.js';
 
@@ -9,12 +9,20 @@ const told = (chords: readonly SongChord[]): string[] =>
 
 describe('songChords', () => {
   it('takes a song without chords to be the basic twelve bars, by the mode of its key', () => {
-    expect(told(songChords(G, undefined))).toEqual(['G7 0.667', 'C7 0.250', 'D7 0.083']);
+    expect(told(songChords(G, undefined))).toEqual(['G7 0.583', 'C7 0.250', 'D7 0.167']);
     expect(told(songChords(parseKey('Am'), undefined))).toEqual([
-      'Am7 0.667',
+      'Am7 0.583',
       'Dm7 0.250',
-      'E7 0.083',
+      'E7 0.167',
     ]);
+  });
+
+  it('takes a song without chords for what its chart of the form basic says', () => {
+    for (const key of TWELVE_KEYS) {
+      expect(songChords(key, undefined)).toEqual(
+        songChords(key, makeChart(formById('basic'), { key })),
+      );
+    }
   });
 
   it('shares the time of a chart among its chords, the longest first', () => {

@@ -1,6 +1,5 @@
-import type { Chart } from '@reedplate/form';
+import { type Chart, formById, makeChart, toMinor } from '@reedplate/form';
 import { type Chord, chordOfNumeral, type Key, ReedplateError } from '@reedplate/pitch';
-import { TWELVE_BARS } from './weights.js';
 
 /** A chord of a song with the share of its time, 0 to 1. */
 export interface SongChord {
@@ -10,7 +9,7 @@ export interface SongChord {
 
 /**
  * The chords of a song, the longest sounding first: those of a chart, or Roman numerals in equal
- * shares, or the basic twelve bars in the key.
+ * shares, or the form `basic` in the key, which is what a band plays when nothing is said.
  *
  * @throws ReedplateError `CHART_INVALID` without a chord, `NUMERAL_UNKNOWN`
  */
@@ -18,14 +17,15 @@ export function songChords(
   key: Key,
   given: Chart | readonly string[] | undefined,
 ): readonly SongChord[] {
-  if (given === undefined) return shared(twelveBars(key));
+  if (given === undefined) return shared(spansOf(basicChart(key)));
   return shared('spans' in given ? spansOf(given) : numeralsIn(key, given));
 }
 
 type Lasting = readonly [chord: Chord, time: number];
 
-function twelveBars(key: Key): readonly Lasting[] {
-  return TWELVE_BARS[key.mode].map(([numeral, bars]) => [chordOfNumeral(numeral, key), bars]);
+function basicChart(key: Key): Chart {
+  const form = formById('basic');
+  return makeChart(key.mode === 'minor' ? toMinor(form) : form, { key });
 }
 
 function numeralsIn(key: Key, numerals: readonly string[]): readonly Lasting[] {

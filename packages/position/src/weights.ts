@@ -29,17 +29,3 @@ export const CRITERIA_WEIGHTS: Readonly<Record<Criterion, number>> = Object.free
   scale: 0.3,
   line: 1,
 });
-
-/** Bars of each chord in the basic twelve bars: what a song is taken to be without a chart. */
-export const TWELVE_BARS = Object.freeze({
-  major: Object.freeze([
-    ['I7', 8],
-    ['IV7', 3],
-    ['V7', 1],
-  ] as const),
-  minor: Object.freeze([
-    ['i7', 8],
-    ['iv7', 3],
-    ['V7', 1],
-  ] as const),
-});

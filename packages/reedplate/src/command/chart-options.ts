@@ -121,13 +121,17 @@ export function readChart(
  * The form that the words name, varied as they ask. A minor key turns a major form into its minor,
  * since that is what a band means by "a blues in Gm". Words are checked by what they are given to.
  */
-export function readVariedForm(
-  { form, vary, turnaround }: FormWords,
-  key: Key,
-  terminal: Reader,
+export function readVariedForm(words: FormWords, key: Key, terminal: Reader): Form {
+  return varyNamedForm(readFormWords(words.form, { terminal, key }), key, words);
+}
+
+/** A form varied as the words ask, and for the mode of the key; see {@link readVariedForm}. */
+export function varyNamedForm(
+  form: Form,
+  { mode }: Key,
+  { vary, turnaround }: Omit<FormWords, 'form'>,
 ): Form {
-  const named = readFormWords(form, { terminal, key });
-  const plain = key.mode === 'minor' && named.mode === 'major' ? toMinor(named) : named;
+  const plain = mode === 'minor' && form.mode === 'major' ? toMinor(form) : form;
   const varied = vary === undefined ? plain : varyForm(plain, readList(vary) as Variation[]);
   return turnaround === undefined ? varied : withTurnaround(varied, turnaround as TurnaroundId);
 }

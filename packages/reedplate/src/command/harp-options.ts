@@ -1,9 +1,8 @@
-import { type Harp, makeHarp, parseHarp, REGISTERS, type Register } from '@reedplate/layout';
+import { type Harp, makeHarp, REGISTERS, type Register } from '@reedplate/layout';
 import { parseKey, ReedplateError } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { withOptionGroup } from './option-group.js';
 import { readTuningWord, TUNING_WORD } from './read-tuning.js';
-import { readList } from './read-words.js';
 import type { Terminal } from './terminal.js';
 
 /** Words that name a harp. */
@@ -69,18 +68,4 @@ export function readMaybeHarp(
     value: kind.tuning === STANDARD ? kind.register : kind.tuning,
     expected: '--harp with --tuning and --register',
   });
-}
-
-/** What verbs that choose among harps say of the harps owned. */
-export const OWN_HARPS = `harps owned, apart by commas, each with a tuning after it: "C, low F, Am natural-minor"`;
-
-/**
- * The harps that a player owns, from names apart by commas: a register before the key and a tuning
- * after it where they are not the standard ones.
- *
- * @throws ReedplateError `LIST_EMPTY`, and what `parseHarp` and `readTuningWord` throw
- */
-export function readOwnHarps(words: string, terminal: Reader): readonly Harp[] {
-  const tuningOf = (word: string) => readTuningWord(word, terminal);
-  return readList(words).map((name) => parseHarp(name, { tuningOf }));
 }

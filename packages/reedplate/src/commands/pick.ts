@@ -4,19 +4,20 @@ import type { PickOptions } from '@reedplate/position';
 import type { Command } from 'commander';
 import { type ChartWords, readChart, withChartOptions } from '../command/chart-options.js';
 import { examples } from '../command/examples.js';
-import { OWN_HARPS, readOwnHarps } from '../command/harp-options.js';
+import {
+  type HarpChoiceWords,
+  readHarpChoice,
+  withHarpChoiceOptions,
+} from '../command/harp-choice.js';
 import { withJson } from '../command/options.js';
 import { LINE_FILE, readPieceFile } from '../command/piece-file.js';
 import { type Paint, printReport } from '../command/print.js';
-import { readTuningWord, TUNING_WORD } from '../command/read-tuning.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
 import { type PickEntry, type PickReport, pickReport } from '../reports/pick.js';
 import { sayHarp } from './say-harp.js';
 
-interface PickWords extends ChartWords {
-  readonly own?: string;
-  readonly tuning: string;
+interface PickWords extends ChartWords, HarpChoiceWords {
   readonly line?: string;
   readonly level: string;
   readonly scale: string;
@@ -27,16 +28,10 @@ const SHOWN = 5;
 
 /** Adds `reedplate pick`. */
 export function addPick(program: Command, terminal: Terminal): void {
-  withJson(withChartOptions(program.command('pick')))
+  withJson(withHarpChoiceOptions(withChartOptions(program.command('pick'))))
     .description('which harp to pick up for a song, by position, with the reason')
     .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
     .option('--scale <scale>', 'scale played over the song', 'blues')
-    .option('--own <harps>', OWN_HARPS)
-    .option(
-      '--tuning <tuning>',
-      `tuning of the twelve harps, without --own: ${TUNING_WORD}`,
-      'standard',
-    )
     .option('--line <file>', `a line that must be playable: ${LINE_FILE}`)
     .addHelpText(
       'after',
@@ -49,14 +44,13 @@ export function addPick(program: Command, terminal: Terminal): void {
 }
 
 function pickOptions(words: PickWords, terminal: Terminal): PickOptions {
-  const { level, scale, own, tuning, line } = words;
+  const { level, scale, line } = words;
   return {
     chart: readChart(words, terminal),
     // A wrong level is refused by pickHarps.
     level: level as TechniqueLevel,
     scale,
-    tuning: readTuningWord(tuning, terminal),
-    ...(own === undefined ? {} : { own: readOwnHarps(own, terminal) }),
+    ...readHarpChoice(words, terminal),
     ...(line === undefined ? {} : { line: readPieceFile(line, terminal).line }),
   };
 }

@@ -1,17 +1,24 @@
+import { makeChart } from '@reedplate/form';
 import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import { parseKey } from '@reedplate/pitch';
+import type { SetSong } from '@reedplate/position';
 import type { Command } from 'commander';
+import { type FormWords, varyNamedForm, withFormOptions } from '../command/chart-options.js';
 import { examples } from '../command/examples.js';
-import { OWN_HARPS, readOwnHarps } from '../command/harp-options.js';
+import {
+  type HarpChoiceWords,
+  readHarpChoice,
+  withHarpChoiceOptions,
+} from '../command/harp-choice.js';
 import { withJson } from '../command/options.js';
 import { type Paint, printReport } from '../command/print.js';
+import { readFormWords } from '../command/read-form.js';
 import { readNumber } from '../command/read-words.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
 import { type SetReport, setReport } from '../reports/set.js';
 
-interface SetWords {
-  readonly own?: string;
+interface SetWords extends FormWords, HarpChoiceWords {
   readonly level: string;
   readonly least: string;
   readonly json: boolean;
@@ -19,10 +26,9 @@ interface SetWords {
 
 /** Adds `reedplate set`. */
 export function addSet(program: Command, terminal: Terminal): void {
-  withJson(program.command('set'))
+  withJson(withHarpChoiceOptions(withFormOptions(program.command('set'))))
     .argument('<key...>', 'keys of the songs in order')
     .description('harps for a set of songs, with the fewest changes of harp')
-    .option('--own <harps>', OWN_HARPS)
     .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
     .option(
       '--least <share>',
@@ -31,15 +37,29 @@ export function addSet(program: Command, terminal: Terminal): void {
     )
     .addHelpText('after', examples('reedplate set G C Am D', 'reedplate set G C A --own C,D,G'))
     .action((keys: readonly string[], words: SetWords) => {
-      const songs = keys.map((key) => ({ key: parseKey(key) }));
-      const report = setReport(songs, {
+      const report = setReport(songsOf(keys, words, terminal), {
+        ...readHarpChoice(words, terminal),
         // A wrong level is refused by planSet.
         level: words.level as TechniqueLevel,
         leastShare: readNumber(words.least, 'a share'),
-        ...(words.own === undefined ? {} : { own: readOwnHarps(words.own, terminal) }),
       });
       printReport(report, words, terminal, showSet);
     });
+}
+
+/** One song a key, all of one form; chord names in it are read in the key of the first. */
+function songsOf(
+  names: readonly string[],
+  words: FormWords,
+  terminal: Terminal,
+): readonly SetSong[] {
+  const [first, ...others] = names.map((name) => parseKey(name));
+  if (first === undefined) return [];
+  const form = readFormWords(words.form, { terminal, key: first });
+  return [first, ...others].map((key) => ({
+    key,
+    chart: makeChart(varyNamedForm(form, key, words), { key }),
+  }));
 }
 
 function showSet({ songs, changes }: SetReport, paint: Paint): readonly string[] {

@@ -1,0 +1,148 @@
+import { makeTuning, TUNINGS } from '@reedplate/layout';
+import { makeLine } from '@reedplate/line';
+import { describe, expect, test } from 'vitest';
+import { runWords } from './run-words.fixture.js';
+
+/** The standard layout with F# for F in draw 5, as a file of a user's. */
+const OWN = makeTuning({
+  id: 'ours',
+  blow: 'C4 E4 G4 C5 E5 G5 C6 E6 G6 C7',
+  draw: 'D4 G4 B4 D5 F#5 A5 B5 D6 F6 A6',
+});
+const LINE = makeLine([
+  { start: 0, duration: 960, pitch: 67 },
+  { start: 960, duration: 960, pitch: 78 },
+]);
+const FILES: ReadonlyMap<string, string> = new Map([
+  ['ours.json', JSON.stringify(OWN)],
+  ['broken.json', '{"id":"broken","blow":"C4","draw":"H4"}'],
+  ['take.json', JSON.stringify(LINE)],
+  ['take.tab', '+2 -5'],
+]);
+
+function run(words: readonly string[]) {
+  return runWords(words, {
+    readText: (path) => {
+      const text = FILES.get(path);
+      if (text === undefined) throw new Error(`no file ${path} in this test`);
+      return text;
+    },
+    writeBytes: () => {},
+    later: () => {},
+  });
+}
+
+const HARP = ['--harp', 'C', '--tuning'] as const;
+const SONG = ['--key', 'G'] as const;
+
+/** Every verb that takes a tuning, up to the word that names it. */
+const VERBS: readonly (readonly string[])[] = [
+  ['map', ...HARP],
+  ['target', ...SONG, ...HARP],
+  ['practice', ...SONG, ...HARP],
+  ['score', 'take.json', ...SONG, ...HARP],
+  ['path', 'take.json', ...HARP],
+  ['scale', ...SONG, ...HARP],
+  ['tune', ...HARP],
+  ['convert', 'take.tab', 'take.abc', ...HARP],
+  ['pick', ...SONG, '--tuning'],
+  ['set', 'G', 'C', '--tuning'],
+  ['retune', '--to'],
+  ['retune', '--to', 'standard', '--from'],
+  ['tunings'],
+  ['fit', 'take.json', '--tunings'],
+  ['study', 'tunes.ndjson', '--tunings'],
+];
+
+describe.each(VERBS.map((words) => [words.join(' '), words] as const))(
+  'reedplate %s',
+  (_, words) => {
+    test('takes a tuning by the id of the catalogue', () => {
+      expect(run([...words, 'raised-fifth-draw'])).toMatchObject({ code: 0, err: '' });
+    });
+
+    test('takes a tuning from a JSON file', () => {
+      expect(run([...words, 'ours.json'])).toMatchObject({ code: 0, err: '' });
+    });
+
+    test('says which file holds no tuning', () => {
+      const { code, out, err } = run([...words, 'broken.json']);
+      expect([code, out]).toEqual([2, '']);
+      expect(err).toMatch(/^reedplate: "H4" .*hole 1, breath draw, file broken\.json\)[^\n]+\n$/u);
+    });
+
+    test('says which tuning was meant', () => {
+      const { code, err } = run([...words, 'standrad']);
+      expect(code).toBe(2);
+      expect(err).toContain('did you mean standard?');
+    });
+  },
+);
+
+describe('readHarp', () => {
+  const json = (...words: readonly string[]) => JSON.parse(run([...words, '--json']).out);
+
+  test('readHarp gives the reeds of the file', () => {
+    const { notes } = json('scale', ...HARP, 'ours.json', '--key', 'D', '--scale', 'major');
+    const sharp = notes.find(({ note }: { note: string }) => note === 'F#5');
+    expect(sharp.tabs).toEqual(['-5']);
+  });
+
+  test('readHarp refuses a register by name', () => {
+    const { err } = run(['tune', '--harp', 'C', '--register', 'hgih']);
+    expect(err).toContain('did you mean high?');
+  });
+});
+
+describe('readMaybeHarp', () => {
+  test('readMaybeHarp gives a take in tab its notes by the tuning of the harp', () => {
+    const words = ['score', 'take.tab', '--key', 'G', '--json', '--harp', 'C'];
+    const pitches = (...more: readonly string[]) =>
+      JSON.parse(run([...words, ...more]).out).score.notes.map(
+        ({ pitch }: { pitch: number }) => pitch,
+      );
+    expect(pitches()).toEqual([64, 77]);
+    expect(pitches('--tuning', 'ours.json')).toEqual([64, 78]);
+    expect(pitches('--register', 'low')).toEqual([52, 65]);
+  });
+
+  test.each([
+    [['--tuning', 'ours.json'], '"ours.json"'],
+    [['--register', 'low'], '"low"'],
+  ])('readMaybeHarp refuses %j without the key of the harp', (words, value) => {
+    const { code, err } = run(['score', 'take.json', '--key', 'G', ...words]);
+    expect(code).toBe(2);
+    expect(err).toContain(value);
+    expect(err).toContain('--harp with --tuning and --register');
+  });
+});
+
+describe('readHarpChoice', () => {
+  test.each([
+    ['pick', ['pick', '--key', 'G']],
+    ['set', ['set', 'G', 'C']],
+  ])('%s --own takes a tuning from a file', (_, words) => {
+    const { code, out } = run([...words, '--own', 'low C ours.json']);
+    expect(code).toBe(0);
+    expect(out).toContain('ours');
+  });
+
+  test('pick --own says which file holds no tuning', () => {
+    const { err } = run(['pick', '--key', 'G', '--own', 'C, D broken.json']);
+    expect(err).toContain('file broken.json');
+  });
+});
+
+describe('readTuningList', () => {
+  test('fit --tunings takes files and ids together, and all for the catalogue', () => {
+    const harps = (tunings: string) =>
+      JSON.parse(run(['fit', 'take.json', '--tunings', tunings, '--keys', 'C', '--json']).out);
+    const names = harps('standard, ours.json').harps.map(({ name }: { name: string }) => name);
+    expect(names.sort()).toEqual(['C', 'C ours']);
+    expect(harps('all').considered).toBe(TUNINGS.length);
+  });
+
+  test('fit --tunings refuses an empty list', () => {
+    expect(run(['fit', 'take.json', '--tunings', ', ']).err).toContain('at least one word');
+  });
+});
