@@ -61,11 +61,11 @@ export { type TunedHarp, type TunedReed, type TuneOptions, tuneHarp } from './tu
 
 // Retuning
 
+export type { Remedy } from './remedy.js';
 export {
-  RETUNING_CAUTIONS,
-  type Remedy,
   type RetuningOptions,
   type RetuningPlan,
   type RetuningStep,
   retuningPlan,
 } from './retune.js';
+export { RETUNING_CAUTIONS, type RetuningCaution } from './retuning-cautions.js';

@@ -4,6 +4,7 @@ import {
   RETUNING_CAUTIONS,
   type RetuningStep,
   retuningPlan,
+  type TuningName,
   transposeHarp,
 } from './index.js';
 
@@ -54,9 +55,8 @@ describe('retuningPlan', () => {
     expect(worked(plan)).toHaveLength(1);
   });
 
-  it('says the cautions once, and what they must say', () => {
-    const { cautions } = retuningPlan(makeHarp('C'), makeHarp('D'));
-    expect(cautions).toBe(RETUNING_CAUTIONS);
+  it('has the cautions once each, and what they must say', () => {
+    const cautions = RETUNING_CAUTIONS.map(({ text }) => text);
     expect(new Set(cautions).size).toBe(cautions.length);
     for (const word of [
       'lead-free',
@@ -68,6 +68,22 @@ describe('retuningPlan', () => {
     ]) {
       expect(cautions.join(' ')).toContain(word);
     }
+  });
+
+  it('warns of soldering where a reed is weighted, and of filing where one is filed', () => {
+    const cautionsTo = (tuning: TuningName, mostCents = 200) =>
+      retuningPlan(makeHarp('C'), makeHarp('C', { tuning }), { mostCents }).cautions.join(' ');
+    const filed = cautionsTo('raised-fifth-draw');
+    expect(filed).toMatch(/eye protection.*[Ff]iling dust.*technician/u);
+    expect(filed).not.toMatch(/solder/u);
+    const weighted = cautionsTo('lowered-second-and-third-draw');
+    expect(weighted).toMatch(/lead-free.*ventilated.*iron.*eye protection/u);
+    expect(weighted).not.toMatch(/dust/u);
+    const replaced = cautionsTo('raised-third-blow', 100);
+    expect(replaced).toBe(
+      'Wear eye protection at the bench. Where in doubt, leave it to a repair technician.',
+    );
+    expect(cautionsTo('standard')).toBe('');
   });
 
   it('throws HARP_INVALID for another number of holes, NUMBER_RANGE for a wrong bound', () => {

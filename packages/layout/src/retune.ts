@@ -1,13 +1,12 @@
 import { deepFreeze, ReedplateError } from '@reedplate/pitch';
 import type { Harp } from './harp.js';
 import { requireWithin } from './ratio.js';
+import type { Remedy } from './remedy.js';
+import { cautionsFor } from './retuning-cautions.js';
 import type { Breath, Hole } from './sounding.js';
 import type { ReedCents, Temperament } from './temperament.js';
 import type { TemperamentName } from './temperaments.js';
 import { tuneHarp } from './tune-harp.js';
-
-/** How a reed gets to its new pitch. */
-export type Remedy = 'leave' | 'file-tip' | 'file-base' | 'weight-tip' | 'replace';
 
 /** What is to be done to one reed. */
 export interface RetuningStep {
@@ -28,7 +27,7 @@ export interface RetuningPlan {
   readonly to: Harp;
   /** Every reed, from hole 1 up, blow before draw. */
   readonly steps: readonly RetuningStep[];
-  /** What to mind at the bench. */
+  /** What to mind at the bench for the work there is, of {@link RETUNING_CAUTIONS}. */
   readonly cautions: readonly string[];
 }
 
@@ -46,16 +45,6 @@ export interface RetuningOptions {
 const MOST_CENTS_BY_FILING_BASE = 100;
 /** Less than this is left alone: finer than a reed holds its pitch. Design choice, no source. */
 const LEAST_CENTS = 0.5;
-
-/** The usual cautions of retuning. Common practice, no source. */
-export const RETUNING_CAUTIONS: readonly string[] = Object.freeze([
-  'Weight reeds with lead-free solder only, in a ventilated room.',
-  'A soldering iron burns: rest it in its stand, and keep it off the reed plate.',
-  'Wear eye protection when filing, scraping or soldering.',
-  'Filing dust is not to be breathed or left on the reeds: wipe plates and hands before playing.',
-  'A reed cracks sooner each time it is worked: go in small steps, and tune again a day later.',
-  'Where in doubt, leave it to a repair technician.',
-]);
 
 /**
  * What to do to each reed to turn one harp into another with as many holes: cents up or down, and
@@ -93,7 +82,8 @@ export function retuningPlan(from: Harp, to: Harp, options: RetuningOptions = {}
       remedy: remedyFor(cents, mostCents),
     };
   });
-  return deepFreeze({ from, to, steps, cautions: RETUNING_CAUTIONS });
+  const cautions = cautionsFor(steps.map(({ remedy }) => remedy));
+  return deepFreeze({ from, to, steps, cautions });
 }
 
 function remedyFor(cents: number, mostCents: number): Remedy {

@@ -86,8 +86,7 @@ function showPlan(report: RetuneReport, paint: Paint): readonly string[] {
     '',
     ...(steps.length === 0 ? ['nothing to do'] : [paint('heading', head), ...body]),
     paint('remark', `${left} reeds stay as they are`),
-    '',
-    'Mind:',
+    ...(cautions.length === 0 ? [] : ['', 'Mind:']),
     ...cautions.map((caution) => `  - ${caution}`),
   ];
 }

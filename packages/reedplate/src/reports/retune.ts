@@ -28,7 +28,7 @@ export interface RetuneReport {
   readonly steps: readonly RetuneStep[];
   /** How many reeds stay as they are. */
   readonly left: number;
-  /** What to mind at the bench. */
+  /** What to mind at the bench for the work there is. */
   readonly cautions: readonly string[];
 }
 
