@@ -17,10 +17,25 @@ describe('reedplate forms', () => {
 
   test('forms narrows by bars and mode', () => {
     const { out } = runWords(['forms', '--bars', '12', '--mode', 'minor', '--json']);
-    const { forms, endings } = JSON.parse(out);
+    const { forms, turnarounds, endings } = JSON.parse(out);
     expect(forms.length).toBeGreaterThan(4);
     for (const form of forms) expect(form).toMatchObject({ length: 12, mode: 'minor' });
-    for (const ending of endings) expect(ending.mode).toBe('minor');
+    expect([turnarounds, endings]).toEqual([[], []]);
+  });
+
+  test('forms --mode narrows turnarounds and endings too', () => {
+    const { turnarounds, endings } = JSON.parse(
+      runWords(['forms', '--mode', 'minor', '--json']).out,
+    );
+    expect(turnarounds.length).toBeGreaterThan(2);
+    expect(endings.length).toBeGreaterThan(2);
+    for (const { mode } of [...turnarounds, ...endings]) expect(mode).toBe('minor');
+  });
+
+  test('forms --bars prints forms alone', () => {
+    const { out } = runWords(['forms', '--bars', '8']);
+    expect(out).toMatch(/^forms \(\d+\)\n/u);
+    expect(out).not.toMatch(/turnarounds|endings/u);
   });
 
   test('forms ID shows the bars, use and source of one', () => {

@@ -28,7 +28,7 @@ export function addForms(program: Command, terminal: Terminal): void {
   withJson(program.command('forms'))
     .argument('[id]', 'a form to show with its bars, use and source')
     .description('the catalogue of forms, turnarounds and endings')
-    .option('--bars <number>', 'only forms of so many bars')
+    .option('--bars <number>', 'only forms of so many bars, without turnarounds and endings')
     .option('--mode <mode>', `only ${MODES.join(' or ')}`)
     .addHelpText('after', examples('reedplate forms --bars 8', 'reedplate forms quick-change'))
     .action((id: string | undefined, words: FormsWords) => {
@@ -47,13 +47,18 @@ function readFilter({ bars, mode }: FormsWords): FormsOptions {
 
 function showCatalogue(report: FormsReport, paint: Paint): readonly string[] {
   const { forms, turnarounds, endings } = report;
+  const closings = [
+    ['turnarounds', turnarounds],
+    ['endings', endings],
+  ] as const;
   return [
     ...section(`forms (${forms.length})`, forms.map(formRow), paint),
     '',
-    ...section(`turnarounds (${turnarounds.length})`, turnarounds.map(closingRow), paint),
-    '',
-    ...section(`endings (${endings.length})`, endings.map(closingRow), paint),
-    '',
+    ...closings.flatMap(([title, rows]) =>
+      rows.length === 0
+        ? []
+        : [...section(`${title} (${rows.length})`, rows.map(closingRow), paint), ''],
+    ),
     'reedplate forms ID shows the bars, use and source of one form.',
   ];
 }

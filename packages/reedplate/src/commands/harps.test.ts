@@ -106,7 +106,7 @@ describe('reedplate tunings', () => {
 });
 
 describe('reedplate retune', () => {
-  test('retune lists the reeds that change, with cents, and the cautions once', () => {
+  test('retune lists the reeds that change, with cents, and each caution once', () => {
     const { out } = read(
       'retune',
       '--from',
@@ -118,7 +118,15 @@ describe('reedplate retune', () => {
     );
     expect(out).toMatch(/^from D harp to D harp \(raised-third-blow\)\n/u);
     expect(out).toMatch(/\n3 +blow +A4 +B4 +\+200 +thin the tip\n19 reeds stay/u);
-    expect(out.match(/lead-free/gu)).toHaveLength(1);
+    expect(out.match(/eye protection/gu)).toHaveLength(1);
+  });
+
+  test('retune warns of soldering only where a reed is weighted', () => {
+    expect(read('retune', '--to', 'raised-fifth-draw').out).not.toMatch(/solder/u);
+    expect(read('retune', '--to', 'lowered-second-and-third-draw').out).toMatch(
+      /lead-free solder/u,
+    );
+    expect(read('retune', '--to', 'standard').out).not.toContain('Mind:');
   });
 
   test('retune keeps first position: standard C becomes natural minor Gm', () => {
@@ -183,8 +191,9 @@ describe('reedplate scale', () => {
     const { out } = read('scale', '--harp', 'C', '--key', 'G');
     expect(out).toMatch(/^minor blues in G on C harp, position 2\n/u);
     expect(out).toMatch(/\nb3 +Bb4 +-3'\n/u);
-    expect(out).toMatch(/\nb3 +Bb5 +\?\n/u);
-    expect(out).toMatch(/\nup and down: -2 -3' \+4 -4' -4 -5 /u);
+    expect(out).toMatch(/\nb3 +Bb5 +\(none\)\n/u);
+    expect(out).toMatch(/\nup and down: -2 -3' \+4 -4' -4 -5 \+6 \(Bb5\) \+7 /u);
+    expect(out).toContain('\nin brackets: cannot be sounded at this level\n');
     expect(out).toContain('100 % with overbends');
   });
 

@@ -41,10 +41,12 @@ export function addScale(program: Command, terminal: Terminal): void {
     });
 }
 
+const BEYOND = 'in brackets: cannot be sounded at this level';
+
 function showScale({ harp, key, position, scale, notes, run, levels }: ScaleReport, paint: Paint) {
   const [head = '', ...body] = setColumns([
     ['degree', 'note', 'tab'],
-    ...notes.map(({ degree, note, tabs }) => [degree, note, tabs.join('  ') || '?']),
+    ...notes.map(({ degree, note, tabs }) => [degree, note, tabs.join('  ') || '(none)']),
   ]);
   const coverage = TECHNIQUE_LEVELS.map(
     (level) => `${Math.floor(levels[level].coverage * 100)} % with ${level}`,
@@ -56,7 +58,8 @@ function showScale({ harp, key, position, scale, notes, run, levels }: ScaleRepo
     ...body,
     '',
     `up and down: ${run.join(' ')}`,
+    ...(notes.some(({ tabs }) => tabs.length === 0) ? [BEYOND] : []),
     '',
-    paint('remark', `${coverage.join(', ')}; ? cannot be sounded`),
+    paint('remark', coverage.join(', ')),
   ];
 }

@@ -43,6 +43,7 @@ export interface ClosingEntry {
 /** What `reedplate forms --json` prints. */
 export interface FormsReport {
   readonly forms: readonly FormEntry[];
+  /** Empty, as `endings` are, where one form or those of a length were asked for. */
   readonly turnarounds: readonly ClosingEntry[];
   readonly endings: readonly ClosingEntry[];
 }
@@ -58,28 +59,31 @@ export interface FormsOptions {
 }
 
 /**
- * The catalogue: forms of a length and mode, with the turnarounds and endings that go with them.
+ * The catalogue: forms with the turnarounds and endings that go with them, or the forms of a length
+ * alone.
  *
  * @throws ReedplateError `FORM_UNKNOWN` for an id that is not there
  * @example
  * ```ts
  * import { formsReport } from 'reedplate';
  *
- * const { forms, turnarounds } = formsReport({ length: 12, mode: 'minor' });
+ * const { forms, turnarounds } = formsReport({ mode: 'minor' });
  * forms[0]?.bars.split('\n')[1]; // => '| iv7 | %   | i7 | %  |'
  * turnarounds[0]?.bars; // => '| i7 | V7 |'
+ * formsReport({ length: 8 }).turnarounds; // => []
  * ```
  */
 export function formsReport({ id, length, mode }: FormsOptions = {}): FormsReport {
   const isOfMode = (entry: { readonly mode: Mode }): boolean =>
     mode === undefined || entry.mode === mode;
+  const isWhole = id === undefined && length === undefined;
   return {
     forms: (id === undefined ? FORMS : [formById(id)])
       .filter(isOfMode)
       .filter(({ bars }) => length === undefined || bars.length === length)
       .map(formEntry),
-    turnarounds: TURNAROUNDS.filter(isOfMode).map(closingEntry),
-    endings: ENDINGS.filter(isOfMode).map(closingEntry),
+    turnarounds: isWhole ? TURNAROUNDS.filter(isOfMode).map(closingEntry) : [],
+    endings: isWhole ? ENDINGS.filter(isOfMode).map(closingEntry) : [],
   };
 }
 

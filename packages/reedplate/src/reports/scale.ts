@@ -25,7 +25,10 @@ export interface ScaleReport {
   readonly scale: string;
   /** The scale's notes between the lowest and the highest reed, rising. */
   readonly notes: readonly ScaleEntry[];
-  /** Up from the lowest tonic to the highest and down again, in signs; `?` for a missing note. */
+  /**
+   * Up from the lowest tonic to the highest and down again, in signs; a note that is missing by its name in
+   * brackets.
+   */
   readonly run: readonly string[];
   readonly levels: Readonly<Record<TechniqueLevel, ScaleFit>>;
 }
@@ -60,8 +63,8 @@ export function scaleReport(
       note: name,
       tabs: soundings.map((sounding) => formatSounding(sounding)),
     })),
-    run: scaleRun(harp, songKey, scale, options).map(({ sounding }) =>
-      sounding === null ? '?' : formatSounding(sounding),
+    run: scaleRun(harp, songKey, scale, options).map(({ sounding, name }) =>
+      sounding === null ? `(${name})` : formatSounding(sounding),
     ),
     levels: map.levels,
   };
