@@ -14,14 +14,16 @@ import {
 import { makeLine, type TimedNote } from '@reedplate/line';
 import { PitchDetector } from 'pitchy';
 import { ROOT } from '../lib/root.mjs';
+import { extendSchema } from './extend-schema.js';
 import { FORM_SHEETS, LINE_SHEETS } from './samples.js';
 import { readWave } from './wave.js';
 
-// Checks what we write with other people's readers: abc2midi, fluidsynth, xmllint with the official
-// schema. install-outside.sh installs them. Ends with 1 where one disagrees.
+// Checks what we write with other people's readers: abc2midi, fluidsynth, MuseScore 3, xmllint with
+// the official schema. install-outside.sh installs them. Ends with 1 where one disagrees.
 const folder = mkdtempSync(join(tmpdir(), 'reedplate-outside-'));
 const inFolder = (name: string): string => join(folder, name);
 const SCHEMA = `${ROOT}.outside/schema/musicxml.xsd`;
+const EXTENDED = `${ROOT}.outside/schema/musicxml-extended.xsd`;
 const SOUND_FONT = '/usr/share/sounds/sf2/TimGM6mb.sf2';
 
 /** Ticks that abc2midi lets go before the end of a note, and sets chords apart by. */
@@ -61,18 +63,69 @@ function differences(
   });
 }
 
-/** Version 3.1, whose documents 4.0 keeps valid; `swing` came with 4.0, so it is taken out. */
+/** With words, as tab is written, and every element that any sheet has. */
+function toMusicXml(sheet: Sheet): string {
+  return writeMusicXml(sheet, { words: sheet.line.notes.map(() => "-3''") });
+}
+
 function checkMusicXml(sheet: Sheet): readonly string[] {
-  const words = sheet.line.notes.map(() => "-3''");
-  const xml = writeMusicXml(sheet, { words }).replace(/<swing>[\s\S]*?<\/swing>/u, '');
+  return validate(toMusicXml(sheet));
+}
+
+/** What xmllint has against a document; nothing where it is valid. */
+function validate(xml: string): readonly string[] {
   writeFileSync(inFolder('a.musicxml'), xml);
   try {
-    const quiet = ['--noout', '--nonet', '--schema', SCHEMA, inFolder('a.musicxml')];
+    const quiet = ['--noout', '--nonet', '--schema', EXTENDED, inFolder('a.musicxml')];
     execFileSync('xmllint', quiet, { stdio: 'pipe' });
     return [];
   } catch (error) {
     return [String((error as { readonly stderr: unknown }).stderr).split('\n')[0] ?? 'invalid'];
   }
+}
+
+/** Slips that the schema must find, or its word on the others says nothing. */
+const SLIPS: readonly (readonly [string | RegExp, string])[] = [
+  ['<second>1</second>', ''],
+  ['<swing-type>eighth</swing-type>', '<swing-type>quarter</swing-type>'],
+  ['<first>2</first>', '<first>0</first>'],
+  ['<kind text="7">dominant</kind>', '<kind text="7">seventh</kind>'],
+  ['<tuplet type="start"/>', '<tuplet/>'],
+  [/<duration>\d+<\/duration>/u, ''],
+];
+
+/** The slips that the schema lets pass. */
+function checkSlips(): readonly string[] {
+  const triplet = [0, 320, 640].map((start) => ({ start, duration: 320, pitch: 67 }));
+  const chart = makeChart(formById('basic'), { key: 'G', tempo: TEMPO });
+  const xml = toMusicXml({ line: makeLine(triplet), chart });
+  return SLIPS.flatMap(([good, bad]) => {
+    const spoiled = xml.replace(good, bad);
+    if (spoiled === xml) return [`${good} is not in the document`];
+    return validate(spoiled).length > 0 ? [] : [`${good} as ${bad || 'nothing'}`];
+  });
+}
+
+/** MuseScore counts 480 ticks to the quarter, and ends notes one early. */
+function checkByMuseScore(sheet: Sheet): readonly string[] {
+  writeFileSync(inFolder('a.musicxml'), toMusicXml(sheet));
+  const env = {
+    ...process.env,
+    QT_QPA_PLATFORM: 'offscreen',
+    HOME: folder,
+    XDG_RUNTIME_DIR: folder,
+  };
+  execFileSync('musescore3', ['-o', inFolder('m.mid'), inFolder('a.musicxml')], {
+    env,
+    stdio: 'pipe',
+    timeout: 60_000,
+  });
+  const { parts } = readMidi(readFileSync(inFolder('m.mid')));
+  return differences(
+    sheet.line.notes,
+    parts.flatMap(({ line }) => line.notes),
+    LOOSE,
+  );
 }
 
 function render(sheet: Sheet): ReturnType<typeof readWave> {
@@ -135,12 +188,19 @@ function report(what: string, results: readonly (readonly string[])[]): boolean 
   return wrong.length === 0;
 }
 
+function checkBySchema(): boolean {
+  writeFileSync(EXTENDED, extendSchema(readFileSync(SCHEMA, 'utf8')));
+  const documents = report('MusicXML by its schema', sheets.map(checkMusicXml));
+  return report('slips that the schema finds', [checkSlips()]) && documents;
+}
+
 const sheets = [...LINE_SHEETS, ...FORM_SHEETS];
 const passed = [
   report('ABC read by abc2midi', sheets.map(checkAbc)),
   existsSync(SCHEMA)
-    ? report('MusicXML by its schema', sheets.map(checkMusicXml))
+    ? checkBySchema()
     : report('MusicXML: no schema here, so none was checked', []),
+  report('MusicXML read by MuseScore 3', sheets.map(checkByMuseScore)),
   report('pitches of a MIDI file rendered by fluidsynth', [checkPitches()]),
   report('length of a backing rendered by fluidsynth', [checkLength()]),
 ];

@@ -1,16 +1,16 @@
 #!/usr/bin/env bash
 # Installs other people's readers for check-outside.ts, all from Debian: abc2midi, fluidsynth with a
-# sound font, xmllint, and the official MusicXML schema, which the source of MuseScore 3 carries.
+# sound font, MuseScore 3, xmllint, and the official MusicXML schema, which the source of MuseScore 3 carries.
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 outside=.outside
 mkdir -p "$outside"
 
-if ! { command -v abc2midi && command -v fluidsynth && command -v xmllint; } > /dev/null \
+if ! { command -v abc2midi && command -v fluidsynth && command -v xmllint && command -v musescore3; } > /dev/null \
   || ! [ -e /usr/share/sounds/sf2/TimGM6mb.sf2 ]; then
   apt-get update -qq
   DEBIAN_FRONTEND=noninteractive apt-get install -qq --no-install-recommends -y \
-    abcmidi fluidsynth timgm6mb-soundfont libxml2-utils > /dev/null
+    abcmidi fluidsynth timgm6mb-soundfont libxml2-utils musescore3 > /dev/null
 fi
 
 if ! [ -e "$outside/schema/musicxml.xsd" ]; then
