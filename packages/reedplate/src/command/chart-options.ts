@@ -1,7 +1,6 @@
 import {
   type Chart,
   type ChartOptions,
-  ENDINGS,
   type EndingId,
   FEELS,
   type Feel,
@@ -9,7 +8,6 @@ import {
   INTRO_KINDS,
   type IntroKind,
   makeChart,
-  TURNAROUNDS,
   type TurnaroundId,
   toMinor,
   VARIATIONS,
@@ -56,8 +54,11 @@ export function withChartOptions(command: Command, { choruses = '1' } = {}): Com
   return withOptionGroup(command, GROUP, (group) =>
     withFrame(withForm(group.requiredOption(KEY, 'key of the song: G, Bb, F#m …'), 'basic'))
       .option('--choruses <number>', 'times through the form', choruses)
-      .option('--metre <metre>', 'time signature: 4/4, 12/8, 6/8, 3/4 …; that of the form without')
-      .option('--feel <feel>', `${FEELS.join(', ')}; that of the form without`),
+      .option('--metre <metre>', 'time signature such as 4/4 or 12/8; without it that of the form')
+      .option(
+        '--feel <feel>',
+        `how the beat is felt: ${FEELS.join(', ')}; without it as the form is`,
+      ),
   );
 }
 
@@ -84,17 +85,19 @@ function withForm(command: Command, form?: string): Command {
   return command
     .option('--form <form>', 'form the band plays: an id, a file, or bars such as "I7 | IV7"', form)
     .option('--vary <names>', `variations apart by commas: ${VARIATIONS.join(', ')}`)
-    .option('--turnaround <id>', `last two bars of every chorus: ${idsOf(TURNAROUNDS)}`);
+    .option(
+      '--turnaround <id>',
+      'last two bars of every chorus, by an id that reedplate forms lists',
+    );
 }
 
 function withFrame(command: Command): Command {
   return command
     .option('--intro <from>', `bars before the first chorus: ${INTRO_KINDS.join(', ')}`)
-    .option('--ending <id>', `last two bars of the last chorus: ${idsOf(ENDINGS)}`);
-}
-
-function idsOf(closings: readonly { readonly id: string }[]): string {
-  return closings.map(({ id }) => id).join(', ');
+    .option(
+      '--ending <id>',
+      'last two bars of the last chorus, by an id that reedplate forms lists',
+    );
 }
 
 const MOST_CHORUSES = 1000;

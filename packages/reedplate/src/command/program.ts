@@ -1,4 +1,4 @@
-import { Command } from 'commander';
+import { Command, type Option } from 'commander';
 import { addBacking } from '../commands/backing.js';
 import { addChart } from '../commands/chart.js';
 import { addConvert } from '../commands/convert.js';
@@ -17,29 +17,26 @@ import { addStudy } from '../commands/study.js';
 import { addTarget } from '../commands/target.js';
 import { addTune } from '../commands/tune.js';
 import { addTunings } from '../commands/tunings.js';
+import { examples } from './examples.js';
 import type { Terminal } from './terminal.js';
 import { version } from './version.js';
 
+/** The verbs, under the headings of the help, in the order in which a player comes to need them. */
 const VERBS = [
-  addPick,
-  addMap,
-  addChart,
-  addForms,
-  addRecognise,
-  addTarget,
-  addPractice,
-  addScore,
-  addPath,
-  addFit,
-  addStudy,
-  addScale,
-  addSet,
-  addTunings,
-  addRetune,
-  addTune,
-  addConvert,
-  addBacking,
+  ['Which harp:', [addPick, addSet, addMap, addScale]],
+  ['The song:', [addChart, addForms, addRecognise]],
+  ['To practise:', [addTarget, addPractice, addBacking, addScore]],
+  ['Lines:', [addPath, addFit, addStudy, addConvert]],
+  ['Tunings:', [addTunings, addRetune, addTune]],
 ] as const;
+
+const EXAMPLES = examples(
+  'reedplate pick --key G',
+  'reedplate target --form quick-change --key G --harp C',
+  'reedplate practice --key G --harp C --kind guide-tones',
+);
+
+const MORE = 'reedplate help VERB shows the options of a verb, with examples.';
 
 /** The `reedplate` command with all its verbs, writing to `terminal` and never ending the process. */
 export function buildProgram(terminal: Terminal): Command {
@@ -47,14 +44,26 @@ export function buildProgram(terminal: Terminal): Command {
     .description('Blues on the ten-hole diatonic harmonica: which harp, which chords, which holes.')
     .version(version)
     .exitOverride()
+    .configureHelp({ optionDescription: sayOption })
     .configureOutput({
       writeOut: terminal.out,
       writeErr: terminal.err,
       outputError: (message, write) => write(oneLine(message)),
-    });
+    })
+    .addHelpText('after', `${EXAMPLES}\n\n${MORE}`);
   // Each verb copies what is set above, so they are added after it.
-  for (const add of VERBS) add(program, terminal);
+  for (const [heading, verbs] of VERBS) {
+    program.commandsGroup(heading);
+    for (const add of verbs) add(program, terminal);
+  }
   return program;
+}
+
+/** What an option does, and its default as it would be typed; a switch is off without saying so. */
+function sayOption({ description, defaultValue }: Option): string {
+  return typeof defaultValue === 'string'
+    ? `${description} (default: ${defaultValue})`
+    : description;
 }
 
 /** Commander sets a suggestion on a second line; a script's log wants one line an error. */

@@ -10,7 +10,7 @@ import {
   withHarpChoiceOptions,
 } from '../command/harp-choice.js';
 import { withJson } from '../command/options.js';
-import { LINE_FILE, readPieceFile } from '../command/piece-file.js';
+import { readPieceFile } from '../command/piece-file.js';
 import { type Paint, printReport } from '../command/print.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
@@ -32,7 +32,7 @@ export function addPick(program: Command, terminal: Terminal): void {
     .description('which harp to pick up for a song, by position, with the reason')
     .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
     .option('--scale <scale>', 'scale played over the song', 'blues')
-    .option('--line <file>', `a line that must be playable: ${LINE_FILE}`)
+    .option('--line <file>', 'file of a line that must be playable, in any format')
     .addHelpText(
       'after',
       examples('reedplate pick --key G', 'reedplate pick --key A --own C,D,A --level natural'),
