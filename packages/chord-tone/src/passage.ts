@@ -1,5 +1,5 @@
 import type { Chart, ChordSpan } from '@reedplate/form';
-import { readMetre } from '@reedplate/line';
+import { parseMetre } from '@reedplate/line';
 import type { Chord } from '@reedplate/pitch';
 
 /** A time at which a line sounds something of a chord. */
@@ -23,7 +23,7 @@ export function passagesBySpan({ spans }: Chart): readonly Passage[] {
 
 /** The chords of a chart beat by beat, each for as long as it stays. */
 export function passagesByBeat({ spans, metre }: Chart): readonly Passage[] {
-  const { beatTicks } = readMetre(metre);
+  const { beatTicks } = parseMetre(metre);
   const passages: [Moment, ...Moment[]][] = [];
   for (const span of soundingSpans(spans)) {
     const [first, ...more] = beatsOf(span, beatTicks);

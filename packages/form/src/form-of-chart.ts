@@ -1,4 +1,4 @@
-import { readMetre } from '@reedplate/line';
+import { parseMetre } from '@reedplate/line';
 import { ReedplateError } from '@reedplate/pitch';
 import { type FormDetails, MOST_SHARES, makeForm } from './make-form.js';
 import type { Chart, ChordSpan, Form, FormBar } from './types.js';
@@ -22,7 +22,7 @@ import type { Chart, ChordSpan, Form, FormBar } from './types.js';
  */
 export function formOfChart(chart: Chart, details: FormDetails = {}): Form {
   const { form: id, metre, feel, pickup } = chart;
-  const { barTicks } = readMetre(metre);
+  const { barTicks } = parseMetre(metre);
   const bars = Array.from({ length: chart.bars }, (): ChordSpan[] => []);
   for (const span of chart.spans) bars[span.bar - 1]?.push(span);
   const read = bars.map((spans, index) => barOfSpans(spans, pickup + index * barTicks, barTicks));

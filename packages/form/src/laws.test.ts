@@ -1,4 +1,4 @@
-import { readMetre } from '@reedplate/line';
+import { parseMetre } from '@reedplate/line';
 import {
   chordSuffixes,
   numeralOfChord,
@@ -59,7 +59,7 @@ describe('makeChart', () => {
   test('makeChart covers every bar, without gap and without overlap, in any metre', () => {
     fc.assert(
       fc.property(charts, (chart) => {
-        const { barTicks, beatTicks } = readMetre(chart.metre);
+        const { barTicks, beatTicks } = parseMetre(chart.metre);
         let time = chart.pickup;
         for (const { start, end, bar, beat } of chart.spans) {
           expect(start).toBe(time);
@@ -78,7 +78,7 @@ describe('makeChart', () => {
   test('makeChart gives each chord its share of the bar, to a tick', () => {
     fc.assert(
       fc.property(formsOf(), metres, (form, metre) => {
-        const { barTicks } = readMetre(metre);
+        const { barTicks } = parseMetre(metre);
         const { spans } = makeChart(form, { key: inMode(form, 'C'), metre });
         const shares = form.bars.flatMap((bar) => {
           const total = bar.reduce((sum, { weight }) => sum + weight, 0);

@@ -1,4 +1,4 @@
-import { type Metre, readMetre } from '@reedplate/line';
+import { type Metre, parseMetre } from '@reedplate/line';
 import { type Chord, chordOfNumeral, type Key, type KeyName } from '@reedplate/pitch';
 import { sharesOf } from './shares.js';
 import type { ChordSpan, FormBar } from './types.js';
@@ -24,7 +24,7 @@ export interface ChartGrid {
  * the one before it ends, so that rounding leaves no gap.
  */
 export function layBars(bars: readonly PlannedBar[], grid: ChartGrid): readonly ChordSpan[] {
-  const { barTicks, beatTicks } = readMetre(grid.metre);
+  const { barTicks, beatTicks } = parseMetre(grid.metre);
   const chordOf = chordSpeller(grid.key);
   const spans: ChordSpan[] = [];
   for (const [index, { chords, chorus, barOfForm }] of bars.entries()) {

@@ -1,4 +1,4 @@
-import { type Metre, readMetre } from '@reedplate/line';
+import { type Metre, parseMetre } from '@reedplate/line';
 import {
   type Key,
   type KeyName,
@@ -63,7 +63,7 @@ export function makeChart(form: Form, options: ChartOptions): Chart {
   const { metre = form.metre, feel = form.feel, tempo, choruses = 1, pickup = 0 } = options;
   const { intro, ending, breaks } = options;
   const key = keyFor(form, toKey(options.key));
-  const { barTicks } = readMetre(metre);
+  const { barTicks } = parseMetre(metre);
   requireInteger(choruses, { min: 1, max: MOST_CHORUSES, what: 'choruses' });
   requireInteger(pickup, { min: 0, max: barTicks - 1, what: 'ticks of pickup' });
   const planned = planBars(form, { choruses, metre, intro, ending, breaks });

@@ -1,4 +1,4 @@
-import { type Metre, readMetre } from '@reedplate/line';
+import { type Metre, parseMetre } from '@reedplate/line';
 import {
   isReedplateError,
   type Mode,
@@ -58,7 +58,7 @@ export function makeForm(bars: readonly FormBar[], details: FormDetails = {}): F
   if (!Array.isArray(bars) || bars.length === 0 || bars.length > MOST_BARS) {
     throw invalid(bars, `a list of 1 to ${MOST_BARS} bars`);
   }
-  readMetre(metre);
+  parseMetre(metre);
   const checked = bars.map(checkBar);
   return Object.freeze({
     id: checkId(id),

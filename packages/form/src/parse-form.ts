@@ -1,4 +1,4 @@
-import { type Metre, readMetre } from '@reedplate/line';
+import { type Metre, parseMetre } from '@reedplate/line';
 import { type Key, type KeyName, ReedplateError } from '@reedplate/pitch';
 import { type ChordReader, chordReader } from './chord-reader.js';
 import { type FormDetails, MOST_SHARES, makeForm } from './make-form.js';
@@ -82,7 +82,7 @@ function splitHead(tokens: readonly Token[]): {
 function readHead(head: readonly Token[]): Pick<FormDetails, 'metre' | 'feel'> {
   const metre = head.findLast(({ text }) => SIGNATURE.test(text))?.text;
   const feel = head.map(({ text }) => FEEL_WORDS.get(text.toLowerCase())).findLast(Boolean);
-  if (metre !== undefined) readMetre(metre);
+  if (metre !== undefined) parseMetre(metre);
   return {
     ...(metre === undefined ? {} : { metre: metre as Metre }),
     ...(feel === undefined ? {} : { feel }),

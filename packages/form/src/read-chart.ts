@@ -1,4 +1,4 @@
-import { type Metre, readMetre } from '@reedplate/line';
+import { type Metre, parseMetre } from '@reedplate/line';
 import {
   asErrorOf,
   chordOfNumeral,
@@ -60,7 +60,7 @@ export function readChart(json: unknown): Chart {
   if (!Array.isArray(spans)) throw invalid(spans, 'a list of chord spans', 'spans');
   const key = read('key', () => parseKey(fields.key as string));
   const metre = fields.metre as Metre;
-  const { barTicks } = read('metre', () => readMetre(metre));
+  const { barTicks } = read('metre', () => parseMetre(metre));
   const pickup = count(fields.pickup, { min: 0, max: barTicks - 1, path: 'pickup' });
   const choruses = count(fields.choruses, { min: 1, path: 'choruses' });
   const bars = count(fields.bars, { min: choruses, path: 'bars' });
@@ -84,7 +84,7 @@ interface Frame extends Pick<Chart, 'metre' | 'pickup' | 'bars' | 'choruses'> {
 }
 
 function readSpans(spans: readonly unknown[], frame: Frame): readonly ChordSpan[] {
-  const { barTicks } = readMetre(frame.metre);
+  const { barTicks } = parseMetre(frame.metre);
   let time = frame.pickup;
   const checked = spans.map((span, index) => {
     const path = `spans[${index}]`;
@@ -103,7 +103,7 @@ function readSpan(
   frame: Frame,
   path: string,
 ): ChordSpan {
-  const { barTicks, beatTicks } = readMetre(frame.metre);
+  const { barTicks, beatTicks } = parseMetre(frame.metre);
   const start = fields.start as number;
   const bar = Math.floor((start - frame.pickup) / barTicks) + 1;
   const barStart = frame.pickup + (bar - 1) * barTicks;

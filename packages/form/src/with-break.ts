@@ -1,4 +1,4 @@
-import { readMetre } from '@reedplate/line';
+import { parseMetre } from '@reedplate/line';
 import { requireInteger, requireOneOf } from '@reedplate/pitch';
 import type { Form, FormBar } from './types.js';
 import { withBars } from './vary.js';
@@ -38,7 +38,7 @@ export function withBreak(
   for (const bar of bars) {
     requireInteger(bar, { min: 1, max: form.bars.length, what: 'a bar of the form' });
   }
-  const beats = hit === 'none' ? 0 : readMetre(form.metre).beatsPerBar;
+  const beats = hit === 'none' ? 0 : parseMetre(form.metre).beatsPerBar;
   const silent = new Set(bars);
   const broken = form.bars.map((bar, index) =>
     silent.has(index + 1) ? breakBar(bar, beats) : bar,

@@ -1,4 +1,4 @@
-import { type Line, type Metre, makeLine, readMetre, type TimedNote } from '@reedplate/line';
+import { type Line, type Metre, makeLine, parseMetre, type TimedNote } from '@reedplate/line';
 import fc from 'fast-check';
 
 /** Metres of every kind: simple, compound, odd. */
@@ -46,7 +46,7 @@ export function lines({ unit, chords }: LineShape): fc.Arbitrary<Line> {
         for (const pitch of pitches) notes.push({ start: at, duration: length * unit, pitch });
         at += length * unit;
       }
-      const pickup = Math.floor((pickupShare * readMetre(metre).barTicks) / unit) * unit;
+      const pickup = Math.floor((pickupShare * parseMetre(metre).barTicks) / unit) * unit;
       return makeLine(notes, {
         metre,
         pickup,

@@ -1,5 +1,5 @@
 import type { Feel } from '@reedplate/form';
-import { type Line, type Metre, makeLine, readMetre, TICKS_PER_QUARTER } from '@reedplate/line';
+import { type Line, type Metre, makeLine, parseMetre, TICKS_PER_QUARTER } from '@reedplate/line';
 import { requirePositive } from '@reedplate/pitch';
 
 /** How a feel is laid on a line or taken off it. */
@@ -68,7 +68,7 @@ function bend(
 
 /** Only quarter notes are swung: eighths in groups of three already are what swing makes. */
 export function isSwung(metre: Metre, feel: Feel): boolean {
-  return feel !== 'straight' && readMetre(metre).beatTicks === TICKS_PER_QUARTER;
+  return feel !== 'straight' && parseMetre(metre).beatTicks === TICKS_PER_QUARTER;
 }
 
 /** Moves ticks within their beats, counted from bar 1. */

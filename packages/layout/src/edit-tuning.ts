@@ -43,7 +43,7 @@ export function editTuning(
   spec: EditedTuningSpec,
 ): Tuning {
   const from = typeof tuning === 'string' ? tuningById(tuning) : tuning;
-  const holes = edits.reduce((edited, edit) => applyEdit(edited, readReedEdit(edit)), from.holes);
+  const holes = edits.reduce((edited, edit) => applyEdit(edited, parseReedEdit(edit)), from.holes);
   return makeTuning({
     label: from.label,
     labelPosition: from.labelPosition,
@@ -81,13 +81,13 @@ const EDIT = /^(?:hole\s+)?(\d{1,2})\s+(blow|draw)\s+(up|down)\s+(\d{1,2})$/iu;
  * @throws ReedplateError `TUNING_INVALID`
  * @example
  * ```ts
- * import { readReedEdit } from '@reedplate/layout';
+ * import { parseReedEdit } from '@reedplate/layout';
  *
- * readReedEdit('hole 3 blow up 2'); // => { hole: 3, breath: 'blow', by: 2 }
- * readReedEdit('3 up'); // throws TUNING_INVALID
+ * parseReedEdit('hole 3 blow up 2'); // => { hole: 3, breath: 'blow', by: 2 }
+ * parseReedEdit('3 up'); // throws TUNING_INVALID
  * ```
  */
-export function readReedEdit(edit: string | ReedEdit): ReedEdit {
+export function parseReedEdit(edit: string | ReedEdit): ReedEdit {
   if (typeof edit === 'object' && edit !== null) return checkEdit(edit);
   const [, hole, breath, way, semitones] =
     (typeof edit === 'string' && EDIT.exec(edit.trim())) || [];

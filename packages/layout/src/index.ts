@@ -6,7 +6,7 @@
 
 // Tunings
 
-export { type EditedTuningSpec, editTuning, type ReedEdit, readReedEdit } from './edit-tuning.js';
+export { type EditedTuningSpec, editTuning, parseReedEdit, type ReedEdit } from './edit-tuning.js';
 export { makeTuning, type ReedRow, type TuningSpec } from './make-tuning.js';
 export { readTuning } from './read-tuning.js';
 export type { Tuning } from './tuning.js';

@@ -1,5 +1,5 @@
 import { ReedplateError, requireInteger } from '@reedplate/pitch';
-import { type Metre, type MetreParts, readMetre } from './metre.js';
+import { type Metre, type MetreParts, parseMetre } from './metre.js';
 
 /** A place in music as people count it, both numbers from 1; the pickup is bar 0. */
 export interface BarBeat {
@@ -74,7 +74,7 @@ export function tickAt(place: BarBeat, grid: Grid): number {
 const LARGEST_ROUNDING = 1e-3;
 
 function readGrid({ metre, pickup }: Grid): MetreParts & { readonly pickup: number } {
-  const parts = readMetre(metre);
+  const parts = parseMetre(metre);
   requireInteger(pickup, { min: 0, max: parts.barTicks - 1, what: 'the ticks of a pickup' });
   return { ...parts, pickup };
 }

@@ -15,5 +15,5 @@ export { lineEnd, requireNotes, transposeLine } from './transform.js';
 
 export { type BarBeat, barBeatAt, type Grid, tickAt } from './bar-beat.js';
 export { commonDivisor } from './common-divisor.js';
-export { type Metre, type MetreParts, type MetreUnit, readMetre } from './metre.js';
+export { type Metre, type MetreParts, type MetreUnit, parseMetre } from './metre.js';
 export { TICKS_PER_QUARTER } from './ticks.js';

@@ -8,8 +8,8 @@ import {
   lineEnd,
   type Metre,
   makeLine,
+  parseMetre,
   readLine,
-  readMetre,
   tickAt,
   transposeLine,
 } from './index.js';
@@ -20,7 +20,7 @@ const metre = fc
 const grid = metre.chain((text) =>
   fc.record({
     metre: fc.constant(text),
-    pickup: fc.integer({ min: 0, max: readMetre(text).barTicks - 1 }),
+    pickup: fc.integer({ min: 0, max: parseMetre(text).barTicks - 1 }),
   }),
 );
 const tick = fc.integer({ min: 0, max: 2 ** 40 });
@@ -61,11 +61,11 @@ describe('bars and beats', () => {
 
   test('barBeatAt undoes tickAt wherever a place is on a tick', () => {
     const place = grid.chain((on) =>
-      fc.tuple(fc.constant(on), fc.nat(1000), fc.nat(readMetre(on.metre).barTicks - 1)),
+      fc.tuple(fc.constant(on), fc.nat(1000), fc.nat(parseMetre(on.metre).barTicks - 1)),
     );
     fc.assert(
       fc.property(place, ([on, bars, ticks]) => {
-        const at = { bar: bars + 1, beat: ticks / readMetre(on.metre).beatTicks + 1 };
+        const at = { bar: bars + 1, beat: ticks / parseMetre(on.metre).beatTicks + 1 };
         const back = barBeatAt(tickAt(at, on), on);
         expect(back.bar).toBe(at.bar);
         expect(back.beat).toBeCloseTo(at.beat, 9);
@@ -89,7 +89,7 @@ describe('bars and beats', () => {
       fc.property(grid, fc.integer({ min: 1, max: 1000 }), (on, bar) => {
         expect(tickAt({ bar: 1, beat: 1 }, on)).toBe(on.pickup);
         const length = tickAt({ bar: bar + 1, beat: 1 }, on) - tickAt({ bar, beat: 1 }, on);
-        expect(length).toBe(readMetre(on.metre).barTicks);
+        expect(length).toBe(parseMetre(on.metre).barTicks);
       }),
     );
   });
@@ -97,7 +97,7 @@ describe('bars and beats', () => {
   test('beats fill the bar: beatsPerBar beats of beatTicks, both whole', () => {
     fc.assert(
       fc.property(metre, (text) => {
-        const { barTicks, beatTicks, beatsPerBar } = readMetre(text);
+        const { barTicks, beatTicks, beatsPerBar } = parseMetre(text);
         expect(beatsPerBar * beatTicks).toBe(barTicks);
         expect(Number.isInteger(beatsPerBar) && Number.isInteger(beatTicks)).toBe(true);
       }),
@@ -175,7 +175,7 @@ describe('arbitrary input', () => {
 
   test.each<[string, (input: unknown) => unknown]>([
     ['readLine', readLine],
-    ['readMetre', (input) => readMetre(input as string)],
+    ['parseMetre', (input) => parseMetre(input as string)],
     ['makeLine', (input) => makeLine(input as [])],
   ])('%s gives a frozen value or a ReedplateError', (_, read) => {
     const input = fc.oneof(nasty, fc.string({ unit: 'binary' }), fc.json(), nearly, fc.anything());

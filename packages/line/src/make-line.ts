@@ -1,7 +1,7 @@
 import { type ErrorPlace, HIGHEST_MIDI, requireInteger, requirePositive } from '@reedplate/pitch';
 import { invalidLine } from './invalid-line.js';
 import type { Line, TimedNote } from './line.js';
-import { type Metre, readMetre } from './metre.js';
+import { type Metre, parseMetre } from './metre.js';
 
 /** What {@link makeLine} fills in. */
 export interface LineOptions {
@@ -35,7 +35,7 @@ const FASTEST_TEMPO = 1000;
  */
 export function makeLine(notes: readonly TimedNote[], options: LineOptions = {}): Line {
   const { metre = '4/4', pickup = 0, tempo, title } = options;
-  const { barTicks } = readMetre(metre);
+  const { barTicks } = parseMetre(metre);
   if (!Array.isArray(notes)) throw invalidLine(notes, 'a list of notes', { path: 'notes' });
   // Array.from visits the gaps of a sparse list too, which map would pass over.
   const checked = Array.from(notes as readonly TimedNote[], checkNote).sort(inOrder);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { readMetre } from './metre.js';
+import { parseMetre } from './metre.js';
 
-describe('readMetre', () => {
+describe('parseMetre', () => {
   // Felt beats of compound metres: common practice, no source.
   test.each([
     ['4/4', 3840, 960, 4],
@@ -18,12 +18,12 @@ describe('readMetre', () => {
     ['1/1', 3840, 3840, 1],
     ['32/1', 122880, 3840, 32],
   ])('gives %s a bar of %i ticks and beats of %i', (metre, barTicks, beatTicks, beatsPerBar) => {
-    expect(readMetre(metre)).toMatchObject({ barTicks, beatTicks, beatsPerBar });
+    expect(parseMetre(metre)).toMatchObject({ barTicks, beatTicks, beatsPerBar });
   });
 
   test('gives the numbers as written, frozen', () => {
-    expect(readMetre('12/8')).toMatchObject({ numerator: 12, denominator: 8 });
-    expect(Object.isFrozen(readMetre('12/8'))).toBe(true);
+    expect(parseMetre('12/8')).toMatchObject({ numerator: 12, denominator: 8 });
+    expect(Object.isFrozen(parseMetre('12/8'))).toBe(true);
   });
 
   test.each<[unknown, string | undefined]>([
@@ -46,7 +46,7 @@ describe('readMetre', () => {
     [undefined, undefined],
     [['4/4'], undefined],
   ])('refuses %j and suggests %s', (metre, nearest) => {
-    expect(() => readMetre(metre as string)).toThrow(
+    expect(() => parseMetre(metre as string)).toThrow(
       expect.objectContaining({ code: 'METRE_UNKNOWN', value: metre, nearest }),
     );
   });

@@ -30,15 +30,15 @@ const LARGEST_NUMERATOR = 32;
  * @throws ReedplateError `METRE_UNKNOWN`
  * @example
  * ```ts
- * import { readMetre } from '@reedplate/line';
+ * import { parseMetre } from '@reedplate/line';
  *
- * readMetre('4/4').barTicks; // => 3840
- * readMetre('12/8').beatsPerBar; // => 4
- * readMetre('12/8').beatTicks; // => 1440
- * readMetre('4/5'); // throws METRE_UNKNOWN
+ * parseMetre('4/4').barTicks; // => 3840
+ * parseMetre('12/8').beatsPerBar; // => 4
+ * parseMetre('12/8').beatTicks; // => 1440
+ * parseMetre('4/5'); // throws METRE_UNKNOWN
  * ```
  */
-export function readMetre(metre: string): MetreParts {
+export function parseMetre(metre: string): MetreParts {
   const [, upper, lower] = (typeof metre === 'string' && SIGNATURE.exec(metre)) || [];
   const numerator = Number(upper);
   if (upper === undefined || numerator > LARGEST_NUMERATOR) throw unknownMetre(metre);

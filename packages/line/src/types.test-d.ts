@@ -7,8 +7,8 @@ import {
   type Metre,
   type MetreUnit,
   makeLine,
+  parseMetre,
   readLine,
-  readMetre,
   type TimedNote,
   tickAt,
   transposeLine,
@@ -23,7 +23,7 @@ expectTypeOf(transposeLine(line, 1)).toEqualTypeOf<Line>();
 expectTypeOf(lineEnd(line)).toEqualTypeOf<number>();
 expectTypeOf(barBeatAt(0, line)).toEqualTypeOf<BarBeat>();
 expectTypeOf(tickAt({ bar: 1, beat: 1 }, line)).toEqualTypeOf<number>();
-expectTypeOf(readMetre('4/4').denominator).toEqualTypeOf<MetreUnit>();
+expectTypeOf(parseMetre('4/4').denominator).toEqualTypeOf<MetreUnit>();
 expectTypeOf(line.notes).toEqualTypeOf<readonly TimedNote[]>();
 expectTypeOf<'12/8'>().toExtend<Metre>();
 

@@ -1,5 +1,5 @@
 import { makeHarp, TUNINGS } from '@reedplate/layout';
-import { type Line, readMetre } from '@reedplate/line';
+import { type Line, parseMetre } from '@reedplate/line';
 import { noteNameWithOctave } from '@reedplate/pitch';
 import { bestPath, effortModelById, everyHarp, fit as rankHarps } from '@reedplate/playability';
 import { Bench } from 'tinybench';
@@ -13,7 +13,7 @@ import { namedSearch } from './tonal-path.js';
 const harp = makeHarp('C');
 const model = effortModelById('advanced');
 const line = melodyOf(200);
-const tick = 60 / ((line.tempo ?? 100) * readMetre(line.metre).beatTicks);
+const tick = 60 / ((line.tempo ?? 100) * parseMetre(line.metre).beatTicks);
 const tight = tightSearch(harp, model, tick);
 const named = namedSearch(harp, model, tick);
 const namedLine = line.notes.map(({ pitch, ...time }) => ({

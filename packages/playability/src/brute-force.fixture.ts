@@ -5,7 +5,7 @@ import {
   soundings,
   soundingsOfPitch,
 } from '@reedplate/layout';
-import { type Line, readMetre } from '@reedplate/line';
+import { type Line, parseMetre } from '@reedplate/line';
 import type { EffortModel } from './effort-model.js';
 
 // The rules of effort written a second time, as plainly as the documentation puts them, with every
@@ -62,7 +62,7 @@ interface TimedPitches {
 }
 
 export function momentsIn(line: Line, tempo?: number): readonly TimedPitches[] {
-  const tick = 60 / ((tempo ?? line.tempo ?? 100) * readMetre(line.metre).beatTicks);
+  const tick = 60 / ((tempo ?? line.tempo ?? 100) * parseMetre(line.metre).beatTicks);
   const starts = [...new Set(line.notes.map(({ start }) => start))];
   return starts.map((start, at) => {
     const notes = line.notes.filter((note) => note.start === start);

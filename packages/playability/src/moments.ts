@@ -1,4 +1,4 @@
-import { type Line, readMetre, requireNotes } from '@reedplate/line';
+import { type Line, parseMetre, requireNotes } from '@reedplate/line';
 import { requirePositive } from '@reedplate/pitch';
 
 /**
@@ -63,5 +63,5 @@ export function secondsPerTick({ metre, tempo: own }: Line, tempo?: number): num
     max: 1000,
     what: 'felt beats a minute',
   });
-  return 60 / (beats * readMetre(metre).beatTicks);
+  return 60 / (beats * parseMetre(metre).beatTicks);
 }

@@ -1,5 +1,5 @@
 import { type Harp, soundingsOfPitch, type TechniqueLevel } from '@reedplate/layout';
-import { type Line, type LineOptions, makeLine, readMetre, type TimedNote } from '@reedplate/line';
+import { type Line, type LineOptions, makeLine, parseMetre, type TimedNote } from '@reedplate/line';
 import { noteNameWithOctave, ReedplateError } from '@reedplate/pitch';
 import { type SoundOptions, soundMark } from './sound-tab.js';
 import { markOf, type TabMark } from './tab-mark.js';
@@ -27,7 +27,7 @@ export function lineOfTab(
   harp: Harp,
   { valved = false, ...options }: LineOfTabOptions = {},
 ): Line {
-  const { beatTicks } = readMetre(options.metre ?? '4/4');
+  const { beatTicks } = parseMetre(options.metre ?? '4/4');
   const notes: TimedNote[] = [];
   let beat = 0;
   for (const { marks, beats } of timed) {
@@ -70,7 +70,7 @@ export function tabOfLine(
   harp: Harp,
   { level = 'overbends' }: TabOfLineOptions = {},
 ): readonly TimedTab[] {
-  const { beatTicks } = readMetre(line.metre);
+  const { beatTicks } = parseMetre(line.metre);
   const timed: TimedTab[] = [];
   let at = 0;
   for (const { start, end, pitches } of attacksOf(line)) {

@@ -1,5 +1,5 @@
 import type { Chart } from '@reedplate/form';
-import { type Line, makeLine, readMetre, requireNotes, type TimedNote } from '@reedplate/line';
+import { type Line, makeLine, parseMetre, requireNotes, type TimedNote } from '@reedplate/line';
 import { ReedplateError } from '@reedplate/pitch';
 
 /**
@@ -27,7 +27,7 @@ const LATEST_TICK = 2 ** 40;
 function isInOrder({ notes, metre, pickup, tempo, title }: Line): boolean {
   // What few lines have is left to makeLine to check.
   if (tempo !== undefined || title !== undefined || !Array.isArray(notes)) return false;
-  if (!isTicks(pickup, 0) || pickup >= readMetre(metre).barTicks) return false;
+  if (!isTicks(pickup, 0) || pickup >= parseMetre(metre).barTicks) return false;
   let before: TimedNote = { start: 0, duration: 1, pitch: 0 };
   for (const note of notes) {
     if (typeof note !== 'object' || note === null || !isAfter(note, before)) return false;

@@ -1,5 +1,5 @@
 import type { Chart } from '@reedplate/form';
-import { readMetre } from '@reedplate/line';
+import { parseMetre } from '@reedplate/line';
 import { type Key, parseKey, ReedplateError } from '@reedplate/pitch';
 import type { Style } from '../styles.js';
 import { type ChordTable, compileChord } from './chord-table.js';
@@ -30,7 +30,7 @@ export interface ScoringGrid {
 /** Compiles a chart, each chord once. */
 export function compileChart(chart: Chart, style: Style): ScoringGrid {
   const key = parseKey(chart.key);
-  const { barTicks, beatTicks } = readMetre(chart.metre);
+  const { barTicks, beatTicks } = parseMetre(chart.metre);
   const tables: ChordTable[] = [];
   const known = new Map<string, number>();
   const changes: Change[] = [];

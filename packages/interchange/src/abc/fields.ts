@@ -1,4 +1,4 @@
-import { type Metre, readMetre, TICKS_PER_QUARTER } from '@reedplate/line';
+import { type Metre, parseMetre, TICKS_PER_QUARTER } from '@reedplate/line';
 import { isReedplateError } from '@reedplate/pitch';
 
 const WHOLE = 4 * TICKS_PER_QUARTER;
@@ -23,7 +23,7 @@ export function readMetreField(text: string): MetreField | undefined {
   if (unit === '' || !(units > 0) || Number(unit) === 0) return undefined;
   const size = units / Number(unit);
   try {
-    readMetre(`${units}/${unit}`);
+    parseMetre(`${units}/${unit}`);
     return { metre: `${units}/${unit}` as Metre, size };
   } catch (error) {
     if (!isReedplateError(error)) throw error;

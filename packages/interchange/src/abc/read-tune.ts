@@ -111,7 +111,7 @@ type FieldReader = (value: string, context: FieldContext) => void;
 const FIELD_READERS: ReadonlyMap<string, FieldReader> = new Map([
   ['T', readTitle],
   ['K', readKey],
-  ['M', readMetre],
+  ['M', parseMetre],
   ['L', readUnit],
   ['Q', readTempo],
   ['R', readRhythm],
@@ -151,7 +151,7 @@ function readKey(value: string, { tune, line, warnings }: FieldContext): void {
   tune.inBody = true;
 }
 
-function readMetre(value: string, { tune, line, warnings }: FieldContext): void {
+function parseMetre(value: string, { tune, line, warnings }: FieldContext): void {
   const read = readMetreField(value);
   if (read === undefined || (read.size !== undefined && read.metre === undefined)) {
     warnings.add('field-unknown', { line }, `M:${value}`);

@@ -1,4 +1,4 @@
-import { readMetre } from '@reedplate/line';
+import { parseMetre } from '@reedplate/line';
 import { type KeyName, requireInteger, toKey } from '@reedplate/pitch';
 import { isSwung } from '../feel.js';
 import { HARMONICA_PROGRAM } from '../midi/find-melody.js';
@@ -67,7 +67,7 @@ function fieldText(text: string): string {
 function tempoField({ line, chart }: Sheet): readonly string[] {
   const tempo = line.tempo ?? chart?.tempo;
   if (tempo === undefined) return [];
-  const { beatTicks } = readMetre(line.metre);
+  const { beatTicks } = parseMetre(line.metre);
   const beat = beatTicks % 1440 === 0 ? `${beatTicks / 480}/8` : `1/${3840 / beatTicks}`;
   return [`Q:${beat}=${tempo}`];
 }
@@ -86,7 +86,7 @@ function writePart(
   const bars = writeBars(line, chart, isFirst ? words : undefined);
   const folded = repeats ? foldRepeats(bars, chart?.choruses ?? 1) : bars;
   const signature = readKeyField(toKey(key).name)?.signature ?? new Map();
-  const context: WriteContext = { key, signature, beatTicks: readMetre(line.metre).beatTicks };
+  const context: WriteContext = { key, signature, beatTicks: parseMetre(line.metre).beatTicks };
   const shown = isFirst ? folded : folded.map((bar) => ({ ...bar, chords: [] }));
   const texts = shown.map((bar, at) => {
     const { before, after } = barLines(bar, at === shown.length - 1);

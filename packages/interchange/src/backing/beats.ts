@@ -1,5 +1,5 @@
 import { type Chart, chordChanges } from '@reedplate/form';
-import { readMetre } from '@reedplate/line';
+import { parseMetre } from '@reedplate/line';
 import type { Chord } from '@reedplate/pitch';
 
 /** A beat of a chart, as a band counts it. */
@@ -21,7 +21,7 @@ export interface Beat {
 
 /** Every beat of a chart from bar 1 on, with the chord that sounds on it. */
 export function beatsOf(chart: Chart): readonly Beat[] {
-  const { beatTicks, beatsPerBar } = readMetre(chart.metre);
+  const { beatTicks, beatsPerBar } = parseMetre(chart.metre);
   const changes = chordChanges(chart);
   const count = chart.bars * beatsPerBar;
   let change = 0;

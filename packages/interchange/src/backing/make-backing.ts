@@ -1,5 +1,5 @@
 import type { Chart, ChordSpan } from '@reedplate/form';
-import { type Line, makeLine, readMetre, type TimedNote } from '@reedplate/line';
+import { type Line, makeLine, parseMetre, type TimedNote } from '@reedplate/line';
 import { type Chord, deepFreeze, requireInteger } from '@reedplate/pitch';
 import type { Part, Sheet } from '../piece.js';
 import { walkBass } from './bass.js';
@@ -70,8 +70,8 @@ function bandParts(
   ending: boolean,
   head: LineHead,
 ): readonly Part[] {
-  const { barTicks, beatTicks } = readMetre(chart.metre);
-  const all = beatsOf(chart).slice(countIn * readMetre(chart.metre).beatsPerBar);
+  const { barTicks, beatTicks } = parseMetre(chart.metre);
+  const all = beatsOf(chart).slice(countIn * parseMetre(chart.metre).beatsPerBar);
   const last = ending ? chart.spans.at(-1) : undefined;
   const beats = all.filter(({ start }) => last === undefined || start < last.start);
   const clicks = countOff(countIn, barTicks, beatTicks);
@@ -131,7 +131,7 @@ interface Frame {
 
 /** The chart with bars of no chord before it and a bar of its tonic after it. */
 function frameChart(chart: Chart, { countIn, ending, lead }: Frame): Chart {
-  const { barTicks } = readMetre(chart.metre);
+  const { barTicks } = parseMetre(chart.metre);
   const pickup = countIn === 0 ? Math.max(chart.pickup, lead) : 0;
   const shift = countIn * barTicks + pickup - chart.pickup;
   const before = Array.from({ length: countIn }, (_, at) =>

@@ -1,4 +1,4 @@
-import { type Metre, readMetre } from '@reedplate/line';
+import { type Metre, parseMetre } from '@reedplate/line';
 import { isReedplateError, type KeyName, parseKey } from '@reedplate/pitch';
 import type { WarningList } from '../warning.js';
 import type { MidiEvent } from './events.js';
@@ -81,7 +81,7 @@ function pickupBefore(first: MetreAt, second: MetreAt): number | undefined {
 function asMetre(numerator: number, denominator: number): Metre | undefined {
   if (denominator > 16 && numerator % 2 === 0) return asMetre(numerator / 2, denominator / 2);
   try {
-    readMetre(`${numerator}/${denominator}`);
+    parseMetre(`${numerator}/${denominator}`);
     return `${numerator}/${denominator}` as Metre;
   } catch (error) {
     if (!isReedplateError(error)) throw error;
@@ -107,7 +107,7 @@ function readTempo(
   for (const tempo of tempos) if (tempo !== first) warnings.add('tempo-change');
   const quarters = MICROSECONDS_A_MINUTE / first;
   // A file counts whole microseconds, which is good for two places of beats a minute.
-  const tempo = Math.round(((quarters * QUARTER_TICKS) / readMetre(metre).beatTicks) * 100) / 100;
+  const tempo = Math.round(((quarters * QUARTER_TICKS) / parseMetre(metre).beatTicks) * 100) / 100;
   return tempo > 0 && tempo <= FASTEST_TEMPO ? tempo : undefined;
 }
 

@@ -1,5 +1,5 @@
 import { type Chart, chartEnd, chordChanges, type Feel } from '@reedplate/form';
-import { type Line, readMetre, TICKS_PER_QUARTER } from '@reedplate/line';
+import { type Line, parseMetre, TICKS_PER_QUARTER } from '@reedplate/line';
 import { type Chord, type KeyName, toKey } from '@reedplate/pitch';
 import { writeMidi as writeBytes } from 'midi-file';
 import { layFeel } from '../feel.js';
@@ -81,7 +81,7 @@ function endOf({ line, chart }: Sheet): number {
 function conductorEvents({ line, key, chart }: Sheet): readonly TimedEvent[] {
   const { title, metre } = line;
   const tempo = line.tempo ?? chart?.tempo ?? USUAL_TEMPO;
-  const quarters = (tempo * readMetre(metre).beatTicks) / TICKS_PER_QUARTER;
+  const quarters = (tempo * parseMetre(metre).beatTicks) / TICKS_PER_QUARTER;
   const name = key ?? chart?.key;
   return [
     ...(title === undefined ? [] : [textAt(0, 'trackName', title)]),
@@ -94,7 +94,7 @@ function conductorEvents({ line, key, chart }: Sheet): readonly TimedEvent[] {
 
 /** A pickup is a bar of its own, as long as it is or up to a 64th longer. */
 function metreEvents({ metre, pickup }: Line): readonly TimedEvent[] {
-  const { numerator, denominator } = readMetre(metre);
+  const { numerator, denominator } = parseMetre(metre);
   const whole = metreEvent(pickup, numerator, denominator);
   if (pickup === 0) return [whole];
   const unit = METRE_UNITS.find((each) => (pickup * each) % WHOLE_TICKS === 0) ?? 64;

@@ -1,4 +1,4 @@
-import { type Metre, readMetre } from '@reedplate/line';
+import { type Metre, parseMetre } from '@reedplate/line';
 import { isReedplateError, type KeyName, ReedplateError } from '@reedplate/pitch';
 import { decodeText, requireSize } from '../decode-text.js';
 import { keyOfSignature } from '../midi/read-head.js';
@@ -122,7 +122,7 @@ function readTime(attributes: readonly XmlElement[], warnings: WarningList): Met
     .reduce((sum, part) => sum + Number(part), 0);
   const text = `${beats}/${childText(time, 'beat-type')}`;
   try {
-    readMetre(text);
+    parseMetre(text);
     return text as Metre;
   } catch (error) {
     if (!isReedplateError(error)) throw error;

@@ -1,4 +1,4 @@
-import { readMetre, TICKS_PER_QUARTER } from '@reedplate/line';
+import { parseMetre, TICKS_PER_QUARTER } from '@reedplate/line';
 import { type KeyName, toKey } from '@reedplate/pitch';
 import { isSwung } from '../feel.js';
 import { HARMONICA_PROGRAM } from '../midi/find-melody.js';
@@ -84,7 +84,7 @@ function writePart(
   const isFirst = at === 0;
   const bars = writeBars(line, chart, isFirst ? words : undefined);
   const folded = repeats ? foldRepeats(bars, chart?.choruses ?? 1) : bars;
-  const { beatTicks } = readMetre(line.metre);
+  const { beatTicks } = parseMetre(line.metre);
   const measures = folded.map((bar, index) => {
     const head = index === 0 ? headOf(sheet, key, isFirst) : [];
     return writeMeasure(isFirst ? bar : { ...bar, chords: [] }, { key, beatTicks }, head);
@@ -94,7 +94,7 @@ function writePart(
 
 /** What stands before the first note: key, metre, clef, tempo and swing. */
 function headOf({ line, chart }: Sheet, key: KeyName, isFirst: boolean): readonly string[] {
-  const { numerator, denominator, beatTicks } = readMetre(line.metre);
+  const { numerator, denominator, beatTicks } = parseMetre(line.metre);
   const attributes = element('attributes', [
     element('divisions', `${TICKS_PER_QUARTER}`),
     element('key', [element('fifths', `${signatureOfKey(key)}`), element('mode', toKey(key).mode)]),

@@ -1,5 +1,5 @@
 import type { Feel } from '@reedplate/form';
-import { type Line, type Metre, makeLine, readMetre } from '@reedplate/line';
+import { type Line, type Metre, makeLine, parseMetre } from '@reedplate/line';
 import { deepFreeze, type KeyName } from '@reedplate/pitch';
 import { choosePart } from '../choose-part.js';
 import type { Part, Piece } from '../piece.js';
@@ -47,7 +47,7 @@ export function assemblePiece(
   warnings: WarningList,
   { repeats = true, part }: ReadScoreOptions,
 ): Piece {
-  const { barTicks } = readMetre(score.metre);
+  const { barTicks } = parseMetre(score.metre);
   const played = score.parts.map((written): PlayedPart => {
     const order = repeats ? playOrder(written.measures) : [...written.measures.keys()];
     return { written, laid: layMeasures(written.measures, order, { barTicks, warnings }) };
@@ -83,7 +83,7 @@ const FASTEST_TEMPO = 1000;
 
 /** Tempo in felt beats: of 6/8 at 180 quarters a minute, 120 dotted quarters. */
 function headOf({ title, metre, quartersPerMinute }: WrittenScore): Omit<LineHead, 'pickup'> {
-  const { beatTicks, barTicks, numerator, denominator } = readMetre(metre);
+  const { beatTicks, barTicks, numerator, denominator } = parseMetre(metre);
   const quarterTicks = (barTicks * denominator) / (numerator * 4);
   const tempo = quartersPerMinute && (quartersPerMinute * quarterTicks) / beatTicks;
   return {

@@ -1,5 +1,5 @@
 import type { Chart, ChordSpan, Feel } from '@reedplate/form';
-import { type Metre, type MetreParts, readMetre } from '@reedplate/line';
+import { type Metre, type MetreParts, parseMetre } from '@reedplate/line';
 import {
   type Chord,
   isReedplateError,
@@ -36,7 +36,7 @@ export function chartOfMarks(
 ): Chart | undefined {
   const read = readMarks(marks, warnings);
   if (read.length === 0) return undefined;
-  const metre = readMetre(frame.metre);
+  const metre = parseMetre(frame.metre);
   const bars = countBars(frame.end - frame.pickup, metre.barTicks, warnings);
   const { form, key, pickup, tempo, feel = 'straight' } = frame;
   return Object.freeze({

@@ -1,5 +1,5 @@
 import { chartEnd, chordChanges } from '@reedplate/form';
-import { type Line, lineEnd, readMetre, type TimedNote } from '@reedplate/line';
+import { type Line, lineEnd, parseMetre, type TimedNote } from '@reedplate/line';
 import { type Chord, ReedplateError } from '@reedplate/pitch';
 import type { Sheet } from '../piece.js';
 
@@ -49,7 +49,7 @@ export function writeBars(
   chart: Sheet['chart'],
   words: readonly string[] = [],
 ): readonly WrittenBar[] {
-  const { barTicks } = readMetre(line.metre);
+  const { barTicks } = parseMetre(line.metre);
   const chartBars = chart === undefined ? 0 : chartEnd(chart) - chart.pickup;
   const end = Math.max(lineEnd(line), line.pickup + chartBars, line.pickup + 1);
   const voices = toVoices(line.notes, words);

@@ -1,5 +1,5 @@
 import { type Chart, type Form, introBars, makeChart } from '@reedplate/form';
-import { type Line, readMetre } from '@reedplate/line';
+import { type Line, parseMetre } from '@reedplate/line';
 import { parseKey } from '@reedplate/pitch';
 import { type FormWords, type FrameWords, readFrame, readVariedForm } from './chart-options.js';
 import type { Terminal } from './terminal.js';
@@ -30,7 +30,7 @@ function chorusesOf(
   form: Form,
   { intro }: ReturnType<typeof readFrame>,
 ): number {
-  const { barTicks } = readMetre(metre);
+  const { barTicks } = parseMetre(metre);
   const barsOfIntro = intro === undefined ? 0 : introBars(form, intro).length;
   const firstChorus = pickup + barsOfIntro * barTicks;
   const lastOnset = notes.reduce((last, { start }) => Math.max(last, start), firstChorus);

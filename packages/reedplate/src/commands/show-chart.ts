@@ -1,4 +1,4 @@
-import { readMetre } from '@reedplate/line';
+import { parseMetre } from '@reedplate/line';
 import { inkOfNumeral, type Paint } from '../command/print.js';
 import { setColumns } from '../command/table.js';
 import type { ChartBar, ChartChord, ChartReport } from '../reports/chart.js';
@@ -9,7 +9,7 @@ const BARS_A_LINE = 4;
 export function showChart({ bars, chart }: ChartReport, paint: Paint): readonly string[] {
   const title = `${chart.form} in ${chart.key}, ${chart.metre}, ${chart.feel}`;
   const lines = linesOf(bars);
-  const { beatsPerBar } = readMetre(chart.metre);
+  const { beatsPerBar } = parseMetre(chart.metre);
   const set = setColumns(
     lines.flatMap(({ bars: line }) => [
       [`${line[0]?.bar ?? ''}`, ...line.map((bar) => sayNumerals(bar, beatsPerBar))],

@@ -1,6 +1,6 @@
 import { chartEnd, type Feel } from '@reedplate/form';
 import type { Sheet } from '@reedplate/interchange';
-import { type Metre, readMetre } from '@reedplate/line';
+import { type Metre, parseMetre } from '@reedplate/line';
 import { type KeyName, ReedplateError } from '@reedplate/pitch';
 
 /** A part of a backing. */
@@ -46,7 +46,7 @@ export function backingReport({ chart, parts = [] }: Sheet): BackingReport {
     throw new ReedplateError({ code: 'CHART_INVALID', value: chart, expected: 'a chart' });
   }
   const { form, key, metre, feel, tempo = USUAL_TEMPO, choruses, bars } = chart;
-  const seconds = (chartEnd(chart) / readMetre(metre).beatTicks / tempo) * 60;
+  const seconds = (chartEnd(chart) / parseMetre(metre).beatTicks / tempo) * 60;
   return {
     form,
     key,
