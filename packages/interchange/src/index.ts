@@ -33,5 +33,7 @@ export { readMusicXml } from './musicxml/read-musicxml.js';
 export { type WriteScoreOptions, writeMusicXml } from './musicxml/write-musicxml.js';
 // What readers give and writers take
 export type { Part, Piece, Sheet } from './piece.js';
+// Quantising
+export { GRID_IDS, GRIDS, type GridId, type QuantiseOptions, quantiseLine } from './quantise.js';
 export type { ReadScoreOptions } from './score/assemble-piece.js';
 export { WARNING_CODES, type Warning, type WarningCode } from './warning.js';
