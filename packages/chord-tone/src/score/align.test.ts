@@ -1,7 +1,9 @@
 import { makeLine } from '@reedplate/line';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { alignLine, undoSwing } from './align.js';
+import { type AlignOptions, alignLine, undoSwing } from './align.js';
+import { joinTies } from './runs.js';
+import type { Alignment } from './score-types.js';
 
 const BEAT = 960;
 
@@ -16,30 +18,38 @@ function swung(ratio: number, beats = 8): ReturnType<typeof makeLine> {
   );
 }
 
-const at = (line: ReturnType<typeof makeLine>): Parameters<typeof alignLine>[0] => ({
-  line,
-  pickup: 0,
-  beatTicks: BEAT,
-});
+function align(line: ReturnType<typeof makeLine>, options: AlignOptions = {}): Alignment {
+  return alignLine(joinTies(line, 0), { pickup: 0, beatTicks: BEAT }, options);
+}
 
 describe('alignLine', () => {
   it.each([1.3, 1.5, 2, 2.5])('alignLine finds a swing of %s', (ratio) => {
-    expect(alignLine(at(swung(ratio)), {}).swing).toBeCloseTo(ratio, 1);
+    expect(align(swung(ratio)).swing).toBeCloseTo(ratio, 1);
   });
 
   it('alignLine leaves even eighths even, and lines with few off-beats as they are', () => {
-    expect(alignLine(at(swung(1)), {}).swing).toBe(1);
-    expect(alignLine(at(swung(2, 3)), {}).swing).toBe(1);
+    expect(align(swung(1)).swing).toBe(1);
+    expect(align(swung(2, 3)).swing).toBe(1);
   });
 
   it('alignLine finds how late a line is as a whole', () => {
     const late = makeLine(swung(1).notes.map((note) => ({ ...note, start: note.start + 70 })));
-    expect(alignLine(at(late), { latency: 'estimate' }).latency).toBe(70);
-    expect(alignLine(at(late), {}).latency).toBe(0);
+    expect(align(late, { latency: 'estimate' }).latency).toBe(70);
+    expect(align(late).latency).toBe(0);
+  });
+
+  it('alignLine hears a note in tied parts as one onset', () => {
+    const [first, ...rest] = swung(2, 3).notes;
+    const parts = [
+      { start: 0, duration: 460, pitch: 67 },
+      { start: 460, duration: 40, pitch: 67 },
+    ];
+    expect(first).toMatchObject({ start: 0 });
+    expect(align(makeLine([...parts, ...rest])).swing).toBe(1);
   });
 
   it('alignLine takes what it is told', () => {
-    expect(alignLine(at(swung(2)), { swing: 3, latency: -20 })).toEqual({ swing: 3, latency: -20 });
+    expect(align(swung(2), { swing: 3, latency: -20 })).toEqual({ swing: 3, latency: -20 });
   });
 });
 

@@ -1,21 +1,19 @@
-import type { ChordTable } from './chord-table.js';
+import { type ChordTable, SILENCE } from './chord-table.js';
 import { STEP } from './figure.js';
 import type { ScoringGrid } from './grid.js';
 import { type Judged, pitchOf } from './judge.js';
-import { CLASS, NOTE_CLASSES } from './note-class.js';
+import { NOTE_CLASSES } from './note-class.js';
 import type { Pieces } from './pieces.js';
 import type { ScoreWeights } from './weights.js';
 
 const PITCHES = 128;
 
-/** What every pitch is worth at one kind of place in a chart. */
+/** What every pitch class is worth at one kind of place in a chart. */
 interface Place {
   /** 1 for a chord tone, else 0. */
-  readonly tone: Float64Array;
+  readonly tone: readonly number[];
   /** Credit where the note does not resolve. */
-  readonly resting: Float64Array;
-  /** How likely a pitch drawn from the line stands a step away and is a chord tone. */
-  readonly stepAway: Float64Array;
+  readonly resting: readonly number[];
 }
 
 /**
@@ -25,32 +23,31 @@ interface Place {
  */
 export function chanceFit(judged: Judged, grid: ScoringGrid, weights: ScoreWeights): number | null {
   const { pieces, weight } = judged;
-  const drawn = pitchShares(judged);
-  const placeAt = placeReader(drawn, grid, weights);
-  const means = new Map<number, number>();
   const within = weights.resolveWithin * grid.beatTicks;
+  const kinds = kindsOf(grid);
+  const meanAt = meanReader(kinds.tables, pitchShares(judged), weights);
   let sum = 0;
   let total = 0;
+  let here = -1;
+  let after = -1;
+  let mean = 0;
   for (let piece = 0; piece < pieces.count; piece += 1) {
     const share = weight[piece] as number;
     if (share === 0) continue;
-    const here = kindOf(piece, pieces, grid);
-    const after = kindAfter(piece, judged, grid, within);
-    const id = here * KINDS + after + 1;
-    let mean = means.get(id);
-    if (mean === undefined) {
-      const next = after < 0 ? undefined : placeAt(after);
-      mean = meanCredit(placeAt(here), next, drawn, weights.resolvedCredit);
-      means.set(id, mean);
+    const next = pieceAfter(piece, judged, within);
+    const kindHere = kindAt(piece, pieces, kinds);
+    const kindAfter = next < 0 ? -1 : kindAt(next, pieces, kinds);
+    // Neighbours mostly stand alike.
+    if (kindHere !== here || kindAfter !== after) {
+      here = kindHere;
+      after = kindAfter;
+      mean = meanAt(here, after);
     }
     sum += share * mean;
     total += share;
   }
   return total === 0 ? null : sum / total;
 }
-
-/** More kinds of place than any chart has, to make one number of two. */
-const KINDS = 2 ** 26;
 
 /** Share of the weight that each pitch has in the line. */
 function pitchShares({ runs, pieces, weight }: Judged): Float64Array {
@@ -65,75 +62,77 @@ function pitchShares({ runs, pieces, weight }: Judged): Float64Array {
   return total === 0 ? shares : shares.map((share) => share / total);
 }
 
-/** The pair of chords a note may belong to, as one number: that of the clock and a coming one. */
-function kindOf(piece: number, pieces: Pieces, { changes, tables }: ScoringGrid): number {
-  const here = changes[pieces.change[piece] as number]?.table ?? -1;
-  const coming = changes[pieces.coming[piece] as number]?.table ?? -1;
-  return (here + 1) * (tables.length + 1) + coming + 1;
+/**
+ * Kinds of place: of one kind are those with the same chord sounding and the same coming one that
+ * a note there may belong to. A kind is one number made of the places of both in `tables`.
+ */
+interface Kinds {
+  readonly tables: readonly ChordTable[];
+  /** Place in `tables` of each change's. */
+  readonly ofChange: Int32Array;
 }
 
-/** The same of the note struck next, or −1 where that comes too late to resolve to. */
-function kindAfter(
-  piece: number,
-  { runs, pieces, next }: Judged,
-  grid: ScoringGrid,
-  within: number,
-): number {
+function kindsOf({ changes, tables: chords }: ScoringGrid): Kinds {
+  const tables = [SILENCE, ...chords];
+  const places = new Map(tables.map((table, place) => [table, place]));
+  const ofChange = Int32Array.from(changes, ({ table }) => places.get(table) ?? 0);
+  return { tables, ofChange };
+}
+
+function kindAt(piece: number, { change, coming }: Pieces, { tables, ofChange }: Kinds): number {
+  const here = ofChange[change[piece] as number] as number;
+  return here * tables.length + (ofChange[coming[piece] as number] as number);
+}
+
+/** First piece of the note struck next, or −1 where that comes too late to resolve to. */
+function pieceAfter(piece: number, { runs, pieces, next }: Judged, within: number): number {
   const run = pieces.run[piece] as number;
   const after = next[run] as number;
   const isLast = (pieces.first[run + 1] as number) - 1 === piece;
   if (after < 0 || !isLast) return -1;
   const wait = (runs.start[after] as number) - (pieces.start[piece] as number);
   const first = pieces.first[after] as number;
-  if (wait <= 0 || wait > within || first === pieces.first[after + 1]) return -1;
-  return kindOf(first, pieces, grid);
+  return wait <= 0 || wait > within || first === pieces.first[after + 1] ? -1 : first;
 }
 
-function placeReader(
+/** Mean credit at a kind of place, by the kind of the next (−1 for none); each worked out once. */
+function meanReader(
+  tables: readonly ChordTable[],
   drawn: Float64Array,
-  { tables }: ScoringGrid,
   weights: ScoreWeights,
-): (kind: number) => Place {
-  const known = new Map<number, Place>();
+): (here: number, after: number) => number {
   const credits = NOTE_CLASSES.map((name) => weights.credit[name]);
-  return (kind) => {
-    const before = known.get(kind);
-    if (before !== undefined) return before;
-    const here = tables[Math.floor(kind / (tables.length + 1)) - 1];
-    const coming = tables[(kind % (tables.length + 1)) - 1];
-    const place = makePlace(here, coming, credits, drawn);
-    known.set(kind, place);
+  const kinds = tables.length ** 2;
+  const places: Place[] = [];
+  const placeAt = (kind: number): Place => {
+    const place = places[kind] ?? makePlace(kind, tables, credits);
+    places[kind] = place;
     return place;
+  };
+  const means: number[] = [];
+  return (here, after) => {
+    const id = here * (kinds + 1) + after + 1;
+    const known = means[id];
+    if (known !== undefined) return known;
+    const next = after < 0 ? undefined : placeAt(after);
+    const mean = meanCredit(placeAt(here), next, drawn, weights.resolvedCredit);
+    means[id] = mean;
+    return mean;
   };
 }
 
-function makePlace(
-  here: ChordTable | undefined,
-  coming: ChordTable | undefined,
-  credits: readonly number[],
-  drawn: Float64Array,
-): Place {
-  const tone = new Float64Array(PITCHES);
-  const resting = new Float64Array(PITCHES);
-  for (let pitch = 0; pitch < PITCHES; pitch += 1) {
-    const isHere = here?.tone[pitch % 12] ?? -1;
-    const isThere = coming?.tone[pitch % 12] ?? -1;
+function makePlace(kind: number, tables: readonly ChordTable[], credits: readonly number[]): Place {
+  const here = tables[Math.floor(kind / tables.length)] as ChordTable;
+  const coming = tables[kind % tables.length] as ChordTable;
+  const tone: number[] = [];
+  const resting: number[] = [];
+  here.tone.forEach((isHere, pitchClass) => {
+    const isThere = coming.tone[pitchClass] as number;
     const table = isThere > isHere ? coming : here;
-    tone[pitch] = Math.max(isHere, isThere, 0);
-    resting[pitch] = credits[table?.resting[pitch % 12] ?? CLASS.unjudged] ?? 0;
-  }
-  return { tone, resting, stepAway: stepsAway(tone, drawn) };
-}
-
-function stepsAway(tone: Float64Array, drawn: Float64Array): Float64Array {
-  return tone.map((_, pitch) => {
-    let likely = 0;
-    for (let step = -STEP; step <= STEP; step += 1) {
-      if (step === 0) continue;
-      likely += (tone[pitch + step] ?? 0) * (drawn[pitch + step] ?? 0);
-    }
-    return likely;
+    tone.push(Math.max(isHere, isThere, 0));
+    resting.push(credits[table.resting[pitchClass] as number] as number);
   });
+  return { tone, resting };
 }
 
 function meanCredit(
@@ -146,9 +145,19 @@ function meanCredit(
   for (let pitch = 0; pitch < PITCHES; pitch += 1) {
     const share = drawn[pitch] as number;
     if (share === 0) continue;
-    const resting = here.resting[pitch] as number;
-    const likely = here.tone[pitch] === 1 ? 0 : (after?.stepAway[pitch] ?? 0);
+    const resting = here.resting[pitch % 12] as number;
+    const isTone = here.tone[pitch % 12] === 1;
+    const likely = isTone || after === undefined ? 0 : chanceOfStep(pitch, after, drawn);
     mean += share * (likely * Math.max(resting, resolved) + (1 - likely) * resting);
   }
   return mean;
+}
+
+/** How likely a pitch drawn from the line stands a step away and is a tone of a place. */
+function chanceOfStep(from: number, { tone }: Place, drawn: Float64Array): number {
+  let likely = 0;
+  for (let pitch = Math.max(0, from - STEP); pitch <= from + STEP && pitch < PITCHES; pitch += 1) {
+    if (pitch !== from) likely += (tone[pitch % 12] as number) * (drawn[pitch] as number);
+  }
+  return likely;
 }

@@ -14,91 +14,97 @@ export function scoreChanges(
   grid: ScoringGrid,
   weights: ScoreWeights,
 ): readonly ChangeScore[] {
-  const heard = gatherByChange(judged, grid, weights);
+  const { landings, heard } = gatherByChange(judged, grid, weights);
+  const { changes } = grid;
   const scores: ChangeScore[] = [];
-  grid.changes.forEach((change, index) => {
-    const table = grid.tables[change.table];
-    if (table === undefined) return;
-    // A blues goes round: what comes before its first chord is its last.
-    const before = grid.tables[grid.changes.at(index - 1)?.table ?? -1];
-    scores.push(
-      scoreChange({ change, table, before, heard: heard[index] as Heard, judged, weights }),
-    );
-  });
+  // A blues goes round: what comes before its first chord is its last.
+  let before = (changes[changes.length - 1] as Change).table;
+  for (let index = 1; index < changes.length; index += 1) {
+    const change = changes[index] as Change;
+    const landing = landings[index] as number;
+    if (change.table.chord !== null) {
+      const chord = change.table.chord.symbol;
+      const pitchClasses = heard[index] as number;
+      scores.push(scoreChange({ change, chord, before, landing, pitchClasses, judged, weights }));
+    }
+    before = change.table;
+  }
   return Object.freeze(scores);
 }
 
-/** What is heard while a chord lasts. */
-interface Heard {
+/** What is heard while each change lasts. */
+interface HeardByChange {
   /** The piece that sounds at the change; −1 for a rest. */
-  landing: number;
+  readonly landings: Int32Array;
   /** One bit for each pitch class. */
-  pitchClasses: number;
+  readonly heard: Uint16Array;
 }
 
 function gatherByChange(
   { runs, pieces, change, ...judged }: Judged,
-  { changes, beatTicks }: ScoringGrid,
+  { changes, starts, beatTicks }: ScoringGrid,
   weights: ScoreWeights,
-): readonly Heard[] {
-  const heard = changes.map((): Heard => ({ landing: -1, pitchClasses: 0 }));
-  const landingOf = (piece: number): number =>
-    weights.landing[NOTE_CLASSES[judged.class[piece] as number] as NoteClass];
+): HeardByChange {
+  const landings = new Int32Array(changes.length).fill(-1);
+  const heard = new Uint16Array(changes.length);
+  const worthOf = NOTE_CLASSES.map((name) => weights.landing[name]);
+  const landingOf = (piece: number): number => worthOf[judged.class[piece] as number] as number;
   for (let piece = 0; piece < pieces.count; piece += 1) {
     const at = change[piece] as number;
-    const entry = heard[at];
-    if (entry === undefined) continue;
-    entry.pitchClasses |= 1 << (pitchOf(runs, pieces, piece) % 12);
+    heard[at] = (heard[at] as number) | (1 << (pitchOf(runs, pieces, piece) % 12));
     if (lengthOf(pieces, piece) < SHORTEST_LANDING * beatTicks) continue;
     const start = pieces.start[piece] as number;
-    if (start > (changes[at] as Change).start + weights.landWithin * beatTicks) continue;
-    const isFirst = entry.landing < 0;
+    if (start > (starts[at] as number) + weights.landWithin * beatTicks) continue;
+    const first = landings[at] as number;
     // Of notes struck together the best counts: a chord lands if one of its notes does.
     const isBetter =
-      !isFirst &&
-      pieces.start[entry.landing] === start &&
-      landingOf(piece) > landingOf(entry.landing);
-    if (isFirst || isBetter) entry.landing = piece;
+      first < 0 || (pieces.start[first] === start && landingOf(piece) > landingOf(first));
+    if (isBetter) landings[at] = piece;
   }
-  return heard;
+  return { landings, heard };
 }
 
 interface ChangeParts {
   readonly change: Change;
-  readonly table: ChordTable;
-  readonly before: ChordTable | undefined;
-  readonly heard: Heard;
+  readonly chord: string;
+  readonly before: ChordTable;
+  /** The piece that sounds at the change; −1 for a rest. */
+  readonly landing: number;
+  /** Those heard while it lasts, one bit each. */
+  readonly pitchClasses: number;
   readonly judged: Judged;
   readonly weights: ScoreWeights;
 }
 
-function scoreChange({ change, table, before, heard, judged, weights }: ChangeParts): ChangeScore {
-  const { landing } = heard;
+function scoreChange({
+  change,
+  chord,
+  landing,
+  before,
+  pitchClasses,
+  judged,
+  weights,
+}: ChangeParts): ChangeScore {
   const noteClass =
     landing < 0 ? null : (NOTE_CLASSES[judged.class[landing] as number] as NoteClass);
   const run = landing < 0 ? -1 : (judged.pieces.run[landing] as number);
   return Object.freeze({
     bar: change.bar,
     beat: change.beat,
-    chord: table.chord.symbol,
+    chord,
     numeral: change.numeral,
     index: run < 0 ? null : (judged.runs.index[run] as number),
     class: noteClass,
     landing: noteClass === null ? null : weights.landing[noteClass],
-    shown: noteClass === 'root' || isShown(table, before, heard.pitchClasses),
+    shown: noteClass === 'root' || isShown(change.table, before, pitchClasses),
   });
 }
 
-function isShown(
-  { tone }: ChordTable,
-  before: ChordTable | undefined,
-  heard: number,
-): boolean | null {
-  if (before === undefined || heard === 0) return null;
-  const fresh = tone.reduce(
-    (bits, isTone, pitchClass) =>
-      isTone === 1 && before.tone[pitchClass] === 0 ? bits | (1 << pitchClass) : bits,
-    0,
-  );
+function isShown({ tone }: ChordTable, before: ChordTable, heard: number): boolean | null {
+  if (before.chord === null || heard === 0) return null;
+  let fresh = 0;
+  for (let pitchClass = 0; pitchClass < 12; pitchClass += 1) {
+    if (tone[pitchClass] === 1 && before.tone[pitchClass] === 0) fresh |= 1 << pitchClass;
+  }
   return fresh === 0 ? null : (fresh & heard) !== 0;
 }

@@ -3,11 +3,12 @@ import {
   type ChordDegree,
   type Key,
   SCALE_DEGREES,
+  type ScaleDegree,
   toPitchClass,
 } from '@reedplate/pitch';
 import { chordFamily } from '../chord-family.js';
-import { roughnessOf } from '../clash.js';
-import type { Style } from '../styles.js';
+import { type ChordFamily, ROUGHNESS, type Roughness, type Style } from '../styles.js';
+import { toneByPitchClass } from '../target.js';
 import { CLASS, type ClassIndex } from './note-class.js';
 
 /** Roughness from which an unresolved note is a clash. Design choice, no source. */
@@ -15,42 +16,52 @@ const CLASHING = 0.75;
 
 /** What each pitch class is to a chord, before it is known what a note does next. */
 export interface ChordTable {
-  readonly chord: Chord;
+  /** Null where no chord sounds. */
+  readonly chord: Chord | null;
   /** Class of each pitch class where the note does not resolve. */
   readonly resting: readonly ClassIndex[];
-  /** 1 for a pitch class that is a tone of the chord and no extension, else 0. */
+  /** 1 for a pitch class that is a tone of the chord and no extension, else 0; −1 without a chord. */
   readonly tone: readonly number[];
   /** Whether each pitch class is a blue note here, if only when it resolves. */
   readonly blue: readonly boolean[];
 }
 
+/** The table of a chord. */
+export interface CompiledChord extends ChordTable {
+  readonly chord: Chord;
+}
+
+const PITCH_CLASSES = SCALE_DEGREES.map((_, pitchClass) => pitchClass);
+
+/** The table of the times at which no chord sounds. */
+export const SILENCE: ChordTable = {
+  chord: null,
+  resting: PITCH_CLASSES.map(() => CLASS.unjudged),
+  tone: PITCH_CLASSES.map(() => -1),
+  blue: PITCH_CLASSES.map(() => false),
+};
+
 /** Compiles a chord in a key and style. */
-export function compileChord(chord: Chord, key: Key, style: Style): ChordTable {
+export function compileChord(chord: Chord, key: Key, style: Style): CompiledChord {
   const root = chord.tones[0]?.pitchClass ?? 0;
-  const toneAt = SCALE_DEGREES.map((_, above) =>
-    chord.tones.find(({ pitchClass }) => pitchClass === toPitchClass(root + above)),
-  );
-  const isTone = (above: number): boolean => {
-    const tone = toneAt[above];
-    return tone !== undefined && !isExtension(tone.degree);
-  };
-  const above = (pitchClass: number): number => toPitchClass(pitchClass - root);
+  const toneAt = toneByPitchClass(chord);
+  const family = chordFamily(chord);
+  const roughness = ROUGHNESS[style][family];
   const onRoot = toPitchClass(root - key.pitchClass);
-  const pitchClasses = SCALE_DEGREES.map((_, pitchClass) => pitchClass);
-  const isBlue = (pitchClass: number): boolean =>
-    toneAt[above(pitchClass)] === undefined &&
-    isBlueNote({ chord, onRoot, above: above(pitchClass), style });
+  const aboves = PITCH_CLASSES.map((pitchClass) => toPitchClass(pitchClass - root));
+  const isBlue = aboves.map(
+    (above, pitchClass) =>
+      toneAt[pitchClass] === undefined && isBlueNote({ family, onRoot, above, style }),
+  );
   return {
     chord,
-    tone: pitchClasses.map((pitchClass) => (isTone(above(pitchClass)) ? 1 : 0)),
-    blue: pitchClasses.map(
-      (pitchClass) => isBlue(pitchClass) || isFlatFifth(pitchClass, key, style),
-    ),
-    resting: pitchClasses.map((pitchClass) => {
-      const tone = toneAt[above(pitchClass)];
+    tone: toneAt.map((tone) => (tone === undefined || isExtension(tone.degree) ? 0 : 1)),
+    blue: isBlue.map((blue, pitchClass) => blue || isFlatFifth(pitchClass, key, style)),
+    resting: aboves.map((above, pitchClass) => {
+      const tone = toneAt[pitchClass];
       if (tone !== undefined) return classOfTone(tone.degree, chord);
-      if (isBlue(pitchClass)) return CLASS.blue;
-      return classOfForeign(above(pitchClass), chord, style);
+      if (isBlue[pitchClass]) return CLASS.blue;
+      return classOfForeign(SCALE_DEGREES[above] as ScaleDegree, roughness);
     }),
   };
 }
@@ -74,14 +85,13 @@ function classOfTone(degree: ChordDegree, { tones }: Chord): ClassIndex {
   return degree === '6' && !hasSeventh ? CLASS.guideTone : CLASS.chordTone;
 }
 
-function classOfForeign(above: number, chord: Chord, style: Style): ClassIndex {
-  const roughness = roughnessOf(SCALE_DEGREES[above] ?? '1', chord, style);
-  if (roughness === 0) return CLASS.colour;
-  return roughness >= CLASHING ? CLASS.clash : CLASS.unresolved;
+function classOfForeign(above: ScaleDegree, roughness: Roughness): ClassIndex {
+  if (roughness[above] === 0) return CLASS.colour;
+  return roughness[above] >= CLASHING ? CLASS.clash : CLASS.unresolved;
 }
 
 interface Placed {
-  readonly chord: Chord;
+  readonly family: ChordFamily;
   /** Semitones from the tonic of the key up to the chord's root. */
   readonly onRoot: number;
   /** Semitones from the chord's root up to the note. */
@@ -96,9 +106,8 @@ const FLAT_FIFTH = 6;
 const FLAT_SEVENTH = 10;
 
 /** The key's flat third and flat seventh over its I and V: the blues' own. Common practice. */
-function isBlueNote({ chord, onRoot, above, style }: Placed): boolean {
+function isBlueNote({ family, onRoot, above, style }: Placed): boolean {
   if (style === 'bright-major' || (onRoot !== TONIC && onRoot !== FIFTH)) return false;
-  const family = chordFamily(chord);
   const isMajor = family === 'major' || family === 'dominant';
   const inKey = toPitchClass(onRoot + above);
   return inKey === FLAT_SEVENTH || (isMajor && inKey === FLAT_THIRD);

@@ -1,7 +1,7 @@
 import type { Line, TimedNote } from '@reedplate/line';
 import type { Chord } from '@reedplate/pitch';
 import type { ScoringGrid } from './grid.js';
-import type { Spellings } from './notes.js';
+import type { Spelling, Spellings } from './notes.js';
 import type { ChangeScore, Feedback, NoteScore } from './score-types.js';
 import type { Suggest } from './suggest.js';
 
@@ -12,8 +12,7 @@ export interface FeedbackInput {
   readonly changes: readonly ChangeScore[];
   readonly grid: ScoringGrid;
   readonly suggest: Suggest;
-  /** One for each chord table of the grid. */
-  readonly spellings: readonly Spellings[];
+  readonly spellings: Spellings;
   /** 0.5 to 1. */
   readonly confidence: number;
   /** How many notes were judged by no chord. */
@@ -27,14 +26,12 @@ export interface FeedbackInput {
 /** Confidence below which the score says that there is little to judge. Design choice. */
 const LITTLE = 0.8;
 
-type ChordsBySymbol = ReadonlyMap<string, Chord>;
-
 /** Remarks on a scored line, in the order of time; about the whole line last. */
 export function feedbackOn(input: FeedbackInput): readonly Feedback[] {
   const { confidence, outside, inside, barsMissed } = input;
-  const chords = new Map(input.grid.tables.map(({ chord }) => [chord.symbol, chord]));
+  const chords = chordsBySymbol(input.grid, input.spellings);
   const landings = landingRemarks(input, chords);
-  const remarks = [...landings, ...noteRemarks(input, chords, landings)];
+  const remarks = [...landings, ...noteRemarks(input, chords, chordsLanded(landings))];
   remarks.sort((a, b) => a.bar - b.bar || a.beat - b.beat);
   if (outside > 0) remarks.push(remark('NOTES_OUTSIDE_CHART', { count: outside }));
   if (barsMissed > 0) remarks.push(remark('BARS_NOT_PLAYED', { count: barsMissed }));
@@ -42,22 +39,48 @@ export function feedbackOn(input: FeedbackInput): readonly Feedback[] {
   return Object.freeze(remarks);
 }
 
+interface SpelledChord {
+  readonly chord: Chord;
+  readonly spelling: Spelling;
+}
+
+type ChordsBySymbol = ReadonlyMap<string, SpelledChord>;
+
+function chordsBySymbol({ tables }: ScoringGrid, spellings: Spellings): ChordsBySymbol {
+  return new Map(
+    tables.map((table) => {
+      const { chord } = table;
+      return [chord.symbol, { chord, spelling: spellings.get(table) as Spelling }];
+    }),
+  );
+}
+
 function landingRemarks(input: FeedbackInput, chords: ChordsBySymbol): readonly Feedback[] {
-  const names = new Map(input.spellings.map((spelling) => [spelling.chord, spelling]));
   const remarks: Feedback[] = [];
   for (const { bar, beat, chord, index, landing, shown } of input.changes) {
-    const at = { bar, beat, chord, index };
-    const parsed = chords.get(chord);
-    if (landing === 0 && index !== null && parsed !== undefined) {
+    const known = chords.get(chord);
+    if (landing === 0 && index !== null && known !== undefined) {
       const { pitch } = input.line.notes[index] as TimedNote;
-      const name = names.get(chord)?.names[pitch] ?? null;
-      const suggestion = input.suggest(parsed, pitch) ?? null;
-      remarks.push(remark('LANDED_OUTSIDE', { ...at, name, suggestion }));
+      const name = known.spelling.nameOf(pitch);
+      const suggestion = input.suggest(known.chord, pitch);
+      remarks.push(remark('LANDED_OUTSIDE', { bar, beat, chord, index, name, suggestion }));
     } else if (shown === false) {
-      remarks.push(remark('CHANGE_NOT_SHOWN', at));
+      remarks.push(remark('CHANGE_NOT_SHOWN', { bar, beat, chord, index }));
     }
   }
   return remarks;
+}
+
+/** Chords by the index of the note that was remarked on as landing on them. */
+type ChordsLanded = ReadonlyMap<number | null, readonly (string | null)[]>;
+
+function chordsLanded(landings: readonly Feedback[]): ChordsLanded {
+  const landed = new Map<number | null, readonly (string | null)[]>();
+  for (const { index, chord } of landings) {
+    const before = landed.get(index);
+    landed.set(index, before === undefined ? [chord] : [...before, chord]);
+  }
+  return landed;
 }
 
 /** Least metrical strength at which an unresolved note is worth a remark: a beat. */
@@ -67,33 +90,37 @@ const WORTH_A_REMARK = 0.5;
 function noteRemarks(
   { notes, suggest }: FeedbackInput,
   chords: ChordsBySymbol,
-  landings: readonly Feedback[],
+  landed: ChordsLanded,
 ): readonly Feedback[] {
-  const said = new Set(landings.map(({ index, chord }) => `${index} ${chord}`));
   const remarks: Feedback[] = [];
-  for (const note of notes) {
+  // By index: V8 makes an object of each step of for-of over a frozen list.
+  for (let at = 0; at < notes.length; at += 1) {
+    const note = notes[at] as NoteScore;
     const isWeak = note.class === 'unresolved' && !note.held && note.metre >= WORTH_A_REMARK;
     if (note.chord === null || !(isWeak || note.class === 'clash')) continue;
-    const parsed = chords.get(note.chord);
-    if (parsed === undefined || said.has(`${note.index} ${note.chord}`)) continue;
     const { bar, beat, chord, index, name, pitch } = note;
-    const suggestion = suggest(parsed, pitch) ?? null;
+    const known = chords.get(note.chord);
+    if (known === undefined || landed.get(index)?.includes(chord)) continue;
+    const suggestion = suggest(known.chord, pitch);
     const code = isWeak ? 'UNRESOLVED' : 'CLASH';
     remarks.push(remark(code, { bar, beat, chord, index, name, suggestion }));
   }
   return remarks;
 }
 
-function remark(code: Feedback['code'], details: Partial<Omit<Feedback, 'code'>>): Feedback {
-  return Object.freeze({
-    code,
-    bar: 1,
-    beat: 1,
-    chord: null,
-    index: null,
-    name: null,
-    count: 1,
-    suggestion: null,
-    ...details,
-  });
+function remark(
+  code: Feedback['code'],
+  {
+    bar = 1,
+    beat = 1,
+    chord = null,
+    index = null,
+    name = null,
+    count = 1,
+    suggestion = null,
+  }: Details,
+): Feedback {
+  return Object.freeze({ code, bar, beat, chord, index, name, count, suggestion });
 }
+
+type Details = Partial<Omit<Feedback, 'code'>>;

@@ -1,8 +1,8 @@
 import type { Chart } from '@reedplate/form';
 import { parseMetre } from '@reedplate/line';
-import { type Key, parseKey, ReedplateError } from '@reedplate/pitch';
+import { type Chord, type Key, parseKey, ReedplateError } from '@reedplate/pitch';
 import type { Style } from '../styles.js';
-import { type ChordTable, compileChord } from './chord-table.js';
+import { type ChordTable, type CompiledChord, compileChord, SILENCE } from './chord-table.js';
 
 /** A chord that sounds for a time: neighbouring spans of the same chord made one, within a chorus. */
 export interface Change {
@@ -12,15 +12,18 @@ export interface Change {
   readonly bar: number;
   readonly beat: number;
   readonly numeral: string | null;
-  /** Index into the tables; −1 where no chord sounds. */
-  readonly table: number;
+  readonly table: ChordTable;
 }
 
 /** A chart made ready for scoring. */
 export interface ScoringGrid {
   readonly key: Key;
-  readonly tables: readonly ChordTable[];
+  /** One for each chord, in the order in which they come. */
+  readonly tables: readonly CompiledChord[];
+  /** The first is the silence before the first chord, so that every time is in one of them. */
   readonly changes: readonly Change[];
+  /** The tick at which each change begins, and the end of the chart. */
+  readonly starts: Float64Array;
   readonly pickup: number;
   readonly end: number;
   readonly barTicks: number;
@@ -31,24 +34,46 @@ export interface ScoringGrid {
 export function compileChart(chart: Chart, style: Style): ScoringGrid {
   const key = parseKey(chart.key);
   const { barTicks, beatTicks } = parseMetre(chart.metre);
-  const tables: ChordTable[] = [];
-  const known = new Map<string, number>();
-  const changes: Change[] = [];
-  for (const { start, end, chorus, bar, beat, numeral, chord } of requireSpans(chart)) {
-    let table = chord === null ? -1 : known.get(chord.symbol);
-    if (table === undefined && chord !== null) {
-      table = tables.push(compileChord(chord, key, style)) - 1;
-      known.set(chord.symbol, table);
-    }
-    const last = changes.at(-1);
-    if (last?.table === table && last?.end === start && last.chorus === chorus) {
+  const spans = requireSpans(chart);
+  const tables = new Map<string, CompiledChord>();
+  const tableOf = (chord: Chord | null): ChordTable => {
+    if (chord === null) return SILENCE;
+    const table = tables.get(chord.symbol) ?? compileChord(chord, key, style);
+    tables.set(chord.symbol, table);
+    return table;
+  };
+  const changes = joinSpans(spans, tableOf);
+  const end = spans.at(-1)?.end ?? 0;
+  const starts = Float64Array.from([...changes.map(({ start }) => start), end]);
+  const { pickup } = chart;
+  return { key, tables: [...tables.values()], changes, starts, pickup, end, barTicks, beatTicks };
+}
+
+const BEFORE_ALL: Change = {
+  start: Number.NEGATIVE_INFINITY,
+  end: Number.NEGATIVE_INFINITY,
+  chorus: 0,
+  bar: 0,
+  beat: 1,
+  numeral: null,
+  table: SILENCE,
+};
+
+function joinSpans(
+  spans: Chart['spans'],
+  tableOf: (chord: Chord | null) => ChordTable,
+): readonly Change[] {
+  const changes = [BEFORE_ALL];
+  for (const { start, end, chorus, bar, beat, numeral, chord } of spans) {
+    const table = tableOf(chord);
+    const last = changes[changes.length - 1] as Change;
+    if (last.table === table && last.end === start && last.chorus === chorus) {
       changes[changes.length - 1] = { ...last, end };
     } else {
-      changes.push({ start, end, chorus, bar, beat, numeral, table: table ?? -1 });
+      changes.push({ start, end, chorus, bar, beat, numeral, table });
     }
   }
-  const end = changes.at(-1)?.end ?? 0;
-  return { key, tables, changes, pickup: chart.pickup, end, barTicks, beatTicks };
+  return changes;
 }
 
 function requireSpans({ spans, form }: Chart): Chart['spans'] {

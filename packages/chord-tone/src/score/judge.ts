@@ -1,3 +1,4 @@
+import type { ChordTable } from './chord-table.js';
 import { resolvedFigure } from './figure.js';
 import type { Change, ScoringGrid } from './grid.js';
 import { CLASS, type ClassIndex, NOTE_CLASSES } from './note-class.js';
@@ -10,7 +11,7 @@ import type { ScoreWeights } from './weights.js';
 export interface Judged {
   readonly runs: Runs;
   readonly pieces: Pieces;
-  /** The change each piece belongs to: the one it sounds in or, for a push, the coming one; −1 for none. */
+  /** The change each piece belongs to: the one it sounds in or, for a push, the coming one. */
   readonly change: Int32Array;
   /** The run each piece resolves to; −1 for none. */
   readonly resolvesTo: Int32Array;
@@ -31,72 +32,62 @@ export function judgePieces(
   const { change, isTone } = assignChanges(runs, pieces, grid);
   const within = weights.resolveWithin * grid.beatTicks;
   const { resolvesTo, next } = findResolutions(runs, pieces, isTone, within);
-  const judged: Judged = {
-    runs,
-    pieces,
-    change,
-    resolvesTo,
-    next,
-    class: new Uint8Array(pieces.count),
-    credit: new Float64Array(pieces.count),
-    weight: new Float64Array(pieces.count),
-  };
+  const classes = new Uint8Array(pieces.count);
+  const credit = new Float64Array(pieces.count);
+  const weight = new Float64Array(pieces.count);
   const credits = NOTE_CLASSES.map((name) => weights.credit[name]);
   for (let piece = 0; piece < pieces.count; piece += 1) {
+    const run = pieces.run[piece] as number;
+    const { table } = grid.changes[change[piece] as number] as Change;
     const beats = lengthOf(pieces, piece) / grid.beatTicks;
-    const noteClass = classOf(piece, beats < weights.struck, judged, grid);
-    const credit = credits[noteClass] as number;
-    const isStruck = pieces.first[pieces.run[piece] as number] === piece;
-    const isResolved = (resolvesTo[piece] as number) >= 0;
-    judged.class[piece] = noteClass;
-    judged.credit[piece] = isResolved ? Math.max(credit, weights.resolvedCredit) : credit;
-    judged.weight[piece] =
-      noteClass === CLASS.unjudged ? 0 : beats + (isStruck ? weights.struck : 0);
+    const target = resolvesTo[piece] as number;
+    const noteClass = classOf(run, target, table, runs, beats < weights.struck);
+    const worth = credits[noteClass] as number;
+    const isStruck = pieces.first[run] === piece;
+    classes[piece] = noteClass;
+    credit[piece] = target < 0 ? worth : Math.max(worth, weights.resolvedCredit);
+    weight[piece] = noteClass === CLASS.unjudged ? 0 : beats + (isStruck ? weights.struck : 0);
   }
-  return judged;
+  return { runs, pieces, change, resolvesTo, next, class: classes, credit, weight };
 }
 
 /** A note struck just before a change goes to the coming chord where it is a tone of that alone. */
 function assignChanges(
   runs: Runs,
   pieces: Pieces,
-  { changes, tables }: ScoringGrid,
+  { changes }: ScoringGrid,
 ): { readonly change: Int32Array; readonly isTone: Uint8Array } {
   const change = pieces.change.slice(0, pieces.count);
   const isTone = new Uint8Array(pieces.count);
-  const toneAt = (index: number, pitchClass: number): number =>
-    tables[changes[index]?.table ?? -1]?.tone[pitchClass] ?? -1;
   for (let piece = 0; piece < pieces.count; piece += 1) {
     const pitchClass = pitchOf(runs, pieces, piece) % 12;
-    const here = toneAt(change[piece] as number, pitchClass);
     const coming = pieces.coming[piece] as number;
-    const there = coming < 0 ? -1 : toneAt(coming, pitchClass);
+    const here = toneAt(changes, change[piece] as number, pitchClass);
+    const there = coming === 0 ? here : toneAt(changes, coming, pitchClass);
     if (there > here) change[piece] = coming;
-    isTone[piece] = Math.max(here, there) === 1 ? 1 : 0;
+    isTone[piece] = here === 1 || there === 1 ? 1 : 0;
   }
   return { change, isTone };
 }
 
+function toneAt(changes: readonly Change[], change: number, pitchClass: number): number {
+  return (changes[change] as Change).table.tone[pitchClass] as number;
+}
+
 function classOf(
-  piece: number,
+  run: number,
+  target: number,
+  { resting, tone, blue }: ChordTable,
+  runs: Runs,
   isBrief: boolean,
-  { runs, pieces, change, resolvesTo }: Judged,
-  { changes, tables }: ScoringGrid,
 ): ClassIndex {
-  const table = tables[(changes[change[piece] as number] as Change | undefined)?.table ?? -1];
-  if (table === undefined) return CLASS.unjudged;
-  const pitch = pitchOf(runs, pieces, piece);
-  const resting = table.resting[pitch % 12] as ClassIndex;
-  if (table.tone[pitch % 12] === 1) return resting;
-  const target = resolvesTo[piece] as number;
-  const isResolved = target >= 0;
-  if (resting === CLASS.blue || (isResolved && table.blue[pitch % 12])) return CLASS.blue;
-  if (isResolved) {
-    const run = pieces.run[piece] as number;
-    const before = run === 0 ? undefined : runs.pitch[run - 1];
-    return resolvedFigure(before, pitch, runs.pitch[target] as number);
-  }
-  return resting === CLASS.clash && isBrief ? CLASS.unresolved : resting;
+  const pitch = runs.pitch[run] as number;
+  const atRest = resting[pitch % 12] as ClassIndex;
+  if (tone[pitch % 12] !== 0 || atRest === CLASS.blue) return atRest;
+  if (target < 0) return atRest === CLASS.clash && isBrief ? CLASS.unresolved : atRest;
+  if (blue[pitch % 12]) return CLASS.blue;
+  const before = run === 0 ? undefined : runs.pitch[run - 1];
+  return resolvedFigure(before, pitch, runs.pitch[target] as number);
 }
 
 /** MIDI number of a piece. */

@@ -139,7 +139,7 @@ describe('judgePieces', () => {
         for (const piece of placesOf(judged.pieces)) {
           expect(judged.weight[piece] === 0).toBe(judged.class[piece] === CLASS.unjudged);
         }
-        const fit = weightedFit(judged, () => true);
+        const fit = weightedFit(judged);
         expect(fit === null || (fit >= 0 && fit <= 1)).toBe(true);
       }),
     );

@@ -1,7 +1,6 @@
 import { undoSwing } from './align.js';
 import type { ScoringGrid } from './grid.js';
 import { type Judged, lengthOf } from './judge.js';
-import { metricalStrength } from './metrical.js';
 import { CLASS } from './note-class.js';
 import type { ChangeScore, Measures } from './score-types.js';
 
@@ -12,9 +11,9 @@ export function measureAll(
   grid: ScoringGrid,
   swing: number,
 ): Measures {
-  const time = shareOfTime(judged, grid, swing);
+  const time = shareOfTime(judged);
   return Object.freeze({
-    fit: weightedFit(judged, () => true),
+    fit: weightedFit(judged),
     landing: mean(changes.map(({ landing }) => landing)),
     ...time,
     resolution: resolutionOf(judged, grid),
@@ -23,15 +22,11 @@ export function measureAll(
   });
 }
 
-/** Mean credit of the pieces asked for, by weight. */
-export function weightedFit(
-  { credit, weight, pieces }: Judged,
-  counts: (piece: number) => boolean,
-): number | null {
+/** Mean credit of all pieces, by weight. */
+export function weightedFit({ credit, weight, pieces }: Judged): number | null {
   let sum = 0;
   let total = 0;
   for (let piece = 0; piece < pieces.count; piece += 1) {
-    if (!counts(piece)) continue;
     sum += (weight[piece] as number) * (credit[piece] as number);
     total += weight[piece] as number;
   }
@@ -46,8 +41,7 @@ function mean(values: readonly (number | null)[]): number | null {
 type TimeShares = Pick<Measures, 'chordToneShare' | 'guideToneShare' | 'clashTime'>;
 
 /** Time counts once for itself and once more for the metrical strength of its onset. */
-function shareOfTime(judged: Judged, grid: ScoringGrid, swing: number): TimeShares {
-  const { pieces } = judged;
+function shareOfTime({ pieces, ...judged }: Judged): TimeShares {
   let played = 0;
   let clashing = 0;
   const weighted = { all: 0, tones: 0, guides: 0 };
@@ -57,7 +51,7 @@ function shareOfTime(judged: Judged, grid: ScoringGrid, swing: number): TimeShar
     const length = lengthOf(pieces, piece);
     played += length;
     if (noteClass === CLASS.clash) clashing += length;
-    const share = length * (1 + strengthOf(pieces.start[piece] as number, grid, swing));
+    const share = length * (1 + (pieces.metre[piece] as number));
     weighted.all += share;
     if (noteClass <= CLASS.chordTone) weighted.tones += share;
     if (noteClass === CLASS.guideTone) weighted.guides += share;
@@ -68,12 +62,6 @@ function shareOfTime(judged: Judged, grid: ScoringGrid, swing: number): TimeShar
     guideToneShare: weighted.guides / weighted.all,
     clashTime: clashing / played,
   };
-}
-
-/** Metrical strength of a tick of the chart, swing undone. */
-export function strengthOf(tick: number, grid: ScoringGrid, swing: number): number {
-  const beats = undoSwing((tick - grid.pickup) / grid.beatTicks, swing);
-  return metricalStrength(beats, grid.barTicks / grid.beatTicks);
 }
 
 /** A note that resolves at once counts 1, one that takes the whole window a half, one that does not 0. */
@@ -93,7 +81,10 @@ function resolutionOf({ runs, pieces, ...judged }: Judged, grid: ScoringGrid): n
   return total === 0 ? null : Math.max(0, resolved / total);
 }
 
-/** Places in the beat that players aim at. */
+/** Players aim at quarters and thirds of the beat: halves are among the quarters. */
+const PARTS_AIMED_AT = [4, 3] as const;
+
+/** The places that they make of a beat. */
 const AIMED_AT = [0, 1 / 4, 1 / 3, 1 / 2, 2 / 3, 3 / 4, 1] as const;
 
 /** Mean distance to the nearest of them of a time drawn at random: a quarter of each gap squared, summed. */
@@ -103,16 +94,19 @@ const DISTANCE_AT_RANDOM = AIMED_AT.slice(1).reduce(
 );
 
 function timingOf({ runs, pieces }: Judged, grid: ScoringGrid, swing: number): number | null {
+  const [quarters, thirds] = PARTS_AIMED_AT;
   let distance = 0;
   let count = 0;
   for (let run = 0; run < runs.count; run += 1) {
     if (pieces.first[run] === pieces.first[run + 1]) continue;
     const beats = undoSwing(((runs.start[run] as number) - grid.pickup) / grid.beatTicks, swing);
-    const within = beats - Math.floor(beats);
-    let nearest = 1;
-    for (const place of AIMED_AT) nearest = Math.min(nearest, Math.abs(within - place));
-    distance += nearest;
+    distance += Math.min(distanceFrom(beats, quarters), distanceFrom(beats, thirds));
     count += 1;
   }
   return count === 0 ? null : Math.max(0, 1 - distance / count / DISTANCE_AT_RANDOM);
+}
+
+/** Distance of a time from the nearest of so many equal parts of the beat, in beats. */
+function distanceFrom(beats: number, parts: number): number {
+  return Math.abs(beats - Math.round(beats * parts) / parts);
 }

@@ -1,4 +1,5 @@
 import {
+  type Key,
   type NoteNameWithOctave,
   SCALE_DEGREES,
   type ScaleDegree,
@@ -6,90 +7,94 @@ import {
   toPitchClass,
 } from '@reedplate/pitch';
 import { spelledPitch } from '../spelled-pitch.js';
-import type { ChordTable } from './chord-table.js';
+import { toneByPitchClass } from '../target.js';
+import { type ChordTable, SILENCE } from './chord-table.js';
 import type { ScoringGrid } from './grid.js';
-import { type Judged, lengthOf, pitchOf } from './judge.js';
-import { strengthOf } from './measures.js';
+import { type Judged, lengthOf } from './judge.js';
 import { NOTE_CLASSES, type NoteClass } from './note-class.js';
 import type { NoteScore } from './score-types.js';
 
-/**
- * The judged pieces as objects, spelled and placed.
- *
- * @param spellings one for each chord table
- */
-export function noteScores(
-  judged: Judged,
-  grid: ScoringGrid,
-  spellings: readonly Spellings[],
-  swing: number,
-): readonly NoteScore[] {
-  const plain = spellingsOf(undefined, grid);
-  const notes: NoteScore[] = [];
-  for (let piece = 0; piece < judged.pieces.count; piece += 1) {
-    const table = grid.changes[judged.change[piece] as number]?.table ?? -1;
-    notes.push(noteScore(piece, judged, grid, spellings[table] ?? plain, swing));
-  }
-  return Object.freeze(notes);
-}
-
 /** Names and degrees of all pitches over one chord. */
-export interface Spellings {
+export interface Spelling {
+  /** Its symbol; null where no chord sounds. */
   readonly chord: string | null;
-  readonly names: readonly NoteNameWithOctave[];
+  readonly nameOf: (pitch: number) => NoteNameWithOctave;
   /** By pitch class. */
   readonly degrees: readonly (ScaleDegree | null)[];
 }
 
-const PITCHES = Array.from({ length: 128 }, (_, pitch) => pitch);
-
-/** Spells every pitch by a chord where it is a tone of it, else by the key. */
-export function spellingsOf(table: ChordTable | undefined, { key }: ScoringGrid): Spellings {
-  const tones = table?.chord.tones ?? [];
-  const root = tones[0]?.pitchClass;
+/** Spells pitches by a chord where they are tones of it, else by the key; each name made once. */
+export function spellingOf({ chord }: ChordTable, key: Key): Spelling {
+  const toneAt = chord === null ? [] : toneByPitchClass(chord);
+  const root = chord?.tones[0]?.pitchClass;
+  const names: NoteNameWithOctave[] = [];
+  const makeName = (pitch: number): NoteNameWithOctave => {
+    const pitchClass = toPitchClass(pitch);
+    const name = spelledPitch(pitch, toneAt[pitchClass]?.name ?? spell(pitchClass, key));
+    names[pitch] = name;
+    return name;
+  };
   return {
-    chord: table?.chord.symbol ?? null,
-    names: PITCHES.map((pitch) => {
-      const pitchClass = toPitchClass(pitch);
-      const tone = tones.find((other) => other.pitchClass === pitchClass);
-      return spelledPitch(pitch, tone?.name ?? spell(pitchClass, key));
-    }),
-    degrees: PITCHES.slice(0, 12).map((pitchClass) =>
+    chord: chord?.symbol ?? null,
+    nameOf: (pitch) => names[pitch] ?? makeName(pitch),
+    degrees: SCALE_DEGREES.map((_, pitchClass) =>
       root === undefined ? null : (SCALE_DEGREES[toPitchClass(pitchClass - root)] as ScaleDegree),
     ),
   };
 }
 
+/** How each chord of a chart spells, and the times without one. */
+export type Spellings = ReadonlyMap<ChordTable, Spelling>;
+
+/** The spellings of a chart. */
+export function spellingsOf({ tables, key }: ScoringGrid): Spellings {
+  return new Map([SILENCE, ...tables].map((table) => [table, spellingOf(table, key)]));
+}
+
+/** The judged pieces as objects, spelled and placed. */
+export function noteScores(
+  judged: Judged,
+  grid: ScoringGrid,
+  spellings: Spellings,
+): readonly NoteScore[] {
+  const byChange = grid.changes.map(({ table }) => spellings.get(table) as Spelling);
+  const notes: NoteScore[] = [];
+  for (let piece = 0; piece < judged.pieces.count; piece += 1) {
+    const spelling = byChange[judged.change[piece] as number] as Spelling;
+    notes.push(noteScore(piece, judged, grid, spelling));
+  }
+  return Object.freeze(notes);
+}
+
 function noteScore(
   piece: number,
   judged: Judged,
-  grid: ScoringGrid,
-  { chord, names, degrees }: Spellings,
-  swing: number,
+  { pickup, barTicks, beatTicks }: ScoringGrid,
+  { chord, nameOf, degrees }: Spelling,
 ): NoteScore {
-  const { runs, pieces, resolvesTo } = judged;
+  const { runs, pieces } = judged;
   const run = pieces.run[piece] as number;
-  const pitch = pitchOf(runs, pieces, piece);
+  const pitch = runs.pitch[run] as number;
   const start = pieces.start[piece] as number;
-  const target = resolvesTo[piece] as number;
-  const fromBarOne = start - grid.pickup;
-  const bar = Math.floor(fromBarOne / grid.barTicks);
+  const target = judged.resolvesTo[piece] as number;
+  const fromBarOne = start - pickup;
+  const bar = Math.floor(fromBarOne / barTicks);
   return Object.freeze({
     index: runs.index[run] as number,
     held: pieces.first[run] !== piece,
     bar: bar + 1,
-    beat: (fromBarOne - bar * grid.barTicks) / grid.beatTicks + 1,
+    beat: (fromBarOne - bar * barTicks) / beatTicks + 1,
     start,
     duration: lengthOf(pieces, piece),
     pitch,
-    name: names[pitch] as NoteNameWithOctave,
+    name: nameOf(pitch),
     chord,
     degree: degrees[pitch % 12] as ScaleDegree | null,
     push: judged.change[piece] !== pieces.change[piece],
     class: NOTE_CLASSES[judged.class[piece] as number] as NoteClass,
     credit: judged.credit[piece] as number,
     weight: judged.weight[piece] as number,
-    metre: strengthOf(start, grid, swing),
+    metre: pieces.metre[piece] as number,
     resolvesTo: target < 0 ? null : (runs.index[target] as number),
   });
 }

@@ -65,7 +65,9 @@ describe('compileChart', () => {
       makeChart(formById('basic'), { key: 'G', choruses: 2 }),
       'traditional',
     );
-    expect(changes.map(({ bar }) => bar)).toEqual([
+    const [before, ...chords] = changes;
+    expect(before).toMatchObject({ bar: 0, table: { chord: null } });
+    expect(chords.map(({ bar }) => bar)).toEqual([
       1, 5, 7, 9, 10, 11, 12, 13, 17, 19, 21, 22, 23, 24,
     ]);
     expect(tables.length).toBe(3);

@@ -1,5 +1,6 @@
 import { undoSwing } from './align.js';
-import type { Change, ScoringGrid } from './grid.js';
+import type { ScoringGrid } from './grid.js';
+import { metricalStrength } from './metrical.js';
 import type { Runs } from './runs.js';
 
 /** Parts of notes, cut where the chord changes, as columns of numbers in the order of onsets. */
@@ -9,10 +10,12 @@ export interface Pieces {
   readonly run: Int32Array;
   readonly start: Float64Array;
   readonly end: Float64Array;
-  /** Change each sounds in by the clock; −1 before the first chord. */
+  /** Change each sounds in by the clock; 0 before the first chord. */
   readonly change: Int32Array;
-  /** For a note struck just before a change: the coming one; else −1. */
+  /** For a note struck just before a change: the coming one; else 0. */
   readonly coming: Int32Array;
+  /** Metrical strength of the place each begins at, swing undone. */
+  readonly metre: Float64Array;
   /** First piece of each run, and one past the last; equal for a run outside the chart. */
   readonly first: Int32Array;
 }
@@ -27,28 +30,25 @@ export interface CutOptions {
 /** Cuts runs at the changes; what lies outside the chart falls away. */
 export function cutPieces(runs: Runs, grid: ScoringGrid, options: CutOptions): Pieces {
   const pieces = emptyPieces(runs, grid);
+  const { changes, starts, end: chartEnd } = grid;
   let count = 0;
   let at = 0;
-  const { changes, end: chartEnd } = grid;
   for (let run = 0; run < runs.count; run += 1) {
     pieces.first[run] = count;
     let start = runs.start[run] as number;
     const end = Math.min(runs.end[run] as number, chartEnd);
     if (start >= chartEnd || end <= 0) continue;
-    while (at + 1 < changes.length && (changes[at + 1] as Change).start <= start) at += 1;
-    let change = (changes[0] as Change).start > start ? -1 : at;
-    const coming = comingChange(start, change, grid, options);
-    while (start < end) {
-      const next = changes[change + 1]?.start ?? chartEnd;
-      const stop = Math.min(end, next);
+    while (at + 1 < changes.length && (starts[at + 1] as number) <= start) at += 1;
+    pieces.coming[count] = comingChange(start, at, grid, options);
+    for (let change = at; start < end; change += 1) {
+      const stop = Math.min(end, starts[change + 1] as number);
       pieces.run[count] = run;
       pieces.start[count] = start;
       pieces.end[count] = stop;
       pieces.change[count] = change;
-      pieces.coming[count] = count === pieces.first[run] ? coming : -1;
+      pieces.metre[count] = strengthAt(start, grid, options.swing);
       count += 1;
       start = stop;
-      change += 1;
     }
   }
   pieces.first[runs.count] = count;
@@ -58,25 +58,34 @@ export function cutPieces(runs: Runs, grid: ScoringGrid, options: CutOptions): P
 function comingChange(
   start: number,
   change: number,
-  { changes, pickup, beatTicks }: ScoringGrid,
+  { changes, starts, pickup, beatTicks }: ScoringGrid,
   { pushWithin, swing }: CutOptions,
 ): number {
-  const next = changes[change + 1];
-  if (next === undefined || next.start - start > beatTicks) return -1;
+  const next = starts[change + 1] as number;
+  if (next - start > beatTicks || change + 1 === changes.length) return 0;
   const beats = undoSwing((start - pickup) / beatTicks, swing);
-  const nextBeats = (next.start - pickup) / beatTicks;
-  return nextBeats - beats <= pushWithin + 1e-6 ? change + 1 : -1;
+  const nextBeats = (next - pickup) / beatTicks;
+  return nextBeats - beats <= pushWithin + 1e-6 ? change + 1 : 0;
+}
+
+function strengthAt(
+  tick: number,
+  { pickup, barTicks, beatTicks }: ScoringGrid,
+  swing: number,
+): number {
+  const beats = undoSwing((tick - pickup) / beatTicks, swing);
+  return metricalStrength(beats, barTicks / beatTicks);
 }
 
 /** Room for every piece: one a run, and one more for each change a run is held over. */
-function emptyPieces(runs: Runs, { changes, end: chartEnd }: ScoringGrid): Pieces {
+function emptyPieces(runs: Runs, { changes, starts, end: chartEnd }: ScoringGrid): Pieces {
   let size = runs.count;
   let at = 0;
   for (let run = 0; run < runs.count; run += 1) {
     const start = runs.start[run] as number;
     const end = Math.min(runs.end[run] as number, chartEnd);
-    while (at < changes.length && (changes[at] as Change).start <= start) at += 1;
-    for (let held = at; held < changes.length && (changes[held] as Change).start < end; held += 1) {
+    while (at < changes.length && (starts[at] as number) <= start) at += 1;
+    for (let held = at; held < changes.length && (starts[held] as number) < end; held += 1) {
       size += 1;
     }
   }
@@ -87,6 +96,7 @@ function emptyPieces(runs: Runs, { changes, end: chartEnd }: ScoringGrid): Piece
     end: new Float64Array(size),
     change: new Int32Array(size),
     coming: new Int32Array(size),
+    metre: new Float64Array(size),
     first: new Int32Array(runs.count + 1),
   };
 }

@@ -11,32 +11,42 @@ export interface Played {
 
 /** In how many bars with a chord a line sounds, whatever the pitch. */
 export function barsPlayed(runs: Runs, grid: ScoringGrid): Played {
-  const withChord = new Set<number>();
+  const withChord = noBars(grid);
   for (const { start, end, table } of grid.changes) {
-    if (table >= 0) for (const bar of barsBetween(start, end, grid)) withChord.add(bar);
+    if (table.chord !== null) markBars(withChord, start, end, grid);
   }
-  const sounding = new Set<number>();
+  const sounding = noBars(grid);
   let reached = 0;
   for (let run = 0; run < runs.count; run += 1) {
     // In the order of their onsets: the bars before the farthest one reached are marked already.
     const from = Math.max(runs.start[run] as number, reached);
     const to = Math.min(runs.end[run] as number, grid.end);
-    for (const bar of barsBetween(from, to, grid)) sounding.add(bar);
+    markBars(sounding, from, to, grid);
     reached = Math.max(reached, to);
   }
-  const bars = [...withChord].filter((bar) => sounding.has(bar)).length;
-  return { bars, of: withChord.size };
+  let [bars, of] = [0, 0];
+  for (let bar = 0; bar < withChord.length; bar += 1) {
+    of += withChord[bar] as number;
+    bars += (withChord[bar] as number) & (sounding[bar] as number);
+  }
+  return { bars, of };
 }
 
-/** Bars from 0 that some ticks lie in. */
-function barsBetween(
+/** One mark for each bar, the pickup first. */
+function noBars({ end, pickup, barTicks }: ScoringGrid): Uint8Array {
+  return new Uint8Array(1 + Math.ceil((end - pickup) / barTicks));
+}
+
+/** Marks the bars that some ticks lie in. */
+function markBars(
+  marks: Uint8Array,
   start: number,
   end: number,
   { pickup, barTicks }: ScoringGrid,
-): readonly number[] {
+): void {
   const first = Math.floor((start - pickup) / barTicks);
   const past = Math.ceil((end - pickup) / barTicks);
-  return Array.from({ length: Math.max(0, past - first) }, (_, index) => first + index);
+  for (let bar = first; bar < past; bar += 1) marks[bar + 1] = 1;
 }
 
 /**

@@ -31,8 +31,8 @@ export function findResolutions(
   let last = runs.count;
   while (last > 0) {
     const low = firstStruckWith(runs, last - 1, within * TOGETHER);
-    if (last < runs.count) next.fill(last, low, last);
     for (let run = low; run < last && last < runs.count; run += 1) {
+      next[run] = last;
       const piece = (pieces.first[run + 1] as number) - 1;
       if (piece < (pieces.first[run] as number) || isTone[piece] === 1) continue;
       const wait = (runs.start[last] as number) - (pieces.start[piece] as number);

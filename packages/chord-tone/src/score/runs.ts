@@ -41,3 +41,10 @@ export function joinTies({ notes }: Pick<Line, 'notes'>, shift: number): Runs {
   }
   return { count, start, end, pitch, index };
 }
+
+/** The same runs so many ticks earlier. */
+export function moveEarlier(runs: Runs, ticks: number): Runs {
+  if (ticks === 0) return runs;
+  const earlier = (time: number): number => time - ticks;
+  return { ...runs, start: runs.start.map(earlier), end: runs.end.map(earlier) };
+}

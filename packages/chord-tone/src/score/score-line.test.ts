@@ -157,7 +157,7 @@ describe('scoreLine in time', () => {
   });
 
   it('scoreLine takes off a latency that it is told of, or estimates', () => {
-    const late = play('G4@0.1 G4@1.1/0.5 B4@2.1/0.5 D5@3.1/0.5');
+    const late = play('G4@0.1/0.5 G4@1.1/0.5 B4@2.1/0.5 D5@3.1/0.5');
     const latency = Math.round(0.1 * BEAT);
     expect(scoreLine(late, chart, { latency }).notes[0]).toMatchObject({ start: 0, beat: 1 });
     expect(scoreLine(late, chart, { latency: 'estimate' }).alignment.latency).toBe(latency);

@@ -24,8 +24,8 @@ export interface SuggestOptions {
   readonly dialect?: TabDialectId;
 }
 
-/** Suggests a tone of a chord near a pitch; `undefined` where the harp has none. */
-export type Suggest = (chord: Chord, pitch: number) => Suggestion | undefined;
+/** Suggests a tone of a chord near a pitch; null where the harp has none. */
+export type Suggest = (chord: Chord, pitch: number) => Suggestion | null;
 
 /** Where to land, the best first. Common practice. */
 const LANDING_DEGREES: ReadonlySet<ChordDegree> = new Set(['1', 'b3', '3', 'b7', '7']);
@@ -33,12 +33,15 @@ const LANDING_DEGREES: ReadonlySet<ChordDegree> = new Set(['1', 'b3', '3', 'b7',
 /** Prepares suggestions on a harp, each looked for once. */
 export function suggester({ harp, level = 'bends', dialect = 'sign' }: SuggestOptions): Suggest {
   const playable = harp === undefined ? undefined : easiestByPitch(soundings(harp, { level }));
-  const known = new Map<Chord, Map<number, Suggestion | undefined>>();
+  const known = new Map<Chord, Map<number, Suggestion | null>>();
   return (chord, pitch) => {
-    const ofChord = known.get(chord) ?? new Map<number, Suggestion | undefined>();
-    known.set(chord, ofChord);
-    if (!ofChord.has(pitch)) ofChord.set(pitch, nearest(chord, pitch, playable, dialect));
-    return ofChord.get(pitch);
+    const ofChord = known.get(chord) ?? new Map<number, Suggestion | null>();
+    if (ofChord.size === 0) known.set(chord, ofChord);
+    const before = ofChord.get(pitch);
+    if (before !== undefined) return before;
+    const suggestion = nearest(chord, pitch, playable, dialect);
+    ofChord.set(pitch, suggestion);
+    return suggestion;
   };
 }
 
@@ -63,7 +66,7 @@ function nearest(
   pitch: number,
   playable: ReadonlyMap<number, Sounding> | undefined,
   dialect: TabDialectId,
-): Suggestion | undefined {
+): Suggestion | null {
   const tones = chord.tones.filter(({ degree }) => LANDING_DEGREES.has(degree));
   const isTone = (candidate: number): boolean =>
     tones.some(({ pitchClass }) => pitchClass === toPitchClass(candidate));
@@ -77,7 +80,7 @@ function nearest(
     if (best === undefined || tone === undefined) continue;
     return makeSuggestion(best, tone, playable?.get(best), dialect);
   }
-  return undefined;
+  return null;
 }
 
 function makeSuggestion(
