@@ -78,6 +78,53 @@ describe('reedplate convert', () => {
     );
   });
 
+  const take = makeLine(
+    [
+      { start: 7, duration: 611, pitch: 67 },
+      { start: 655, duration: 288, pitch: 70 },
+      { start: 951, duration: 470, pitch: 71 },
+    ],
+    { tempo: 96 },
+  );
+
+  test('reedplate convert lays a take on the grids asked for, each beat on the nearest', () => {
+    const words = ['convert', 'take.mid', 'take.tab', '--harp', 'C'];
+    const { err, bytes } = convert(writeMidi({ line: take }), [...words, '--quantise', '1/8,1/8t']);
+    expect([err, textOf(bytes)]).toEqual(['', "-2:2/3 -3':1/3 -3:1/2\n"]);
+    const even = convert(writeMidi({ line: take }), [
+      ...[...words, '--quantise', '1/8', '--swing', '2'],
+    ]);
+    expect(textOf(even.bytes)).toBe("-2:1/2 -3':1/2 -3:1/2\n");
+  });
+
+  test('reedplate convert says of a take by hand what makes it readable, where it is printed', () => {
+    const file = writeMidi({ line: take });
+    const words = ['convert', 'take.mid', 'take.musicxml'];
+    expect(convert(file, words).err).toMatch(
+      /^reedplate: take\.mid: notes lie off every note value, .*--quantise 1\/8,1\/8t/u,
+    );
+    expect(convert(file, [...words, '--quantise', '1/16']).err).toBe('');
+    expect(convert(file, ['convert', 'take.mid', 'take.json']).err).toBe('');
+  });
+
+  test.each([
+    [['--quantise', '1/8T'], /did you mean 1\/8t\?/u],
+    [['--quantise', ','], /LIST_EMPTY|holds nothing/u],
+    [['--swing', '2'], /--quantise with --swing/u],
+    [['--quantise', '1/8', '--swing', 'much'], /long to short eighth/u],
+    [['--quantise', '1/8', '--swing', '9'], /ratio of eighths/u],
+  ])('reedplate convert %j says in one line what is wrong', (words, message) => {
+    const { code, err } = convert(writeMidi({ line: take }), [
+      'convert',
+      'a.mid',
+      'a.abc',
+      ...words,
+    ]);
+    expect(code).toBe(2);
+    expect(err).toMatch(message);
+    expect(err).toMatch(/^reedplate: [^\n]+\n$/u);
+  });
+
   test.each([
     [['a.mid', 'a.pdf'], /"a\.pdf" is not in a format .*\.json, \.mid/u],
     [['a.mid', '-'], /"-" is not in a format/u],

@@ -24,8 +24,14 @@ import { readWholeNumber } from '../command/read-words.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
 import { type ConvertReport, convertReport } from '../reports/convert.js';
+import {
+  needsGrid,
+  type QuantiseWords,
+  quantisePiece,
+  withQuantiseOptions,
+} from './convert-quantise.js';
 
-interface ConvertWords extends Partial<ChartForLineWords>, MaybeHarpWords {
+interface ConvertWords extends Partial<ChartForLineWords>, MaybeHarpWords, QuantiseWords {
   readonly from?: string;
   readonly to?: string;
   readonly tune?: string;
@@ -38,7 +44,8 @@ interface ConvertWords extends Partial<ChartForLineWords>, MaybeHarpWords {
 
 /** Adds `reedplate convert`. */
 export function addConvert(program: Command, terminal: Terminal): void {
-  withJson(withMaybeHarpOptions(withMaybeChartForLineOptions(program.command('convert')), HARP))
+  const command = withMaybeChartForLineOptions(program.command('convert'));
+  withJson(withQuantiseOptions(withMaybeHarpOptions(command, HARP)))
     .argument('<in>', 'file to read, - for standard input')
     .argument('<out>', 'file to write, - for standard output')
     .description('a tune, take or chart from one format into another, and what is left out')
@@ -60,6 +67,7 @@ export function addConvert(program: Command, terminal: Terminal): void {
       'after',
       examples(
         'reedplate convert take.mid sheet.musicxml --harp C --form basic --key G',
+        'reedplate convert take.mid take.tab --harp C --quantise 1/8,1/8t',
         'reedplate convert tunes.abc tune.mid --tune 3',
       ),
     )
@@ -68,12 +76,17 @@ export function addConvert(program: Command, terminal: Terminal): void {
     });
 }
 
+const BY_HAND =
+  'notes lie off every note value, as if played by hand; --quantise 1/8,1/8t makes them readable';
+
 const HARP = 'harp at hand: tab is read for it, and written under the notes';
 
 function convert(input: string, output: string, words: ConvertWords, terminal: Terminal): void {
   const to = words.to === undefined ? formatOfName(output) : readFormat(words.to);
   const harp = readMaybeHarp(words, terminal);
-  const piece = readPieceFile(input, terminal, { ...readOptions(words), ...harp });
+  const read = readPieceFile(input, terminal, { ...readOptions(words), ...harp });
+  const piece = quantisePiece(read, words);
+  if (needsGrid(piece.line, to)) terminal.err(`reedplate: ${input}: ${BY_HAND}\n`);
   const sheet = dressSheet(piece, words, terminal);
   const bytes = writePieceBytes(sheet, output, { to, ...writeOptions(words, harp) });
   terminal.writeBytes(output, bytes);
