@@ -3,11 +3,15 @@ import type { Figures } from './figures.js';
 
 // Air is a whole number of steps from half full: above 0 drawn in, below 0 blown out.
 
-/** Air steps that a choice moves in a time: draw fills, blow empties. */
-export function airMove({ breath, soundings }: Choice, steps: number, figures: Figures): number {
-  const flow = 1 + figures.chordAir * (soundings.length - 1);
-  const moved = Math.round(steps * flow);
-  return breath === 'draw' ? moved : -moved;
+/** Air steps that a choice moves a step of time: draw fills, blow empties. */
+export function airRate({ breath, soundings }: Choice, { chordAir }: Figures): number {
+  const flow = 1 + chordAir * (soundings.length - 1);
+  return breath === 'draw' ? flow : -flow;
+}
+
+/** Air steps that are moved at a rate in a time: whole, and as many in as out. */
+export function airMove(rate: number, steps: number): number {
+  return rate < 0 ? -Math.round(-rate * steps) : Math.round(rate * steps);
 }
 
 /** Air after a rest: brought back towards half full. */

@@ -1,5 +1,6 @@
 import type { Harp, SoundingOptions } from '@reedplate/layout';
 import { soundings } from '@reedplate/layout';
+import { airRate } from './air.js';
 import { type Choice, choicesOf, makeChoice } from './choice.js';
 import type { EffortModel } from './effort-model.js';
 import { type Figures, figuresOf } from './figures.js';
@@ -7,6 +8,7 @@ import {
   bendMoveTerm,
   breathTerm,
   chordTerm,
+  holdRate,
   reachTerm,
   repeatTerm,
   techniqueTerm,
@@ -19,6 +21,9 @@ export interface Board {
   readonly choices: readonly Choice[];
   /** Technique and chord, by choice. */
   readonly still: Float64Array;
+  /** Thousandths a second of holding, and air steps a step of time, signed; by choice. */
+  readonly holdRate: Float64Array;
+  readonly airRate: Float64Array;
   /**
    * Reach, breath, bend moves and repeats: from the row's choice to the column's. The last row is
    * the beginning of a line.
@@ -32,10 +37,14 @@ export interface Board {
 export function makeBoard(choices: readonly Choice[], figures: Figures): Board {
   const size = choices.length;
   const still = new Float64Array(size);
+  const hold = new Float64Array(size);
+  const air = new Float64Array(size);
   const move = new Float64Array(size * (size + 1));
   const needed = new Float64Array(size * (size + 1));
   choices.forEach((to, column) => {
     still[column] = techniqueTerm(to, figures) + chordTerm(to, figures);
+    hold[column] = holdRate(to, figures);
+    air[column] = airRate(to, figures);
     move[size * size + column] = bendMoveTerm(null, to, figures);
     choices.forEach((from, row) => {
       const cell = row * size + column;
@@ -47,7 +56,7 @@ export function makeBoard(choices: readonly Choice[], figures: Figures): Board {
       needed[cell] = timeNeeded(from, to, figures);
     });
   });
-  return { figures, choices, still, move, needed };
+  return { figures, choices, still, holdRate: hold, airRate: air, move, needed };
 }
 
 /** A board and, for each set of pitches of a line, which of its choices sound it. */

@@ -2,7 +2,7 @@ import type { Harp } from '@reedplate/layout';
 import { barBeatAt, type Line } from '@reedplate/line';
 import { afterRest } from './air.js';
 import type { Choice, Grip } from './choice.js';
-import { STEPS_PER_SECOND } from './line-times.js';
+import { STEPS_PER_SECOND, secondsHeld } from './line-times.js';
 import { type Moment, momentsOf } from './moments.js';
 import { type NotPlayable, notPlayable } from './not-playable.js';
 import { type Path, type PathOptions, pathOf } from './path.js';
@@ -130,7 +130,7 @@ function termsOf(problem: Problem, { choices }: Way): readonly StepTerms[] {
       {
         from,
         to,
-        held: times.held[moment] ?? 0,
+        held: secondsHeld(times, moment),
         since: stage.since,
         air: afterRest(before, stage.recovered),
         move: stage.move,

@@ -1,9 +1,7 @@
 import type { Harp } from '@reedplate/layout';
-import type { Line } from '@reedplate/line';
 import { type LaidOut, layOut } from './board.js';
-import { type LineTimes, lineTimes } from './line-times.js';
+import { type LineTimes, timesWithout } from './line-times.js';
 import { lowerBound } from './lower-bound.js';
-import { momentsOf } from './moments.js';
 import type { Problem } from './problem.js';
 import { cheapestWay } from './search.js';
 import type { Setting } from './setting.js';
@@ -20,9 +18,6 @@ export interface Candidate {
   readonly missing: number;
   /** Thousandths that no way through the rest costs less than. */
   readonly bound: number;
-  /** A harp with the same reeds in another key, and how far the line lies from it. */
-  readonly shape: Harp;
-  readonly offset: number;
 }
 
 /** A candidate with its cheapest way. */
@@ -53,8 +48,6 @@ export function candidatesFor(
         transposition,
         laidOut,
         ...boundOf(laidOut),
-        shape,
-        offset,
       };
     });
   });
@@ -76,36 +69,11 @@ function moveSets(
 }
 
 /** Finds the cheapest way through what a candidate can sound of a line. */
-export function searchCandidate(
-  line: Line,
-  times: LineTimes,
-  candidate: Candidate,
-  setting: Setting,
-): Searched {
-  const problem =
-    candidate.missing === 0
-      ? { times, ...candidate.laidOut }
-      : playablePart(line, times, candidate, setting);
-  const way = problem && cheapestWay(problem);
-  return problem && way
-    ? { problem, way }
-    : { problem: { times, ...candidate.laidOut }, way: NONE };
+export function searchCandidate(times: LineTimes, { missing, laidOut }: Candidate): Searched {
+  const { ways } = laidOut;
+  const part = missing === 0 ? times : timesWithout(times, (set) => ways[set]?.length !== 0);
+  const problem = { times: part, ...laidOut };
+  return { problem, way: part.count === 0 ? NONE : (cheapestWay(problem) as Way) };
 }
 
 const NONE: Way = { choices: [], cost: 0, worst: 0 };
-
-function playablePart(
-  line: Line,
-  times: LineTimes,
-  { laidOut, shape, offset }: Candidate,
-  setting: Setting,
-): Problem | undefined {
-  const playable = momentsOf(line).filter(
-    (_, moment) => (laidOut.ways[times.set[moment] ?? -1]?.length ?? 0) > 0,
-  );
-  if (playable.length === 0) return undefined;
-  const starts = new Set(playable.map(({ start }) => start));
-  const notes = line.notes.filter(({ start }) => starts.has(start));
-  const part = lineTimes({ ...line, notes }, setting.tempo);
-  return { times: part, ...layOut(moveSets(part.sets, offset), shape, setting.model, setting) };
-}

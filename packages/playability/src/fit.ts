@@ -85,7 +85,7 @@ export function fit(line: Line, harps: readonly Harp[], options: FitOptions = {}
   for (const candidate of candidates) {
     if (isBeaten(candidate, best[count - 1])) break;
     searched += 1;
-    best.push({ candidate, ...searchCandidate(line, times, candidate, setting) });
+    best.push({ candidate, ...searchCandidate(times, candidate) });
     best.sort(inRank);
     best.splice(count);
   }

@@ -1,36 +1,37 @@
+import type { Lattice } from './lattice.js';
 import type { Way } from './way.js';
 
 /**
- * The states a search has reached, moment by moment: of each, what it cost, the air, the choice and
- * the state before. They stand in the order of ties: by choice, then by the order of the state
+ * The states a search has reached, moment by moment: of each, what it cost, the air, the node and
+ * the state before. They stand in the order of ties: by node, then by the order of the state
  * before. A plain growing table of numbers, for speed.
  */
 export interface Labels {
   count: number;
   cost: Float64Array;
   air: Int32Array;
-  choice: Int32Array;
+  node: Int32Array;
   before: Int32Array;
 }
 
 /** States of a new table: enough for a few hundred notes. */
 const USUAL_SIZE = 4096;
-/** Largest table that is kept from one search to the next: about a megabyte. */
-const LARGEST_KEPT = 65_536;
+/** Largest table that is kept from one search to the next: about three megabytes. */
+const LARGEST_KEPT = 131_072;
 
 /** The table of the last search. Making one costs as much as searching 100 notes. */
 let kept: Labels | undefined;
 
 /**
- * A table that holds the beginning of a line: lungs half full, and `start` as its choice. It is
+ * A table that holds the beginning of a line: lungs half full, before the first node. It is
  * good until the next search begins, since no search runs within another.
  */
-export function beginLabels(start: number): Labels {
+export function beginLabels(): Labels {
   if (kept === undefined || kept.cost.length > LARGEST_KEPT) kept = makeLabels(USUAL_SIZE);
   kept.count = 1;
   kept.cost[0] = 0;
   kept.air[0] = 0;
-  kept.choice[0] = start;
+  kept.node[0] = -1;
   return kept;
 }
 
@@ -39,7 +40,7 @@ function makeLabels(size: number): Labels {
     count: 0,
     cost: new Float64Array(size),
     air: new Int32Array(size),
-    choice: new Int32Array(size),
+    node: new Int32Array(size),
     before: new Int32Array(size),
   };
 }
@@ -54,7 +55,7 @@ function grow(labels: Labels): void {
   const cost = new Float64Array(size);
   cost.set(labels.cost);
   labels.cost = cost;
-  for (const name of ['air', 'choice', 'before'] as const) {
+  for (const name of ['air', 'node', 'before'] as const) {
     const wider = new Int32Array(size);
     wider.set(labels[name]);
     labels[name] = wider;
@@ -62,14 +63,15 @@ function grow(labels: Labels): void {
 }
 
 /** The way that led to a state. */
-export function wayTo({ cost, choice, before }: Labels, last: number, moments: number): Way {
+export function wayTo(labels: Labels, last: number, { moments, choice }: Lattice): Way {
+  const { cost, node, before } = labels;
   const choices = new Array<number>(moments);
   let worst = 0;
   for (let at = last, moment = moments - 1; moment >= 0; moment -= 1) {
-    const from = before[at] ?? 0;
-    choices[moment] = choice[at] ?? 0;
-    worst = Math.max(worst, (cost[at] ?? 0) - (cost[from] ?? 0));
+    const from = before[at] as number;
+    choices[moment] = choice[node[at] as number] as number;
+    worst = Math.max(worst, (cost[at] as number) - (cost[from] as number));
     at = from;
   }
-  return { choices, cost: cost[last] ?? 0, worst };
+  return { choices, cost: cost[last] as number, worst };
 }

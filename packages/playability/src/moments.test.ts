@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { smallCases } from './arbitraries.fixture.js';
 import { bestPath, everyHarp, momentsOf } from './index.js';
-import { lineTimes } from './line-times.js';
+import { lineTimes, stepsHeld, stepsRested } from './line-times.js';
 
 describe('momentsOf', () => {
   test('momentsOf gives every start once, in order, with every pitch that begins there', () => {
@@ -45,7 +45,10 @@ describe('momentsOf', () => {
         const sets = [...times.set.slice(0, times.count)].map((set) => times.sets[set]);
         expect(sets).toEqual(moments.map(({ pitches }) => pitches));
         expect(times.setCounts.reduce((sum, count) => sum + count, 0)).toBe(times.count);
-        const steps = [...times.heldSteps, ...times.restSteps].reduce((sum, step) => sum + step, 0);
+        const steps = moments.reduce(
+          (sum, _, moment) => sum + stepsHeld(times, moment) + stepsRested(times, moment),
+          0,
+        );
         const perTick = 60 / ((line.tempo ?? 100) * 960);
         expect(steps).toBe(Math.round((moments.at(-1)?.end ?? 0) * perTick * 10));
       }),

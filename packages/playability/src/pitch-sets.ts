@@ -7,13 +7,13 @@ export interface PitchSets {
   /** Moments that have each set. */
   readonly setCounts: number[];
   /** Number of the set of one pitch, plus 1; 0 where it has none yet. */
-  readonly ofPitch: Int32Array;
+  readonly ofPitch: number[];
   readonly ofChord: Map<string, number>;
 }
 
 /** No sets yet. */
 export function startSets(): PitchSets {
-  return { sets: [], setCounts: [], ofPitch: new Int32Array(128), ofChord: new Map() };
+  return { sets: [], setCounts: [], ofPitch: new Array<number>(128).fill(0), ofChord: new Map() };
 }
 
 /** The number of the set of the notes from `first` to before `next`, counted once more. */

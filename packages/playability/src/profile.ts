@@ -1,5 +1,5 @@
 import type { Choice } from './choice.js';
-import { STEPS_PER_SECOND } from './line-times.js';
+import { STEPS_PER_SECOND, stepsHeld } from './line-times.js';
 import type { Problem } from './problem.js';
 import { airAfterStep, stageOf } from './stage.js';
 import type { Way } from './way.js';
@@ -31,7 +31,7 @@ export function profileOf(problem: Problem, { choices }: Way): PathProfile {
   const count = (holds: (choice: Choice, at: number) => boolean): number =>
     made.filter(holds).length;
   const steps = made.map(({ breath }, moment) => {
-    const held = times.heldSteps[moment] ?? 0;
+    const held = stepsHeld(times, moment);
     return breath === 'draw' ? held : -held;
   });
   const air = airAlong(problem, choices);

@@ -1,33 +1,63 @@
 import { afterPlaying, afterRest, airTerm } from './air.js';
+import { airlessRest, airlessWay, wayAlong } from './airless.js';
+import type { Figures } from './figures.js';
 import { beginLabels, type Labels, makeRoom, wayTo } from './labels.js';
-import { type Limits, type Problem, waysAt } from './problem.js';
-import { type Stage, stageOf } from './stage.js';
-import { hurryTerm } from './terms.js';
+import { type Lattice, layLattice } from './lattice.js';
+import type { Limits, Problem } from './problem.js';
 import type { Way } from './way.js';
 
 /**
- * The cheapest way through a line, exact: dynamic programming over choice and air, of which both
- * decide what comes after and nothing else does. Of equal ways, the one whose last choice stands
- * first among its moment's choices, then last but one, and so on. Undefined where a moment has no
- * choice within the limits.
+ * The cheapest way through a line, exact. Of equal ways, the one whose last choice stands first
+ * among its moment's choices, then last but one, and so on. Undefined where a moment has no choice
+ * within the limits.
+ *
+ * First as if breath were free: no way costs less than the best of those, so where it turns out to
+ * take no effort of breath it is the cheapest, and the first of equals. Otherwise what it costs with
+ * breath is a bound for the search over choice and air.
  */
 export function cheapestWay(problem: Problem, limits: Limits = {}): Way | undefined {
-  const { times, board } = problem;
-  const labels = beginLabels(board.choices.length);
-  const arrivals = arrivalsFor(board.figures.capacitySteps);
-  const { ceiling = Infinity } = limits;
+  const { figures } = problem.board;
+  const lattice = layLattice(problem, limits);
+  if (lattice === undefined) return undefined;
+  const least = airlessWay(lattice);
+  if (least === Infinity) return undefined;
+  const way = wayAlong(lattice, figures);
+  if (way.cost === least) return way;
+  const most = way.worst > lattice.ceiling ? Infinity : way.cost;
+  return searchWithAir(lattice, figures, most);
+}
+
+/**
+ * Dynamic programming over node and air, of which both decide what comes after and nothing else
+ * does. States that cannot lead to an end for `most` or less are let go.
+ */
+function searchWithAir(lattice: Lattice, figures: Figures, most: number): Way | undefined {
+  airlessRest(lattice);
+  const labels = beginLabels();
+  const arrivals = arrivalsFor(figures.capacitySteps);
+  const search = { lattice, figures, most, labels, arrivals };
   let begin = 0;
-  for (let moment = 0; moment < times.count; moment += 1) {
+  for (let moment = 0; moment < lattice.moments; moment += 1) {
     const end = labels.count;
-    for (const choice of waysAt(problem, moment, limits)) {
-      const stage = stageOf(problem, moment, choice);
-      arrive(stage, labels, begin, end, arrivals, ceiling);
-      keepArrivals(choice, labels, begin, end, arrivals);
-    }
+    makeRoom(labels, (end - begin) * widthAt(lattice, moment));
+    if (end - begin === 1) goOnAlone(search, moment, begin);
+    else goOnTogether(search, moment, begin, end);
     if (labels.count === end) return undefined;
     begin = end;
   }
-  return wayTo(labels, cheapestLabel(labels, begin), times.count);
+  return wayTo(labels, cheapestLabel(labels, begin), lattice);
+}
+
+const widthAt = ({ firstNode }: Lattice, moment: number): number =>
+  (firstNode[moment + 1] as number) - (firstNode[moment] as number);
+
+interface Search {
+  readonly lattice: Lattice;
+  readonly figures: Figures;
+  /** Thousandths that some way costs. */
+  readonly most: number;
+  readonly labels: Labels;
+  readonly arrivals: Arrivals;
 }
 
 /** Scratch space: for each amount of air, the best way to arrive with it; and the air of each way. */
@@ -38,7 +68,7 @@ interface Arrivals {
   slots: Int32Array;
 }
 
-/** Kept from one search to the next; between choices every cost in it is infinite. */
+/** Kept from one search to the next; between nodes every cost in it is infinite. */
 let kept: Arrivals | undefined;
 
 function arrivalsFor(capacitySteps: number): Arrivals {
@@ -54,30 +84,64 @@ function arrivalsFor(capacitySteps: number): Arrivals {
   return kept;
 }
 
-/** Finds the best way from the states `begin` to `end` to a choice, for each amount of air. */
-function arrive(
-  stage: Stage,
-  labels: Labels,
-  begin: number,
-  end: number,
-  arrivals: Arrivals,
-  ceiling: number,
-): void {
+/** Goes on from the only state there is: nothing to compare, as on most notes of most lines. */
+function goOnAlone({ lattice, figures, most, labels }: Search, moment: number, at: number): void {
+  const { firstNode, firstArc, recovered, flow, cost: arcs, rest, ceiling } = lattice;
+  const { cost, air, node: nodes, before } = labels;
+  const begin = firstNode[moment] as number;
+  const end = firstNode[moment + 1] as number;
+  const from = moment === 0 ? -1 : (firstNode[moment - 1] as number);
+  const width = moment === 0 ? 1 : begin - from;
+  const rested = afterRest(air[at] as number, recovered[moment] as number);
+  let arc = (firstArc[moment] as number) + (nodes[at] as number) - from;
+  let { count } = labels;
+  for (let node = begin; node < end; node += 1) {
+    const move = flow[node] as number;
+    const step = (arcs[arc] as number) + airTerm(rested, move, figures);
+    const total = (cost[at] as number) + step;
+    arc += width;
+    if (total + (rest[node] as number) > most || step > ceiling) continue;
+    cost[count] = total;
+    air[count] = afterPlaying(rested, move, figures);
+    nodes[count] = node;
+    before[count] = at;
+    count += 1;
+  }
+  labels.count = count;
+}
+
+/** Goes on from the states `begin` to `end`, node by node. */
+function goOnTogether(search: Search, moment: number, begin: number, end: number): void {
+  const { firstNode } = search.lattice;
+  const last = firstNode[moment + 1] as number;
+  for (let node = firstNode[moment] as number; node < last; node += 1) {
+    arrive(search, moment, node, begin, end);
+    keepArrivals(search, node, begin, end);
+  }
+}
+
+/** Finds the best way from the states `begin` to `end` to a node, for each amount of air. */
+function arrive(search: Search, moment: number, node: number, begin: number, end: number): void {
+  const { lattice, figures, most, labels, arrivals } = search;
   if (arrivals.slots.length < end - begin) arrivals.slots = new Int32Array(2 * (end - begin));
   const { middle, cost, before, slots } = arrivals;
-  const { cost: costs, air: airs, choice: choices } = labels;
-  const { board, size, choice, fixed, since, recovered, move: flow, figures } = stage;
-  const { move, needed } = board;
+  const { cost: costs, air: airs, node: nodes } = labels;
+  const { firstNode, firstArc, cost: arcs, ceiling } = lattice;
+  const from = moment === 0 ? -1 : (firstNode[moment - 1] as number);
+  const here = firstNode[moment] as number;
+  const firstOfNode =
+    (firstArc[moment] as number) + (node - here) * (moment === 0 ? 1 : here - from);
+  const flow = lattice.flow[node] as number;
+  const recovered = lattice.recovered[moment] as number;
+  const bound = most - (lattice.rest[node] as number);
   for (let at = begin; at < end; at += 1) {
-    const cell = (choices[at] as number) * size + choice;
-    const need = needed[cell] as number;
     const rested = afterRest(airs[at] as number, recovered);
-    const hurry = need > since ? hurryTerm(need, since, figures) : 0;
-    const step = fixed + (move[cell] as number) + hurry + airTerm(rested, flow, figures);
+    const step =
+      (arcs[firstOfNode + (nodes[at] as number) - from] as number) + airTerm(rested, flow, figures);
     const total = (costs[at] as number) + step;
     const slot = afterPlaying(rested, flow, figures) + middle;
     slots[at - begin] = slot;
-    if (step > ceiling || total >= (cost[slot] as number)) continue;
+    if (total > bound || step > ceiling || total >= (cost[slot] as number)) continue;
     cost[slot] = total;
     before[slot] = at;
   }
@@ -85,14 +149,13 @@ function arrive(
 
 /** Adds the states arrived in, in the order of those before them: the order of ties. */
 function keepArrivals(
-  choice: number,
-  labels: Labels,
+  { labels, arrivals }: Search,
+  node: number,
   begin: number,
   end: number,
-  { middle, cost, before, slots }: Arrivals,
 ): void {
-  makeRoom(labels, end - begin);
-  const { cost: costs, air: airs, choice: choices, before: befores } = labels;
+  const { middle, cost, before, slots } = arrivals;
+  const { cost: costs, air: airs, node: nodes, before: befores } = labels;
   let { count } = labels;
   for (let at = begin; at < end; at += 1) {
     const slot = slots[at - begin] as number;
@@ -100,7 +163,7 @@ function keepArrivals(
     if (before[slot] !== at || total === Infinity) continue;
     costs[count] = total;
     airs[count] = slot - middle;
-    choices[count] = choice;
+    nodes[count] = node;
     befores[count] = at;
     count += 1;
     cost[slot] = Infinity;
@@ -111,7 +174,7 @@ function keepArrivals(
 function cheapestLabel({ cost, count }: Labels, begin: number): number {
   let best = begin;
   for (let at = begin + 1; at < count; at += 1) {
-    if ((cost[at] ?? 0) < (cost[best] ?? 0)) best = at;
+    if ((cost[at] as number) < (cost[best] as number)) best = at;
   }
   return best;
 }

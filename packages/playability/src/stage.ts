@@ -1,9 +1,9 @@
 import { afterPlaying, afterRest, airMove, airTerm } from './air.js';
 import type { Board } from './board.js';
-import type { Choice } from './choice.js';
 import type { Figures } from './figures.js';
+import { secondsHeld, secondsSince, stepsHeld, stepsRested } from './line-times.js';
 import type { Problem } from './problem.js';
-import { holdTerm, hurryTerm } from './terms.js';
+import { hurryTerm } from './terms.js';
 
 /** A choice at a moment: all of a step's cost that does not hang on where it comes from. */
 export interface Stage {
@@ -25,17 +25,16 @@ export interface Stage {
 /** Sets the stage for a choice at a moment. */
 export function stageOf({ times, board }: Problem, moment: number, choice: number): Stage {
   const { figures } = board;
-  const to = board.choices[choice] as Choice;
-  const hold = holdTerm(to, times.held[moment] ?? 0, figures);
+  const hold = Math.round((board.holdRate[choice] as number) * secondsHeld(times, moment));
   return {
     board,
     figures,
     size: board.choices.length,
     choice,
     fixed: (board.still[choice] ?? 0) + hold,
-    since: times.since[moment] ?? 0,
-    recovered: Math.round((times.restSteps[moment] ?? 0) * figures.recovery),
-    move: airMove(to, times.heldSteps[moment] ?? 0, figures),
+    since: secondsSince(times, moment),
+    recovered: Math.round(stepsRested(times, moment) * figures.recovery),
+    move: airMove(board.airRate[choice] as number, stepsHeld(times, moment)),
   };
 }
 

@@ -1,7 +1,7 @@
 import { makeHarp, type Sounding, soundings } from '@reedplate/layout';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { afterPlaying, afterRest, airMove, airTerm } from './air.js';
+import { afterPlaying, afterRest, airMove, airRate, airTerm } from './air.js';
 import { models } from './arbitraries.fixture.js';
 import { type Choice, choicesOf, makeChoice } from './choice.js';
 import { figuresOf } from './figures.js';
@@ -243,8 +243,9 @@ describe('air', () => {
   });
 
   test('airMove draws in, blows out, and takes a share more for each further hole', () => {
-    expect(airMove(at(4, 'draw'), 10, FIGURES)).toBe(10);
-    expect(airMove(at(4, 'blow'), 10, FIGURES)).toBe(-10);
-    expect(airMove(chord(60, 64, 67), 10, FIGURES)).toBe(-18);
+    const moved = (choice: Choice) => airMove(airRate(choice, FIGURES), 10);
+    expect(moved(at(4, 'draw'))).toBe(10);
+    expect(moved(at(4, 'blow'))).toBe(-10);
+    expect(moved(chord(60, 64, 67))).toBe(-18);
   });
 });

@@ -42,9 +42,14 @@ export function chordTerm({ soundings, blocked }: Choice, { cost }: Figures): nu
   return cost.chordHole * (soundings.length - 1) + cost.split * blocked;
 }
 
+/** What a second of holding costs. */
+export function holdRate({ isBent }: Choice, { cost }: Figures): number {
+  return isBent ? cost.bendHold : 0;
+}
+
 /** Holding a bent pitch. */
-export function holdTerm({ isBent }: Choice, seconds: number, { cost }: Figures): number {
-  return isBent ? Math.round(cost.bendHold * seconds) : 0;
+export function holdTerm(choice: Choice, seconds: number, figures: Figures): number {
+  return Math.round(holdRate(choice, figures) * seconds);
 }
 
 /** Holes the mouth moves: the mean of its two edges, so a wider mouth counts half a side. */

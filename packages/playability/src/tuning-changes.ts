@@ -118,12 +118,7 @@ export function tuningChanges(
 const lessBy = (a: CorpusCost, b: CorpusCost): number =>
   Math.round((a.cost - b.cost) * POINT) / POINT;
 
-interface CorpusLine {
-  readonly line: Line;
-  readonly times: LineTimes;
-}
-
-function readCorpus(lines: readonly Line[], tempo: number | undefined): readonly CorpusLine[] {
+function readCorpus(lines: readonly Line[], tempo: number | undefined): readonly LineTimes[] {
   const empty = lines.length === 0 ? 0 : lines.findIndex(({ notes }) => notes.length === 0);
   if (empty >= 0) {
     throw new ReedplateError({
@@ -133,7 +128,7 @@ function readCorpus(lines: readonly Line[], tempo: number | undefined): readonly
       where: { index: empty },
     });
   }
-  return lines.map((line) => ({ line, times: lineTimes(line, tempo) }));
+  return lines.map((line) => lineTimes(line, tempo));
 }
 
 /** Every change of one reed, then every pair of changes of two reeds. */
@@ -155,7 +150,7 @@ function editsOf({ holes }: Tuning, within: number, reeds: 1 | 2): readonly Reed
 }
 
 function corpusCost(
-  corpus: readonly CorpusLine[],
+  corpus: readonly LineTimes[],
   harp: Harp,
   transpositions: readonly number[],
   setting: Setting,
@@ -163,10 +158,10 @@ function corpusCost(
 ): CorpusCost {
   let effort = 0;
   let missing = 0;
-  for (const { line, times } of corpus) {
+  for (const times of corpus) {
     const [best] = candidatesFor(times, [harp], transpositions, setting)
       .map((candidate) => {
-        const { way } = searchCandidate(line, times, candidate, setting);
+        const { way } = searchCandidate(times, candidate);
         return { effort: way.cost, missing: candidate.missing };
       })
       .sort((a, b) => a.effort - b.effort + missingCost * POINT * (a.missing - b.missing));
