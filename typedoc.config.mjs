@@ -6,6 +6,8 @@ const packageOptions = {
   tsconfig: '../../tsconfig.docs.json',
   readme: 'README.md',
   disableSources: true,
+  // What the packages of the house check input with is for them alone.
+  excludeInternal: true,
   validation: { notExported: true, invalidLink: true, notDocumented: true },
   requiredToBeDocumented: [
     'Class',

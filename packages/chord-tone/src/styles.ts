@@ -1,4 +1,4 @@
-import { type Key, type KeyName, type ScaleDegree, toKey } from '@reedplate/pitch';
+import { deepFreeze, type Key, type KeyName, type ScaleDegree, toKey } from '@reedplate/pitch';
 
 /**
  * Manners of playing that judge the same note differently: `traditional` blues, where flat thirds
@@ -45,7 +45,7 @@ export type Roughness = Readonly<Record<ScaleDegree, number>>;
  * design choice; only their order and whether they are 0 is used to sort shapes.
  */
 export const ROUGHNESS: Readonly<Record<Style, Readonly<Record<ChordFamily, Roughness>>>> =
-  Object.freeze({
+  deepFreeze({
     traditional: {
       major: row(0, 1, 0, 0.3, 0, 0.6, 0.5, 0, 0.9, 0, 0, 0.8),
       dominant: row(0, 0.8, 0, 0.3, 0, 0.6, 0.5, 0, 0.8, 0, 0, 1),

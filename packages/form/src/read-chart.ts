@@ -4,10 +4,10 @@ import {
   chordOfNumeral,
   type JsonFields,
   type Key,
-  parseJson,
   parseKey,
   parseNumeral,
   ReedplateError,
+  readJson,
   requireFields,
   requireInteger,
 } from '@reedplate/pitch';
@@ -54,7 +54,7 @@ const SPAN_FIELDS = [
  * ```
  */
 export function readChart(json: unknown): Chart {
-  const fields = requireFields(parseJson(json), CHART_FIELDS, { code: CODE, path: '' });
+  const fields = requireFields(readJson(json), CHART_FIELDS, { code: CODE, path: '' });
   const { form, tempo, intro, spans } = fields;
   if (typeof form !== 'string') throw invalid(form, 'the id of a form', 'form');
   if (!Array.isArray(spans)) throw invalid(spans, 'a list of chord spans', 'spans');

@@ -1,4 +1,4 @@
-import { parseJson, ReedplateError, requireFields } from '@reedplate/pitch';
+import { ReedplateError, readJson, requireFields } from '@reedplate/pitch';
 import { type FormDetails, makeForm } from './make-form.js';
 import type { Form, FormBar } from './types.js';
 
@@ -31,7 +31,7 @@ const CODE = 'FORM_INVALID';
  * ```
  */
 export function readForm(json: unknown): Form {
-  const fields = requireFields(parseJson(json), FORM_FIELDS, { code: CODE, path: '' });
+  const fields = requireFields(readJson(json), FORM_FIELDS, { code: CODE, path: '' });
   const { bars, mode, ...details } = fields;
   for (const [index, bar] of (Array.isArray(bars) ? bars : []).entries()) {
     for (const [at, chord] of (Array.isArray(bar) ? bar : []).entries()) {

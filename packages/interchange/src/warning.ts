@@ -1,7 +1,7 @@
 import { deepFreeze, type ErrorPlace } from '@reedplate/pitch';
 
 /** What a reader left out, changed or could not make sense of; see {@link WARNING_CODES}. */
-export const WARNING_CODES = {
+export const WARNING_CODES = deepFreeze({
   'grace-notes': 'grace notes are left out: they have no length of their own',
   ornaments: 'ornaments and playing signs are left out',
   words: 'words under the notes are left out',
@@ -25,7 +25,7 @@ export const WARNING_CODES = {
   percussion: 'percussion without pitch is left out',
   'data-malformed': 'the end of a part is damaged and is left out',
   'repeat-jump': 'a jump such as D.C. or D.S. is not played',
-} as const;
+} as const);
 
 /** Stable code of a {@link Warning}. */
 export type WarningCode = keyof typeof WARNING_CODES;

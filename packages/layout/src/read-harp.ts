@@ -2,9 +2,9 @@ import {
   asErrorOf,
   deepFreeze,
   type KeyName,
-  parseJson,
   parseKey,
   ReedplateError,
+  readJson,
   requireFields,
   requireOneOf,
   type Tonic,
@@ -32,7 +32,7 @@ const CODE = 'HARP_INVALID';
  * ```
  */
 export function readHarp(json: unknown): Harp {
-  const fields = requireFields(parseJson(json), HARP_FIELDS, { code: CODE });
+  const fields = requireFields(readJson(json), HARP_FIELDS, { code: CODE });
   const key = asErrorOf(CODE, { path: 'key' }, () => parseKey(fields.key as KeyName));
   const home = asErrorOf(CODE, { path: 'firstPosition' }, () =>
     parseKey(fields.firstPosition as Tonic),

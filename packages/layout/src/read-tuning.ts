@@ -1,4 +1,4 @@
-import { parseJson, requireFields } from '@reedplate/pitch';
+import { readJson, requireFields } from '@reedplate/pitch';
 import { invalidTuning, makeTuning, type TuningSpec } from './make-tuning.js';
 import type { Tuning } from './tuning.js';
 
@@ -33,7 +33,7 @@ const HOLE_FIELDS = ['hole', 'blow', 'draw'] as const;
  * ```
  */
 export function readTuning(json: unknown): Tuning {
-  const { holes, ...spec } = requireFields(parseJson(json), TUNING_FIELDS, {
+  const { holes, ...spec } = requireFields(readJson(json), TUNING_FIELDS, {
     code: 'TUNING_INVALID',
   });
   // makeTuning checks each value; here only the names of the fields are known to be right.

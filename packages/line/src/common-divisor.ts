@@ -2,6 +2,7 @@
  * The greatest common divisor of two whole numbers from 0: what lengths in ticks, written as
  * fractions of a beat, are reduced by.
  *
+ * @internal
  * @example
  * ```ts
  * import { commonDivisor } from '@reedplate/line';

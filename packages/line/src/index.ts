@@ -9,11 +9,15 @@
 export type { Line, TimedNote } from './line.js';
 export { type LineOptions, makeLine } from './make-line.js';
 export { readLine } from './read-line.js';
-export { lineEnd, requireNotes, transposeLine } from './transform.js';
+export { lineEnd, transposeLine } from './transform.js';
 
 // Time
 
 export { type BarBeat, barBeatAt, type Grid, tickAt } from './bar-beat.js';
-export { commonDivisor } from './common-divisor.js';
 export { type Metre, type MetreParts, type MetreUnit, parseMetre } from './metre.js';
 export { TICKS_PER_QUARTER } from './ticks.js';
+
+// For the other packages of the house alone; see docs/architecture.md
+
+export { commonDivisor } from './common-divisor.js';
+export { requireNotes } from './transform.js';

@@ -1,4 +1,4 @@
-import { parseJson, requireFields } from '@reedplate/pitch';
+import { readJson, requireFields } from '@reedplate/pitch';
 import { invalidLine } from './invalid-line.js';
 import type { Line, TimedNote } from './line.js';
 import { type LineOptions, makeLine } from './make-line.js';
@@ -20,7 +20,7 @@ import { type LineOptions, makeLine } from './make-line.js';
  */
 export function readLine(json: unknown): Line {
   const reading = { code: 'LINE_INVALID' } as const;
-  const { notes, ...options } = requireFields(parseJson(json), LINE_FIELDS, reading);
+  const { notes, ...options } = requireFields(readJson(json), LINE_FIELDS, reading);
   if (!Array.isArray(notes)) throw invalidLine(notes, 'a list of notes', { path: 'notes' });
   for (const [index, note] of notes.entries()) {
     requireFields(note, NOTE_FIELDS, { ...reading, path: `notes[${index}]` });

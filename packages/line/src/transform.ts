@@ -43,6 +43,7 @@ export function lineEnd(line: Line): number {
 /**
  * The line itself, if it holds a note.
  *
+ * @internal
  * @throws ReedplateError `LINE_EMPTY`
  * @example
  * ```ts

@@ -2,6 +2,7 @@
  * Freezes a plain value and all it holds, and returns it. Shared parts already frozen are not
  * walked again, so freezing a large catalogue twice costs nothing.
  *
+ * @internal
  * @example
  * ```ts
  * import { deepFreeze } from '@reedplate/pitch';

@@ -2,7 +2,11 @@ import { type ErrorPlace, ReedplateError } from './error.js';
 import type { ErrorCode } from './error-codes.js';
 import { nearestOf } from './nearest.js';
 
-/** Bounds and wording for {@link requireInteger}. */
+/**
+ * Bounds and wording for {@link requireInteger}.
+ *
+ * @internal
+ */
 export interface IntegerBounds {
   /** Smallest value allowed (inclusive); without it any safe integer up to `max`. */
   readonly min?: number;
@@ -18,6 +22,7 @@ export interface IntegerBounds {
 /**
  * Returns `value` if it is an integer within bounds, both inclusive.
  *
+ * @internal
  * @throws ReedplateError `NUMBER_RANGE`, or the code asked for
  * @example
  * ```ts
@@ -52,7 +57,11 @@ function rangeText({ min, max }: Pick<IntegerBounds, 'min' | 'max'>): string {
   return max === undefined ? 'a whole number' : `a whole number up to ${max}`;
 }
 
-/** Bounds and wording for {@link requirePositive}. */
+/**
+ * Bounds and wording for {@link requirePositive}.
+ *
+ * @internal
+ */
 export interface PositiveBounds {
   /** Largest value allowed (inclusive); without it any finite number. */
   readonly max?: number;
@@ -66,6 +75,7 @@ export interface PositiveBounds {
 /**
  * Returns `value` if it is a finite number above 0 and no larger than the bound.
  *
+ * @internal
  * @throws ReedplateError `NUMBER_RANGE`, or the code asked for
  * @example
  * ```ts
@@ -82,7 +92,11 @@ export function requirePositive(value: unknown, bounds: PositiveBounds): number 
   throw new ReedplateError({ code, value, expected: `${what}, above 0${atMost}`, where });
 }
 
-/** Wording for {@link requireOneOf}. */
+/**
+ * Wording for {@link requireOneOf}.
+ *
+ * @internal
+ */
 export interface ChoiceOptions {
   /** What is chosen, for the message: `a breath`. */
   readonly what: string;
@@ -94,6 +108,7 @@ export interface ChoiceOptions {
 /**
  * Returns `value` if it is one of `choices`, compared exactly.
  *
+ * @internal
  * @throws ReedplateError `OPTION_UNKNOWN`, or the code asked for, with the nearest choice
  * @example
  * ```ts
@@ -122,6 +137,7 @@ export function requireOneOf<const Choice extends string>(
 /**
  * Returns `list` if it holds something: an empty list to choose from has no answer.
  *
+ * @internal
  * @param what what is listed, for the message: `a harp`
  * @throws ReedplateError `LIST_EMPTY`
  * @example

@@ -62,11 +62,14 @@ export {
 } from './numeral.js';
 export { chordOfNumeral, numeralOfChord } from './realise.js';
 
-// Errors, and the checks that throw them
+// Errors
 
-export { deepFreeze } from './deep-freeze.js';
 export { type ErrorDetails, type ErrorPlace, isReedplateError, ReedplateError } from './error.js';
 export { ERROR_CODES, type ErrorCode } from './error-codes.js';
+
+// For the other packages of the house alone; see docs/architecture.md
+
+export { deepFreeze } from './deep-freeze.js';
 export {
   type ChoiceOptions,
   type IntegerBounds,
@@ -80,7 +83,7 @@ export {
   asErrorOf,
   type JsonFields,
   type JsonReading,
-  parseJson,
+  readJson,
   requireFields,
 } from './json-fields.js';
 export { nearestOf } from './nearest.js';

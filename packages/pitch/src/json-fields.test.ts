@@ -1,25 +1,25 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { asErrorOf, midi, parseJson, requireFields } from './index.js';
+import { asErrorOf, midi, readJson, requireFields } from './index.js';
 
 const KNOWN = ['hole', 'breath'] as const;
 const failure = (details: object) => expect.objectContaining({ code: 'HARP_INVALID', ...details });
 
-describe('parseJson', () => {
-  test('parseJson reads back what JSON.stringify wrote', () => {
+describe('readJson', () => {
+  test('readJson reads back what JSON.stringify wrote', () => {
     fc.assert(
       fc.property(fc.jsonValue(), (value) => {
-        expect(parseJson(JSON.stringify(value))).toEqual(JSON.parse(JSON.stringify(value)));
+        expect(readJson(JSON.stringify(value))).toEqual(JSON.parse(JSON.stringify(value)));
       }),
     );
   });
 
-  test('parseJson leaves what is no text alone', () => {
-    for (const value of [null, undefined, 7, ['C4']]) expect(parseJson(value)).toBe(value);
+  test('readJson leaves what is no text alone', () => {
+    for (const value of [null, undefined, 7, ['C4']]) expect(readJson(value)).toBe(value);
   });
 
-  test.each(['', '{', 'nonsense', "{'hole': 4}"])('parseJson says why %j is no JSON', (text) => {
-    expect(() => parseJson(text)).toThrow(
+  test.each(['', '{', 'nonsense', "{'hole': 4}"])('readJson says why %j is no JSON', (text) => {
+    expect(() => readJson(text)).toThrow(
       expect.objectContaining({
         code: 'JSON_MALFORMED',
         value: text,

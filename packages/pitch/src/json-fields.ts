@@ -2,10 +2,18 @@ import { type ErrorPlace, isReedplateError, ReedplateError } from './error.js';
 import type { ErrorCode } from './error-codes.js';
 import { requireOneOf } from './guard.js';
 
-/** Fields of an object from JSON, of types not yet known. */
+/**
+ * Fields of an object from JSON, of types not yet known.
+ *
+ * @internal
+ */
 export type JsonFields<Name extends string> = Readonly<Partial<Record<Name, unknown>>>;
 
-/** What is read from JSON, for the errors of reading it. */
+/**
+ * What is read from JSON, for the errors of reading it.
+ *
+ * @internal
+ */
 export interface JsonReading {
   /** Code of the errors. */
   readonly code: ErrorCode;
@@ -16,17 +24,18 @@ export interface JsonReading {
 /**
  * Parses JSON text; what is no text is taken as parsed already.
  *
+ * @internal
  * @throws ReedplateError `JSON_MALFORMED`
  * @example
  * ```ts
- * import { parseJson } from '@reedplate/pitch';
+ * import { readJson } from '@reedplate/pitch';
  *
- * parseJson('{"holes":10}'); // => { holes: 10 }
- * parseJson({ holes: 10 }); // => { holes: 10 }
- * parseJson('{"holes":'); // throws JSON_MALFORMED
+ * readJson('{"holes":10}'); // => { holes: 10 }
+ * readJson({ holes: 10 }); // => { holes: 10 }
+ * readJson('{"holes":'); // throws JSON_MALFORMED
  * ```
  */
-export function parseJson(json: unknown): unknown {
+export function readJson(json: unknown): unknown {
   if (typeof json !== 'string') return json;
   try {
     return JSON.parse(json);
@@ -39,6 +48,7 @@ export function parseJson(json: unknown): unknown {
 /**
  * The value, if it is an object with no fields but those known: a misspelled one would be lost.
  *
+ * @internal
  * @throws ReedplateError with the code asked for, and `where.path`
  * @example
  * ```ts
@@ -68,6 +78,7 @@ export function requireFields<Name extends string>(
  * What a check gives; what it throws becomes an error of the thing that is read: with its code, and
  * with more of where it stood.
  *
+ * @internal
  * @throws ReedplateError with the code asked for
  * @example
  * ```ts

@@ -8,6 +8,7 @@ const LONGEST_COMPARED = 64;
  * the earlier choice on a tie. `undefined` where nothing is near: more than half of the longer
  * word would have to change, or the text is longer than 64 characters.
  *
+ * @internal
  * @example
  * ```ts
  * import { nearestOf } from '@reedplate/pitch';

@@ -9,12 +9,90 @@
 export * from '@reedplate/chord-tone';
 export * from '@reedplate/form';
 export * from '@reedplate/layout';
-export * from '@reedplate/line';
-export * from '@reedplate/pitch';
+// biome-ignore-end lint/performance/noReExportAll: the umbrella is the one place that re-exports all
+// Of these two not all: what checks input for the other packages stays between them.
+export {
+  type BarBeat,
+  barBeatAt,
+  type Grid,
+  type Line,
+  type LineOptions,
+  lineEnd,
+  type Metre,
+  type MetreParts,
+  type MetreUnit,
+  makeLine,
+  parseMetre,
+  readLine,
+  TICKS_PER_QUARTER,
+  type TimedNote,
+  tickAt,
+  transposeLine,
+} from '@reedplate/line';
+export {
+  type Accidental,
+  type Chord,
+  type ChordDegree,
+  type ChordTone,
+  centsBetween,
+  chordOfNumeral,
+  chordSuffixes,
+  degreeAbove,
+  ERROR_CODES,
+  type ErrorCode,
+  type ErrorDetails,
+  type ErrorPlace,
+  type FrequencyOptions,
+  frequency,
+  HIGHEST_MIDI,
+  isReedplateError,
+  type Key,
+  type KeyName,
+  LETTERS,
+  type Letter,
+  LOWEST_MIDI,
+  type Mode,
+  midi,
+  NOTE_NAMES,
+  type NoteName,
+  type NoteNameParts,
+  type NoteNameWithOctave,
+  type Numeral,
+  type NumeralAlteration,
+  type NumeralStep,
+  type NumeralTarget,
+  noteName,
+  noteNameWithOctave,
+  numeralOfChord,
+  PITCH_CLASSES,
+  type PitchClass,
+  parseChord,
+  parseKey,
+  parseNoteName,
+  parseNumeral,
+  parseScale,
+  plainName,
+  ReedplateError,
+  SCALE_DEGREES,
+  type Scale,
+  type ScaleDegree,
+  type SpellingOptions,
+  scaleNames,
+  spell,
+  spellAbove,
+  spellOnStep,
+  TONICS,
+  type Tonic,
+  type TransposeKeyOptions,
+  TWELVE_KEYS,
+  toKey,
+  toPitchClass,
+  transposeKey,
+  triadOf,
+} from '@reedplate/pitch';
 export * from '@reedplate/playability';
 export * from '@reedplate/position';
 export * from '@reedplate/tab';
-// biome-ignore-end lint/performance/noReExportAll: the umbrella is the one place that re-exports all
 
 // Reports: what the command prints
 export { type BackingPart, type BackingReport, backingReport } from './reports/backing.js';

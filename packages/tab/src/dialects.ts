@@ -1,4 +1,5 @@
 import type { Breath } from '@reedplate/layout';
+import { deepFreeze } from '@reedplate/pitch';
 
 /** How one family of tablature writes what it writes. */
 export interface TabDialect {
@@ -21,7 +22,7 @@ const NOTHING = { blow: '', draw: '' } as const;
  * The families of printed tablature that are read and written. All are common practice in method
  * books, no single source; no sign for an overbend is universal.
  */
-export const TAB_DIALECTS = Object.freeze({
+export const TAB_DIALECTS = deepFreeze({
   sign: {
     id: 'sign',
     description: "+4 blow, -4 draw, an apostrophe a semitone of bend, o for an overbend: -3'' +6o",

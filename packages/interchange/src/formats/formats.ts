@@ -1,4 +1,4 @@
-import { ReedplateError, requireOneOf } from '@reedplate/pitch';
+import { deepFreeze, ReedplateError, requireOneOf } from '@reedplate/pitch';
 import { detectTab } from '@reedplate/tab';
 import { decodeText } from '../decode-text.js';
 import { isMxl } from '../musicxml/unpack-mxl.js';
@@ -13,7 +13,7 @@ export interface PieceFormat {
 }
 
 /** The formats of whole pieces. */
-export const FORMATS = Object.freeze({
+export const FORMATS = deepFreeze({
   line: {
     id: 'line',
     description: 'a line as JSON, of its own schema',
