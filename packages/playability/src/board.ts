@@ -98,15 +98,24 @@ function singleNoteBoard(
   model: EffortModel,
   options: SoundingOptions,
 ): SingleNoteBoard {
-  if (!Object.isFrozen(harp) || !harp.holes.every(Object.isFrozen)) {
-    return makeSingleNoteBoard(harp, model, options);
-  }
+  if (!isFixed(harp)) return makeSingleNoteBoard(harp, model, options);
   const name = `${options.level} ${options.valved}`;
   const ofModel = KEPT.get(model) ?? new WeakMap<Harp, Map<string, SingleNoteBoard>>();
   const ofHarp = ofModel.get(harp) ?? new Map<string, SingleNoteBoard>();
   const board = ofHarp.get(name) ?? makeSingleNoteBoard(harp, model, options);
   KEPT.set(model, ofModel.set(harp, ofHarp.set(name, board)));
   return board;
+}
+
+/** Harps found to be frozen to the last hole. */
+const FIXED = new WeakSet<Harp>();
+
+function isFixed(harp: Harp): boolean {
+  if (FIXED.has(harp)) return true;
+  const isFrozen = Object.isFrozen(harp) && Object.isFrozen(harp.holes);
+  if (!isFrozen || !harp.holes.every(Object.isFrozen)) return false;
+  FIXED.add(harp);
+  return true;
 }
 
 function makeSingleNoteBoard(

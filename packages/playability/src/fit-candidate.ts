@@ -1,59 +1,83 @@
 import type { Harp } from '@reedplate/layout';
+import type { Line } from '@reedplate/line';
 import { type LaidOut, layOut } from './board.js';
-import { type LineTimes, timesWithout } from './line-times.js';
-import { lowerBound } from './lower-bound.js';
+import { type LineTimes, lineTimes, timesWithout } from './line-times.js';
+import { type Bound, lowerBound } from './lower-bound.js';
 import type { Problem } from './problem.js';
 import { cheapestWay } from './search.js';
 import type { Setting } from './setting.js';
 import type { Way } from './way.js';
 
-/** A harp and a transposition of the line, before any search. */
-export interface Candidate {
+/** A line made ready to be tried on many harps. */
+export interface FitLine {
+  readonly times: LineTimes;
+  readonly boundOf: (laidOut: LaidOut) => Bound;
+}
+
+/**
+ * Makes a line ready to be tried on harps.
+ *
+ * @throws ReedplateError `LINE_EMPTY`, `NUMBER_RANGE`
+ */
+export function fitLine(line: Line, tempo?: number): FitLine {
+  const times = lineTimes(line, tempo);
+  return { times, boundOf: lowerBound(times) };
+}
+
+/** A line on a harp before any search. */
+export interface Candidate extends Bound {
   /** Place in the order given. */
   readonly order: number;
+  readonly laidOut: LaidOut;
+}
+
+/** A candidate with what it was asked for. */
+export interface HarpCandidate extends Candidate {
   readonly harp: Harp;
   readonly transposition: number;
-  readonly laidOut: LaidOut;
-  /** Moments that cannot be sounded. */
-  readonly missing: number;
-  /** Thousandths that no way through the rest costs less than. */
-  readonly bound: number;
 }
 
 /** A candidate with its cheapest way. */
-export interface Searched {
+export interface Searched<Of extends Candidate = Candidate> {
+  readonly candidate: Of;
   readonly problem: Problem;
   readonly way: Way;
 }
 
+/** A line moved by semitones on a harp. */
+export function candidateOn(
+  { times, boundOf }: FitLine,
+  harp: Harp,
+  semitones: number,
+  setting: Setting,
+  order: number,
+): Candidate {
+  const laidOut = layOut(moveSets(times.sets, semitones), harp, setting.model, setting);
+  return { order, laidOut, ...boundOf(laidOut) };
+}
+
 /** All harps with all transpositions, each with what is known before a search. */
 export function candidatesFor(
-  times: LineTimes,
+  line: FitLine,
   harps: readonly Harp[],
   transpositions: readonly number[],
   setting: Setting,
-): Candidate[] {
+): readonly HarpCandidate[] {
   const shapes = new Map<string, Harp>();
-  const boundOf = lowerBound(times);
   return harps.flatMap((harp, at) => {
     const name = shapeOf(harp);
     const shape = shapes.get(name) ?? harp;
     shapes.set(name, shape);
-    return transpositions.map((transposition, index): Candidate => {
-      const offset = transposition + lowestReed(shape) - lowestReed(harp);
-      const laidOut = layOut(moveSets(times.sets, offset), shape, setting.model, setting);
-      return {
-        order: at * transpositions.length + index,
-        harp,
-        transposition,
-        laidOut,
-        ...boundOf(laidOut),
-      };
+    return transpositions.map((transposition, index): HarpCandidate => {
+      const semitones = transposition + lowestReed(shape) - lowestReed(harp);
+      const order = at * transpositions.length + index;
+      return { ...candidateOn(line, shape, semitones, setting, order), harp, transposition };
     });
   });
 }
 
-const lowestReed = ({ holes }: Harp): number => holes[0]?.blow ?? 0;
+/** The pitch by which harps of one tuning differ. */
+export const lowestReed = ({ holes }: Harp): number => holes[0]?.blow ?? 0;
 
 /** The reeds of a harp apart from its key: harps of one shape share a board of costs. */
 function shapeOf(harp: Harp): string {
@@ -69,11 +93,15 @@ function moveSets(
 }
 
 /** Finds the cheapest way through what a candidate can sound of a line. */
-export function searchCandidate(times: LineTimes, { missing, laidOut }: Candidate): Searched {
+export function searchCandidate<Of extends Candidate>(
+  { times }: FitLine,
+  candidate: Of,
+): Searched<Of> {
+  const { missing, laidOut } = candidate;
   const { ways } = laidOut;
   const part = missing === 0 ? times : timesWithout(times, (set) => ways[set]?.length !== 0);
   const problem = { times: part, ...laidOut };
-  return { problem, way: part.count === 0 ? NONE : (cheapestWay(problem) as Way) };
+  return { candidate, problem, way: part.count === 0 ? NONE : (cheapestWay(problem) as Way) };
 }
 
 const NONE: Way = { choices: [], cost: 0, worst: 0 };

@@ -2,10 +2,10 @@ import type { Harp } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
 import { requireInteger, requireSome } from '@reedplate/pitch';
 import { inPoints } from './figures.js';
-import { type Candidate, candidatesFor, type Searched, searchCandidate } from './fit-candidate.js';
-import { lineTimes } from './line-times.js';
+import { candidatesFor, fitLine, type HarpCandidate, type Searched } from './fit-candidate.js';
 import type { PathOptions } from './path.js';
 import { type PathProfile, profileOf } from './profile.js';
+import { rankCandidates } from './rank.js';
 import { settingOf } from './setting.js';
 
 /** How well a harp suits a line: how much of it can be played, with what effort and technique. */
@@ -78,51 +78,21 @@ export function fit(line: Line, harps: readonly Harp[], options: FitOptions = {}
     requireInteger(semitones, { min: -127, max: 127, what: 'semitones' });
   }
   const setting = settingOf(rest);
-  const times = lineTimes(line, setting.tempo);
-  const candidates = candidatesFor(times, harps, transpositions, setting).sort(byPromise);
-  const best: Ranked[] = [];
-  let searched = 0;
-  for (const candidate of candidates) {
-    if (isBeaten(candidate, best[count - 1])) break;
-    searched += 1;
-    best.push({ candidate, ...searchCandidate(times, candidate) });
-    best.sort(inRank);
-    best.splice(count);
-  }
+  const prepared = fitLine(line, setting.tempo);
+  const candidates = candidatesFor(prepared, harps, transpositions, setting);
+  const { best, searched } = rankCandidates(prepared, candidates, count);
+  const { count: moments } = prepared.times;
   return Object.freeze({
     model: setting.model.id,
     level: setting.level,
-    moments: times.count,
-    harps: Object.freeze(best.map((ranked) => fitOf(ranked, times.count))),
+    moments,
+    harps: Object.freeze(best.map((found) => fitOf(found, moments))),
     considered: candidates.length,
     searched,
   });
 }
 
-interface Ranked extends Searched {
-  readonly candidate: Candidate;
-}
-
-function byPromise(a: Candidate, b: Candidate): number {
-  return a.missing - b.missing || a.bound - b.bound || a.order - b.order;
-}
-
-/** Candidates come by promise, so where one is beaten all that follow are. */
-function isBeaten({ missing, bound }: Candidate, last: Ranked | undefined): boolean {
-  if (last === undefined) return false;
-  const more = missing - last.candidate.missing;
-  return more > 0 || (more === 0 && bound > last.way.cost);
-}
-
-function inRank(a: Ranked, b: Ranked): number {
-  return (
-    a.candidate.missing - b.candidate.missing ||
-    a.way.cost - b.way.cost ||
-    a.candidate.order - b.candidate.order
-  );
-}
-
-function fitOf({ candidate, problem, way }: Ranked, moments: number): HarpFit {
+function fitOf({ candidate, problem, way }: Searched<HarpCandidate>, moments: number): HarpFit {
   const { harp, transposition, missing } = candidate;
   const effort = inPoints(way.cost);
   const played = moments - missing;

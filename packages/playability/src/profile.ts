@@ -23,11 +23,26 @@ export interface PathProfile {
   readonly emptiest: number;
 }
 
+/** Counts the moments of a way that are bends, and overbends. */
+export function countTechniques(
+  { board }: Problem,
+  { choices }: Way,
+): Pick<PathProfile, 'bends' | 'overbends'> {
+  let bends = 0;
+  let overbends = 0;
+  for (const choice of choices) {
+    const technique = board.choices[choice]?.soundings[0].technique;
+    if (technique === 'bend' || technique === 'valved-bend') bends += 1;
+    else if (technique === 'overblow' || technique === 'overdraw') overbends += 1;
+  }
+  return { bends, overbends };
+}
+
 /** Counts what a way asks of a player. */
-export function profileOf(problem: Problem, { choices }: Way): PathProfile {
+export function profileOf(problem: Problem, way: Way): PathProfile {
+  const { choices } = way;
   const { times, board } = problem;
   const made = choices.map((choice) => board.choices[choice] as Choice);
-  const techniques = made.map(({ soundings }) => soundings[0]?.technique ?? 'natural');
   const count = (holds: (choice: Choice, at: number) => boolean): number =>
     made.filter(holds).length;
   const steps = made.map(({ breath }, moment) => {
@@ -36,8 +51,7 @@ export function profileOf(problem: Problem, { choices }: Way): PathProfile {
   });
   const air = airAlong(problem, choices);
   return Object.freeze({
-    bends: count((_, at) => techniques[at] === 'bend' || techniques[at] === 'valved-bend'),
-    overbends: count((_, at) => techniques[at] === 'overblow' || techniques[at] === 'overdraw'),
+    ...countTechniques(problem, way),
     chords: count(({ soundings }) => soundings.length > 1),
     breathChanges: count(({ breath }, at) => at > 0 && made[at - 1]?.breath !== breath),
     lowestHole: made.reduce((low, { lowHole }) => Math.min(low, lowHole), made[0]?.lowHole ?? 0),

@@ -2,7 +2,11 @@ import { type Harp, makeHarp, type TechniqueLevel, type Tuning } from '@reedplat
 import { type Line, readLine } from '@reedplate/line';
 import { isReedplateError, type KeyName, parseKey, ReedplateError } from '@reedplate/pitch';
 import { harpKeyOf, type PositionNumber } from '@reedplate/position';
-import { fit as rankHarps } from './fit.js';
+import { inPoints } from './figures.js';
+import { candidateOn, type FitLine, fitLine, lowestReed, type Searched } from './fit-candidate.js';
+import { countTechniques } from './profile.js';
+import { rankCandidates } from './rank.js';
+import { type Setting, settingOf } from './setting.js';
 import type { StudySetup } from './study-setup.js';
 
 /** A tune of a study: one line of its input. */
@@ -116,10 +120,12 @@ export function studyTune(
 }
 
 function studied({ key, line, id }: StudyTune, number: number, setup: StudySetup): StudyResult {
+  const prepared = fitLine(line);
+  const settings = setup.levels.map((level) => settingOf({ model: setup.model, level }));
   const cells = setup.tunings.flatMap((tuning) =>
     setup.positions.flatMap((position) => {
-      const harp = harpFor(key, position, tuning);
-      return setup.levels.map((level) => cellOf(line, harp, position, level, setup));
+      const asked = { position, harps: harpsFor(key, position, tuning) };
+      return settings.map((setting) => cellOf(prepared, asked, setting, setup));
     }),
   );
   return {
@@ -127,40 +133,56 @@ function studied({ key, line, id }: StudyTune, number: number, setup: StudySetup
     ...(id === undefined ? {} : { id }),
     ...(line.title === undefined ? {} : { title: line.title }),
     model: setup.model.id,
-    moments: new Set(line.notes.map(({ start }) => start)).size,
+    moments: prepared.times.count,
     cells,
   };
 }
 
-/** Harps by tuning and key: a study asks for the same few over and over. */
-const HARPS = new WeakMap<Tuning, Map<string, Harp>>();
+/** The harp that a cell asks about, and the one of the tuning's own label, which all keys share. */
+interface CellHarps {
+  readonly harp: Harp;
+  readonly shared: Harp;
+}
 
-function harpFor(key: KeyName, position: PositionNumber, tuning: Tuning): Harp {
+/** Harps by tuning and key: a study asks for the same few over and over. */
+const HARPS = new WeakMap<Tuning, Map<KeyName, Harp>>();
+
+function harpsFor(key: KeyName, position: PositionNumber, tuning: Tuning): CellHarps {
   const label = harpKeyOf(key, position, { tuning }).name;
-  const ofTuning = HARPS.get(tuning) ?? new Map<string, Harp>();
+  return { harp: keptHarp(label, tuning), shared: keptHarp(tuning.label, tuning) };
+}
+
+function keptHarp(label: KeyName, tuning: Tuning): Harp {
+  const ofTuning = HARPS.get(tuning) ?? new Map<KeyName, Harp>();
   const harp = ofTuning.get(label) ?? makeHarp(label, { tuning });
   HARPS.set(tuning, ofTuning.set(label, harp));
   return harp;
 }
 
+/** Moving line and harp together changes no effort, so one harp of a tuning answers for all keys. */
 function cellOf(
-  line: Line,
-  harp: Harp,
-  position: PositionNumber,
-  level: TechniqueLevel,
-  { model, octaves }: StudySetup,
+  line: FitLine,
+  { position, harps }: { readonly position: PositionNumber; readonly harps: CellHarps },
+  setting: Setting,
+  { octaves }: StudySetup,
 ): StudyCell {
-  const transpositions = octaves.map((octave) => octave * 12);
-  const [best] = rankHarps(line, [harp], { model, level, transpositions, count: 1 }).harps;
+  const { harp, shared } = harps;
+  const away = lowestReed(shared) - lowestReed(harp);
+  const candidates = octaves.map((octave, at) =>
+    candidateOn(line, shared, octave * 12 + away, setting, at),
+  );
+  const [found] = rankCandidates(line, candidates, 1).best;
+  const { candidate, way, problem } = found as Searched;
+  const moments = line.times.count;
+  const played = moments - candidate.missing;
   return {
     tuning: harp.tuning,
     position,
-    level,
+    level: setting.level,
     harp: harp.key,
-    octave: (best?.transposition ?? 0) / 12,
-    playableShare: best?.playableShare ?? 0,
-    effortPerMoment: best?.effortPerMoment ?? 0,
-    bends: best?.bends ?? 0,
-    overbends: best?.overbends ?? 0,
+    octave: octaves[candidate.order] ?? 0,
+    playableShare: played / moments,
+    effortPerMoment: played === 0 ? 0 : inPoints(way.cost) / played,
+    ...countTechniques(problem, way),
   };
 }

@@ -9,8 +9,7 @@ import {
 import type { Line } from '@reedplate/line';
 import { ReedplateError, requireInteger, requirePositive } from '@reedplate/pitch';
 import { inPoints, POINT } from './figures.js';
-import { candidatesFor, searchCandidate } from './fit-candidate.js';
-import { type LineTimes, lineTimes } from './line-times.js';
+import { candidatesFor, type FitLine, fitLine, searchCandidate } from './fit-candidate.js';
 import type { PathOptions } from './path.js';
 import { type Setting, settingOf } from './setting.js';
 
@@ -118,7 +117,7 @@ export function tuningChanges(
 const lessBy = (a: CorpusCost, b: CorpusCost): number =>
   Math.round((a.cost - b.cost) * POINT) / POINT;
 
-function readCorpus(lines: readonly Line[], tempo: number | undefined): readonly LineTimes[] {
+function readCorpus(lines: readonly Line[], tempo: number | undefined): readonly FitLine[] {
   const empty = lines.length === 0 ? 0 : lines.findIndex(({ notes }) => notes.length === 0);
   if (empty >= 0) {
     throw new ReedplateError({
@@ -128,7 +127,7 @@ function readCorpus(lines: readonly Line[], tempo: number | undefined): readonly
       where: { index: empty },
     });
   }
-  return lines.map((line) => lineTimes(line, tempo));
+  return lines.map((line) => fitLine(line, tempo));
 }
 
 /** Every change of one reed, then every pair of changes of two reeds. */
@@ -150,7 +149,7 @@ function editsOf({ holes }: Tuning, within: number, reeds: 1 | 2): readonly Reed
 }
 
 function corpusCost(
-  corpus: readonly LineTimes[],
+  corpus: readonly FitLine[],
   harp: Harp,
   transpositions: readonly number[],
   setting: Setting,
@@ -158,10 +157,10 @@ function corpusCost(
 ): CorpusCost {
   let effort = 0;
   let missing = 0;
-  for (const times of corpus) {
-    const [best] = candidatesFor(times, [harp], transpositions, setting)
+  for (const line of corpus) {
+    const [best] = candidatesFor(line, [harp], transpositions, setting)
       .map((candidate) => {
-        const { way } = searchCandidate(times, candidate);
+        const { way } = searchCandidate(line, candidate);
         return { effort: way.cost, missing: candidate.missing };
       })
       .sort((a, b) => a.effort - b.effort + missingCost * POINT * (a.missing - b.missing));
