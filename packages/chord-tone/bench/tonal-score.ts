@@ -1,167 +1,221 @@
-import { Chord, Interval, Note } from 'tonal';
+import {
+  type ChangeScore,
+  type Measures,
+  type NoteClass,
+  type NoteScore,
+  SCORE_WEIGHTS,
+} from '@reedplate/chord-tone';
+import {
+  cutNotes,
+  type NamedChart,
+  type NamedSpan,
+  type NamedTime,
+  namedChanges,
+  type Part,
+  type Sounded,
+  soundedNotes,
+} from './tonal-line.js';
+import { measureNotes } from './tonal-measures.js';
+import { type Compare, tonesOf } from './tonal-names.js';
 
-// The same work as targetsOf and as the notes of scoreLine, on note names with tonal, written with
-// care: every name is parsed once and every chord kept; at best every pair of both is kept too.
+// The same work as scoreLine on note names with tonal, written with care, for playing in even
+// eighths: the notes, the changes and the measures, equal to ours. Our bars, total, chance level and
+// remarks it leaves out.
 
-/** A note by name, timed in ticks. */
-export interface NamedTime {
-  readonly name: string;
-  readonly start: number;
-  readonly duration: number;
+/** What is compared with a score. */
+export interface NamedScore {
+  readonly notes: readonly NoteScore[];
+  readonly changes: readonly ChangeScore[];
+  readonly measures: Measures;
 }
 
-/** A chord by symbol, timed in ticks. */
-export interface NamedSpan {
-  readonly symbol: string;
-  readonly start: number;
-  readonly end: number;
-}
-
-/** What a note is over a chord: spelled, with its interval above the root and its class. */
-export interface NamedNote extends NamedTime {
-  readonly bar: number;
-  readonly beat: number;
-  readonly chord: string;
-  readonly interval: string;
-  readonly class: 'root' | 'guide-tone' | 'chord-tone' | 'resolved' | 'outside';
-}
-
-/** A tone of a chord among the soundings of a harp. */
-export interface NamedTarget {
-  readonly name: string;
-  readonly interval: string;
-  readonly hole: number;
-}
-
-/** A note over a chord. */
-export interface Known {
-  readonly name: string;
-  readonly interval: string;
-  readonly isTone: boolean;
-}
-
-const chords = new Map<string, ReturnType<typeof Chord.get>>();
-const midis = new Map<string, number>();
-const pairs = new Map<string, Map<string, Known>>();
-
-function chordOf(symbol: string): ReturnType<typeof Chord.get> {
-  let chord = chords.get(symbol);
-  if (chord === undefined) {
-    chord = Chord.get(symbol);
-    if (chord.empty) throw new Error(symbol);
-    chords.set(symbol, chord);
-  }
-  return chord;
-}
-
-function midiOf(name: string): number {
-  let midi = midis.get(name);
-  if (midi === undefined) {
-    const read = Note.midi(name);
-    if (read === null) throw new Error(name);
-    midi = read;
-    midis.set(name, midi);
-  }
-  return midi;
-}
-
-/** How a note is compared with a chord. */
-export type Compare = (symbol: string, name: string) => Known;
-
-/** Names parsed once and chords kept; each note compared anew. */
-export const KEEP_CHORDS: Compare = compare;
-
-/** Every comparison kept too. */
-export const KEEP_PAIRS: Compare = pairOf;
-
-function pairOf(symbol: string, name: string): Known {
-  let ofChord = pairs.get(symbol);
-  if (ofChord === undefined) {
-    ofChord = new Map();
-    pairs.set(symbol, ofChord);
-  }
-  let known = ofChord.get(name);
-  if (known === undefined) {
-    known = compare(symbol, name);
-    ofChord.set(name, known);
-  }
-  return known;
-}
-
-/** Where a note is a tone of a chord it takes the chord's spelling. */
-function compare(symbol: string, name: string): Known {
-  const chord = chordOf(symbol);
-  const at = chord.notes.findIndex((tone) => Note.chroma(tone) === Note.chroma(name));
-  const tone = chord.notes[at];
-  if (tone === undefined) {
-    const above = Interval.distance(chord.tonic ?? '', Note.pitchClass(name));
-    return { name, interval: above, isTone: false };
-  }
-  const near = [-1, 0, 1].map((octave) => `${tone}${(Note.octave(name) ?? 0) + octave}`);
-  const spelled = near.find((other) => Note.midi(other) === midiOf(name)) ?? name;
-  return { name: spelled, interval: chord.intervals[at] ?? '', isTone: true };
-}
-
-/** The targets of a chord among soundings by name. */
-export function namedTargets(
-  symbol: string,
-  soundings: readonly { readonly name: string; readonly hole: number }[],
-  known: Compare,
-): readonly NamedTarget[] {
-  const found: NamedTarget[] = [];
-  for (const { name, hole } of soundings) {
-    const tone = known(symbol, name);
-    if (!tone.isTone) continue;
-    found.push(Object.freeze({ name: tone.name, interval: tone.interval, hole }));
-  }
-  return Object.freeze(found);
-}
-
-const GUIDE_TONES = new Set(['3M', '3m', '7M', '7m', '7d']);
-const BEAT = 960;
-const BAR = 4 * BEAT;
-
-/** Every note of a line over its chord. */
-export function namedNotes(
+/** Scores a line of names over a chart of names. */
+export function namedScore(
   line: readonly NamedTime[],
-  spans: readonly NamedSpan[],
-  known: Compare,
-): readonly NamedNote[] {
-  let at = 0;
-  const notes = line.map((note, index) => {
-    const { start, duration } = note;
-    while (at + 1 < spans.length && (spans[at + 1]?.start ?? 0) <= start) at += 1;
-    const chord = spans[at]?.symbol ?? '';
-    const { name, interval, isTone } = known(chord, note.name);
-    const next = line[index + 1];
-    const bar = Math.floor(start / BAR) + 1;
+  chart: NamedChart,
+  compare: Compare,
+): NamedScore {
+  const { pushWithin, resolveWithin } = SCORE_WEIGHTS;
+  const changes = namedChanges(chart);
+  const sounded = soundedNotes(line);
+  const cutting = { changes, compare, pushWithin: pushWithin * chart.beatTicks };
+  const parts = cutNotes(sounded, cutting);
+  const targets = findTargets(sounded, parts, resolveWithin * chart.beatTicks);
+  const notes: NoteScore[] = [];
+  for (let at = 0; at < parts.length; at += 1) {
+    notes.push(judgePart(parts[at] as Part, targets[at], sounded, changes, chart));
+  }
+  const landed = scoreLandings(parts, notes, changes, chart);
+  return Object.freeze({
+    notes: Object.freeze(notes),
+    changes: landed,
+    measures: measureNotes(notes, landed, line, chart),
+  });
+}
+
+const TOGETHER = 1 / 16;
+const STEPS = [1, -1, 2, -2] as const;
+
+/** The note that each part resolves to: a tone a step away, struck next, within the window. */
+function findTargets(
+  notes: readonly Sounded[],
+  parts: readonly Part[],
+  within: number,
+): readonly (Sounded | undefined)[] {
+  const targets = new Array<Sounded | undefined>(parts.length).fill(undefined);
+  let past = notes.length;
+  let tones: Tones = new Map();
+  while (past > 0) {
+    const low = firstStruckWith(notes, past - 1, within * TOGETHER);
+    const next = notes[past];
+    for (let place = low; place < past && next !== undefined; place += 1) {
+      const { midi, firstPart, parts: count } = notes[place] as Sounded;
+      const last = parts[firstPart + count - 1] as Part;
+      if (count === 0 || last.isTone) continue;
+      const wait = next.start - last.start;
+      if (wait > 0 && wait <= within) targets[firstPart + count - 1] = aStepFrom(midi, tones);
+    }
+    tones = tonesAmong(notes, low, past, parts);
+    past = low;
+  }
+  return targets;
+}
+
+/** Chord tones struck together, by pitch. */
+type Tones = ReadonlyMap<number, Sounded>;
+
+function firstStruckWith(notes: readonly Sounded[], place: number, together: number): number {
+  const onset = (notes[place] as Sounded).start;
+  let low = place;
+  while (low > 0 && onset - (notes[low - 1] as Sounded).start <= together) low -= 1;
+  return low;
+}
+
+function tonesAmong(
+  notes: readonly Sounded[],
+  low: number,
+  past: number,
+  parts: readonly Part[],
+): Tones {
+  const tones = new Map<number, Sounded>();
+  for (let place = past - 1; place >= low; place -= 1) {
+    const note = notes[place] as Sounded;
+    if (note.parts > 0 && parts[note.firstPart]?.isTone) tones.set(note.midi, note);
+  }
+  return tones;
+}
+
+function aStepFrom(midi: number, tones: Tones): Sounded | undefined {
+  const step = STEPS.find((other) => tones.has(midi + other));
+  return step === undefined ? undefined : tones.get(midi + step);
+}
+
+function judgePart(
+  { note, start, end, clock, known, change }: Part,
+  target: Sounded | undefined,
+  notes: readonly Sounded[],
+  changes: readonly NamedSpan[],
+  { pickup, barTicks, beatTicks }: NamedChart,
+): NoteScore {
+  const { credit, resolvedCredit, struck } = SCORE_WEIGHTS;
+  const beats = (end - start) / beatTicks;
+  const held = start !== note.start;
+  const kind = classOf(note, target, known, notes, beats < struck);
+  const worth = credit[kind];
+  const bar = Math.floor((start - pickup) / barTicks);
+  const beat = (start - pickup - bar * barTicks) / beatTicks;
+  return Object.freeze({
+    index: note.index,
+    held,
+    bar: bar + 1,
+    beat: beat + 1,
+    start,
+    duration: end - start,
+    pitch: note.midi,
+    name: known.name as NoteScore['name'],
+    chord: changes[change]?.symbol || null,
+    degree: known.degree as NoteScore['degree'],
+    push: change !== clock,
+    class: kind,
+    credit: target === undefined ? worth : Math.max(worth, resolvedCredit),
+    weight: kind === 'unjudged' ? 0 : beats + (held ? 0 : struck),
+    metre: strengthOf(beat, barTicks / beatTicks),
+    resolvesTo: target?.index ?? null,
+  });
+}
+
+function classOf(
+  { midi, place }: Sounded,
+  target: Sounded | undefined,
+  { tone, resting, blue }: Part['known'],
+  notes: readonly Sounded[],
+  isBrief: boolean,
+): NoteClass {
+  if (tone !== 0 || resting === 'blue') return resting;
+  if (target === undefined) return resting === 'clash' && isBrief ? 'unresolved' : resting;
+  if (blue) return 'blue';
+  const before = notes[place - 1]?.midi;
+  if (before === target.midi) return 'neighbour';
+  const reached = before === undefined ? 0 : midi - before;
+  const isOnward = reached !== 0 && reached > 0 === target.midi > midi;
+  return isOnward && Math.abs(reached) <= 2 ? 'passing' : 'approach';
+}
+
+const NEAR = 1 / 12 - 1e-9;
+
+function strengthOf(beat: number, beats: number): number {
+  const nearest = Math.round(beat);
+  if (Math.abs(beat - nearest) < NEAR) {
+    if (nearest % beats === 0) return 1;
+    return nearest * 2 === beats ? 0.75 : 0.5;
+  }
+  const within = beat % 1;
+  const isHalf = Math.abs(within - 1 / 2) < NEAR || Math.abs(within - 2 / 3) < NEAR;
+  return isHalf || Math.abs(within - 1 / 3) < NEAR / 2 ? 0.25 : 0;
+}
+
+/** What sounds at each change, and whether the line shows it. */
+function scoreLandings(
+  parts: readonly Part[],
+  notes: readonly NoteScore[],
+  changes: readonly NamedSpan[],
+  { beatTicks }: NamedChart,
+): readonly ChangeScore[] {
+  const { landing, landWithin } = SCORE_WEIGHTS;
+  const landed = new Array<NoteScore | undefined>(changes.length).fill(undefined);
+  const heard = changes.map(() => new Set<number>());
+  for (let at = 0; at < parts.length; at += 1) {
+    const { change, start, end } = parts[at] as Part;
+    const note = notes[at] as NoteScore;
+    heard[change]?.add(note.pitch % 12);
+    if (end - start < beatTicks / 8) continue;
+    if (start > (changes[change]?.start ?? 0) + landWithin * beatTicks) continue;
+    const first = landed[change];
+    const isTie = first?.start === start && landing[note.class] > landing[first.class];
+    if (first === undefined || isTie) landed[change] = note;
+  }
+  const scores = changes.map(({ bar, beat, symbol, numeral }, at) => {
+    const note = landed[at];
+    const before = at === 1 ? changes[changes.length - 1] : changes[at - 1];
+    const isRoot = note?.class === 'root';
     return Object.freeze({
-      name,
-      start,
-      duration,
       bar,
-      beat: (start % BAR) / BEAT + 1,
-      chord,
-      interval,
-      class: isTone
-        ? classOfTone(interval)
-        : classOfOther(note, next, (other) => known(chord, other)),
+      beat,
+      chord: symbol,
+      numeral,
+      index: note?.index ?? null,
+      class: note?.class ?? null,
+      landing: note === undefined ? null : landing[note.class],
+      shown: isRoot || isShown(symbol, before?.symbol ?? '', heard[at] ?? new Set()),
     });
   });
-  return Object.freeze(notes);
+  return Object.freeze(scores.filter(({ chord }) => chord !== ''));
 }
 
-function classOfTone(interval: string): NamedNote['class'] {
-  if (interval === '1P') return 'root';
-  return GUIDE_TONES.has(interval) ? 'guide-tone' : 'chord-tone';
-}
-
-function classOfOther(
-  note: NamedTime,
-  next: NamedTime | undefined,
-  known: (name: string) => Known,
-): NamedNote['class'] {
-  if (next === undefined || next.start - note.start > BEAT) return 'outside';
-  const isStep = Math.abs(midiOf(next.name) - midiOf(note.name)) <= 2;
-  return isStep && known(next.name).isTone ? 'resolved' : 'outside';
+/** Whether a tone is heard that the chord before did not have; null where there is none to hear. */
+function isShown(symbol: string, before: string, heard: ReadonlySet<number>): boolean | null {
+  if (symbol === '' || before === '' || heard.size === 0) return null;
+  const known = tonesOf(before);
+  const fresh = tonesOf(symbol).filter((tone) => !known.includes(tone));
+  return fresh.length === 0 ? null : fresh.some((tone) => heard.has(tone));
 }

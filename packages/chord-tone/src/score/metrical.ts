@@ -12,8 +12,11 @@ export const METRICAL_STRENGTH = Object.freeze({
   between: 0,
 });
 
-/** How near to a place an onset must be to count as on it, in felt beats. Design choice, no source. */
-const NEAR = 1 / 12;
+/**
+ * How near to a place an onset must be to count as on it, in felt beats: nearer than a twelfth, a
+ * little less so that rounding does not decide. Design choice, no source.
+ */
+const NEAR = 1 / 12 - 1e-9;
 
 /** The strength of a time counted in felt beats from the first beat of its bar. */
 export function metricalStrength(beats: number, beatsPerBar: number): number {

@@ -68,13 +68,15 @@ function comingChange(
   return nextBeats - beats <= pushWithin + 1e-6 ? change + 1 : 0;
 }
 
+/** Metrical strength of a tick, counted within its bar so that every chorus gives the same. */
 function strengthAt(
   tick: number,
   { pickup, barTicks, beatTicks }: ScoringGrid,
   swing: number,
 ): number {
-  const beats = undoSwing((tick - pickup) / beatTicks, swing);
-  return metricalStrength(beats, barTicks / beatTicks);
+  const fromBarOne = tick - pickup;
+  const inBar = fromBarOne - Math.floor(fromBarOne / barTicks) * barTicks;
+  return metricalStrength(undoSwing(inBar / beatTicks, swing), barTicks / beatTicks);
 }
 
 /** Room for every piece: one a run, and one more for each change a run is held over. */
