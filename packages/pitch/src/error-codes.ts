@@ -39,6 +39,7 @@ export const ERROR_CODES = Object.freeze({
   ABC_SYNTAX: 'is not a tune in ABC notation',
   MIDI_MALFORMED: 'is not a well-formed MIDI file',
   MUSICXML_MALFORMED: 'is not MusicXML that can be read',
+  HARP_MISSING: 'needs a harp',
   FORMAT_UNKNOWN: 'is not in a known format',
   // playability
   MODEL_UNKNOWN: 'is not an effort model of the catalogue',
