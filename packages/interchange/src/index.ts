@@ -18,9 +18,11 @@ export {
   FORMAT_IDS,
   FORMATS,
   type FormatId,
+  type FormatOfNameOptions,
   formatOfName,
   type PieceFormat,
 } from './formats/formats.js';
+export { lossesOf } from './formats/losses-of.js';
 export { type ReadPieceOptions, readPiece } from './formats/read-piece.js';
 export { type TabWordsOptions, tabWords } from './formats/tab-words.js';
 export { type WritePieceOptions, writePiece } from './formats/write-piece.js';

@@ -1,6 +1,6 @@
 import { deepFreeze, type ErrorPlace } from '@reedplate/pitch';
 
-/** What a reader left out, changed or could not make sense of; see {@link WARNING_CODES}. */
+/** What a reader left out, changed or could not make sense of, and what a format does not hold. */
 export const WARNING_CODES = deepFreeze({
   'grace-notes': 'grace notes are left out: they have no length of their own',
   ornaments: 'ornaments and playing signs are left out',
@@ -25,12 +25,16 @@ export const WARNING_CODES = deepFreeze({
   percussion: 'percussion without pitch is left out',
   'data-malformed': 'the end of a part is damaged and is left out',
   'repeat-jump': 'a jump such as D.C. or D.S. is not played',
+  'chart-unwritten': 'the format holds no chords: they are not written',
+  'parts-unwritten': 'the format holds one line: other parts are not written',
+  'percussion-unwritten': 'the format holds no percussion here: it is not written',
+  'head-unwritten': 'the format has no place for this, which is not written',
 } as const);
 
 /** Stable code of a {@link Warning}. */
 export type WarningCode = keyof typeof WARNING_CODES;
 
-/** Something of a file that is not in what was read from it. */
+/** Something of a file that is not in what was read from it, or of a sheet that a format leaves out. */
 export interface Warning {
   readonly code: WarningCode;
   readonly message: string;

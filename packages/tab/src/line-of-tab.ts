@@ -1,5 +1,12 @@
 import { type Harp, soundingsOfPitch, type TechniqueLevel } from '@reedplate/layout';
-import { type Line, type LineOptions, makeLine, parseMetre, type TimedNote } from '@reedplate/line';
+import {
+  barBeatAt,
+  type Line,
+  type LineOptions,
+  makeLine,
+  parseMetre,
+  type TimedNote,
+} from '@reedplate/line';
 import { noteNameWithOctave, ReedplateError } from '@reedplate/pitch';
 import { type SoundOptions, soundMark } from './sound-tab.js';
 import { markOf, type TabMark } from './tab-mark.js';
@@ -53,7 +60,7 @@ export interface TabOfLineOptions {
  * with the first of them, or where the next begins. `bestPath` of playability finds the way that
  * lies best in the hand.
  *
- * @throws ReedplateError `SOUNDING_IMPOSSIBLE` for a note that the harp does not have
+ * @throws ReedplateError `SOUNDING_IMPOSSIBLE` with `where.bar` for a note that the harp does not have
  * @example
  * ```ts
  * import { makeHarp } from '@reedplate/layout';
@@ -75,7 +82,8 @@ export function tabOfLine(
   let at = 0;
   for (const { start, end, pitches } of attacksOf(line)) {
     if (start > at) timed.push({ marks: [], beats: (start - at) / beatTicks });
-    const marks = pitches.map((pitch) => plainestMark(pitch, harp, level));
+    const { bar } = barBeatAt(start, line);
+    const marks = pitches.map((pitch) => plainestMark(pitch, harp, level, bar));
     timed.push({ marks, beats: (end - start) / beatTicks });
     at = end;
   }
@@ -105,7 +113,7 @@ function attacksOf({ notes }: Line): readonly Attack[] {
 
 const PLAINNESS = ['natural', 'bend', 'valved-bend', 'overblow', 'overdraw'] as const;
 
-function plainestMark(pitch: number, harp: Harp, level: TechniqueLevel): TabMark {
+function plainestMark(pitch: number, harp: Harp, level: TechniqueLevel, bar: number): TabMark {
   const ways = soundingsOfPitch(harp, pitch, { level });
   const [plainest] = [...ways].sort(
     (a, b) => PLAINNESS.indexOf(a.technique) - PLAINNESS.indexOf(b.technique) || a.hole - b.hole,
@@ -115,5 +123,6 @@ function plainestMark(pitch: number, harp: Harp, level: TechniqueLevel): TabMark
     code: 'SOUNDING_IMPOSSIBLE',
     value: noteNameWithOctave(pitch),
     expected: `a note of this harp in ${harp.key} at the level of ${level}`,
+    where: { bar },
   });
 }

@@ -86,6 +86,25 @@ describe('formatOfName and detectFormat', () => {
     expect(() => formatOfName('tune')).toThrowError(/\.json, \.mid/u);
   });
 
+  test.each(['{}', ' {"notes": 1}', '[]', '[1, 2]', '["a"]', '[[1]]', '"text"', '[1, 2', '[true]'])(
+    'detectFormat knows JSON by its first sign: %j',
+    (text) => {
+      expect(detectFormat(text)).toBe('line');
+      expect(() => readPiece(text)).toThrowError(
+        expect.objectContaining({
+          code: expect.stringMatching(/^(?:JSON_MALFORMED|LINE_INVALID)$/u),
+        }),
+      );
+    },
+  );
+
+  test.each(['[-1 -2]:2 +4', '[4 5] 6', '(-1-2)', '4 5 6', '12'])(
+    'detectFormat takes %j for tablature, brackets and all',
+    (text) => {
+      expect(detectFormat(text)).toBe('tab');
+    },
+  );
+
   test.each(['Dear reader', '', '12 bars'])('detectFormat refuses %j', (text) => {
     expect(() => detectFormat(text)).toThrowError(
       expect.objectContaining({ code: 'FORMAT_UNKNOWN' }),

@@ -10,6 +10,8 @@ export interface PieceFormat {
   readonly description: string;
   /** Endings of file names, the one written first. */
   readonly endings: readonly string[];
+  /** Those of them that are read and not written. */
+  readonly onlyRead: readonly string[];
 }
 
 /** The formats of whole pieces. */
@@ -18,22 +20,26 @@ export const FORMATS = deepFreeze({
     id: 'line',
     description: 'a line as JSON, of its own schema',
     endings: ['.json'],
+    onlyRead: [],
   },
   midi: {
     id: 'midi',
     description: 'Standard MIDI File',
     endings: ['.mid', '.midi', '.kar', '.rmi'],
+    onlyRead: ['.rmi'],
   },
   musicxml: {
     id: 'musicxml',
     description: 'MusicXML 4.0; compressed files are read',
     endings: ['.musicxml', '.xml', '.mxl'],
+    onlyRead: ['.mxl'],
   },
-  abc: { id: 'abc', description: 'ABC notation 2.1', endings: ['.abc'] },
+  abc: { id: 'abc', description: 'ABC notation 2.1', endings: ['.abc'], onlyRead: [] },
   tab: {
     id: 'tab',
     description: 'harmonica tablature with rhythm; needs a harp',
     endings: ['.tab', '.txt'],
+    onlyRead: [],
   },
 } as const satisfies Readonly<Record<FormatId, PieceFormat>>);
 
@@ -49,6 +55,12 @@ export const FORMAT_IDS: readonly FormatId[] = Object.freeze([
   'tab',
 ]);
 
+/** What a file's name is looked up for. */
+export interface FormatOfNameOptions {
+  /** Default `read`; `write` refuses the endings of formats that are read and not written. */
+  readonly to?: 'read' | 'write';
+}
+
 /**
  * The format that a file's name asks for, by its ending.
  *
@@ -59,17 +71,19 @@ export const FORMAT_IDS: readonly FormatId[] = Object.freeze([
  *
  * formatOfName('out/sheet.musicxml'); // => 'musicxml'
  * formatOfName('sheet.pdf'); // throws FORMAT_UNKNOWN
+ * formatOfName('sheet.mxl', { to: 'write' }); // throws FORMAT_UNKNOWN
  * ```
  */
-export function formatOfName(name: string): FormatId {
+export function formatOfName(name: string, { to = 'read' }: FormatOfNameOptions = {}): FormatId {
   const ending = /\.[a-z]+$/iu.exec(name)?.[0].toLowerCase() ?? '';
   const found = FORMAT_IDS.find((id) => FORMATS[id].endings.some((each) => each === ending));
-  if (found !== undefined) return found;
+  const isWritten = found === undefined || !FORMATS[found].onlyRead.some((each) => each === ending);
+  if (found !== undefined && (to === 'read' || isWritten)) return found;
   const endings = FORMAT_IDS.map((id) => FORMATS[id].endings[0]).join(', ');
   throw new ReedplateError({
     code: 'FORMAT_UNKNOWN',
     value: name,
-    expected: `a name that ends in ${endings}`,
+    expected: `a name that ends in ${endings}${isWritten ? '' : ` (${ending} is read, not written)`}`,
   });
 }
 
@@ -94,7 +108,10 @@ export function detectFormat(input: string | Uint8Array): FormatId {
   const text = decodeText(input);
   const found = SIGNS.find(([, sign]) => sign.test(text))?.[0];
   if (found !== undefined) return found;
+  if (isJson(text)) return 'line';
   if (isTab(text)) return 'tab';
+  // A bracket may open a chord of tablature; where it does not, it is JSON that its reader can fault.
+  if (/^\s*\[/u.test(text)) return 'line';
   throw new ReedplateError({
     code: 'FORMAT_UNKNOWN',
     value: text,
@@ -104,7 +121,7 @@ export function detectFormat(input: string | Uint8Array): FormatId {
 
 /** What tells text formats apart, the surest first. */
 const SIGNS: readonly (readonly [FormatId, RegExp])[] = [
-  ['line', /^\s*(?:\{|\[\s*[\]{[])/u],
+  ['line', /^\s*(?:\{|\[\s*[\]{["])/u],
   ['musicxml', /<score-(?:partwise|timewise)\b|^\s*<\?xml/u],
   ['abc', /^[XK]:/mu],
 ];
@@ -112,6 +129,17 @@ const SIGNS: readonly (readonly [FormatId, RegExp])[] = [
 function isMidi(bytes: Uint8Array): boolean {
   const name = String.fromCharCode(...bytes.subarray(0, 4));
   return name === 'MThd' || name === 'RIFF';
+}
+
+/** Whether it is a list or text of JSON; a number alone may be tablature. */
+function isJson(text: string): boolean {
+  if (!/^\s*["[]/u.test(text)) return false;
+  try {
+    JSON.parse(text);
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 function isTab(text: string): boolean {

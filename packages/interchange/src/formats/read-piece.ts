@@ -29,8 +29,8 @@ export interface ReadPieceOptions extends ReadScoreOptions, ReadMidiOptions {
 /**
  * Reads a piece in any format that is read here.
  *
- * @throws ReedplateError `FORMAT_UNKNOWN`, and what the format's own reader throws; `OPTION_UNKNOWN`
- * for tablature without a harp, `NUMBER_RANGE` for a tune that is not there
+ * @throws ReedplateError `FORMAT_UNKNOWN`, and what the format's own reader throws; `HARP_MISSING` for
+ * tablature without a harp, `NUMBER_RANGE` for a tune that is not there
  * @example
  * ```ts
  * import { makeHarp } from '@reedplate/layout';
@@ -38,7 +38,7 @@ export interface ReadPieceOptions extends ReadScoreOptions, ReadMidiOptions {
  *
  * readPiece('X:1\nL:1/4\nM:4/4\nK:G\nG4|]').line.notes[0]?.pitch; // => 67
  * readPiece("-2:2 -3'", { harp: makeHarp('C') }).line.notes[1]; // => { start: 1920, duration: 960, pitch: 70 }
- * readPiece('-2'); // throws OPTION_UNKNOWN
+ * readPiece('-2'); // throws HARP_MISSING
  * ```
  */
 export function readPiece(input: string | Uint8Array, options: ReadPieceOptions = {}): Piece {
@@ -68,7 +68,7 @@ function readTabPiece(input: string | Uint8Array, options: ReadPieceOptions): Pi
   const text = decodeText(input);
   if (harp === undefined) {
     const expected = 'a harp besides: tablature says holes, not notes';
-    throw new ReedplateError({ code: 'OPTION_UNKNOWN', value: text, expected });
+    throw new ReedplateError({ code: 'HARP_MISSING', value: text, expected });
   }
   const holes = harp.holes.length;
   const warnings = makeWarningList();

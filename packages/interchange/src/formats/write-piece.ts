@@ -21,8 +21,8 @@ export interface WritePieceOptions {
 /**
  * Writes a sheet in any format that is written here: bytes of a MIDI file, text of the others.
  *
- * @throws ReedplateError `FORMAT_UNKNOWN`, and what the format's own writer throws; `OPTION_UNKNOWN`
- * for tablature without a harp, `SOUNDING_IMPOSSIBLE` for a note that the harp does not have
+ * @throws ReedplateError `FORMAT_UNKNOWN`, and what the format's own writer throws; `HARP_MISSING` for
+ * tablature without a harp, `SOUNDING_IMPOSSIBLE` for a note that the harp does not have
  * @example
  * ```ts
  * import { makeHarp } from '@reedplate/layout';
@@ -31,7 +31,7 @@ export interface WritePieceOptions {
  *
  * const line = makeLine([{ start: 0, duration: 1920, pitch: 67 }]);
  * writePiece({ line }, 'tab', { harp: makeHarp('C') }); // => '-2:2\n'
- * writePiece({ line }, 'tab'); // throws OPTION_UNKNOWN
+ * writePiece({ line }, 'tab'); // throws HARP_MISSING
  * ```
  */
 export function writePiece(
@@ -62,7 +62,7 @@ function wordsOf(
 function writeTab({ line }: Sheet, { harp, level, dialect }: WritePieceOptions): string {
   if (harp === undefined) {
     const expected = 'a harp besides: tablature says holes, not notes';
-    throw new ReedplateError({ code: 'OPTION_UNKNOWN', value: 'tab', expected });
+    throw new ReedplateError({ code: 'HARP_MISSING', value: 'tab', expected });
   }
   const timed = tabOfLine(line, harp, level === undefined ? {} : { level });
   return `${formatTimedTab(timed, dialect === undefined ? {} : { dialect })}\n`;

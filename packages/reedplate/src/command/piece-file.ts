@@ -1,5 +1,7 @@
 import {
+  type FormatId,
   formatOfName,
+  lossesOf,
   type Piece,
   type ReadPieceOptions,
   readPiece,
@@ -50,6 +52,30 @@ function sayWarning(file: string, { message, count, value, where }: Warning): st
   return [`${file}: ${message}${shown}${times}`, ...place].join(', ');
 }
 
+/** How a piece is written to a file. */
+export interface WriteFileOptions extends WritePieceOptions {
+  /** Format; default the one that the name of the file asks for. */
+  readonly to?: FormatId;
+}
+
+/**
+ * Writes a sheet to a file, `-` for standard output, and says on standard error what the format does
+ * not hold.
+ *
+ * @returns the format
+ * @throws ReedplateError what `formatOfName`, `writePiece` and writing the file throw
+ */
+export function writePieceFile(
+  sheet: Sheet,
+  file: string,
+  terminal: Pick<Terminal, 'writeBytes' | 'err'>,
+  { to = formatOfName(file, { to: 'write' }), ...options }: WriteFileOptions = {},
+): FormatId {
+  terminal.writeBytes(file, bytesOf(writePiece(sheet, to, options)));
+  for (const loss of lossesOf(sheet, to)) terminal.err(`reedplate: ${sayWarning(file, loss)}\n`);
+  return to;
+}
+
 /**
  * The bytes of a sheet in the format that a file's name asks for.
  *
@@ -58,9 +84,11 @@ function sayWarning(file: string, { message, count, value, where }: Warning): st
 export function writePieceBytes(
   sheet: Sheet,
   file: string,
-  options: WritePieceOptions & { readonly to?: string | undefined } = {},
+  options: WritePieceOptions = {},
 ): Uint8Array {
-  const { to, ...how } = options;
-  const written = writePiece(sheet, (to as undefined) ?? formatOfName(file), how);
+  return bytesOf(writePiece(sheet, formatOfName(file, { to: 'write' }), options));
+}
+
+function bytesOf(written: string | Uint8Array): Uint8Array {
   return typeof written === 'string' ? new TextEncoder().encode(written) : written;
 }

@@ -1,9 +1,10 @@
-import { makeBacking } from '@reedplate/interchange';
+import { type FormatId, formatOfName, makeBacking } from '@reedplate/interchange';
+import { ReedplateError } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { type ChartWords, readChart, withChartOptions } from '../command/chart-options.js';
 import { examples } from '../command/examples.js';
 import { withJson } from '../command/options.js';
-import { readPieceFile, writePieceBytes } from '../command/piece-file.js';
+import { readPieceFile, writePieceFile } from '../command/piece-file.js';
 import { type Paint, printReport } from '../command/print.js';
 import { readWholeNumber } from '../command/read-words.js';
 import type { Terminal } from '../command/terminal.js';
@@ -39,10 +40,17 @@ export function addBacking(program: Command, terminal: Terminal): void {
         readChart(words, terminal, { tempo }),
         readOptions(words, terminal),
       );
-      const bytes = writePieceBytes(backing, words.output);
-      terminal.writeBytes(words.output, bytes);
+      writePieceFile(backing, words.output, terminal, { to: bandFormat(words.output) });
       if (words.output !== '-') printReport(backingReport(backing), words, terminal, showBacking);
     });
+}
+
+/** A file that holds a line alone would hold nothing of a band. */
+function bandFormat(file: string): FormatId {
+  const format = formatOfName(file, { to: 'write' });
+  if (format !== 'line' && format !== 'tab') return format;
+  const expected = 'a name that ends in .mid, .musicxml or .abc, which hold a band';
+  throw new ReedplateError({ code: 'FORMAT_UNKNOWN', value: file, expected });
 }
 
 function readTempo(tempo: string): number {

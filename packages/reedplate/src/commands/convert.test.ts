@@ -54,6 +54,14 @@ describe('reedplate convert', () => {
     });
   });
 
+  test('reedplate convert says what the format written does not hold', () => {
+    const { err } = convert(ABC, ['convert', 'a.abc', 'a.tab', '--harp', 'C', '--tune', '1']);
+    expect(err.split('\n').slice(1, 3)).toEqual([
+      'reedplate: a.tab: the format holds no chords: they are not written: "lead-sheet"',
+      expect.stringMatching(/^reedplate: a\.tab: .* not written: "title, key" \(2 times\)$/u),
+    ]);
+  });
+
   test('reedplate convert takes a tune by number, and lists parts', () => {
     expect(convert(ABC, ['convert', 'a.abc', 'a.json', '--tune', '2']).out).toMatch(
       /^Two: 2 notes/u,
@@ -90,7 +98,8 @@ describe('reedplate convert', () => {
   test('reedplate convert lays a take on the grids asked for, each beat on the nearest', () => {
     const words = ['convert', 'take.mid', 'take.tab', '--harp', 'C'];
     const { err, bytes } = convert(writeMidi({ line: take }), [...words, '--quantise', '1/8,1/8t']);
-    expect([err, textOf(bytes)]).toEqual(['', "-2:2/3 -3':1/3 -3:1/2\n"]);
+    expect(err).toMatch(/^reedplate: take\.tab: [^\n]+: "tempo"\n$/u);
+    expect([textOf(bytes)]).toEqual(["-2:2/3 -3':1/3 -3:1/2\n"]);
     const even = convert(writeMidi({ line: take }), [
       ...[...words, '--quantise', '1/8', '--swing', '2'],
     ]);
@@ -126,8 +135,9 @@ describe('reedplate convert', () => {
   });
 
   test.each([
-    [['a.mid', 'a.pdf'], /"a\.pdf" is not in a format .*\.json, \.mid/u],
-    [['a.mid', '-'], /"-" is not in a format/u],
+    [['a.mid', 'a.pdf'], /"a\.pdf" is not in a known format.*\.json, \.mid/u],
+    [['a.mid', '-'], /"-" is not in a known format/u],
+    [['a.mid', 'a.mxl'], /\.musicxml, \.abc, \.tab \(\.mxl is read, not written\)/u],
     [['a.mid', '-', '--to', 'mid'], /did you mean midi\?/u],
     [['a.mid', 'a.abc', '--from', 'abcd'], /did you mean abc\?/u],
     [['a.mid', 'a.abc', '--form', 'basic'], /expected --key with --form/u],
@@ -179,7 +189,9 @@ describe('reedplate backing', () => {
   });
 
   test.each([
-    [['band.wav'], /not in a format/u],
+    [['band.wav'], /not in a known format/u],
+    [['band.json'], /\.mid, \.musicxml or \.abc, which hold a band/u],
+    [['band.tab'], /which hold a band/u],
     [['band.mid', '--tempo', 'fast'], /felt beats a minute/u],
     [['band.mid', '--feel', 'shufle'], /did you mean shuffle\?/u],
     [['band.mid', '--choruses', '0'], /choruses/u],

@@ -18,7 +18,7 @@ import {
   withMaybeHarpOptions,
 } from '../command/harp-options.js';
 import { withJson } from '../command/options.js';
-import { readPieceFile, writePieceBytes } from '../command/piece-file.js';
+import { readPieceFile, writePieceFile } from '../command/piece-file.js';
 import { type Paint, printReport } from '../command/print.js';
 import { readWholeNumber } from '../command/read-words.js';
 import { setColumns } from '../command/table.js';
@@ -82,14 +82,13 @@ const BY_HAND =
 const HARP = 'harp at hand: tab is read for it, and written under the notes';
 
 function convert(input: string, output: string, words: ConvertWords, terminal: Terminal): void {
-  const to = words.to === undefined ? formatOfName(output) : readFormat(words.to);
+  const to = words.to === undefined ? formatOfName(output, { to: 'write' }) : readFormat(words.to);
   const harp = readMaybeHarp(words, terminal);
   const read = readPieceFile(input, terminal, { ...readOptions(words), ...harp });
   const piece = quantisePiece(read, words);
   if (needsGrid(piece.line, to)) terminal.err(`reedplate: ${input}: ${BY_HAND}\n`);
   const sheet = dressSheet(piece, words, terminal);
-  const bytes = writePieceBytes(sheet, output, { to, ...writeOptions(words, harp) });
-  terminal.writeBytes(output, bytes);
+  writePieceFile(sheet, output, terminal, { to, ...writeOptions(words, harp) });
   // A report would mix with what is written where both go to standard output.
   if (output !== '-') {
     printReport(convertReport({ ...piece, ...sheet }, to), words, terminal, showConvert);

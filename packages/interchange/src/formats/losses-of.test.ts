@@ -1,0 +1,73 @@
+import { formById, makeChart } from '@reedplate/form';
+import { makeHarp } from '@reedplate/layout';
+import { makeLine } from '@reedplate/line';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { lines } from '../arbitraries.fixture.js';
+import { makeBacking } from '../backing/make-backing.js';
+import type { Sheet } from '../piece.js';
+import { FORMAT_IDS, type FormatId } from './formats.js';
+import { lossesOf } from './losses-of.js';
+import { readPiece } from './read-piece.js';
+import { writePiece } from './write-piece.js';
+
+const note = { start: 0, duration: 960, pitch: 67 };
+const codes = (sheet: Sheet, format: FormatId): readonly string[] =>
+  lossesOf(sheet, format).map(({ code }) => code);
+
+describe('lossesOf', () => {
+  const band = makeBacking(makeChart(formById('basic'), { key: 'G' }));
+
+  test.each([
+    ['midi', []],
+    ['musicxml', ['percussion-unwritten']],
+    ['abc', ['percussion-unwritten']],
+    ['line', ['chart-unwritten', 'parts-unwritten', 'head-unwritten']],
+    ['tab', ['chart-unwritten', 'parts-unwritten', 'head-unwritten']],
+  ] as const)('lossesOf a band in the format %s are %j', (format, expected) => {
+    expect(codes({ ...band, key: 'G', line: makeLine([note]) }, format)).toEqual(expected);
+  });
+
+  test('lossesOf counts the parts and names them, those without a name by number', () => {
+    const part = (name: string) => ({ name, line: makeLine([note]) });
+    const sheet: Sheet = { line: makeLine([note]), parts: [part('Bass'), part('')] };
+    expect(lossesOf(sheet, 'line')).toMatchObject([
+      { code: 'parts-unwritten', count: 2, value: 'Bass, part 2', where: {} },
+    ]);
+    const { line } = part('Bass');
+    expect(lossesOf({ line, parts: [{ name: 'Bass', line }] }, 'line')).toEqual([]);
+  });
+
+  test('lossesOf names what tablature does not say of a piece', () => {
+    const head = { title: 'Riff', tempo: 90, metre: '3/4', pickup: 960 } as const;
+    expect(lossesOf({ line: makeLine([note], head), key: 'G' }, 'tab')[0]?.value).toBe(
+      'title, key, tempo, metre, pickup',
+    );
+  });
+
+  test('lossesOf refuses an unknown format', () => {
+    // @ts-expect-error: no such format
+    expect(() => lossesOf({ line: makeLine([]) }, 'pdf')).toThrowError(
+      expect.objectContaining({ code: 'FORMAT_UNKNOWN' }),
+    );
+  });
+
+  test('where lossesOf names nothing, readPiece gives back the line that writePiece wrote', () => {
+    const harp = makeHarp('C');
+    const single = lines({ unit: 40, chords: false }).map((line) => {
+      const scale = [60, 62, 64, 67, 71, 72, 74, 76, 79];
+      const notes = line.notes.map((each) => ({ ...each, pitch: scale[each.pitch % 9] as number }));
+      return makeLine(notes, line.title === undefined ? {} : { title: line.title });
+    });
+    fc.assert(
+      fc.property(single, fc.constantFrom(...FORMAT_IDS), (line, format) => {
+        const read = readPiece(writePiece({ line }, format, { harp }), { harp }).line;
+        const isKept = lossesOf({ line }, format).length === 0;
+        // A writer of MIDI always says a tempo.
+        const { tempo: _, ...kept } = read;
+        expect(isKept ? kept : line).toEqual(line);
+        expect(read.notes).toEqual(line.notes);
+      }),
+    );
+  });
+});
