@@ -1,8 +1,13 @@
+import type { ChordDegree } from '@reedplate/pitch';
 import type { Feedback, FeedbackCode, Suggestion } from './score-types.js';
 
 /**
  * A remark in English. The remark itself is data, so that an application can say it in another
  * language: its `code` says what happened, the other fields where and what to play instead.
+ *
+ * The place is said as players say it: `beat 2` up to an eighth of a beat late, then `just after
+ * beat 2`, `the and of 2` (an eighth, swung or not) and `the end of beat 2`; the exact beat is in the
+ * data.
  *
  * @example
  * ```ts
@@ -14,7 +19,7 @@ import type { Feedback, FeedbackCode, Suggestion } from './score-types.js';
  * const chart = makeChart(formById('basic'), { key: 'G' });
  * const take = makeLine([{ start: 0, duration: 3840, pitch: 66 }]);
  * const [first] = scoreLine(take, chart, { harp: makeHarp('C') }).feedback;
- * first && describeFeedback(first); // => 'bar 1, beat 1: F#4 lands outside G7; try G4 (1, -2)'
+ * first && describeFeedback(first); // => 'bar 1, beat 1: F#4 lands outside G7; try G4, the root (-2)'
  * ```
  */
 export function describeFeedback(remark: Feedback): string {
@@ -37,16 +42,36 @@ const SENTENCES: Readonly<Record<FeedbackCode, (remark: Feedback) => string>> = 
 };
 
 function placeOf({ bar, beat }: Feedback): string {
-  return `bar ${bar}, beat ${Math.round(beat * 100) / 100}`;
+  const whole = Math.floor(beat);
+  return `bar ${bar}, ${PART_OF_BEAT.find(({ before }) => beat - whole < before)?.say(whole)}`;
 }
+
+/** What part of a beat a time is said to be in. The bounds are a design choice, no source. */
+const PART_OF_BEAT = [
+  { before: 1 / 8, say: (beat: number) => `beat ${beat}` },
+  { before: 3 / 8, say: (beat: number) => `just after beat ${beat}` },
+  // From an even eighth to one swung 2:1 and a little late.
+  { before: 17 / 24, say: (beat: number) => `the and of ${beat}` },
+  { before: 1, say: (beat: number) => `the end of beat ${beat}` },
+] as const;
 
 function tryOf({ suggestion }: Feedback): string {
   return suggestion === null ? '' : `; try ${describeSuggestion(suggestion)}`;
 }
 
 function describeSuggestion({ name, degree, tab }: Suggestion): string {
-  return `${name} (${tab === null ? degree : `${degree}, ${tab}`})`;
+  const tone = `${name}, the ${TONE_NAMES.get(degree) ?? degree}`;
+  return tab === null ? tone : `${tone} (${tab})`;
 }
+
+/** What players call the tones that are suggested. */
+const TONE_NAMES: ReadonlyMap<ChordDegree, string> = new Map([
+  ['1', 'root'],
+  ['b3', 'flat third'],
+  ['3', 'third'],
+  ['b7', 'flat seventh'],
+  ['7', 'major seventh'],
+]);
 
 function notes(count: number): string {
   return count === 1 ? '1 note' : `${count} notes`;

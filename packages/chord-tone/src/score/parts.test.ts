@@ -5,12 +5,10 @@ import { parseChord, parseKey } from '@reedplate/pitch';
 import { describe, expect, it } from 'vitest';
 import { compileChord } from './chord-table.js';
 import { confidenceOf } from './confidence.js';
-import { describeFeedback } from './describe-feedback.js';
 import { resolvedFigure } from './figure.js';
 import { compileChart } from './grid.js';
 import { CLASS, NOTE_CLASSES } from './note-class.js';
 import { joinTies } from './runs.js';
-import type { Feedback } from './score-types.js';
 import { suggester } from './suggest.js';
 import { calibrate } from './total.js';
 import { SCORE_WEIGHTS } from './weights.js';
@@ -161,54 +159,5 @@ describe('suggester', () => {
   it('suggester keeps within MIDI', () => {
     expect(suggester({})(parseChord('G7'), 0)?.pitch).toBeGreaterThanOrEqual(0);
     expect(suggester({})(parseChord('G7'), 127)?.pitch).toBeLessThanOrEqual(127);
-  });
-});
-
-describe('describeFeedback', () => {
-  const at: Feedback = {
-    code: 'CLASH',
-    bar: 3,
-    beat: 2.3333333,
-    chord: 'G7',
-    index: 4,
-    name: 'F#4',
-    count: 1,
-    suggestion: null,
-  };
-
-  it('describeFeedback says every code in a sentence of its own', () => {
-    const codes = [
-      'LANDED_OUTSIDE',
-      'CLASH',
-      'UNRESOLVED',
-      'CHANGE_NOT_SHOWN',
-      'NOTES_OUTSIDE_CHART',
-      'BARS_NOT_PLAYED',
-      'LITTLE_TO_JUDGE',
-    ] as const;
-    const sentences = codes.map((code) => describeFeedback({ ...at, code }));
-    expect(new Set(sentences).size).toBe(codes.length);
-    expect(sentences[1]).toBe('bar 3, beat 2.33: F#4 clashes with G7');
-  });
-
-  it('describeFeedback names what to play instead, with tab where there is a harp', () => {
-    const suggestion = {
-      pitch: 65,
-      name: 'F4',
-      degree: 'b7',
-      sounding: null,
-      tab: "-2''",
-    } as const;
-    expect(describeFeedback({ ...at, suggestion })).toContain("try F4 (b7, -2'')");
-    expect(describeFeedback({ ...at, suggestion: { ...suggestion, tab: null } })).toContain(
-      'try F4 (b7)',
-    );
-  });
-
-  it('describeFeedback counts notes in the singular and plural', () => {
-    expect(describeFeedback({ ...at, code: 'LITTLE_TO_JUDGE' })).toContain('1 note ');
-    expect(describeFeedback({ ...at, code: 'LITTLE_TO_JUDGE', count: 2 })).toContain('2 notes ');
-    expect(describeFeedback({ ...at, code: 'BARS_NOT_PLAYED' })).toContain('in 1 bar:');
-    expect(describeFeedback({ ...at, code: 'BARS_NOT_PLAYED', count: 8 })).toContain('in 8 bars:');
   });
 });

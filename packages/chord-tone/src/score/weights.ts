@@ -96,15 +96,15 @@ export const SCORE_WEIGHTS: ScoreWeights = Object.freeze({
   // Call and response leaves every other bar or pair of bars free. Design choice, no source.
   enoughPlayed: 0.5,
   measures: Object.freeze({
-    fit: 0.85,
-    landing: 0.05,
-    coverage: 0.1,
+    fit: 0.95,
+    landing: 0,
+    coverage: 0.05,
     chordToneShare: 0,
     guideToneShare: 0,
     resolution: 0,
     timing: 0,
   }),
-  chanceShare: 0.3,
+  chanceShare: 0.1,
   typicalChance: 0.61,
   calibration: Object.freeze([
     Object.freeze({ raw: 0.5, total: 0 }),

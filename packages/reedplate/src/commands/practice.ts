@@ -58,7 +58,7 @@ function readOptions({ kind, level }: PracticeWords): PracticeOptions {
 function showPractice(report: PracticeReport, paint: Paint): readonly string[] {
   const { kind, form, key, harp, moves } = report;
   const rows = moves.map(({ bar, beat, numeral, chord, tab, notes, degrees }) => [
-    beat === 1 ? `${bar}` : `${bar}:${beat}`,
+    beat === 1 ? `${bar}` : `${bar}:${Math.round(beat * 100) / 100}`,
     numeral ?? '',
     chord,
     tab,

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { tuningById } from '@reedplate/layout';
 import { describe, expect, test } from 'vitest';
 import { runWords } from '../command/run-words.fixture.js';
 
@@ -28,13 +29,40 @@ describe('reedplate score', () => {
       expect(out).toMatch(new RegExp(`^${bar} +[CDG]7 +[=.]{10} `, 'mu'));
     }
     expect(out).toMatch(/^9:1 +D7 +unresolved +0 %/mu);
-    expect(out).toContain('bar 6, beat 1.01: B4 clashes with C7; try C5 (1, +4)');
+    expect(out).toContain('bar 6, beat 1: B4 clashes with C7; try C5, the root (+4)');
   });
 
   test('reedplate score shows the degrees played in each bar, and how they stand to the chord', () => {
     const { out } = score(take);
     expect(out).toMatch(/^6 +C7 .* 7! 7! 5$/mu);
     expect(out).toMatch(/^9 +D7 .*4\?/mu);
+  });
+
+  test('reedplate score says how it heard the take, by the words that its help explains', () => {
+    const { out } = score(take, [...WORDS, '--swing', '1.5', '--latency', '24']);
+    expect(out).toContain('judged as traditional, heard as eighths swung 1.5 to 1, 24 ticks late');
+    expect(score(take, [...WORDS, '--latency', '-24']).out).toContain('24 ticks early');
+    expect(score(take).out).toContain('judged as traditional, heard as even eighths\n');
+    const help = runWords(['score', '--help']).out;
+    for (const word of ['of 100', 'any order', 'confidence', 'fit']) {
+      expect(out).toContain(word);
+      expect(help).toMatch(new RegExp(`^ {2}${word} `, 'mu'));
+    }
+  });
+
+  test('reedplate score prints no part of a beat as a long figure', () => {
+    const { out } = score(take);
+    expect(out).not.toMatch(/\d\.\d{3}/u);
+    expect(out).not.toMatch(/beat \d+\.\d/u);
+  });
+
+  test('reedplate score reads a tuning from a JSON file, and gives its tab', () => {
+    const tuning = JSON.stringify(tuningById('raised-fifth-draw'));
+    const readText = (path: string) => (path === 'mine.json' ? tuning : take);
+    const ask = (word: string) =>
+      JSON.parse(runWords([...WORDS, '--tuning', word, '--json'], { readText }).out);
+    expect(ask('mine.json').score).toEqual(ask('raised-fifth-draw').score);
+    expect(ask('mine.json').harp.tuning).toBe(ask('raised-fifth-draw').harp.tuning);
   });
 
   test('reedplate score takes style, level, swing and latency', () => {

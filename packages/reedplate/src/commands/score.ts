@@ -43,9 +43,21 @@ export function addScore(program: Command, terminal: Terminal): void {
     )
     .description('how well a take follows the changes, in total, by bar and by change, and why')
     .option('--level <level>', `what suggestions may ask for: ${LEVELS}`, 'bends')
-    .option('--style <style>', `what is judged to clash: ${STYLES.join(', ')} (by the key)`)
-    .option('--swing <ratio>', 'long to short part of the beat, 1 to 4, or estimate', 'estimate')
-    .option('--latency <ticks>', 'how late the take was recorded, or estimate', '0')
+    .option(
+      '--style <style>',
+      `what is judged to clash: ${STYLES.join(', ')}; that of the key without it`,
+    )
+    .option(
+      '--swing <ratio>',
+      'long to short part of the beat, 1 (even) to 4, or estimate',
+      'estimate',
+    )
+    .option(
+      '--latency <ticks>',
+      'how late the whole take lies, 960 ticks to the quarter note, or estimate',
+      '0',
+    )
+    .addHelpText('after', `\n${TERMS.join('\n')}`)
     .addHelpText(
       'after',
       examples(
@@ -87,21 +99,44 @@ const HARP = 'harp at hand, for suggestions as tab; a take in tab needs it';
 
 const LEVELS = TECHNIQUE_LEVELS.join(', ');
 
+/** What the words of the print mean, for the help. */
+const TERMS = [
+  'What is printed:',
+  '  of 100       40 is what typical solos reach with their notes shuffled, 80 what',
+  '               good players reach',
+  '  any order    what these very notes would reach on average if they were shuffled',
+  '  confidence   how often so many notes of a good player outscore their own',
+  '               shuffle: 50 % is a toss of a coin',
+  '  fit          what the notes are worth to their chords, the ground of the total:',
+  '               a chord tone all, a note that resolves most, a clash nothing',
+] as const;
+
 function showScore(report: ScoreReport, paint: Paint): readonly string[] {
   const { score, remarks } = report;
+  const total = paint('heading', `${Math.round(score.total)} of 100`);
+  const chance = `in any order these notes would reach ${Math.round(score.chance)}`;
   return [
     paint('heading', titleOf(report)),
     '',
-    `${paint('heading', `${Math.round(score.total)} of 100`)}   the same notes in any order: ${Math.round(score.chance)}; sureness ${percent(score.confidence)}`,
+    `${total}   ${chance}; confidence ${percent(score.confidence)}`,
+    paint('remark', sayManner(score)),
     '',
     ...showMeasures(score.measures),
     '',
     ...showBars(score, paint),
     '',
     ...showChanges(score.changes, paint),
-    ...(remarks.length === 0 ? [] : ['', paint('heading', 'marked down')]),
+    ...(remarks.length === 0 ? [] : ['', paint('heading', 'remarks')]),
     ...remarks.map((remark) => `  ${remark}`),
   ];
+}
+
+/** How the take was heard: what was estimated may be wrong, and can be told. */
+function sayManner({ style, alignment: { swing, latency } }: Score): string {
+  const eighths = swing === 1 ? 'even eighths' : `eighths swung ${swing} to 1`;
+  const late =
+    latency === 0 ? '' : `, ${Math.abs(latency)} ticks ${latency > 0 ? 'late' : 'early'}`;
+  return `judged as ${style}, heard as ${eighths}${late}`;
 }
 
 function titleOf({ title, form, key, harp }: ScoreReport): string {
@@ -109,13 +144,14 @@ function titleOf({ title, form, key, harp }: ScoreReport): string {
 }
 
 const MEASURE_NAMES: readonly (readonly [keyof Measures, string])[] = [
-  ['landing', 'landing on a chord tone at the changes'],
-  ['coverage', 'changes that the line shows'],
-  ['chordToneShare', 'time on chord tones'],
-  ['guideToneShare', 'time on thirds and sevenths'],
-  ['resolution', 'other notes that resolve'],
-  ['clashTime', 'time on clashes (less is better)'],
-  ['timing', 'onsets on the grid'],
+  ['fit', 'fit of the notes to their chords: most of the total'],
+  ['landing', 'landing: what sounds when the chord changes'],
+  ['coverage', 'changes shown: by the new root, or a tone the chord before lacked'],
+  ['chordToneShare', 'time on chord tones, more on strong beats'],
+  ['guideToneShare', 'time on thirds and sevenths, more on strong beats'],
+  ['resolution', 'notes outside the chord that resolve, more if at once'],
+  ['clashTime', 'time on clashes: less is better'],
+  ['timing', 'onsets near halves, thirds and quarters of the beat'],
 ];
 
 function showMeasures(measures: Measures): readonly string[] {
@@ -158,7 +194,7 @@ const MARK_OF_CLASS: Readonly<Record<NoteClass, readonly [string, string]>> = {
 };
 
 const MARKS =
-  'degrees above the root; * blue or colour, ( ) resolves, ? does not, ! clashes, _ held, > pushed';
+  'degrees above the root; * blue or colour, ( ) resolves, ? does not, ! clashes, _ held over the change, > struck before it';
 
 function sayNote({ degree, class: kind, held, push }: NoteScore): string {
   const [before, after] = MARK_OF_CLASS[kind];
@@ -167,7 +203,7 @@ function sayNote({ degree, class: kind, held, push }: NoteScore): string {
 
 function showChanges(changes: readonly ChangeScore[], paint: Paint): readonly string[] {
   const rows = changes.map(({ bar, beat, chord, class: kind, landing, shown }) => [
-    `${bar}:${beat}`,
+    `${bar}:${Math.round(beat * 100) / 100}`,
     chord,
     kind ?? 'rest',
     landing === null ? '' : percent(landing),

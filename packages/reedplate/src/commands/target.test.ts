@@ -1,3 +1,4 @@
+import { tuningById } from '@reedplate/layout';
 import { describe, expect, test } from 'vitest';
 import { runWords } from '../command/run-words.fixture.js';
 
@@ -31,5 +32,25 @@ describe('reedplate target', () => {
     };
     expect(clashOf('traditional')).toBe(0.3);
     expect(clashOf('bright-major')).toBe(0.9);
+  });
+
+  test('reedplate target reads a tuning from a JSON file', () => {
+    const tuning = JSON.stringify(tuningById('raised-fifth-draw'));
+    const ask = (word: string) =>
+      runWords([...WORDS, '--tuning', word], { readText: () => tuning }).out;
+    expect(ask('./mine.json')).toBe(ask('raised-fifth-draw'));
+    expect(ask('./mine.json')).not.toBe(runWords(WORDS, {}).out);
+  });
+
+  test.each([
+    ['a level', ['--level', 'expert'], /"expert" is not one of the choices/u],
+    ['a style', ['--style', 'loud'], /"loud" is not one of the choices/u],
+    ['a tuning', ['--tuning', 'bent'], /"bent" is not a tuning/u],
+    ['a key', ['--key', 'H'], /"H" is not a key/u],
+  ])('reedplate target refuses %s that does not exist, in one line', (_, words, message) => {
+    const { code, out, err } = runWords([...WORDS, ...words], {});
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toMatch(message);
+    expect(err).toMatch(/^reedplate: [^\n]+\n$/u);
   });
 });
