@@ -197,6 +197,11 @@ describe('reedplate scale', () => {
     expect(out).toContain('100 % with overbends');
   });
 
+  test('scale --position says the key by the harp', () => {
+    const words = ['scale', '--harp', 'C', '--json'];
+    expect(read(...words, '--position', '3').out).toBe(read(...words, '--key', 'D').out);
+  });
+
   test('scale --json has the same run', () => {
     const { run, position } = readJson('scale', '--harp', 'C', '--key', 'G');
     expect(position).toBe(2);
@@ -235,6 +240,9 @@ describe('what is wrong', () => {
   test.each([
     [['map'], /expected --harp or --key/u],
     [['map', '--tuning', 'dorain', '--key', 'G'], /did you mean dorian\?/u],
+    [['scale', '--harp', 'C'], /expected --key or --position/u],
+    [['scale', '--harp', 'C', '--key', 'G', '--position', '2'], /not both/u],
+    [['scale', '--harp', 'C', '--position', '0'], /1 to 12/u],
     [['tunings', 'standrad'], /did you mean standard\?/u],
     [['retune'], /required option '--to <tuning>' not specified/u],
     [['retune', '--to', 'dorian', '--temperament', 'equla'], /did you mean equal\?/u],

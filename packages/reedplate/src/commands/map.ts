@@ -1,30 +1,26 @@
 import type { Breath, Harp, Technique } from '@reedplate/layout';
 import { type KeyName, parseKey, ReedplateError } from '@reedplate/pitch';
-import { positionByNumber, positionOf, songKeyOf } from '@reedplate/position';
+import { positionByNumber, positionOf } from '@reedplate/position';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
 import { type MaybeHarpWords, readHarp, withMaybeHarpOptions } from '../command/harp-options.js';
 import { withJson } from '../command/options.js';
 import { type Paint, printReport } from '../command/print.js';
-import { readWholeNumber } from '../command/read-words.js';
+import { readSongKey, type SongKeyWords, withSongKeyOptions } from '../command/song-key-options.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
 import { type MapHole, type MapReport, mapReport } from '../reports/map.js';
 import { sayHarp } from './say-harp.js';
 
-interface MapWords extends MaybeHarpWords {
-  readonly key?: string;
-  readonly position?: string;
+interface MapWords extends MaybeHarpWords, SongKeyWords {
   readonly valved: boolean;
   readonly json: boolean;
 }
 
 /** Adds `reedplate map`. */
 export function addMap(program: Command, terminal: Terminal): void {
-  withJson(withMaybeHarpOptions(program.command('map'), HARP))
+  withJson(withSongKeyOptions(withMaybeHarpOptions(program.command('map'), HARP)))
     .description('every hole of a harp: natural notes, bends, overbends, and their degrees')
-    .option('--key <key>', 'key of the song, for the degrees')
-    .option('--position <number>', 'position the song is played in, 1 to 12, instead of --key')
     .option('--valved', 'the harp is half-valved', false)
     .addHelpText(
       'after',
@@ -36,7 +32,7 @@ export function addMap(program: Command, terminal: Terminal): void {
     )
     .action((words: MapWords) => {
       const harp = mappedHarp(words, terminal);
-      const key = songKey(words, harp);
+      const key = readSongKey(words, harp);
       const { valved } = words;
       printReport(mapReport(harp, { valved, ...(key && { key }) }), words, terminal, showMap);
     });
@@ -51,20 +47,6 @@ function mappedHarp({ harp, key, ...kind }: MapWords, terminal: Terminal): Harp 
     throw new ReedplateError({ code: 'USAGE', value: 'map', expected: '--harp or --key' });
   }
   return readHarp({ ...kind, harp: label }, terminal);
-}
-
-function songKey({ key, position }: MapWords, harp: MapReport['harp']) {
-  if (key !== undefined && position !== undefined) {
-    throw new ReedplateError({
-      code: 'USAGE',
-      value: `--key ${key} --position ${position}`,
-      expected: 'one of --key and --position, not both',
-    });
-  }
-  if (position !== undefined) {
-    return songKeyOf(harp, readWholeNumber(position, { min: 1, max: 12, what: 'a position' }));
-  }
-  return key === undefined ? undefined : parseKey(key);
 }
 
 function showMap({ harp, key, holes }: MapReport, paint: Paint): readonly string[] {

@@ -1,17 +1,17 @@
-import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
-import { parseKey } from '@reedplate/pitch';
+import { type Harp, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import { type Key, ReedplateError } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
 import { type HarpWords, readHarp, withHarpOptions } from '../command/harp-options.js';
 import { withJson } from '../command/options.js';
 import { type Paint, printReport } from '../command/print.js';
+import { readSongKey, type SongKeyWords, withSongKeyOptions } from '../command/song-key-options.js';
 import { setColumns } from '../command/table.js';
 import type { Terminal } from '../command/terminal.js';
 import { type ScaleReport, scaleReport } from '../reports/scale.js';
 import { sayHarp } from './say-harp.js';
 
-interface ScaleWords extends HarpWords {
-  readonly key: string;
+interface ScaleWords extends HarpWords, SongKeyWords {
   readonly scale: string;
   readonly level: string;
   readonly json: boolean;
@@ -19,26 +19,30 @@ interface ScaleWords extends HarpWords {
 
 /** Adds `reedplate scale`. */
 export function addScale(program: Command, terminal: Terminal): void {
-  withJson(withHarpOptions(program.command('scale')))
+  withJson(withSongKeyOptions(withHarpOptions(program.command('scale'))))
     .description('where a scale lies on a harp, and a run up and down it')
-    .requiredOption('--key <key>', 'key of the song')
     .option('--scale <scale>', 'scale by name: blues, major pentatonic, mixolydian …', 'blues')
     .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
     .addHelpText(
       'after',
       examples(
         'reedplate scale --harp C --key G',
-        'reedplate scale --harp C --key D --scale dorian',
+        'reedplate scale --harp C --position 3 --scale dorian',
       ),
     )
     .action((words: ScaleWords) => {
       // A wrong level is refused by scaleMap.
       const level = words.level as TechniqueLevel;
-      const report = scaleReport(readHarp(words, terminal), parseKey(words.key), words.scale, {
-        level,
-      });
+      const harp = readHarp(words, terminal);
+      const report = scaleReport(harp, requireSongKey(words, harp), words.scale, { level });
       printReport(report, words, terminal, showScale);
     });
+}
+
+function requireSongKey(words: SongKeyWords, harp: Harp): Key {
+  const key = readSongKey(words, harp);
+  if (key !== undefined) return key;
+  throw new ReedplateError({ code: 'USAGE', value: 'scale', expected: '--key or --position' });
 }
 
 const BEYOND = 'in brackets: cannot be sounded at this level';
