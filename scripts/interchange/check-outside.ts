@@ -5,7 +5,9 @@ import { join } from 'node:path';
 import { formById, makeChart } from '@reedplate/form';
 import {
   makeBacking,
+  readAbc,
   readMidi,
+  readMusicXml,
   type Sheet,
   writeAbc,
   writeMidi,
@@ -13,6 +15,10 @@ import {
 } from '@reedplate/interchange';
 import { makeLine, type TimedNote } from '@reedplate/line';
 import { PitchDetector } from 'pitchy';
+import {
+  JUMP_SAMPLES,
+  type JumpSample,
+} from '../../packages/interchange/src/score/jump-samples.fixture.js';
 import { ROOT } from '../lib/root.mjs';
 import { extendSchema } from './extend-schema.js';
 import { FORM_SHEETS, LINE_SHEETS } from './samples.js';
@@ -109,6 +115,10 @@ function checkSlips(): readonly string[] {
 /** MuseScore counts 480 ticks to the quarter, and ends notes one early. */
 function checkByMuseScore(sheet: Sheet): readonly string[] {
   writeFileSync(inFolder('a.musicxml'), toMusicXml(sheet));
+  return differences(sheet.line.notes, playByMuseScore(), LOOSE);
+}
+
+function playByMuseScore(): readonly TimedNote[] {
   const env = {
     ...process.env,
     QT_QPA_PLATFORM: 'offscreen',
@@ -121,11 +131,7 @@ function checkByMuseScore(sheet: Sheet): readonly string[] {
     timeout: 60_000,
   });
   const { parts } = readMidi(readFileSync(inFolder('m.mid')));
-  return differences(
-    sheet.line.notes,
-    parts.flatMap(({ line }) => line.notes),
-    LOOSE,
-  );
+  return parts.flatMap(({ line }) => line.notes);
 }
 
 function render(sheet: Sheet): ReturnType<typeof readWave> {
@@ -181,6 +187,31 @@ function checkLength(): readonly string[] {
   return isRight ? [] : [`sounds from ${first} s to ${last} s, not from 0 to ${seconds}`];
 }
 
+/** Jumps are read: MuseScore and we must play the same measures. */
+function checkJumps({ xml, played }: JumpSample): readonly string[] {
+  writeFileSync(inFolder('a.musicxml'), xml);
+  const theirs = playByMuseScore();
+  const ours = readMusicXml(xml).line.notes;
+  const pitches = (notes: readonly TimedNote[]): string =>
+    notes.map(({ pitch }) => 'C.D.EF.G.A.B'[pitch - 60]).join('');
+  return pitches(ours) === played && pitches(theirs) === played
+    ? []
+    : [`${played}: read as ${pitches(ours)}, by MuseScore as ${pitches(theirs)}`];
+}
+
+/** Parts in an order, with repeats and brackets: abc2midi and we must play the same. */
+function checkParts(order: string): readonly string[] {
+  const abc = `X:1\nM:4/4\nL:1/4\nP:${order}\nK:C\nP:A\n|:CDEF:|\nP:B\nGAGA|G4|\nP:C\nc4|]\n`;
+  writeFileSync(inFolder('a.abc'), abc);
+  execFileSync('abc2midi', [inFolder('a.abc'), '-o', inFolder('a.mid'), '-silent']);
+  const [ours] = readAbc(abc);
+  return differences(
+    ours?.line.notes ?? [],
+    readMidi(readFileSync(inFolder('a.mid'))).line.notes,
+    LOOSE,
+  );
+}
+
 function report(what: string, results: readonly (readonly string[])[]): boolean {
   const wrong = results.filter((each) => each.length > 0);
   console.log(`${what}: ${results.length - wrong.length} of ${results.length} right`);
@@ -201,6 +232,11 @@ const passed = [
     ? checkBySchema()
     : report('MusicXML: no schema here, so none was checked', []),
   report('MusicXML read by MuseScore 3', sheets.map(checkByMuseScore)),
+  report('jumps played by MuseScore 3 as we read them', JUMP_SAMPLES.map(checkJumps)),
+  report(
+    'parts of ABC played by abc2midi',
+    ['ABC', 'AABB', 'A2B', '(AB)2C', 'A(BC)3A'].map(checkParts),
+  ),
   report('pitches of a MIDI file rendered by fluidsynth', [checkPitches()]),
   report('length of a backing rendered by fluidsynth', [checkLength()]),
 ];

@@ -24,7 +24,7 @@ export const WARNING_CODES = deepFreeze({
   'tab-ambiguous': 'tablature can be read in another way',
   percussion: 'percussion without pitch is left out',
   'data-malformed': 'the end of a part is damaged and is left out',
-  'repeat-jump': 'a jump such as D.C. or D.S. is not played',
+  'repeat-jump': 'a jump such as D.C., or an order of parts, is not clear and is not played',
   'chart-unwritten': 'the format holds no chords: they are not written',
   'parts-unwritten': 'the format holds one line: other parts are not written',
   'percussion-unwritten': 'the format holds no percussion here: it is not written',

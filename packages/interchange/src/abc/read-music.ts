@@ -2,7 +2,13 @@ import { HIGHEST_MIDI } from '@reedplate/pitch';
 import type { WarningList } from '../warning.js';
 import { readLength, readNotes } from './read-note.js';
 import type { MusicToken, TokenKind } from './tokens.js';
-import { closeMeasure, type EventNote, type Voice, type VoiceEvent } from './voice.js';
+import {
+  type AbcJump,
+  closeMeasure,
+  type EventNote,
+  type Voice,
+  type VoiceEvent,
+} from './voice.js';
 
 /** What a sign is read with. */
 export interface MusicContext {
@@ -25,7 +31,7 @@ const HANDLERS: Readonly<Record<TokenKind, Handler>> = {
   slur: ignore,
   field: ignore,
   grace: warnAs('grace-notes'),
-  ornament: warnAs('ornaments'),
+  ornament: readOrnament,
   unknown: warnAs('symbol-unknown'),
   quoted: readQuoted,
   bar: readBar,
@@ -42,6 +48,34 @@ const HANDLERS: Readonly<Record<TokenKind, Handler>> = {
 
 function warnAs(code: 'grace-notes' | 'ornaments' | 'symbol-unknown'): Handler {
   return ({ text, column }, { line, warnings }) => warnings.add(code, { line, column }, text);
+}
+
+/** Signs to jump by: ABC 2.1, decorations, and what writers of files join to them (common practice). */
+const JUMPS: ReadonlyMap<string, AbcJump> = new Map([
+  ['segno', { kind: 'segno' }],
+  ['coda', { kind: 'coda' }],
+  ['dacoda', { kind: 'to-coda' }],
+  ['fine', { kind: 'fine' }],
+  ['dacapo', { kind: 'da-capo' }],
+  ['d.c.', { kind: 'da-capo' }],
+  ['d.s.', { kind: 'dal-segno' }],
+  ['d.c.alfine', { kind: 'da-capo', until: 'fine' }],
+  ['d.c.alcoda', { kind: 'da-capo', until: 'coda' }],
+  ['d.s.alfine', { kind: 'dal-segno', until: 'fine' }],
+  ['d.s.alcoda', { kind: 'dal-segno', until: 'coda' }],
+]);
+
+/** `S` and `O` stand for segno and coda: ABC 2.1, redefinable symbols. */
+const SHORT_JUMPS: ReadonlyMap<string, AbcJump> = new Map([
+  ['S', { kind: 'segno' }],
+  ['O', { kind: 'coda' }],
+]);
+
+function readOrnament(token: MusicToken, context: MusicContext): void {
+  const name = /^[!+](.*)[!+]$/u.exec(token.text)?.[1]?.toLowerCase();
+  const jump = name === undefined ? SHORT_JUMPS.get(token.text) : JUMPS.get(name);
+  if (jump !== undefined) context.voice.events.push({ kind: 'jump', jump });
+  else warnAs('ornaments')(token, context);
 }
 
 /** Text in quotes is a chord symbol, unless its first sign says that it is a remark. */

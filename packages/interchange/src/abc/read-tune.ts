@@ -5,23 +5,18 @@ import type { WarningList } from '../warning.js';
 import { readAbcText } from './abc-text.js';
 import {
   defaultUnit,
-  type MetreField,
   readMetreField,
   readTempoField,
   readUnitField,
   type TempoField,
 } from './fields.js';
 import { readKeyField, readShift } from './key-field.js';
+import { readPartOrder } from './part-field.js';
 import { readSign } from './read-music.js';
 import { tokenise } from './tokens.js';
+import { currentVoice, hasNotes, type Tune, unitOf } from './tune.js';
 import type { SourceLine, TuneLines } from './tune-book.js';
-import {
-  ACCIDENTAL_REACHES,
-  type AccidentalReach,
-  closeMeasure,
-  openVoice,
-  type Voice,
-} from './voice.js';
+import { ACCIDENTAL_REACHES, type AccidentalReach, closeMeasure, type Voice } from './voice.js';
 
 /** A tune as written: its head, and its voices bar by bar with repeats not yet played. */
 export interface WrittenTune {
@@ -32,24 +27,8 @@ export interface WrittenTune {
   /** As `R:` names it; undefined for straight. */
   readonly feel?: Feel;
   readonly voices: readonly Voice[];
-}
-
-/** A tune while it is read, seen by its reader alone. */
-interface Tune {
-  title?: string;
-  key?: KeyName;
-  tempo?: TempoField;
-  feel?: Feel;
-  /** The metre that the line is counted in: the one in force at the first note. */
-  metre?: MetreField;
-  unitTicks?: number;
-  reach: AccidentalReach;
-  /** Whether `K:` has closed the head. */
-  inBody: boolean;
-  signature: Voice['signature'];
-  shift: number;
-  readonly voices: Map<string, Voice>;
-  current: string;
+  /** As `P:` in the head gives it. */
+  readonly partOrder?: readonly string[];
 }
 
 const FIELD = /^([A-Za-z+]):(?![|:])\s*(.*)$/su;
@@ -82,6 +61,7 @@ export function readTune(
     ...(tune.tempo === undefined ? {} : { tempo: tune.tempo }),
     ...(tune.feel === undefined ? {} : { feel: tune.feel }),
     voices,
+    ...(tune.partOrder === undefined ? {} : { partOrder: tune.partOrder }),
   };
 }
 
@@ -117,6 +97,7 @@ const FIELD_READERS: ReadonlyMap<string, FieldReader> = new Map([
   ['R', readRhythm],
   ['V', readVoice],
   ['I', readInstruction],
+  ['P', readPart],
   ['w', (_, { warnings, line }) => warnings.add('words', { line })],
 ]);
 
@@ -196,30 +177,27 @@ function readVoice(value: string, { tune }: FieldContext): void {
   voice.shift += readShift(properties);
 }
 
+/** In the head the order of all parts, in the body the label of the one that begins. */
+function readPart(value: string, { tune, line, warnings }: FieldContext): void {
+  if (!tune.inBody) {
+    const order = readPartOrder(value);
+    if (order === undefined) warnings.add('field-unknown', { line }, `P:${value}`);
+    else tune.partOrder = order;
+    return;
+  }
+  // Without an order, a label is a heading.
+  if (tune.partOrder === undefined) return;
+  tune.label = value.trim();
+  for (const voice of tune.voices.values()) {
+    closeMeasure(voice, { opens: false, closes: 0, endsSection: true }, { line });
+    voice.label = tune.label;
+  }
+}
+
 function readInstruction(value: string, { tune }: FieldContext): void {
   const [name, setting = ''] = value.split(/\s+/u);
   const reach = ACCIDENTAL_REACHES.find((known) => known === setting);
   if (name !== 'propagate-accidentals' || reach === undefined) return;
   tune.reach = reach;
   for (const voice of tune.voices.values()) voice.reach = reach;
-}
-
-function unitOf({ unitTicks, metre = {} }: Tune): number {
-  return unitTicks ?? defaultUnit(metre);
-}
-
-function hasNotes({ voices }: Tune): boolean {
-  return [...voices.values()].some(
-    ({ measures, events }) => measures.length > 0 || events.some(({ kind }) => kind === 'notes'),
-  );
-}
-
-function currentVoice(tune: Tune): Voice {
-  const { current, voices, signature, shift, metre = {}, reach } = tune;
-  const known = voices.get(current);
-  if (known !== undefined) return known;
-  const unitTicks = unitOf(tune);
-  const voice = openVoice(current, { name: '', signature, shift, metre, unitTicks, reach });
-  voices.set(current, voice);
-  return voice;
 }

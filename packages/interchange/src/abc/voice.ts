@@ -1,5 +1,5 @@
 import { type ErrorPlace, ReedplateError } from '@reedplate/pitch';
-import type { Measure, MeasureChord, MeasureNote } from '../score/measure.js';
+import type { Jump, Measure, MeasureChord, MeasureNote } from '../score/measure.js';
 import type { MetreField } from './fields.js';
 import type { Signature, StaffLetter } from './key-field.js';
 
@@ -18,10 +18,14 @@ export interface EventNote {
   readonly tied: boolean;
 }
 
+/** A sign to jump by, before it has a place in time. */
+export type AbcJump = Pick<Jump, 'kind' | 'until'>;
+
 /** Notes that begin together, or a rest, or a chord symbol. */
 export type VoiceEvent =
   | { readonly kind: 'notes'; readonly notes: readonly EventNote[]; readonly length: number }
   | { readonly kind: 'symbol'; readonly text: string }
+  | { readonly kind: 'jump'; readonly jump: AbcJump }
   | { readonly kind: 'overlay' };
 
 /** A voice while it is read. It changes with every sign, and is seen by the reader alone. */
@@ -45,12 +49,14 @@ export interface Voice {
   measures: Measure[];
   opens: boolean;
   endings: readonly number[] | undefined;
+  /** Label of the part of the tune that the next measure begins. */
+  label: string | undefined;
 }
 
 /** What a voice begins with. */
 export type VoiceBeginning = Pick<
   Voice,
-  'name' | 'signature' | 'shift' | 'metre' | 'unitTicks' | 'reach'
+  'name' | 'signature' | 'shift' | 'metre' | 'unitTicks' | 'reach' | 'label'
 >;
 
 /** A voice without signs yet. */
@@ -88,7 +94,7 @@ function tooManyMeasures(where: ErrorPlace): ReedplateError {
 /** Closes the open measure at a bar line. A bar line with nothing before it only opens the next. */
 export function closeMeasure(voice: Voice, bar: BarLine, where: ErrorPlace): void {
   const last = voice.measures.at(-1);
-  const isEmpty = !voice.events.some(({ kind }) => kind !== 'symbol');
+  const isEmpty = !voice.events.some(({ kind }) => kind === 'notes' || kind === 'overlay');
   if (voice.measures.length >= MOST_MEASURES) throw tooManyMeasures(where);
   if (!isEmpty) {
     voice.measures.push({
@@ -96,8 +102,10 @@ export function closeMeasure(voice: Voice, bar: BarLine, where: ErrorPlace): voi
       opens: voice.opens,
       closes: bar.closes,
       ...(voice.endings === undefined ? {} : { endings: voice.endings }),
+      ...(voice.label === undefined ? {} : { label: voice.label }),
       where,
     });
+    voice.label = undefined;
     voice.opens = false;
     // A chord symbol right before a bar line without notes waits for the next note.
     voice.events = [];
@@ -109,14 +117,19 @@ export function closeMeasure(voice: Voice, bar: BarLine, where: ErrorPlace): voi
   voice.accidentals = new Map();
 }
 
-function placeEvents(events: readonly VoiceEvent[]): Pick<Measure, 'notes' | 'chords' | 'length'> {
+function placeEvents(
+  events: readonly VoiceEvent[],
+): Pick<Measure, 'notes' | 'chords' | 'length' | 'jumps'> {
   const notes: MeasureNote[] = [];
   const chords: MeasureChord[] = [];
+  const jumps: Jump[] = [];
   let offset = 0;
   let longest = 0;
-  for (const event of events) {
+  for (const [at, event] of events.entries()) {
     if (event.kind === 'symbol') chords.push({ offset, text: event.text });
-    else if (event.kind === 'overlay') offset = 0;
+    else if (event.kind === 'jump') {
+      jumps.push({ ...event.jump, name: '', offset, end: offset + lengthAfter(events, at) });
+    } else if (event.kind === 'overlay') offset = 0;
     else {
       for (const { length, pitch, tied } of event.notes) {
         notes.push({ offset, duration: length, pitch, tied });
@@ -125,5 +138,11 @@ function placeEvents(events: readonly VoiceEvent[]): Pick<Measure, 'notes' | 'ch
       longest = Math.max(longest, offset);
     }
   }
-  return { notes, chords, length: longest };
+  return { notes, chords, length: longest, ...(jumps.length === 0 ? {} : { jumps }) };
+}
+
+/** Length of the note that a sign is written before; 0 before a bar line. */
+function lengthAfter(events: readonly VoiceEvent[], at: number): number {
+  const next = events.slice(at).find(({ kind }) => kind === 'notes' || kind === 'overlay');
+  return next?.kind === 'notes' ? next.length : 0;
 }

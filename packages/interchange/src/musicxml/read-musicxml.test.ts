@@ -110,10 +110,10 @@ describe('readMusicXml, bars', () => {
     expect([line.pickup, warnings]).toEqual([960, []]);
   });
 
-  test('readMusicXml warns of jumps, and of metres and keys that change', () => {
+  test('readMusicXml warns of jumps that are not clear, and of metres and keys that change', () => {
     const change =
       '<attributes><key><fifths>1</fifths></key><time><beats>3</beats><beat-type>4</beat-type></time></attributes>';
-    const jump = '<direction><sound dacapo="yes"/></direction>';
+    const jump = '<direction><sound dalsegno="nowhere"/></direction>';
     expect([...codes(read([c, change + note('C4', 6) + jump]))].sort()).toEqual([
       'key-change',
       'metre-change',

@@ -1,10 +1,11 @@
 import { TICKS_PER_QUARTER } from '@reedplate/line';
 import { HIGHEST_MIDI } from '@reedplate/pitch';
-import type { Measure, MeasureChord, MeasureNote } from '../score/measure.js';
+import type { Jump, Measure, MeasureChord, MeasureNote } from '../score/measure.js';
 import { LETTER_SEMITONES } from '../score/staff-pitch.js';
 import type { WarningList } from '../warning.js';
 import { symbolOfHarmony } from './harmony.js';
 import { type Ending, readBarlines } from './read-barlines.js';
+import { jumpsOfBarlines, jumpsOfSound, sayJump, wordsOfDirection } from './read-jumps.js';
 import { child, childNumber, childrenOf, childText, type XmlElement } from './xml-tree.js';
 
 /** The measures of a part, for each of its staves; chord symbols go with the first. */
@@ -25,6 +26,7 @@ interface OpenMeasure {
   readonly number: number;
   readonly notes: Map<number, MeasureNote[]>;
   readonly chords: MeasureChord[];
+  readonly jumps: Jump[];
   at: number;
   /** Where the note before began: a note of its chord begins there too. */
   lastStart: number;
@@ -59,6 +61,7 @@ function readMeasure(element: XmlElement, number: number, state: PartState): Rea
     number,
     notes: new Map(),
     chords: [],
+    jumps: [...jumpsOfBarlines(element)],
     at: 0,
     lastStart: 0,
     length: 0,
@@ -66,13 +69,14 @@ function readMeasure(element: XmlElement, number: number, state: PartState): Rea
   for (const each of element.children) READERS.get(each.name)?.(each, open, state);
   const { ending, ...bars } = readBarlines(element, state.ending);
   state.ending = ending.next;
-  const { notes, chords, length } = open;
+  const { notes, chords, length, jumps } = open;
   return {
     notes,
     chords,
     length,
     ...bars,
     ...(ending.here === undefined ? {} : { endings: ending.here.numbers }),
+    ...(jumps.length === 0 ? {} : { jumps }),
     where: { bar: number },
   };
 }
@@ -179,21 +183,26 @@ function warnOfNotations(element: XmlElement, bar: number, warnings: WarningList
   if (child(element, 'lyric') !== undefined) warnings.add('words', { bar });
 }
 
-function readHarmony(element: XmlElement, open: OpenMeasure, { scale }: PartState): void {
-  const offset = (childNumber(element, 'offset') ?? 0) * scale;
-  open.chords.push({ offset: Math.max(0, open.at + offset), text: symbolOfHarmony(element) });
+function readHarmony(element: XmlElement, open: OpenMeasure, state: PartState): void {
+  open.chords.push({ offset: placeOf(element, open, state), text: symbolOfHarmony(element) });
 }
 
 function readDirection(element: XmlElement, open: OpenMeasure, state: PartState): void {
-  for (const sound of childrenOf(element, 'sound')) readSound(sound, open, state);
+  const words = wordsOfDirection(element);
+  const sounds = childrenOf(element, 'sound');
+  const offset = placeOf(element, open, state);
+  const jumps = sounds.flatMap((sound) => jumpsOfSound(sound, offset, words));
+  open.jumps.push(...jumps);
+  if (jumps.length === 0 && sayJump(words)) {
+    state.warnings.add('repeat-jump', { bar: open.number }, words);
+  }
 }
 
-const JUMPS = ['dacapo', 'dalsegno', 'tocoda', 'fine'] as const;
+function readSound(element: XmlElement, open: OpenMeasure, state: PartState): void {
+  open.jumps.push(...jumpsOfSound(element, placeOf(element, open, state)));
+}
 
-function readSound(
-  { attributes }: XmlElement,
-  { number }: OpenMeasure,
-  { warnings }: PartState,
-): void {
-  if (JUMPS.some((jump) => attributes.has(jump))) warnings.add('repeat-jump', { bar: number });
+/** Ticks from the beginning of the measure to where an element stands. */
+function placeOf(element: XmlElement, { at }: OpenMeasure, { scale }: PartState): number {
+  return Math.max(0, at + (childNumber(element, 'offset') ?? 0) * scale);
 }

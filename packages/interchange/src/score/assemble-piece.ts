@@ -7,7 +7,7 @@ import type { WarningList } from '../warning.js';
 import { chartOfMarks } from './chart-of-marks.js';
 import { type LaidMeasures, layMeasures } from './lay-measures.js';
 import type { Measure } from './measure.js';
-import { playOrder } from './play-order.js';
+import { asWritten, planOrder } from './plan-order.js';
 
 /** A voice or staff, bar by bar. */
 export interface WrittenPart {
@@ -26,6 +26,8 @@ export interface WrittenScore {
   /** Default straight. */
   readonly feel?: Feel;
   readonly parts: readonly WrittenPart[];
+  /** Labels of the parts of the tune in the order they are played. */
+  readonly partOrder?: readonly string[];
 }
 
 /** How scores with repeats are read. */
@@ -48,8 +50,9 @@ export function assemblePiece(
   { repeats = true, part }: ReadScoreOptions,
 ): Piece {
   const { barTicks } = parseMetre(score.metre);
+  const orderOf = repeats ? planOrder(score, warnings) : asWritten;
   const played = score.parts.map((written): PlayedPart => {
-    const order = repeats ? playOrder(written.measures) : [...written.measures.keys()];
+    const order = orderOf(written.measures);
     return { written, laid: layMeasures(written.measures, order, { barTicks, warnings }) };
   });
   const head = { ...headOf(score), pickup: played[0]?.laid.pickup ?? 0 };

@@ -18,6 +18,22 @@ export interface MeasureChord {
   readonly text: string;
 }
 
+/** Signs that playing jumps by, or ends at. */
+export type JumpKind = 'segno' | 'coda' | 'to-coda' | 'fine' | 'da-capo' | 'dal-segno';
+
+/** A sign that playing jumps by. */
+export interface Jump {
+  readonly kind: JumpKind;
+  /** Ticks from the beginning of the measure to where the sign stands. */
+  readonly offset: number;
+  /** Where what it stands at ends: the end of a note that it is written over. */
+  readonly end: number;
+  /** Name of the segno or coda; empty where it has none. */
+  readonly name: string;
+  /** Where a jump says that it leads in the end. */
+  readonly until?: 'fine' | 'coda';
+}
+
 /** What stands between two bar lines, as written: repeats are not yet played. */
 export interface Measure {
   readonly notes: readonly MeasureNote[];
@@ -30,5 +46,9 @@ export interface Measure {
   readonly closes: number;
   /** The passes that this measure is played in, where it is part of an ending. */
   readonly endings?: readonly number[];
+  /** Signs to jump by; left out where there are none. */
+  readonly jumps?: readonly Jump[];
+  /** Label of the part of the tune that begins here. */
+  readonly label?: string;
   readonly where: ErrorPlace;
 }

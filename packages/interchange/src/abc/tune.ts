@@ -1,0 +1,49 @@
+import type { Feel } from '@reedplate/form';
+import type { KeyName } from '@reedplate/pitch';
+import { defaultUnit, type MetreField, type TempoField } from './fields.js';
+import { type AccidentalReach, openVoice, type Voice } from './voice.js';
+
+/** A tune while it is read, seen by its reader alone. */
+export interface Tune {
+  title?: string;
+  key?: KeyName;
+  tempo?: TempoField;
+  feel?: Feel;
+  /** The metre that the line is counted in: the one in force at the first note. */
+  metre?: MetreField;
+  unitTicks?: number;
+  reach: AccidentalReach;
+  /** Whether `K:` has closed the head. */
+  inBody: boolean;
+  signature: Voice['signature'];
+  shift: number;
+  partOrder?: readonly string[];
+  /** The part of the tune that is written. */
+  label?: string;
+  readonly voices: Map<string, Voice>;
+  current: string;
+}
+
+/** Ticks of the unit note length. */
+export function unitOf({ unitTicks, metre = {} }: Tune): number {
+  return unitTicks ?? defaultUnit(metre);
+}
+
+/** Whether a voice has a note or a measure yet. */
+export function hasNotes({ voices }: Tune): boolean {
+  return [...voices.values()].some(
+    ({ measures, events }) => measures.length > 0 || events.some(({ kind }) => kind === 'notes'),
+  );
+}
+
+/** The voice that is written, opened where it is new. */
+export function currentVoice(tune: Tune): Voice {
+  const { current, voices, signature, shift, metre = {}, reach, label } = tune;
+  const known = voices.get(current);
+  if (known !== undefined) return known;
+  const unitTicks = unitOf(tune);
+  const head = { name: '', signature, shift, metre, unitTicks, reach, label };
+  const voice = openVoice(current, head);
+  voices.set(current, voice);
+  return voice;
+}
