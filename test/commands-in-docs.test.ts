@@ -1,0 +1,121 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { basename } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { type Outcome, runWords } from '../packages/reedplate/src/command/run-words.fixture.js';
+import { ROOT } from '../scripts/lib/root.mjs';
+
+const PAGES = [
+  'README.md',
+  ...markdownIn('docs'),
+  ...readdirSync(`${ROOT}packages`).map((dir) => `packages/${dir}/README.md`),
+  ...readdirSync(`${ROOT}examples`).map((dir) => `examples/${dir}/README.md`),
+].filter((page) => existsSync(ROOT + page));
+
+function markdownIn(folder: string): readonly string[] {
+  return readdirSync(ROOT + folder)
+    .filter((file) => file.endsWith('.md'))
+    .map((file) => `${folder}/${file}`);
+}
+
+/** A command as a page or a help shows it. */
+interface Shown {
+  readonly where: string;
+  readonly text: string;
+}
+
+const COMMAND = /^(?:npx |npm run -s )?reedplate (?:-- )?(?=[a-z])/u;
+/** In a table, a command that begins with a verb; a bar in it is written as an entity or escaped. */
+const CELL = /^\| `([a-z]+ [^`]*|[a-z]+)` \|/u;
+
+function commandsOf(page: string): readonly Shown[] {
+  const lines = readFileSync(ROOT + page, 'utf8').split('\n');
+  return lines.flatMap((line, at): readonly Shown[] => {
+    const where = `${page}:${at + 1}`;
+    if (COMMAND.test(line)) return [{ where, text: line }];
+    const cell = page === 'packages/reedplate/README.md' ? CELL.exec(line)?.[1] : undefined;
+    return cell === undefined ? [] : [{ where, text: `reedplate ${cell.replaceAll('\\|', '|')}` }];
+  });
+}
+
+/** The words of a command line up to a pipe, a redirection or a comment, quotes taken off. */
+function wordsOf(text: string): readonly string[] {
+  const [, rest = ''] = text.split(COMMAND);
+  const words = rest.match(/"[^"]*"|'[^']*'|\S+/gu) ?? [];
+  const end = words.findIndex((word) => /^(?:\||>|#)/u.test(word));
+  return words
+    .slice(0, end === -1 ? undefined : end)
+    .map((word) => word.replace(/^["']|["']$/gu, ''));
+}
+
+const EXAMPLES = `${ROOT}examples/first-blues/`;
+const TUNES =
+  'X:1\nT:Gate\nM:4/4\nL:1/4\nK:G\nGABc|\nX:2\nK:G\nG|\nX:3\nT:Third\nM:4/4\nL:1/4\nK:G\ndBAG|\n';
+/** Files that examples speak of as a reader's own. */
+const OWN_FILES: ReadonlyMap<string, string | Uint8Array> = new Map<string, string | Uint8Array>([
+  ['take.json', readFileSync(`${EXAMPLES}take.json`)],
+  ['take.mid', readFileSync(`${EXAMPLES}take.mid`)],
+  ['in.mid', readFileSync(`${EXAMPLES}take.mid`)],
+  ['tunes.abc', TUNES],
+  ['tune.txt', 'G7 | C7 | G7 | % | C7 | % | G7 | % | D7 | C7 | G7 | D7'],
+  ['-', readFileSync(`${EXAMPLES}take.json`)],
+]);
+
+function bytesOf(path: string): Uint8Array {
+  const own = OWN_FILES.get(basename(path)) ?? readFileSync(ROOT + path);
+  return typeof own === 'string' ? new TextEncoder().encode(own) : own;
+}
+
+/** Runs a command on the files of the examples; nothing is written, and no study is started. */
+function run(words: readonly string[]): Outcome {
+  return runWords(words, {
+    readBytes: bytesOf,
+    readText: (path) => new TextDecoder().decode(bytesOf(path)),
+    writeBytes: () => {},
+    later: () => {},
+  });
+}
+
+function helpOf(verb: string): readonly Shown[] {
+  const [, examples = ''] = run([verb, '--help']).out.split(/\nExamples?:\n/u);
+  return examples
+    .split('\n')
+    .map((line) => line.trim())
+    .filter((line) => COMMAND.test(line))
+    .map((text) => ({ where: `${verb} --help`, text }));
+}
+
+const VERBS = [...run(['--help']).out.matchAll(/^ {2}([a-z]+) (?:\[|<)/gmu)]
+  .map(([, verb = '']) => verb)
+  .filter((verb) => verb !== 'help');
+
+describe('commands that the documentation shows', () => {
+  const shown = PAGES.flatMap(commandsOf);
+
+  test('there are some in the README, for each reader, and for every verb', () => {
+    const pages = new Set(shown.map(({ where }) => where.split(':')[0]));
+    expect([...pages]).toEqual(
+      expect.arrayContaining(['README.md', 'docs/getting-started-instructors.md']),
+    );
+    const used = new Set(shown.map(({ text }) => wordsOf(text)[0]));
+    expect(VERBS.filter((verb) => !used.has(verb))).toEqual([]);
+  });
+
+  test.each(shown)('$where runs: $text', ({ text }) => {
+    const { code, err } = run(wordsOf(text));
+    expect(code, err).toBe(0);
+  });
+});
+
+describe('commands that a help shows', () => {
+  const shown = VERBS.flatMap(helpOf);
+
+  test('there is one at least for every verb', () => {
+    const used = new Set(shown.map(({ where }) => where.split(' ')[0]));
+    expect(VERBS.filter((verb) => !used.has(verb))).toEqual([]);
+  });
+
+  test.each(shown)('$where runs: $text', ({ text }) => {
+    const { code, err } = run(wordsOf(text));
+    expect(code, err).toBe(0);
+  });
+});
