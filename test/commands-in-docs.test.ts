@@ -50,12 +50,18 @@ function wordsOf(text: string): readonly string[] {
 const EXAMPLES = `${ROOT}examples/first-blues/`;
 const TUNES =
   'X:1\nT:Gate\nM:4/4\nL:1/4\nK:G\nGABc|\nX:2\nK:G\nG|\nX:3\nT:Third\nM:4/4\nL:1/4\nK:G\ndBAG|\n';
+/** The tuning that a page shows as a file. */
+function mineIn(page: string): string {
+  return /```json\n(.*"mine".*)\n```/u.exec(readFileSync(ROOT + page, 'utf8'))?.[1] ?? '';
+}
+
 /** Files that examples speak of as a reader's own. */
 const OWN_FILES: ReadonlyMap<string, string | Uint8Array> = new Map<string, string | Uint8Array>([
   ['take.json', readFileSync(`${EXAMPLES}take.json`)],
   ['take.mid', readFileSync(`${EXAMPLES}take.mid`)],
   ['in.mid', readFileSync(`${EXAMPLES}take.mid`)],
   ['tunes.abc', TUNES],
+  ['mine.json', mineIn('docs/getting-started-researchers.md')],
   ['tune.txt', 'G7 | C7 | G7 | % | C7 | % | G7 | % | D7 | C7 | G7 | D7'],
   ['-', readFileSync(`${EXAMPLES}take.json`)],
 ]);
