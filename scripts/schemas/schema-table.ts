@@ -15,7 +15,7 @@ export const SCHEMA_TABLE: readonly SchemaRow[] = [
   { dir: 'layout', type: 'RetuningPlan', name: 'retuning-plan' },
   { dir: 'form', type: 'Form', name: 'form' },
   { dir: 'form', type: 'Chart', name: 'chart' },
-  { dir: 'form', type: 'Recognition', name: 'recognition' },
+  { dir: 'form', type: 'FormRecognition', name: 'recognition' },
   { dir: 'line', type: 'Line', name: 'line' },
   { dir: 'chord-tone', type: 'Score', name: 'score' },
   { dir: 'playability', type: 'EffortModel', name: 'effort-model' },

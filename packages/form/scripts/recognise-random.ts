@@ -1,6 +1,6 @@
 import { recogniseForm } from '@reedplate/form';
 
-// How far charts drawn at random agree with the form they are nearest to: what LEAST_AGREEMENT must
+// How far charts drawn at random agree with the form they are nearest to: what LEAST_FORM_AGREEMENT must
 // lie above. The same draw each time.
 //   npx tsx packages/form/scripts/recognise-random.ts
 

@@ -40,5 +40,5 @@ export type { Chart, ChordSpan } from './types.js';
 // Recognition
 
 export { type RecogniseOptions, recogniseForm } from './recognise-form.js';
-export type { BarDifference, FormMatch, Recognition } from './recognition.js';
-export { LEAST_AGREEMENT, RECOGNITION_WEIGHTS } from './recognition-weights.js';
+export type { BarDifference, FormMatch, FormRecognition } from './recognition.js';
+export { LEAST_FORM_AGREEMENT, RECOGNITION_WEIGHTS } from './recognition-weights.js';

@@ -5,7 +5,7 @@ import { FORMS, formById } from './catalogue.js';
 import { formatForm } from './format-form.js';
 import { makeForm } from './make-form.js';
 import { recogniseForm } from './recognise-form.js';
-import { LEAST_AGREEMENT } from './recognition-weights.js';
+import { LEAST_FORM_AGREEMENT } from './recognition-weights.js';
 import type { Form } from './types.js';
 
 const BASIC_IN_G = 'G7 | % | % | % | C7 | % | G7 | % | D7 | C7 | G7 | D7';
@@ -133,7 +133,7 @@ describe('recogniseForm', () => {
       const { near, best } = recogniseForm(bars, { forms, key: 'C' });
       return [near, best[0]?.agreement];
     };
-    expect(agreeing('C7 | C7 | C7 | F7 | F7')).toEqual([true, LEAST_AGREEMENT]);
+    expect(agreeing('C7 | C7 | C7 | F7 | F7')).toEqual([true, LEAST_FORM_AGREEMENT]);
     expect(agreeing('C7 | C7 | F7 | F7 | F7')).toEqual([false, 0.4]);
   });
 

@@ -3,8 +3,8 @@ import { FORMS } from './catalogue.js';
 import { describeMatch } from './describe-match.js';
 import { parseForm } from './parse-form.js';
 import { type Candidate, rankForms } from './rank-forms.js';
-import type { Recognition } from './recognition.js';
-import { LEAST_AGREEMENT } from './recognition-weights.js';
+import type { FormRecognition } from './recognition.js';
+import { LEAST_FORM_AGREEMENT } from './recognition-weights.js';
 import { nearestCount } from './shortlist.js';
 import type { Form, FormBar } from './types.js';
 
@@ -47,7 +47,7 @@ const MOST_RUNNERS_UP = 100;
 export function recogniseForm(
   bars: string | readonly string[],
   options: RecogniseOptions = {},
-): Recognition {
+): FormRecognition {
   const { key, forms = FORMS, runnersUp = 3 } = options;
   requireInteger(runnersUp, { min: 0, max: MOST_RUNNERS_UP, what: 'runners-up' });
   const home = key === undefined ? undefined : toKey(key);
@@ -61,7 +61,7 @@ export function recogniseForm(
   const others = ranked.slice(count, count + runnersUp);
   const describe = (candidate: Candidate) => describeMatch(candidate, given, home);
   const best = ranked.slice(0, count).map(describe);
-  const near = best.some(({ agreement }) => agreement >= LEAST_AGREEMENT);
+  const near = best.some(({ agreement }) => agreement >= LEAST_FORM_AGREEMENT);
   return Object.freeze({
     near,
     best: Object.freeze(best),

@@ -24,4 +24,4 @@ export const RECOGNITION_WEIGHTS = Object.freeze({
  * none agrees less than 0.67; of charts of eight bars and more drawn at random, 19 in 20 agree no
  * more than 0.53.
  */
-export const LEAST_AGREEMENT = 0.6;
+export const LEAST_FORM_AGREEMENT = 0.6;

@@ -52,9 +52,9 @@ export interface FormMatch {
 }
 
 /** Which form some bars are. */
-export interface Recognition {
+export interface FormRecognition {
   /**
-   * Whether the best is near: at least `LEAST_AGREEMENT` of the bars agree. Where not, the bars are
+   * Whether the best is near: at least `LEAST_FORM_AGREEMENT` of the bars agree. Where not, the bars are
    * no form of the catalogue, and `best` and `others` say no more than what they are least far from.
    */
   readonly near: boolean;

@@ -1,7 +1,6 @@
 import { deepFreeze, type ErrorPlace } from '@reedplate/pitch';
 
-/** What a reader left out, changed or could not make sense of, and what a format does not hold. */
-export const WARNING_CODES = deepFreeze({
+const MESSAGES = {
   'grace-notes': 'grace notes are left out: they have no length of their own',
   ornaments: 'ornaments and playing signs are left out',
   words: 'words under the notes are left out',
@@ -29,10 +28,13 @@ export const WARNING_CODES = deepFreeze({
   'parts-unwritten': 'the format holds one line: other parts are not written',
   'percussion-unwritten': 'the format holds no percussion here: it is not written',
   'head-unwritten': 'the format has no place for this, which is not written',
-} as const);
+} as const;
+
+/** What a reader left out, changed or could not make sense of, and what a format does not hold. */
+export const WARNING_CODES: Readonly<typeof MESSAGES> = Object.freeze(MESSAGES);
 
 /** Stable code of a {@link Warning}. */
-export type WarningCode = keyof typeof WARNING_CODES;
+export type WarningCode = keyof typeof MESSAGES;
 
 /** Something of a file that is not in what was read from it, or of a sheet that a format leaves out. */
 export interface Warning {

@@ -61,7 +61,7 @@ export { type TunedHarp, type TunedReed, type TuneOptions, tuneHarp } from './tu
 
 // Retuning
 
-export type { Remedy } from './remedy.js';
+export type { ReedRemedy } from './remedy.js';
 export {
   type RetuningOptions,
   type RetuningPlan,

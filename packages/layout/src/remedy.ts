@@ -1,2 +1,2 @@
 /** How a reed gets to its new pitch. */
-export type Remedy = 'leave' | 'file-tip' | 'file-base' | 'weight-tip' | 'replace';
+export type ReedRemedy = 'leave' | 'file-tip' | 'file-base' | 'weight-tip' | 'replace';

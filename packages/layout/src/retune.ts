@@ -1,7 +1,7 @@
 import { deepFreeze, ReedplateError } from '@reedplate/pitch';
 import type { Harp } from './harp.js';
 import { requireWithin } from './ratio.js';
-import type { Remedy } from './remedy.js';
+import type { ReedRemedy } from './remedy.js';
 import { cautionsFor } from './retuning-cautions.js';
 import type { Breath, Hole } from './sounding.js';
 import type { ReedCents, Temperament } from './temperament.js';
@@ -18,7 +18,7 @@ export interface RetuningStep {
   /** Cents up (positive) or down. */
   readonly cents: number;
   /** Raised by thinning the tip; lowered by thinning the base or, further, by weight at the tip. */
-  readonly remedy: Remedy;
+  readonly remedy: ReedRemedy;
 }
 
 /** A plan to turn one harp into another. */
@@ -86,7 +86,7 @@ export function retuningPlan(from: Harp, to: Harp, options: RetuningOptions = {}
   return deepFreeze({ from, to, steps, cautions });
 }
 
-function remedyFor(cents: number, mostCents: number): Remedy {
+function remedyFor(cents: number, mostCents: number): ReedRemedy {
   if (Math.abs(cents) < LEAST_CENTS) return 'leave';
   if (Math.abs(cents) > mostCents) return 'replace';
   if (cents > 0) return 'file-tip';

@@ -1,13 +1,13 @@
-import type { Remedy } from './remedy.js';
+import type { ReedRemedy } from './remedy.js';
 
 /** Something to mind at the bench. */
 export interface RetuningCaution {
   readonly text: string;
   /** The remedies it goes with. */
-  readonly remedies: readonly Remedy[];
+  readonly remedies: readonly ReedRemedy[];
 }
 
-const caution = (text: string, ...remedies: readonly Remedy[]): RetuningCaution =>
+const caution = (text: string, ...remedies: readonly ReedRemedy[]): RetuningCaution =>
   Object.freeze({ text, remedies: Object.freeze(remedies) });
 
 /** The usual cautions of retuning, each with the work it goes with. Common practice, no source. */
@@ -39,7 +39,7 @@ export const RETUNING_CAUTIONS: readonly RetuningCaution[] = Object.freeze([
 ]);
 
 /** The cautions that go with the work of a plan, in their order. */
-export function cautionsFor(remedies: readonly Remedy[]): readonly string[] {
+export function cautionsFor(remedies: readonly ReedRemedy[]): readonly string[] {
   return RETUNING_CAUTIONS.filter((known) =>
     known.remedies.some((remedy) => remedies.includes(remedy)),
   ).map(({ text }) => text);

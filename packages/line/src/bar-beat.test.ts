@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { type BarBeat, barBeatAt, type Grid, tickAt } from './bar-beat.js';
+import { type BarBeat, type BeatGrid, barBeatAt, tickAt } from './bar-beat.js';
 import { makeLine } from './make-line.js';
 
 const range = expect.objectContaining({ code: 'NUMBER_RANGE' });
-const straight: Grid = { metre: '4/4', pickup: 0 };
+const straight: BeatGrid = { metre: '4/4', pickup: 0 };
 
 describe('barBeatAt', () => {
-  test.each<[number, Grid, number, number]>([
+  test.each<[number, BeatGrid, number, number]>([
     [0, straight, 1, 1],
     [3839, straight, 1, 5 - 1 / 960],
     [3840, straight, 2, 1],
@@ -30,7 +30,7 @@ describe('barBeatAt', () => {
   });
 
   test.each([[-1], [3840], [0.5], [undefined]])('refuses the pickup %s', (pickup) => {
-    const grid = { metre: '4/4', pickup } as Grid;
+    const grid = { metre: '4/4', pickup } as BeatGrid;
     expect(() => barBeatAt(0, grid)).toThrow(range);
     expect(() => tickAt({ bar: 1, beat: 1 }, grid)).toThrow(range);
   });
@@ -43,7 +43,7 @@ describe('barBeatAt', () => {
 });
 
 describe('tickAt', () => {
-  test.each<[BarBeat, Grid, number]>([
+  test.each<[BarBeat, BeatGrid, number]>([
     [{ bar: 1, beat: 1 }, straight, 0],
     [{ bar: 2, beat: 1.5 }, straight, 4320],
     [{ bar: 1, beat: 1 + 1 / 3 }, straight, 320],
@@ -54,7 +54,7 @@ describe('tickAt', () => {
     expect(tickAt(place, grid)).toBe(tick);
   });
 
-  test.each<[BarBeat, Grid]>([
+  test.each<[BarBeat, BeatGrid]>([
     [{ bar: 0, beat: 1 }, straight],
     [
       { bar: 0, beat: 3.9 },

@@ -9,7 +9,7 @@ export interface BarBeat {
 }
 
 /** The grid that ticks are counted on. */
-export interface Grid {
+export interface BeatGrid {
   readonly metre: Metre;
   /** Ticks before bar 1, from 0 and less than a bar. */
   readonly pickup: number;
@@ -28,7 +28,7 @@ export interface Grid {
  * barBeatAt(0, { metre: '4/4', pickup: 960 }); // => { bar: 0, beat: 4 }
  * ```
  */
-export function barBeatAt(tick: number, grid: Grid): BarBeat {
+export function barBeatAt(tick: number, grid: BeatGrid): BarBeat {
   requireInteger(tick, { min: 0, what: 'a tick' });
   const { barTicks, beatTicks, pickup } = readGrid(grid);
   const fromBarOne = tick - pickup;
@@ -51,7 +51,7 @@ export function barBeatAt(tick: number, grid: Grid): BarBeat {
  * tickAt({ bar: 1, beat: 5 }, { metre: '4/4', pickup: 0 }); // throws NUMBER_RANGE
  * ```
  */
-export function tickAt(place: BarBeat, grid: Grid): number {
+export function tickAt(place: BarBeat, grid: BeatGrid): number {
   const { barTicks, beatTicks, beatsPerBar, pickup } = readGrid(grid);
   const bar = requireInteger(place.bar, { min: 0, what: 'a bar', where: { bar: place.bar } });
   const exact = (place.beat - 1) * beatTicks;
@@ -73,7 +73,7 @@ export function tickAt(place: BarBeat, grid: Grid): number {
 /** Parts of a tick by which a beat that was computed may be off. */
 const LARGEST_ROUNDING = 1e-3;
 
-function readGrid({ metre, pickup }: Grid): MetreParts & { readonly pickup: number } {
+function readGrid({ metre, pickup }: BeatGrid): MetreParts & { readonly pickup: number } {
   const parts = parseMetre(metre);
   requireInteger(pickup, { min: 0, max: parts.barTicks - 1, what: 'the ticks of a pickup' });
   return { ...parts, pickup };

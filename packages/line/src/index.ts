@@ -13,7 +13,7 @@ export { lineEnd, transposeLine } from './transform.js';
 
 // Time
 
-export { type BarBeat, barBeatAt, type Grid, tickAt } from './bar-beat.js';
+export { type BarBeat, type BeatGrid, barBeatAt, tickAt } from './bar-beat.js';
 export { type Metre, type MetreParts, type MetreUnit, parseMetre } from './metre.js';
 export { TICKS_PER_QUARTER } from './ticks.js';
 

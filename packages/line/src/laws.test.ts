@@ -2,8 +2,8 @@ import { isReedplateError } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+  type BeatGrid,
   barBeatAt,
-  type Grid,
   type Line,
   lineEnd,
   type Metre,
@@ -106,7 +106,7 @@ describe('bars and beats', () => {
 
   test('tickAt gives a tick or a ReedplateError for any two numbers', () => {
     fc.assert(
-      fc.property(fc.double(), fc.double(), grid, (bar, beat, on: Grid) => {
+      fc.property(fc.double(), fc.double(), grid, (bar, beat, on: BeatGrid) => {
         try {
           expect(Number.isSafeInteger(tickAt({ bar, beat }, on))).toBe(true);
         } catch (error) {

@@ -37,5 +37,5 @@ export {
 } from './pick.js';
 export { type KeySection, type KeysPick, pickForKeys } from './pick-for-keys.js';
 export { planSet, type SetOptions, type SetPlan, type SetSong, type SetStep } from './plan-set.js';
-export { CRITERIA_WEIGHTS, type Criterion, EASE_OF_TECHNIQUE } from './weights.js';
+export { EASE_OF_TECHNIQUE, PICK_WEIGHTS, type PickCriterion } from './weights.js';
 export type { WholeChord } from './whole-chord.js';

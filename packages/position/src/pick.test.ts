@@ -4,9 +4,9 @@ import { makeLine } from '@reedplate/line';
 import { midi, TWELVE_KEYS, transposeKey } from '@reedplate/pitch';
 import { describe, expect, it } from 'vitest';
 import {
-  CRITERIA_WEIGHTS,
   EASE_OF_TECHNIQUE,
   type HarpPick,
+  PICK_WEIGHTS,
   pickForKeys,
   pickHarps,
   planSet,
@@ -190,9 +190,9 @@ describe('EASE_OF_TECHNIQUE', () => {
   });
 });
 
-describe('CRITERIA_WEIGHTS', () => {
+describe('PICK_WEIGHTS', () => {
   it('adds up to one without a line', () => {
-    const { chordTones, wholeChords, scale } = CRITERIA_WEIGHTS;
+    const { chordTones, wholeChords, scale } = PICK_WEIGHTS;
     expect(chordTones + wholeChords + scale).toBeCloseTo(1, 12);
   });
 });

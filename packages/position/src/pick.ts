@@ -25,7 +25,7 @@ import type { PositionNumber } from './position.js';
 import { type ScaleFit, scaleFit } from './scale-fit.js';
 import { type SongChord, songChords } from './song-chords.js';
 import { type CriteriaWeights, readWeights, weightedMean } from './weighing.js';
-import type { Criterion } from './weights.js';
+import type { PickCriterion } from './weights.js';
 
 /** What the song is, besides its key. */
 export interface SongOptions {
@@ -55,8 +55,8 @@ export interface PlayerOptions {
   readonly own?: readonly (string | Harp)[];
   /** Tuning of the twelve harps where `own` is not given; default `standard`. */
   readonly tuning?: TuningName | Tuning;
-  /** What the criteria count for, each from 0, not all 0; default {@link CRITERIA_WEIGHTS}. */
-  readonly weights?: Partial<Readonly<Record<Criterion, number>>>;
+  /** What the criteria count for, each from 0, not all 0; default {@link PICK_WEIGHTS}. */
+  readonly weights?: Partial<Readonly<Record<PickCriterion, number>>>;
 }
 
 /** What {@link pickHarps} goes by. */
@@ -66,7 +66,7 @@ export type PickOptions = SongOptions & PlayerOptions;
 export interface HarpPick {
   readonly harp: Harp;
   readonly position: PositionNumber;
-  /** How well it suits, 0 to 1: the mean of the criteria, weighed by {@link CRITERIA_WEIGHTS}. */
+  /** How well it suits, 0 to 1: the mean of the criteria, weighed by {@link PICK_WEIGHTS}. */
   readonly weight: number;
   /** The chords of the song, the longest sounding first. */
   readonly chords: readonly ChordFit[];

@@ -1,15 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readWeights, weightedMean } from './weighing.js';
-import { CRITERIA_WEIGHTS } from './weights.js';
+import { PICK_WEIGHTS } from './weights.js';
 
 const share = fc.double({ min: 0, max: 1, noNaN: true });
 const values = fc.record({ chordTones: share, wholeChords: share, scale: share, line: share });
 
 describe('readWeights', () => {
   it('completes what is given from the defaults', () => {
-    expect(readWeights()).toEqual(CRITERIA_WEIGHTS);
-    expect(readWeights({ scale: 2 })).toEqual({ ...CRITERIA_WEIGHTS, scale: 2 });
+    expect(readWeights()).toEqual(PICK_WEIGHTS);
+    expect(readWeights({ scale: 2 })).toEqual({ ...PICK_WEIGHTS, scale: 2 });
   });
 
   it('names the criterion whose weight is none', () => {
@@ -27,31 +27,31 @@ describe('weightedMean', () => {
   it('lies between the least and the greatest value, and is the value where all agree', () => {
     fc.assert(
       fc.property(values, share, (all, one) => {
-        const mean = weightedMean(CRITERIA_WEIGHTS, all);
+        const mean = weightedMean(PICK_WEIGHTS, all);
         const parts = Object.values(all);
         expect(mean).toBeGreaterThanOrEqual(Math.min(...parts) - 1e-12);
         expect(mean).toBeLessThanOrEqual(Math.max(...parts) + 1e-12);
         const same = { chordTones: one, wholeChords: one, scale: one, line: one };
-        expect(weightedMean(CRITERIA_WEIGHTS, same)).toBeCloseTo(one, 12);
+        expect(weightedMean(PICK_WEIGHTS, same)).toBeCloseTo(one, 12);
       }),
     );
   });
 
   it('leaves a criterion that there is not to the others in proportion', () => {
     const without = { chordTones: 1, wholeChords: 0, scale: 0, line: undefined };
-    expect(weightedMean(CRITERIA_WEIGHTS, without)).toBeCloseTo(0.4, 12);
+    expect(weightedMean(PICK_WEIGHTS, without)).toBeCloseTo(0.4, 12);
   });
 
   it('does not change when all weights grow alike', () => {
     fc.assert(
       fc.property(values, fc.double({ min: 0.1, max: 10, noNaN: true }), (all, factor) => {
         const grown = readWeights({
-          chordTones: CRITERIA_WEIGHTS.chordTones * factor,
-          wholeChords: CRITERIA_WEIGHTS.wholeChords * factor,
-          scale: CRITERIA_WEIGHTS.scale * factor,
-          line: CRITERIA_WEIGHTS.line * factor,
+          chordTones: PICK_WEIGHTS.chordTones * factor,
+          wholeChords: PICK_WEIGHTS.wholeChords * factor,
+          scale: PICK_WEIGHTS.scale * factor,
+          line: PICK_WEIGHTS.line * factor,
         });
-        expect(weightedMean(grown, all)).toBeCloseTo(weightedMean(CRITERIA_WEIGHTS, all), 9);
+        expect(weightedMean(grown, all)).toBeCloseTo(weightedMean(PICK_WEIGHTS, all), 9);
       }),
     );
   });

@@ -1,10 +1,10 @@
 import { ReedplateError } from '@reedplate/pitch';
-import { CRITERIA_WEIGHTS, type Criterion } from './weights.js';
+import { PICK_WEIGHTS, type PickCriterion } from './weights.js';
 
 /** What each criterion counts for. */
-export type CriteriaWeights = Readonly<Record<Criterion, number>>;
+export type CriteriaWeights = Readonly<Record<PickCriterion, number>>;
 
-const CRITERIA = Object.keys(CRITERIA_WEIGHTS) as readonly Criterion[];
+const CRITERIA = Object.keys(PICK_WEIGHTS) as readonly PickCriterion[];
 
 /**
  * The weights given, completed from the defaults.
@@ -12,7 +12,7 @@ const CRITERIA = Object.keys(CRITERIA_WEIGHTS) as readonly Criterion[];
  * @throws ReedplateError `NUMBER_RANGE` for a weight below 0, or where nothing but a line counts
  */
 export function readWeights(given: Partial<CriteriaWeights> = {}): CriteriaWeights {
-  const weights = { ...CRITERIA_WEIGHTS, ...given };
+  const weights = { ...PICK_WEIGHTS, ...given };
   for (const criterion of CRITERIA) {
     const value: unknown = weights[criterion];
     if (typeof value === 'number' && value >= 0 && Number.isFinite(value)) continue;
@@ -35,7 +35,7 @@ function wrongWeight(value: unknown, expected: string): ReedplateError {
 /** The mean of the criteria there are, each by its weight. */
 export function weightedMean(
   weights: CriteriaWeights,
-  values: Readonly<Record<Criterion, number | undefined>>,
+  values: Readonly<Record<PickCriterion, number | undefined>>,
 ): number {
   let sum = 0;
   let total = 0;

@@ -13,7 +13,7 @@ export const EASE_OF_TECHNIQUE: Readonly<Record<Technique, number>> = Object.fre
 });
 
 /** What a pick is weighed by. */
-export type Criterion = 'chordTones' | 'wholeChords' | 'scale' | 'line';
+export type PickCriterion = 'chordTones' | 'wholeChords' | 'scale' | 'line';
 
 /**
  * What the criteria of a pick count for, in proportion to each other. Design choice, no source.
@@ -23,7 +23,7 @@ export type Criterion = 'chordTones' | 'wholeChords' | 'scale' | 'line';
  * - `scale`: ease of the scale's notes over all octaves of the harp;
  * - `line`: ease of a given line; left out without one.
  */
-export const CRITERIA_WEIGHTS: Readonly<Record<Criterion, number>> = Object.freeze({
+export const PICK_WEIGHTS: Readonly<Record<PickCriterion, number>> = Object.freeze({
   chordTones: 0.4,
   wholeChords: 0.3,
   scale: 0.3,

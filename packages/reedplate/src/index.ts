@@ -13,8 +13,8 @@ export * from '@reedplate/layout';
 // Of these two not all: what checks input for the other packages stays between them.
 export {
   type BarBeat,
+  type BeatGrid,
   barBeatAt,
-  type Grid,
   type Line,
   type LineOptions,
   lineEnd,

@@ -1,4 +1,4 @@
-import { type Harp, makeHarp, type Remedy, TEMPERAMENTS } from '@reedplate/layout';
+import { type Harp, makeHarp, type ReedRemedy, TEMPERAMENTS } from '@reedplate/layout';
 import { parseKey } from '@reedplate/pitch';
 import { harpKeyOf } from '@reedplate/position';
 import type { Command } from 'commander';
@@ -60,7 +60,7 @@ function harpsOf({ from, to, harp }: RetuneWords, terminal: Terminal): readonly 
   return [before, makeHarp(label, { tuning: wanted })];
 }
 
-const SAY_REMEDY: Readonly<Record<Remedy, string>> = {
+const SAY_REMEDY: Readonly<Record<ReedRemedy, string>> = {
   leave: 'leave',
   'file-tip': 'thin the tip',
   'file-base': 'thin the base',

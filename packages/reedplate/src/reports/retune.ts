@@ -3,7 +3,7 @@ import {
   type Harp,
   type Hole,
   nameOnHarp,
-  type Remedy,
+  type ReedRemedy,
   type RetuningOptions,
   retuningPlan,
 } from '@reedplate/layout';
@@ -17,7 +17,7 @@ export interface RetuneStep {
   readonly to: NoteNameWithOctave;
   /** Cents up (positive) or down, to a tenth. */
   readonly cents: number;
-  readonly remedy: Remedy;
+  readonly remedy: ReedRemedy;
 }
 
 /** What `reedplate retune --json` prints. */
