@@ -25,3 +25,21 @@ export function text(type: number, words: string): readonly number[] {
   const bytes = [...Buffer.from(words, 'utf8')];
   return [0, 0xff, type, bytes.length, ...bytes];
 }
+
+/** A number in bytes of seven bits, as files write times and lengths. */
+export function variable(value: number): readonly number[] {
+  const low = value % 128;
+  const bytes = [low];
+  for (let rest = Math.floor(value / 128); rest > 0; rest = Math.floor(rest / 128)) {
+    bytes.unshift((rest % 128) + 128);
+  }
+  return bytes;
+}
+
+/** A channel message after so many ticks. */
+export function message(delta: number, ...data: readonly number[]): readonly number[] {
+  return [...variable(delta), ...data];
+}
+
+/** The end of a track. */
+export const END = [0, 0xff, 0x2f, 0] as const;

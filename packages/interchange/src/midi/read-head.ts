@@ -48,8 +48,12 @@ function readMetres(
   warnings: WarningList,
 ): Pick<MidiHead, 'metre' | 'pickup'> {
   const metres = events.flatMap((event): readonly MetreAt[] => {
-    if (event.kind !== 'metre' || event.numerator === 0) return [];
+    if (event.kind !== 'metre') return [];
     const { tick, numerator, denominator } = event;
+    if (numerator === 0) {
+      warnings.add('field-unknown', {}, `a metre of 0/${denominator}`);
+      return [];
+    }
     const barTicks = (WHOLE_TICKS * numerator) / denominator;
     return [{ tick: Math.round(tick * scale), barTicks, metre: asMetre(numerator, denominator) }];
   });

@@ -36,8 +36,7 @@ export interface ReadMidiOptions {
  * 500,000 events, `OPTION_UNKNOWN` or `NUMBER_RANGE` for a part that is not there
  * @example
  * ```ts
- * import type { Feel } from '@reedplate/form';
-import { makeLine } from '@reedplate/line';
+ * import { makeLine } from '@reedplate/line';
  * import { readMidi, writeMidi } from '@reedplate/interchange';
  *
  * const line = makeLine([{ start: 0, duration: 960, pitch: 67 }], { tempo: 96 });

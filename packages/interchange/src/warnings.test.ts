@@ -1,0 +1,138 @@
+import { makeHarp } from '@reedplate/layout';
+import { makeLine } from '@reedplate/line';
+import { describe, expect, test } from 'vitest';
+import { readAbc } from './abc/read-abc.js';
+import { lossesOf } from './formats/losses-of.js';
+import { readPiece } from './formats/read-piece.js';
+import { END, message, midiFile } from './midi/midi-bytes.fixture.js';
+import { readMidi } from './midi/read-midi.js';
+import { readMusicXml } from './musicxml/read-musicxml.js';
+import type { Piece } from './piece.js';
+import { makeWarningList, WARNING_CODES, type Warning, type WarningCode } from './warning.js';
+
+const HEAD = 'X:1\nM:4/4\nL:1/4\nK:C\n';
+const abc = (body: string, head = HEAD): readonly Warning[] =>
+  readAbc(`${head}${body}\n`)[0]?.warnings ?? [];
+const xml = (measures: string, head = '<time><beats>4</beats><beat-type>4</beat-type></time>') =>
+  readMusicXml(
+    `<score-partwise><part-list><score-part id="P1"><part-name/></score-part></part-list><part id="P1"><measure number="1"><attributes><divisions>1</divisions>${head}</attributes>${measures}</measure></part></score-partwise>`,
+  ).warnings;
+const note = (inside: string): string =>
+  `<note>${inside}<duration>4</duration><type>whole</type></note>`;
+const C4 = '<pitch><step>C</step><octave>4</octave></pitch>';
+const midi = (...events: readonly (readonly number[])[]): readonly Warning[] =>
+  readMidi(midiFile([[...events.flat(), ...END]])).warnings;
+const stroke = [...message(0, 0x90, 60, 64), ...message(96, 0x80, 60, 64)];
+const tab = (text: string): Piece => readPiece(text, { format: 'tab', harp: makeHarp('C') });
+const line = makeLine([{ start: 0, duration: 960, pitch: 60 }], { title: 'Riff' });
+const kit = { name: 'Kit', percussion: true, line: makeLine([]) } as const;
+
+/** What each warning is met with: at least once, by the reader that says it. */
+const MET: Readonly<Record<WarningCode, readonly (readonly Warning[])[]>> = {
+  'grace-notes': [abc('{g}A4|]'), xml(`<note><grace/>${C4}</note>${note(C4)}`)],
+  ornaments: [
+    abc('!trill!A4|]'),
+    xml(note(C4).replace('</note>', '<notations><ornaments/></notations></note>')),
+  ],
+  words: [
+    abc('A4|]\nw:la'),
+    xml(note(C4).replace('</note>', '<lyric><text>la</text></lyric></note>')),
+  ],
+  'chord-unknown': [
+    abc('"G7"A2"H9"A2|]'),
+    xml(`<harmony><root><root-step>H</root-step></root><kind>major</kind></harmony>${note(C4)}`),
+  ],
+  'chord-alternative': [abc('"G7""C7"A4|]')],
+  'symbol-unknown': [abc('A3 $A|]')],
+  'field-unknown': [
+    abc('A4|]', 'X:1\nM:4/4\nL:x\nK:C\n'),
+    xml(note(C4), '<time><beats>x</beats><beat-type>4</beat-type></time>'),
+    midi(message(0, 0xff, 0x58, 4, 0, 2, 24, 8), stroke),
+  ],
+  'key-missing': [abc('A4|]', 'X:1\nM:4/4\n')],
+  'metre-missing': [abc('A4|]', 'X:1\nK:C\n'), xml(note(C4), '')],
+  'metre-change': [
+    abc('A4|[M:3/4]A3|]'),
+    midi(
+      message(0, 0xff, 0x58, 4, 4, 2, 24, 8),
+      stroke,
+      message(0, 0xff, 0x58, 4, 3, 2, 24, 8),
+      stroke,
+    ),
+  ],
+  'tempo-change': [
+    abc('[Q:1/4=60]A4|[Q:1/4=90]A4|]'),
+    midi(message(0, 0xff, 0x51, 3, 7, 0, 0), stroke, message(0, 0xff, 0x51, 3, 8, 0, 0), stroke),
+  ],
+  'key-change': [abc('A4|[K:G]A4|]')],
+  'bars-off-grid': [abc('A4|A3|A4|]')],
+  'tie-open': [abc('A4-|B4|]')],
+  'pitch-range': [abc("c''''''4|]")],
+  'notes-missing': [abc('z4|]'), xml(note('<rest/>')), midi()],
+  'note-open': [midi(message(0, 0x90, 60, 64), message(96, 0xb0, 1, 1))],
+  'note-empty': [abc('A0A4|]'), midi(message(0, 0x90, 60, 64), message(0, 0x80, 60, 0))],
+  'pitch-bend': [
+    midi(message(0, 0xe0, 0, 70), stroke),
+    xml(note(C4.replace('</step>', '</step><alter>0.5</alter>'))),
+  ],
+  'tab-ambiguous': [tab('4 5').warnings],
+  percussion: [xml(note('<unpitched/>'))],
+  'data-malformed': [readMidi(midiFile([[...stroke, 0x90]])).warnings],
+  'repeat-jump': [
+    abc('A4 !D.S.!|]'),
+    xml(`${note(C4)}<sound dalsegno="x"/>`),
+    abc('A4|]', 'X:1\nM:4/4\nL:1/4\nP:AB\nK:C\n'),
+  ],
+  'chart-unwritten': [
+    lossesOf(readAbc(`${HEAD}"G7"A4|]`)[0] ?? { line }, 'line'),
+    lossesOf(readAbc(`${HEAD}"G7"A4|]`)[0] ?? { line }, 'tab'),
+  ],
+  'parts-unwritten': [lossesOf({ line, parts: [{ name: 'Low', line: makeLine([]) }] }, 'tab')],
+  'percussion-unwritten': [lossesOf({ line, parts: [kit] }, 'abc')],
+  'head-unwritten': [lossesOf({ line, key: 'G' }, 'line'), lossesOf({ line }, 'tab')],
+};
+
+describe('warnings', () => {
+  const cases = Object.entries(MET).flatMap(([code, all]) =>
+    all.map((warnings, at) => [code as WarningCode, at + 1, warnings] as const),
+  );
+
+  test.each(cases)('%s is met (%i), with its message, how often and where', (code, _, warnings) => {
+    const met = warnings.find((warning) => warning.code === code);
+    expect(met).toMatchObject({ message: WARNING_CODES[code], where: expect.any(Object) });
+    expect(met?.count).toBeGreaterThanOrEqual(1);
+    expect(Object.isFrozen(met)).toBe(true);
+  });
+
+  test('every warning code is met', () => {
+    expect(Object.keys(MET).sort()).toEqual(Object.keys(WARNING_CODES).sort());
+  });
+
+  test.each([
+    ['abc', abc('A4|\nA3 {g}$A|]'), { 'grace-notes': { line: 6, column: 4 } }],
+    ['abc', abc('A4|\nA3 {g}$A|]'), { 'symbol-unknown': { line: 6, column: 7 } }],
+    ['MusicXML', xml(`<note><grace/>${C4}</note>${note(C4)}`), { 'grace-notes': { bar: 1 } }],
+    ['MIDI', readMidi(midiFile([[...stroke, 0x90]])).warnings, { 'data-malformed': { index: 9 } }],
+  ] as const)('a warning of %s says where it stood', (_, warnings, places) => {
+    for (const [code, where] of Object.entries(places)) {
+      expect(warnings.find((warning) => warning.code === code)?.where).toEqual(where);
+    }
+  });
+
+  test('makeWarningList counts what comes again, and keeps the first value and place', () => {
+    const list = makeWarningList();
+    list.add('words', { bar: 2 }, 'la');
+    list.add('words', { bar: 9 }, 'lo');
+    list.add('ornaments', {}, 'x'.repeat(100));
+    const [words, ornaments] = list.all();
+    expect(words).toMatchObject({ count: 2, value: 'la', where: { bar: 2 } });
+    expect(ornaments?.value).toBe('x'.repeat(60));
+  });
+
+  test('what is read without loss has no warning', () => {
+    expect(abc('"G7"A4|"C7"B4|]')).toEqual([]);
+    expect(xml(note(C4))).toEqual([]);
+    expect(midi(stroke)).toEqual([]);
+    expect(tab('-2 +4').warnings).toEqual([]);
+  });
+});
