@@ -1,13 +1,18 @@
 import { readdirSync } from 'node:fs';
 import { ROOT } from './lib/root.mjs';
-import { run } from './lib/run.mjs';
+import { exitCodeOf, run } from './lib/run.mjs';
 import { pnpm, tool } from './lib/tools.mjs';
 
 // A release takes two runs, so that what is published is what is committed: the first turns the
 // changesets into versions and changelogs, the second checks everything and publishes.
 const pending = readdirSync(`${ROOT}.changeset`).filter((file) => /^(?!README).*\.md$/u.test(file));
-if (pending.length > 0) version();
-else publish();
+try {
+  if (pending.length > 0) version();
+  else publish();
+} catch (error) {
+  // What failed has said so itself; only its exit code is left to pass on.
+  process.exitCode = exitCodeOf(error);
+}
 
 function version() {
   tool('changeset', ['version']);
@@ -19,8 +24,10 @@ function version() {
 
 function publish() {
   if (run('git', ['status', '--porcelain'], { capture: true }) !== '') {
-    throw new Error('commit everything before publishing');
+    console.error('Commit everything before publishing.');
+    process.exitCode = 1;
+    return;
   }
   run('npm', ['test']);
-  pnpm(['exec', 'changeset', 'publish']);
+  pnpm(['exec', 'changeset', 'publish', ...process.argv.slice(2)]);
 }
