@@ -1,9 +1,14 @@
-import { makeHarp } from '@reedplate/layout';
-import { parseChord } from '@reedplate/pitch';
+import { makeChart, parseForm } from '@reedplate/form';
+import { makeHarp, type Sounding } from '@reedplate/layout';
+import { makeLine } from '@reedplate/line';
+import { parseChord, spell, TWELVE_KEYS, toPitchClass } from '@reedplate/pitch';
 import { Chord as TonalChord } from 'tonal';
 import { describe, expect, it } from 'vitest';
+import { chordAvailability } from './availability.js';
 import { chordShapes } from './chord-shape.js';
 import { METRICAL_STRENGTH, metricalStrength } from './score/metrical.js';
+import { scoreLine } from './score/score-line.js';
+import type { Style } from './styles.js';
 import { targetsOf } from './target.js';
 
 const harp = makeHarp('C');
@@ -93,6 +98,157 @@ describe('targetsOf against tables of chord tones by position', () => {
       expect(parseChord(symbol).tones.length).toBe(TonalChord.get(symbol).notes.length);
     },
   );
+});
+
+describe('targetsOf against the chord tones of the first three positions', () => {
+  /**
+   * Where each tone lies on a C harp: natural notes, then bends, then overbends. Computed from the
+   * layout, in the trade's own way of writing: 3d' is hole 3 drawn and bent by a semitone.
+   */
+  const TONES: readonly (readonly [string, Readonly<Record<string, string>>])[] = [
+    ['C7', { '1': '1b 4b 7b 10b', '3': '2b 5b 8b', '5': '2d 3b 6b 9b', b7: "| 3d' 10b'' | 6o" }],
+    ['F7', { '1': "5d 9d | 2d''", '3': "6d 10d | 3d''", '5': '1b 4b 7b 10b', b7: "| 8b' | 1o 4o" }],
+    ['G7', { '1': '2d 3b 6b 9b', '3': "3d 7d | 10b'", '5': '1d 4d 8d', b7: "5d 9d | 2d''" }],
+    ['D7', { '1': '1d 4d 8d', '3': "| 2d' 9b' | 5o", '5': "6d 10d | 3d''", b7: '1b 4b 7b 10b' }],
+    ['Dm7', { '1': '1d 4d 8d', b3: "5d 9d | 2d''", '5': "6d 10d | 3d''", b7: '1b 4b 7b 10b' }],
+    ['A7', { '1': "6d 10d | 3d''", '3': "| 1d' 4d' | 7o 10o", '5': '2b 5b 8b', b7: '2d 3b 6b 9b' }],
+  ];
+
+  const cases = TONES.flatMap(([chord, tones]) =>
+    Object.entries(tones).map(([degree, places]) => [chord, degree, places] as const),
+  );
+
+  it.each(cases)('targetsOf %s has its %s at %s', (chord, degree, places) => {
+    const [natural = '', bends = '', over = ''] = places.split('|').map((part) => part.trim());
+    const found = targetsOf(chord, harp).filter((target) => target.degree === degree);
+    const at = (techniques: readonly string[], say: (sounding: Sounding) => string): string =>
+      found
+        .filter(({ sounding }) => techniques.includes(sounding.technique))
+        .map(({ sounding }) => say(sounding))
+        .join(' ');
+    const plain = ({ hole, breath }: Sounding): string => `${hole}${breath.charAt(0)}`;
+    expect(at(['natural'], plain)).toBe(natural);
+    const bent = (sounding: Sounding): string => plain(sounding) + "'".repeat(sounding.depth);
+    expect(at(['bend'], bent)).toBe(bends);
+    // Overbends that repeat a natural note or a bend of the same pitch are not in the table.
+    const had = new Set(
+      found.filter(({ sounding }) => !isOver(sounding)).map(({ sounding }) => sounding.pitch),
+    );
+    const fresh = found.filter(({ sounding }) => isOver(sounding) && !had.has(sounding.pitch));
+    const useful = fresh.filter(({ sounding }) => USEFUL_OVERBENDS.has(sounding.hole));
+    expect(useful.map(({ sounding }) => `${sounding.hole}o`).join(' ')).toBe(over);
+  });
+
+  /** Overblows on 1, 4, 5 and 6, overdraws on 7, 9 and 10: common practice. */
+  const USEFUL_OVERBENDS: ReadonlySet<number> = new Set([1, 4, 5, 6, 7, 9, 10]);
+
+  function isOver({ technique }: Sounding): boolean {
+    return technique === 'overblow' || technique === 'overdraw';
+  }
+});
+
+describe('the chords of second position in every key', () => {
+  // Common practice: I is draw 1 to 4 with its root on 2 draw and 3 blow, 2 to 5 draw adds the
+  // seventh, IV is any blow, its root on 4 blow; there is no V, 4 and 5 draw sound its root and third.
+  const SECONDS = TWELVE_KEYS.map(({ tonic, pitchClass }) => {
+    const on = makeHarp(tonic);
+    const [one, four, five] = [7, 0, 2].map(
+      (up) => `${spell(toPitchClass(pitchClass + up), tonic)}7`,
+    );
+    return [tonic, on, one ?? '', four ?? '', five ?? ''] as const;
+  });
+
+  it.each(SECONDS)(
+    'targetsOf puts the roots where they are taught on the %s harp',
+    (_, on, one, four, five) => {
+      const roots = (chord: string): string =>
+        targetsOf(chord, on, { level: 'natural' })
+          .filter(({ degree }) => degree === '1')
+          .map(({ sounding }) => `${sounding.hole}${sounding.breath.charAt(0)}`)
+          .join(' ');
+      expect(roots(one)).toBe('2d 3b 6b 9b');
+      expect(roots(four)).toBe('1b 4b 7b 10b');
+      expect(roots(five)).toBe('1d 4d 8d');
+    },
+  );
+
+  it.each(SECONDS)(
+    'chordShapes finds I on draw 1 to 4 and IV on all of blow on the %s harp',
+    (_, on, one, four) => {
+      const wholeOf = (chord: string) =>
+        chordShapes(chord, on).filter(
+          ({ gesture, triad, clashes, adds }) =>
+            gesture === 'run' && triad && clashes.length + adds.length === 0,
+        );
+      const draws = wholeOf(one).map(({ breath, holes }) => `${breath} ${holes.join('')}`);
+      expect(draws).toEqual(['draw 123', 'draw 1234', 'draw 12345', 'draw 234', 'draw 2345']);
+      expect(wholeOf(four).every(({ breath }) => breath === 'blow')).toBe(true);
+      expect(wholeOf(four)).toHaveLength(8 + 7 + 6);
+    },
+  );
+
+  it.each(SECONDS)(
+    'chordAvailability has no V on the %s harp, by its rule, and warns of 4 and 5 draw',
+    (_, on, __, ___, five) => {
+      const { whole, warnings } = chordAvailability(five, on);
+      expect(whole).toEqual([]);
+      const [none, contradicting, bent] = warnings;
+      expect([none?.code, bent?.code, bent?.degrees]).toEqual([
+        'NO_WHOLE_CHORD',
+        'NO_NATURAL_TONE',
+        ['3'],
+      ]);
+      expect(contradicting).toMatchObject({
+        code: 'CONTRADICTING_CHORD',
+        shape: { breath: 'draw', holes: [4, 5], gesture: 'double-stop' },
+        clash: { above: 'b3', against: '3' },
+      });
+    },
+  );
+
+  it('chordShapes judges 4 and 5 draw over V as players do: usual in blues, wrong in a major tune', () => {
+    const clashIn = (style: Style, chord = 'D7') =>
+      chordShapes(chord, harp, { style }).find(
+        ({ breath, holes }) => breath === 'draw' && holes.join() === '4,5',
+      )?.clashes[0]?.roughness;
+    expect(clashIn('traditional')).toBeLessThan(0.5);
+    expect(clashIn('minor')).toBeLessThan(0.5);
+    expect(clashIn('bright-major')).toBeGreaterThan(0.75);
+    expect(clashIn('bright-major', 'Dm7')).toBeUndefined();
+  });
+
+  // By the same rule V is there as soon as the reeds give it: 5 draw raised to its third.
+  it('chordAvailability finds V whole where 5 draw is raised, and in a minor key on any harp', () => {
+    const raised = makeHarp('C', { tuning: 'raised-fifth-draw' });
+    const { whole, warnings } = chordAvailability('D7', raised);
+    expect(whole.map(({ breath, holes }) => `${breath} ${holes.join('')}`)).toContain('draw 456');
+    expect(warnings).toEqual([]);
+    const minor = chordAvailability('Dm', harp, { style: 'minor' });
+    expect(minor.whole.map(({ holes }) => holes.join(''))).toEqual(['456', '8910']);
+    expect(minor.warnings).toEqual([]);
+  });
+
+  // Common practice: in a blues only the shares of chord tones among notes drawn by chance are known
+  // for sure. Computed: how many tones of I7, IV7 and V7 each scale has.
+  it.each([
+    ['minor blues', [0, 3, 5, 6, 7, 10], [3, 3, 2]],
+    ['minor pentatonic', [0, 3, 5, 7, 10], [3, 3, 2]],
+    ['major pentatonic', [0, 2, 4, 7, 9], [3, 2, 2]],
+    ['mixolydian', [0, 2, 4, 5, 7, 9, 10], [4, 3, 3]],
+    ['chromatic', [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11], [4, 4, 4]],
+  ])('scoreLine finds as many chord tones as there are in the %s scale', (_, scale, counts) => {
+    const three = makeChart(parseForm('| I7 | IV7 | V7 |'), { key: 'G' });
+    const tones = new Set(['root', 'guide-tone', 'chord-tone']);
+    const found = [0, 1, 2].map((bar) => {
+      // One note alone at a time, so that none can resolve or push.
+      const kinds = scale.map((above) => {
+        const line = makeLine([{ start: bar * 3840 + 960, duration: 480, pitch: 67 + above }]);
+        return scoreLine(line, three).notes[0]?.class ?? '';
+      });
+      return kinds.filter((kind) => tones.has(kind)).length;
+    });
+    expect(found).toEqual(counts);
+  });
 });
 
 describe('metricalStrength against the metrical tree', () => {
