@@ -8,6 +8,7 @@ import {
   toPitchClass,
 } from '@reedplate/pitch';
 import { distanceBetween, type SoundingDistance } from './distance.js';
+import { isFrozenChord } from './frozen-chord.js';
 import { spelledPitch } from './spelled-pitch.js';
 
 /** A sounding that voices a tone of a chord. */
@@ -79,17 +80,11 @@ function findTargets(
     if (tone !== undefined) found.push(makeTarget(sounding, tone, from));
   }
   const targets = Object.freeze(found);
-  if (from === undefined && isDeepFrozen(chord)) {
+  if (from === undefined && isFrozenChord(chord)) {
     const ofSoundings = KNOWN.get(all) ?? new WeakMap<Chord, readonly Target[]>();
     KNOWN.set(all, ofSoundings.set(chord, targets));
   }
   return targets;
-}
-
-function isDeepFrozen(chord: Chord): boolean {
-  return (
-    Object.isFrozen(chord) && Object.isFrozen(chord.tones) && chord.tones.every(Object.isFrozen)
-  );
 }
 
 /** Tones of a chord by pitch class; where two share one, the first named keeps it. */

@@ -25,7 +25,7 @@ export function chanceFit(judged: Judged, grid: ScoringGrid, weights: ScoreWeigh
   const { pieces, weight } = judged;
   const within = weights.resolveWithin * grid.beatTicks;
   const kinds = kindsOf(grid);
-  const meanAt = meanReader(kinds.tables, pitchShares(judged), weights);
+  const meanAt = meanReader(kinds.tables, drawFrom(judged), weights);
   let sum = 0;
   let total = 0;
   let here = -1;
@@ -49,8 +49,14 @@ export function chanceFit(judged: Judged, grid: ScoringGrid, weights: ScoreWeigh
   return total === 0 ? null : sum / total;
 }
 
-/** Share of the weight that each pitch has in the line. */
-function pitchShares({ runs, pieces, weight }: Judged): Float64Array {
+/** The pitches of a line, to be drawn from. */
+interface Drawn {
+  readonly pitches: readonly number[];
+  /** Share of the weight that each MIDI number has. */
+  readonly shares: Float64Array;
+}
+
+function drawFrom({ runs, pieces, weight }: Judged): Drawn {
   const shares = new Float64Array(PITCHES);
   let total = 0;
   for (let piece = 0; piece < pieces.count; piece += 1) {
@@ -59,7 +65,13 @@ function pitchShares({ runs, pieces, weight }: Judged): Float64Array {
     shares[pitch] = (shares[pitch] as number) + share;
     total += share;
   }
-  return total === 0 ? shares : shares.map((share) => share / total);
+  const pitches: number[] = [];
+  for (let pitch = 0; pitch < PITCHES; pitch += 1) {
+    if (shares[pitch] === 0) continue;
+    pitches.push(pitch);
+    shares[pitch] = (shares[pitch] as number) / total;
+  }
+  return { pitches, shares };
 }
 
 /**
@@ -98,7 +110,7 @@ function pieceAfter(piece: number, { runs, pieces, next }: Judged, within: numbe
 /** Mean credit at a kind of place, by the kind of the next (−1 for none); each worked out once. */
 function meanReader(
   tables: readonly ChordTable[],
-  drawn: Float64Array,
+  drawn: Drawn,
   weights: ScoreWeights,
 ): (here: number, after: number) => number {
   const credits = NOTE_CLASSES.map((name) => weights.credit[name]);
@@ -138,26 +150,26 @@ function makePlace(kind: number, tables: readonly ChordTable[], credits: readonl
 function meanCredit(
   here: Place,
   after: Place | undefined,
-  drawn: Float64Array,
+  { pitches, shares }: Drawn,
   resolved: number,
 ): number {
   let mean = 0;
-  for (let pitch = 0; pitch < PITCHES; pitch += 1) {
-    const share = drawn[pitch] as number;
-    if (share === 0) continue;
+  for (let at = 0; at < pitches.length; at += 1) {
+    const pitch = pitches[at] as number;
     const resting = here.resting[pitch % 12] as number;
     const isTone = here.tone[pitch % 12] === 1;
-    const likely = isTone || after === undefined ? 0 : chanceOfStep(pitch, after, drawn);
+    const likely = isTone || after === undefined ? 0 : chanceOfStep(pitch, after, shares);
+    const share = shares[pitch] as number;
     mean += share * (likely * Math.max(resting, resolved) + (1 - likely) * resting);
   }
   return mean;
 }
 
 /** How likely a pitch drawn from the line stands a step away and is a tone of a place. */
-function chanceOfStep(from: number, { tone }: Place, drawn: Float64Array): number {
+function chanceOfStep(from: number, { tone }: Place, shares: Float64Array): number {
   let likely = 0;
   for (let pitch = Math.max(0, from - STEP); pitch <= from + STEP && pitch < PITCHES; pitch += 1) {
-    if (pitch !== from) likely += (tone[pitch % 12] as number) * (drawn[pitch] as number);
+    if (pitch !== from) likely += (tone[pitch % 12] as number) * (shares[pitch] as number);
   }
   return likely;
 }

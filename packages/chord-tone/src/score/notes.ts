@@ -8,7 +8,7 @@ import {
 } from '@reedplate/pitch';
 import { spelledPitch } from '../spelled-pitch.js';
 import { toneByPitchClass } from '../target.js';
-import { type ChordTable, SILENCE } from './chord-table.js';
+import { type ChordTable, type CompiledChord, SILENCE } from './chord-table.js';
 import type { ScoringGrid } from './grid.js';
 import { type Judged, lengthOf } from './judge.js';
 import { NOTE_CLASSES, type NoteClass } from './note-class.js';
@@ -46,9 +46,18 @@ export function spellingOf({ chord }: ChordTable, key: Key): Spelling {
 /** How each chord of a chart spells, and the times without one. */
 export type Spellings = ReadonlyMap<ChordTable, Spelling>;
 
+/** Spellings made before: a table belongs to one key. */
+const KNOWN = new WeakMap<CompiledChord, Spelling>();
+
 /** The spellings of a chart. */
 export function spellingsOf({ tables, key }: ScoringGrid): Spellings {
-  return new Map([SILENCE, ...tables].map((table) => [table, spellingOf(table, key)]));
+  const spellings = new Map<ChordTable, Spelling>([[SILENCE, spellingOf(SILENCE, key)]]);
+  for (const table of tables) {
+    const spelling = KNOWN.get(table) ?? spellingOf(table, key);
+    KNOWN.set(table, spelling);
+    spellings.set(table, spelling);
+  }
+  return spellings;
 }
 
 /** The judged pieces as objects, spelled and placed. */
