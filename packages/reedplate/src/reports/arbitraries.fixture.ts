@@ -1,4 +1,4 @@
-import { type Chart, ENDINGS, FORMS, makeChart } from '@reedplate/form';
+import { type Chart, ENDINGS, type EndingId, FORMS, makeChart } from '@reedplate/form';
 import {
   type Harp,
   makeHarp,
@@ -47,6 +47,6 @@ export const charts: fc.Arbitrary<Chart> = fc
       choruses,
       ...(metre === undefined ? {} : { metre }),
       ...(intro === undefined || !isLong ? {} : { intro }),
-      ...(!ending || !isLong || closing === undefined ? {} : { ending: closing }),
+      ...(!ending || !isLong || closing === undefined ? {} : { ending: closing as EndingId }),
     });
   });
