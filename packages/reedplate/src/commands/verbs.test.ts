@@ -19,6 +19,13 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
   score: ['score', 'take.json', ...SONG, ...HARP],
   path: ['path', 'take.json', ...HARP, '--level', 'overbends'],
   fit: ['fit', 'take.json', '--tunings', 'standard,raised-fifth-draw'],
+  set: ['set', 'G', 'C', 'Am', 'E', '--own', 'C,D,A,low F'],
+  scale: ['scale', ...HARP, '--position', '3', '--scale', 'dorian'],
+  forms: ['forms', '--mode', 'minor'],
+  recognise: ['recognise', 'G7 | C7 | G7 | % | C7 | Cm7 | G7 | % | D7 | C7 | G7 | D9'],
+  tunings: ['tunings', 'natural-minor'],
+  retune: ['retune', '--to', 'lowered-second-and-third-draw', ...HARP],
+  tune: ['tune', ...HARP, '--temperament', 'seven-limit', '--holes', '1,2,3,4'],
 };
 
 const run = (words: readonly string[]) => runWords(words, { readText: () => TAKE });
