@@ -1,7 +1,9 @@
+import { makeHarp } from '@reedplate/layout';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { dialects, eventsOf } from './arbitraries.fixture.js';
 import { detectTab } from './detect-tab.js';
-import { TAB_DIALECT_IDS } from './dialects.js';
+import { TAB_DIALECT_IDS, type TabDialectId } from './dialects.js';
 import { formatTab } from './format-tab.js';
 import { parseTab } from './parse-tab.js';
 
@@ -57,4 +59,49 @@ describe('detectTab', () => {
       }),
     );
   });
+
+  test('detectTab names the written dialect where both a blow and a draw are marked', () => {
+    const both = eventsOf(makeHarp('C')).filter(
+      (line) => new Set(line.flat().map(({ breath }) => breath)).size === 2,
+    );
+    const marked = fc.constantFrom<TabDialectId>('sign', 'arrow', 'letter', 'exhale');
+    fc.assert(
+      fc.property(both, marked, (line, dialect) => {
+        const guess = detectTab(formatTab(line, { dialect }));
+        expect([guess.dialect, guess.events]).toEqual([dialect, line]);
+      }),
+    );
+  });
+
+  test('detectTab is ambiguous just where another dialect reads other events', () => {
+    fc.assert(
+      fc.property(eventsOf(makeHarp('C')), dialects, (line, dialect) => {
+        const text = formatTab(line, { dialect });
+        const readings = new Set(TAB_DIALECT_IDS.flatMap((id) => readingOf(text, id)));
+        const guess = detectTab(text);
+        expect(guess.ambiguous).toBe(readings.size > 1);
+        expect(guess.others.length).toBe(readings.size - 1);
+        expect(guess.question === '').toBe(readings.size === 1);
+      }),
+    );
+  });
+
+  test('detectTab says its question in words of the two readings', () => {
+    expect(detectTab('4').question).toBe('are plain numbers blow (sign) or draw (plus)?');
+    expect(detectTab('4+ 4').question).toBe('');
+  });
+
+  test('detectTab gives frozen data', () => {
+    const guess = detectTab('4 5');
+    expect([guess, guess.others, guess.events].every(Object.isFrozen)).toBe(true);
+  });
 });
+
+/** What a dialect reads, as text; nothing where it reads none. */
+function readingOf(text: string, dialect: TabDialectId): readonly string[] {
+  try {
+    return [JSON.stringify(parseTab(text, { dialect, holes: 10 }))];
+  } catch {
+    return [];
+  }
+}

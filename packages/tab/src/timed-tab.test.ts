@@ -28,7 +28,7 @@ describe('parseTimedTab', () => {
 
   test.each([
     ['-2:0', 1, 1],
-    ['-2:65', 1, 1],
+    ['-2:10001', 1, 1],
     ['-2:1/0', 1, 1],
     ['-2\n  x:2', 2, 3],
     ['-2 (-1 y):2', 1, 8],
@@ -79,6 +79,10 @@ describe('lineOfTab and tabOfLine', () => {
   test('tabOfLine says which note a harp does not have', () => {
     const low = makeLine([{ start: 0, duration: 960, pitch: 40 }]);
     expect(() => tabOfLine(low, harp)).toThrowError(/"E2" cannot be sounded/u);
+    const later = makeLine(low.notes.map((note) => ({ ...note, start: 2 * 3840 })));
+    expect(() => tabOfLine(later, harp)).toThrowError(
+      expect.objectContaining({ code: 'SOUNDING_IMPOSSIBLE', value: 'E2', where: { bar: 3 } }),
+    );
   });
 
   test('lineOfTab undoes tabOfLine for lines of one note at a time', () => {

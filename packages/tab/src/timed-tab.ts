@@ -8,13 +8,13 @@ import type { TabEvent } from './tab-mark.js';
 export interface TimedTab {
   /** What sounds together; empty for a rest. */
   readonly marks: TabEvent;
-  /** Felt beats, above 0 and at most 64. */
+  /** Felt beats, above 0 and at most 10,000. */
   readonly beats: number;
 }
 
-const LENGTH = /^(.*?):(\d{1,3}(?:\.\d{1,4})?)(?:\/(\d{1,3}))?$/su;
+const LENGTH = /^(.*?):(\d{1,8}(?:\.\d{1,4})?)(?:\/(\d{1,4}))?$/su;
 const REST = /^[rR]$/u;
-const MOST_BEATS = 64;
+const MOST_BEATS = 10_000;
 
 /**
  * Reads tablature with rhythm: behind a mark or a chord a colon and its length in beats, `-2:3`,
@@ -41,7 +41,11 @@ function parseTimedWord(word: string, place: TextPlace, options: ParseTabOptions
   const [, mark = word, upper = '1', lower = '1'] = LENGTH.exec(word) ?? [];
   const beats = Number(upper) / Number(lower);
   if (!(beats > 0 && beats <= MOST_BEATS)) {
-    throw syntaxError(word, 'a length above 0 and at most 64 beats, such as -2:3 or -2:1/2', place);
+    throw syntaxError(
+      word,
+      `a length above 0 and at most ${MOST_BEATS} beats, such as -2:3 or -2:1/2`,
+      place,
+    );
   }
   const marks = REST.test(mark) ? [] : parseMark(mark, place, options);
   return Object.freeze({ marks, beats });
@@ -58,8 +62,8 @@ function syntaxError(value: string, expected: string, where: TextPlace): Reedpla
 }
 
 /**
- * Writes tablature with rhythm: the inverse of {@link parseTimedTab}, for lengths of whole 960ths of a
- * beat.
+ * Writes tablature with rhythm: the inverse of {@link parseTimedTab}, for lengths of whole ticks in
+ * any metre.
  *
  * @throws ReedplateError `OPTION_UNKNOWN`
  * @example
@@ -78,8 +82,8 @@ export function formatTimedTab(timed: readonly TimedTab[], options: TabOptions =
     .join(' ');
 }
 
-/** Parts of a beat that any length in whole ticks is a whole number of. */
-const PARTS = 960;
+/** Parts of a beat that a tick is a whole number of, in every metre: a beat has 240 to 3840 ticks. */
+const PARTS = 11_520;
 
 function writeBeats(beats: number): string {
   const parts = Math.max(1, Math.round(beats * PARTS));

@@ -4,7 +4,7 @@
  */
 export function tabWithoutLengths(text: string): string {
   return text
-    .replace(/:\d{1,3}(?:\.\d{1,4})?(?:\/\d{1,3})?(?=\s|\||$)/gu, blank)
+    .replace(/:\d{1,8}(?:\.\d{1,4})?(?:\/\d{1,4})?(?=\s|\||$)/gu, blank)
     .replace(/(?<=^|\s|\|)[rR](?=\s|\||$)/gu, blank);
 }
 

@@ -6,9 +6,10 @@ import { element } from './xml-text.js';
 export function writeHarmony(chord: Chord | null, offset: number): string {
   const placed = offset === 0 ? [] : [element('offset', `${offset}`)];
   if (chord === null) {
-    // A root must stand there; the kind says that it does not sound.
+    // A root must stand there; it is neither sounded nor shown.
+    const root = element('root', [element('root-step', 'C', { text: '' })]);
     const none = element('kind', 'none', { text: 'N.C.' });
-    return element('harmony', [writeStep('root', 'C'), none, ...placed]);
+    return element('harmony', [root, none, ...placed]);
   }
   const kind = kindOfSuffix(chord.quality);
   return element('harmony', [

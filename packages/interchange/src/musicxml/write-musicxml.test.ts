@@ -1,6 +1,7 @@
 import { formById, makeChart } from '@reedplate/form';
 import { makeLine } from '@reedplate/line';
 import { describe, expect, test } from 'vitest';
+import { makeBacking } from '../backing/make-backing.js';
 import { readMusicXml } from './read-musicxml.js';
 import { writeMusicXml } from './write-musicxml.js';
 
@@ -53,6 +54,17 @@ describe('writeMusicXml', () => {
     expect(read.chart?.spans).toEqual(
       chart.spans.map((span) => ({ ...span, barOfForm: span.bar, chorus: 1 })),
     );
+  });
+
+  // MusicXML 4.0, data type kind-value: of "none" the root-step text should be empty. Verovio 6.3.0
+  // shows the root all the same.
+  test('writeMusicXml writes no chord with a root that is not shown', () => {
+    const chart = makeBacking(makeChart(formById('basic'), { key: 'G' })).chart;
+    const xml = writeMusicXml({ line: makeLine([]), ...(chart === undefined ? {} : { chart }) });
+    expect(xml).toMatch(
+      /<root-step text="">C<\/root-step>\s*<\/root>\s*<kind text="N\.C\.">none</u,
+    );
+    expect(readMusicXml(xml).chart?.spans[0]?.chord).toBeNull();
   });
 
   test('writeMusicXml writes choruses that are alike once, unless told', () => {

@@ -57,9 +57,9 @@ export function readXml(text: string): XmlElement {
     open.at(-1)?.children.push({ ...closed, text: closed.text.trim() });
   };
   parser.write(text).close();
-  const root = open[0]?.children[0];
-  if (root === undefined) throw malformed(text, 'well-formed XML with a root element', parser);
-  return root;
+  const [root, ...others] = open[0]?.children ?? [];
+  if (root !== undefined && others.length === 0) return root;
+  throw malformed(text, 'well-formed XML with one root element', parser);
 }
 
 function malformed(

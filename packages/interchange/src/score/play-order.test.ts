@@ -41,3 +41,53 @@ describe('playOrder', () => {
     );
   });
 });
+
+describe('playOrder, repeats as they are written', () => {
+  /** `|:` opens, `:|` closes (`::|` three times), `1` and `2` are endings; a letter is a measure. */
+  function order(text: string): string {
+    const letters: string[] = [];
+    const measures = text.split(' ').map((word): Measure => {
+      letters.push(/[A-Z]/u.exec(word)?.[0] ?? '?');
+      const numbers = [...(/[1-9]+/u.exec(word)?.[0] ?? '')].map(Number);
+      const colons = /(:+)\|$/u.exec(word)?.[1]?.length ?? 0;
+      return {
+        ...plain,
+        opens: word.startsWith('|:'),
+        closes: colons === 0 ? 0 : colons + 1,
+        ...(numbers.length === 0 ? {} : { endings: numbers }),
+      };
+    });
+    return playOrder(measures)
+      .map((at) => letters[at])
+      .join('');
+  }
+
+  test.each([
+    ['A B:| C', 'ABABC'],
+    ['A |:B C:| D', 'ABCBCD'],
+    ['|:A:| |:B:|', 'AABB'],
+    ['A:| B:|', 'AABB'],
+    ['A::|', 'AAA'],
+    ['|:A 1B:| 2C D', 'ABACD'],
+    ['|:A 1B:| 2C:| D', 'ABACD'],
+    ['|:A 12B:| 3C D', 'ABABACD'],
+    ['|:A 1B:| 2C |:D:|', 'ABACDD'],
+    ['A |:B 1C:| 2D |:E 1F:| 2G', 'ABCBDEFEG'],
+  ])('playOrder plays %s as %s', (text, expected) => {
+    expect(order(text)).toBe(expected);
+  });
+
+  test('playOrder plays every measure that is in no ending at least once', () => {
+    const bars = fc.array(
+      fc
+        .record({ opens: fc.boolean(), closes: fc.nat({ max: 3 }) })
+        .map((each): Measure => ({ ...plain, ...each })),
+      { maxLength: 30 },
+    );
+    fc.assert(
+      fc.property(bars, (measures) => {
+        expect(new Set(playOrder(measures)).size).toBe(measures.length);
+      }),
+    );
+  });
+});
