@@ -1,6 +1,9 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { decodeText, LARGEST_INPUT, requireSize } from './decode-text.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 /** Bytes of a text in UTF-16, high byte first or last, with or without a byte order mark. */
 function utf16(text: string, { big, mark }: { readonly big: boolean; readonly mark: boolean }) {

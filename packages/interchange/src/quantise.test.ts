@@ -1,9 +1,12 @@
 import { type Line, makeLine, parseMetre, transposeLine } from '@reedplate/line';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { lines } from './arbitraries.fixture.js';
 import { layFeel } from './feel.js';
 import { GRID_IDS, GRIDS, type GridId, quantiseLine } from './quantise.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 const note = (start: number, duration: number, pitch = 67) => ({ start, duration, pitch });
 

@@ -1,11 +1,14 @@
 import { makeHarp } from '@reedplate/layout';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { dialects, eventsOf } from './arbitraries.fixture.js';
 import { detectTab } from './detect-tab.js';
 import { TAB_DIALECT_IDS, type TabDialectId } from './dialects.js';
 import { formatTab } from './format-tab.js';
 import { parseTab } from './parse-tab.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 describe('detectTab', () => {
   test.each([

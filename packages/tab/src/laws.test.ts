@@ -8,7 +8,7 @@ import {
 import { makeLine, parseMetre } from '@reedplate/line';
 import { isReedplateError, type ReedplateError, TWELVE_KEYS } from '@reedplate/pitch';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { dialects, eventsOf, harps, linesOf, timedOf } from './arbitraries.fixture.js';
 import { TAB_DIALECT_IDS } from './dialects.js';
 import { formatSounding, formatTab } from './format-tab.js';
@@ -17,6 +17,9 @@ import { parseTab } from './parse-tab.js';
 import { soundMark } from './sound-tab.js';
 import type { TabMark } from './tab-mark.js';
 import { formatTimedTab, parseTimedTab } from './timed-tab.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 const mark: fc.Arbitrary<TabMark> = fc
   .record({

@@ -2,9 +2,12 @@ import { makeHarp } from '@reedplate/layout';
 import { makeLine } from '@reedplate/line';
 import { isReedplateError } from '@reedplate/pitch';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { lineOfTab, tabOfLine } from './line-of-tab.js';
 import { formatTimedTab, parseTimedTab } from './timed-tab.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 const harp = makeHarp('C');
 

@@ -1,6 +1,9 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { defaultUnit, readMetreField, readTempoField, readUnitField } from './fields.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 describe('readMetreField', () => {
   test.each([

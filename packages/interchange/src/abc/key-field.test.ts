@@ -1,7 +1,10 @@
 import { TWELVE_KEYS, toKey } from '@reedplate/pitch';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { readKeyField, readShift, signatureOf } from './key-field.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 const signature = (field: string): string =>
   [...(readKeyField(field)?.signature ?? [])]

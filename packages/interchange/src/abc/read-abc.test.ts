@@ -1,6 +1,9 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import type { Piece } from '../piece.js';
 import { readAbc } from './read-abc.js';
+
+// A busy machine takes its time over tunes of thousands of bars.
+vi.setConfig({ testTimeout: 60_000 });
 
 /** The one tune of a body of music in G, 4/4, with quarter notes as the unit. */
 function read(body: string, head = 'M:4/4\nL:1/4\nK:C', options = {}): Piece {
@@ -350,6 +353,11 @@ describe('readAbc, voices and books', () => {
 });
 
 describe('readAbc, bounds', () => {
+  test('readAbc takes a bar of a hundred thousand signs to jump by in its stride', () => {
+    const [piece] = readAbc(`X:1\nM:4/4\nL:1/4\nK:C\n${'!coda!'.repeat(100_000)}C4 !D.C.!|]`);
+    expect(piece?.line.notes.length).toBe(2);
+  });
+
   test('readAbc refuses tunes that would grow beyond measure', () => {
     const rests = `X:1\nM:4/4\nK:C\n${'Z999|'.repeat(60)}`;
     const repeats = `X:1\nM:4/4\nL:1/4\nK:C\n|:::::::: ${'CDEF|'.repeat(20_000)} CDEF :::::::::|`;

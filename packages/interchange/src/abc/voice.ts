@@ -123,26 +123,29 @@ function placeEvents(
   const notes: MeasureNote[] = [];
   const chords: MeasureChord[] = [];
   const jumps: Jump[] = [];
+  // A sign is written over the note that comes next, or over the bar line.
+  let waiting: AbcJump[] = [];
   let offset = 0;
   let longest = 0;
-  for (const [at, event] of events.entries()) {
+  const place = (length: number): void => {
+    for (const jump of waiting) jumps.push({ ...jump, name: '', offset, end: offset + length });
+    waiting = [];
+  };
+  for (const event of events) {
     if (event.kind === 'symbol') chords.push({ offset, text: event.text });
-    else if (event.kind === 'jump') {
-      jumps.push({ ...event.jump, name: '', offset, end: offset + lengthAfter(events, at) });
-    } else if (event.kind === 'overlay') offset = 0;
-    else {
+    else if (event.kind === 'jump') waiting.push(event.jump);
+    else if (event.kind === 'overlay') {
+      place(0);
+      offset = 0;
+    } else {
       for (const { length, pitch, tied } of event.notes) {
         notes.push({ offset, duration: length, pitch, tied });
       }
+      place(event.length);
       offset += event.length;
       longest = Math.max(longest, offset);
     }
   }
+  place(0);
   return { notes, chords, length: longest, ...(jumps.length === 0 ? {} : { jumps }) };
-}
-
-/** Length of the note that a sign is written before; 0 before a bar line. */
-function lengthAfter(events: readonly VoiceEvent[], at: number): number {
-  const next = events.slice(at).find(({ kind }) => kind === 'notes' || kind === 'overlay');
-  return next?.kind === 'notes' ? next.length : 0;
 }

@@ -1,10 +1,13 @@
 import { TWELVE_KEYS, toKey } from '@reedplate/pitch';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { readKeyField, type Signature } from './key-field.js';
 import { readNotes } from './read-note.js';
 import { ACCIDENTAL_REACHES, openVoice } from './voice.js';
 import { markDoubled, writePitch } from './write-pitch.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 const keys = fc.constantFrom(...TWELVE_KEYS.map(({ name }) => name), 'Am', 'Cm', 'F#m', 'Ebm');
 const signatureOf = (key: string): Signature => readKeyField(key)?.signature ?? new Map();

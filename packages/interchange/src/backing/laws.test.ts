@@ -2,9 +2,12 @@ import { type Chart, chartEnd, chordChanges, FORMS, makeChart } from '@reedplate
 import { lineEnd, parseMetre } from '@reedplate/line';
 import { TWELVE_KEYS } from '@reedplate/pitch';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { DRUMS } from './drums.js';
 import { makeBacking } from './make-backing.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 const backings = fc
   .record({

@@ -2,7 +2,7 @@ import { formById, makeChart } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { makeLine } from '@reedplate/line';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { lines } from '../arbitraries.fixture.js';
 import { makeBacking } from '../backing/make-backing.js';
 import type { Sheet } from '../piece.js';
@@ -10,6 +10,9 @@ import { FORMAT_IDS, type FormatId } from './formats.js';
 import { lossesOf } from './losses-of.js';
 import { readPiece } from './read-piece.js';
 import { writePiece } from './write-piece.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 const note = { start: 0, duration: 960, pitch: 67 };
 const codes = (sheet: Sheet, format: FormatId): readonly string[] =>

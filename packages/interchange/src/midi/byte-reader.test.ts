@@ -1,7 +1,10 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { DamagedData, readBytes } from './byte-reader.js';
 import { number, variable } from './midi-bytes.fixture.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 describe('readBytes', () => {
   test('readBytes gives bytes one after another, between start and end', () => {

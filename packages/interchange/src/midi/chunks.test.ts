@@ -1,9 +1,12 @@
 import { isReedplateError } from '@reedplate/pitch';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { makeWarningList } from '../warning.js';
 import { type MidiChunks, readChunks } from './chunks.js';
 import { chunk, END, midiFile, number } from './midi-bytes.fixture.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 const head = (format: number, tracks: number, division: number): readonly number[] =>
   chunk('MThd', [...number(format, 2), ...number(tracks, 2), ...number(division, 2)]);

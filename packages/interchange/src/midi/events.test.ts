@@ -1,7 +1,10 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { type MidiEvent, readTracks, type TrackEvents } from './events.js';
 import { END, message, text } from './midi-bytes.fixture.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 function read(...bytes: readonly (readonly number[])[]): TrackEvents {
   const [track] = readTracks([Uint8Array.from(bytes.flat())]);

@@ -1,8 +1,11 @@
 import { makeLine } from '@reedplate/line';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import type { Part } from '../piece.js';
 import { findMelody, HARMONICA_PROGRAM } from './find-melody.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 /** A part of so many notes, one after another or all at once. */
 function part(

@@ -1,9 +1,12 @@
 import { makeLine } from '@reedplate/line';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { END, message, midiFile } from './midi-bytes.fixture.js';
 import { readMidi } from './read-midi.js';
 import { writeMidi } from './write-midi.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 /** A stroke or release of a pitch, so many ticks after the one before. */
 interface Stroke {

@@ -1,7 +1,10 @@
 import fc from 'fast-check';
 import { parseMidi, writeMidi } from 'midi-file';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { eventAt, textAt, toTrack } from './track.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 const on = (tick: number, noteNumber: number) =>
   eventAt(tick, { type: 'noteOn', channel: 0, noteNumber, velocity: 64 });

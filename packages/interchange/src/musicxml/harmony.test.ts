@@ -1,10 +1,13 @@
 import { FORMS, makeChart } from '@reedplate/form';
 import { type Chord, parseChord } from '@reedplate/pitch';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { kindOfSuffix, symbolOfHarmony } from './harmony.js';
 import { writeHarmony } from './write-harmony.js';
 import { readXml } from './xml-tree.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 const symbol = (inside: string): string => symbolOfHarmony(readXml(`<harmony>${inside}</harmony>`));
 const root = (step: string, alter = ''): string =>

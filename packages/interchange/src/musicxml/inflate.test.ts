@@ -1,7 +1,10 @@
 import { constants, deflateRawSync } from 'node:zlib';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { DamagedArchive, inflate, TooMuchData } from './inflate.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 const MOST = 1 << 20;
 const strategies = [

@@ -1,8 +1,11 @@
 import { isReedplateError } from '@reedplate/pitch';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { element } from './xml-text.js';
 import { child, childNumber, childrenOf, childText, readXml, type XmlElement } from './xml-tree.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 const names = fc.constantFrom('note', 'pitch', 'a-b', 'x1');
 /** Text as it comes back: no signs that XML has no place for, no space around it. */

@@ -1,9 +1,12 @@
 import { FORMS, makeChart } from '@reedplate/form';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { makeWarningList } from '../warning.js';
 import { type ChartFrame, chartOfMarks } from './chart-of-marks.js';
 import type { ChordMark } from './lay-measures.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 const FRAME: ChartFrame = { form: 'sheet', key: 'G', metre: '4/4', pickup: 0, end: 4 * 3840 };
 

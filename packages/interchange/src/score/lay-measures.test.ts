@@ -1,8 +1,11 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { makeWarningList } from '../warning.js';
 import { layMeasures } from './lay-measures.js';
 import type { Measure, MeasureNote } from './measure.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 const BAR = 3840;
 const note = (offset: number, duration: number, pitch: number, tied = false): MeasureNote => ({

@@ -1,7 +1,10 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import type { Measure } from './measure.js';
 import { playOrder } from './play-order.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 const plain: Measure = { notes: [], chords: [], length: 1, opens: false, closes: 0, where: {} };
 

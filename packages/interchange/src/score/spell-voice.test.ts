@@ -1,7 +1,10 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { type BarFrame, type SpelledNote, spellVoice } from './spell-voice.js';
 import type { BarEvent } from './write-bars.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 const FOUR_FOUR: BarFrame = { beatTicks: 960, length: 3840 };
 

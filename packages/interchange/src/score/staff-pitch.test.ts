@@ -1,7 +1,10 @@
 import { TWELVE_KEYS } from '@reedplate/pitch';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { LETTER_SEMITONES, staffPitch } from './staff-pitch.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 const keys = fc.constantFrom(...TWELVE_KEYS.map(({ name }) => name), 'Cb', 'C#', 'Abm', 'A#m');
 

@@ -1,11 +1,14 @@
 import { formById, makeChart } from '@reedplate/form';
 import { type Line, makeLine, parseMetre } from '@reedplate/line';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { lines } from '../arbitraries.fixture.js';
 import { foldRepeats } from './fold-repeats.js';
 import { playOrder } from './play-order.js';
 import { type WrittenBar, writeBars } from './write-bars.js';
+
+// A busy machine takes its time over hundreds of cases.
+vi.setConfig({ testTimeout: 60_000 });
 
 const note = (start: number, duration: number, pitch = 67) => ({ start, duration, pitch });
 
