@@ -4,7 +4,6 @@ import { formById, makeChart } from '@reedplate/form';
 import { makeHarp, soundings } from '@reedplate/layout';
 import { makeLine, parseMetre } from '@reedplate/line';
 import { noteNameWithOctave } from '@reedplate/pitch';
-import { Bench } from 'tinybench';
 import type { NamedChart } from './tonal-line.js';
 import { keepChords, keepPairs } from './tonal-names.js';
 import { namedScore } from './tonal-score.js';
@@ -63,47 +62,96 @@ for (const { chart, line, named, namedChart } of takes.slice(0, 3)) {
 
 /** Keeps the results alive, so that no work is optimised away. */
 let seen = 0;
-const bench = new Bench({ time: 1500, warmupTime: 500 });
-for (const [care, compare] of KEEPERS) {
-  bench.add(`targets, tonal, ${care}`, () => {
-    for (const symbol of symbols) seen += namedTargets(symbol, namedSoundings, compare).length;
-  });
+
+/** What is timed: some work, and how many charts or notes it does. */
+interface Task {
+  readonly name: string;
+  readonly amount: number;
+  readonly work: () => number;
 }
-bench
-  .add('targets, reedplate', () => {
-    for (const chord of chords) seen += targetsOf(chord, harp).length;
-  })
-  .add('targets, reedplate, chords read anew', () => {
-    for (const symbol of symbols) seen += targetsOf(symbol, harp).length;
-  });
-for (const { choruses, chart, line, named, namedChart } of takes) {
-  for (const [care, compare] of KEEPERS) {
-    bench.add(`${choruses} choruses, tonal, ${care}`, () => {
-      seen += namedScore(named, namedChart, compare).notes.length;
+
+const targets: readonly Task[] = [
+  ...KEEPERS.map(([care, compare]) => ({
+    name: `tonal, ${care}`,
+    amount: 1,
+    work: () => {
+      let found = 0;
+      for (const symbol of symbols) found += namedTargets(symbol, namedSoundings, compare).length;
+      return found;
+    },
+  })),
+  {
+    name: 'reedplate',
+    amount: 1,
+    work: () => {
+      let found = 0;
+      for (const chord of chords) found += targetsOf(chord, harp).length;
+      return found;
+    },
+  },
+];
+
+function scores({ chart, line, named, namedChart }: (typeof takes)[number]): readonly Task[] {
+  const amount = line.notes.length;
+  return [
+    ...KEEPERS.map(([care, compare]) => ({
+      name: `tonal, ${care}`,
+      amount,
+      work: () => namedScore(named, namedChart, compare).notes.length,
+    })),
+    { name: 'reedplate', amount, work: () => scoreLine(line, chart).notes.length },
+  ];
+}
+
+const ROUNDS = 25;
+/** Shortest time that a round takes, in microseconds of the processor. */
+const ROUND = 30_000;
+
+/**
+ * How much of a task is done in a second of processor time, round by round: time of the processor
+ * and turns, so that other work on the machine falls on all alike.
+ */
+function ratesOf(tasks: readonly Task[]): readonly (readonly number[])[] {
+  const rates = tasks.map((): number[] => []);
+  for (let round = -3; round < ROUNDS; round += 1) {
+    tasks.forEach(({ amount, work }, at) => {
+      const begin = process.cpuUsage();
+      let [done, spent] = [0, 0];
+      while (spent < ROUND) {
+        seen += work();
+        done += amount;
+        const { user, system } = process.cpuUsage(begin);
+        spent = user + system;
+      }
+      if (round >= 0) rates[at]?.push((done / spent) * 1e6);
     });
   }
-  bench.add(`${choruses} choruses, reedplate`, () => {
-    seen += scoreLine(line, chart).notes.length;
+  return rates;
+}
+
+function quantile(values: readonly number[], share: number): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.floor(share * (sorted.length - 1))] ?? 0;
+}
+
+const whole = (value: number): string => Math.round(value).toLocaleString('en');
+
+function report(title: string, tasks: readonly Task[]): void {
+  const rates = ratesOf(tasks);
+  const ours = rates.at(-1) ?? [];
+  tasks.forEach(({ name }, at) => {
+    const own = rates[at] ?? [];
+    const ratios = ours.map((rate, round) => rate / (own[round] ?? 1));
+    const [low, middle, high] = [0.25, 0.5, 0.75].map((share) => quantile(ratios, share));
+    const spread = `${low?.toFixed(1)} to ${high?.toFixed(1)}`;
+    console.log(
+      `${title}, ${name}`.padEnd(38),
+      whole(quantile(own, 0.5)).padStart(11),
+      `a second; reedplate does ${middle?.toFixed(1)} times as many (${spread})`,
+    );
   });
 }
-await bench.run();
 
-/** How often a second, by the median time: the mean belongs to the garbage of the one before. */
-function rate(name: string): number {
-  const result = bench.getTask(name)?.result;
-  return result !== undefined && 'latency' in result ? 1000 / result.latency.p50 : 0;
-}
-
-for (const { name } of bench.tasks) {
-  const take = takes.find(({ choruses }) => name.startsWith(`${choruses} choruses`));
-  const perSecond = Math.round(rate(name) * (take?.line.notes.length ?? 1));
-  const unit = take === undefined ? 'charts' : 'notes';
-  console.log(`${name.padEnd(38)} ${perSecond.toLocaleString('en').padStart(12)} ${unit} a second`);
-}
-for (const work of ['targets', ...takes.map(({ choruses }) => `${choruses} choruses`)]) {
-  for (const [care] of KEEPERS) {
-    const ratio = rate(`${work}, reedplate`) / rate(`${work}, tonal, ${care}`);
-    console.log(`${work}: reedplate is ${ratio.toFixed(1)} times tonal with ${care}`);
-  }
-}
+report('targets of twelve bars', targets);
+for (const take of takes) report(`${take.line.notes.length} notes`, scores(take));
 console.log(`(${seen} results seen)`);

@@ -4,7 +4,8 @@ import { chordSuffixes, SCALE_DEGREES } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { Interval, Note, Chord as TonalChord } from 'tonal';
 import { describe, expect, it } from 'vitest';
-import { chordShapes } from './chord-shape.js';
+import { chordAvailability } from './availability.js';
+import { type ChordShape, chordShapes } from './chord-shape.js';
 import { practiceLine } from './practice-line.js';
 import { ROUGHNESS, STYLES, type Style } from './styles.js';
 import { targetsOf } from './target.js';
@@ -113,7 +114,7 @@ describe('targetsOf on random reeds', () => {
           );
         },
       ),
-      { numRuns: 400 },
+      { numRuns: 150 },
     );
   });
 
@@ -215,7 +216,7 @@ describe('chordShapes on random reeds', () => {
         );
         expect(found.sort(byPlace)).toEqual([...shapesByHand(symbol, harp, style)].sort(byPlace));
       }),
-      { numRuns: 300 },
+      { numRuns: 100 },
     );
   });
 
@@ -229,6 +230,49 @@ describe('chordShapes on random reeds', () => {
           expect(values).toEqual(clashes.map(({ above }) => rough[above]));
         }
       }),
+    );
+  });
+});
+
+describe('chordAvailability on random reeds', () => {
+  it('chordAvailability sorts shapes and warns of tones as counting by hand does', () => {
+    fc.assert(
+      fc.property(
+        anyReeds,
+        anySymbol,
+        fc.constantFrom(...TECHNIQUE_LEVELS),
+        (harp, symbol, level) => {
+          const { whole, partial, warnings } = chordAvailability(symbol, harp, { level });
+          const degrees = [...new Set(tonesOf(symbol).map(({ degree }) => degree))];
+          const triad = degrees.filter((degree) => /^[b#]?[135]$/u.test(degree));
+          const isTriad = familyOf(degrees) !== 'open' && triad.length >= 3;
+          const byHand = shapesByHand(symbol, harp, 'traditional');
+          const wholeByHand = byHand.filter(
+            ({ lacks, clashes }) =>
+              isTriad && clashes.length === 0 && !triad.some((degree) => lacks.includes(degree)),
+          );
+          const placeOf = ({ breath, holes }: ChordShape): string => `${breath} ${holes.join(' ')}`;
+          expect(whole.map(placeOf).sort()).toEqual(wholeByHand.map(({ at }) => at).sort());
+          const partialByHand = byHand.filter(
+            (shape) =>
+              !wholeByHand.includes(shape) &&
+              shape.adds.length + shape.clashes.length === 0 &&
+              degrees.length - shape.lacks.length >= 2,
+          );
+          expect(partial.map(placeOf).sort()).toEqual(partialByHand.map(({ at }) => at).sort());
+          const had = (allowed: keyof typeof ALLOWED): ReadonlySet<string> =>
+            new Set(targetsByHand(symbol, harp, allowed).map(({ degree }) => degree));
+          const degreesOf = (code: string): readonly string[] =>
+            warnings.find((warning) => warning.code === code)?.degrees ?? [];
+          const missing = degrees.filter((degree) => !had(level).has(degree));
+          const bent = degrees.filter(
+            (degree) => had(level).has(degree) && !had('natural').has(degree),
+          );
+          expect(degreesOf('NO_TONE')).toEqual(missing);
+          expect(degreesOf('NO_NATURAL_TONE')).toEqual(bent);
+        },
+      ),
+      { numRuns: 100 },
     );
   });
 });
@@ -303,7 +347,7 @@ describe('practiceLine on random reeds', () => {
             );
           },
         ),
-        { numRuns: 200 },
+        { numRuns: 60 },
       );
     },
   );

@@ -49,7 +49,7 @@ describe.each(KEEPERS)('scoreLine against tonal on note names, %s', (_, keep) =>
           else expect(other, name).toBeCloseTo(value, 9);
         }
       }),
-      { numRuns: 200 },
+      { numRuns: 100 },
     );
   });
 

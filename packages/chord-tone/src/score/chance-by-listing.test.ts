@@ -68,7 +68,7 @@ describe('chance of scoreLine by listing', () => {
         }, 0);
         expect(chance).toBeCloseTo(mean, 9);
       }),
-      { numRuns: 60 },
+      { numRuns: 30 },
     );
   });
 });

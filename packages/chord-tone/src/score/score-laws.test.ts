@@ -94,7 +94,7 @@ describe('scoreLine and ties', () => {
         expect(split.notes.map(plain)).toEqual(whole.notes.map(plain));
         expect(split.bars).toEqual(whole.bars);
       }),
-      { numRuns: 300 },
+      { numRuns: 100 },
     );
   });
 
@@ -174,7 +174,7 @@ describe('scoreLine and what is played better', () => {
         expect(after.measures.fit).toBeGreaterThanOrEqual((before.measures.fit ?? 0) - 1e-12);
         expect(after.total).toBeGreaterThanOrEqual(before.total - 1e-9);
       }),
-      { numRuns: 300 },
+      { numRuns: 100 },
     );
   });
 

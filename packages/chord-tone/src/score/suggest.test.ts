@@ -38,7 +38,7 @@ describe('suggester by listing', () => {
         const hasNatural = ways.some(({ depth }) => depth === 0);
         expect(found?.sounding?.depth === 0).toBe(hasNatural);
       }),
-      { numRuns: 300 },
+      { numRuns: 100 },
     );
   });
 

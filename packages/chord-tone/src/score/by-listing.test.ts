@@ -1,0 +1,216 @@
+import { type Chart, formById, makeChart } from '@reedplate/form';
+import { parseMetre } from '@reedplate/line';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { anyChart, anyMelody, anyNotes } from '../arbitraries.fixture.js';
+import { joinTies } from './runs.js';
+import { scoreLine } from './score-line.js';
+import type { NoteScore } from './score-types.js';
+import { SCORE_WEIGHTS } from './weights.js';
+
+// Bars, changes and parts of a score, worked out again from its notes the long way.
+
+const barTicksOf = ({ metre }: Chart): number => parseMetre(metre).barTicks;
+
+/** Where a note counts from: a push from the beginning of the chord it belongs to. */
+function countsFrom({ push, start, chord }: NoteScore, { spans }: Chart): number {
+  if (!push) return start;
+  return spans.find((span) => span.start > start && span.chord?.symbol === chord)?.start ?? start;
+}
+
+interface Share {
+  readonly bar: number;
+  readonly weight: number;
+  readonly credit: number;
+}
+
+/** The weight of a note bar by bar: its beats where they sound, its being struck where it begins. */
+function sharesOf(note: NoteScore, chart: Chart): readonly Share[] {
+  const barTicks = barTicksOf(chart);
+  const { beatTicks } = parseMetre(chart.metre);
+  const from = countsFrom(note, chart);
+  const end = Math.max(note.start + note.duration, from + 1);
+  const first = Math.floor((from - chart.pickup) / barTicks);
+  const shares: Share[] = [];
+  let left = note.weight;
+  for (let bar = first; left > 0; bar += 1) {
+    const after = Math.max(0, end - (chart.pickup + (bar + 1) * barTicks)) / beatTicks;
+    shares.push({ bar: bar + 1, weight: left - after, credit: note.credit });
+    left = after;
+  }
+  return shares;
+}
+
+describe('bars of scoreLine by listing', () => {
+  it('bars of scoreLine are the mean credit of what sounds in each, by weight', () => {
+    fc.assert(
+      fc.property(fc.oneof(anyMelody, anyNotes), anyChart, (line, chart) => {
+        const { bars, notes } = scoreLine(line, chart, { swing: 1 });
+        const shares = notes.flatMap((note) => sharesOf(note, chart));
+        for (const { bar, fit, notes: count } of bars) {
+          const here = shares.filter((share) => share.bar === bar);
+          const weight = here.reduce((sum, share) => sum + share.weight, 0);
+          const credit = here.reduce((sum, share) => sum + share.weight * share.credit, 0);
+          expect(count).toBe(here.length);
+          expect(fit ?? -1).toBeCloseTo(weight === 0 ? -1 : credit / weight, 9);
+        }
+      }),
+    );
+  });
+
+  it('bars of scoreLine name the chords of the chart, one entry a bar', () => {
+    fc.assert(
+      fc.property(anyMelody, anyChart, (line, chart) => {
+        const { bars } = scoreLine(line, chart);
+        expect(bars.map(({ bar }) => bar)).toEqual(bars.map((_, at) => at + 1));
+        for (const { bar, chords } of bars) {
+          const spans = chart.spans.filter((span) => span.bar === bar && span.chord !== null);
+          expect(chords).toEqual(spans.map(({ chord }) => chord?.symbol));
+        }
+      }),
+    );
+  });
+});
+
+/** The chords of a chart where they change, each once while it stays in one chorus. */
+function changesOf({ spans }: Chart): readonly Chart['spans'][number][] {
+  return spans.filter((span, at) => {
+    const before = spans[at - 1];
+    const goesOn = before?.chord?.symbol === span.chord?.symbol && before?.chorus === span.chorus;
+    return span.chord !== null && !goesOn;
+  });
+}
+
+describe('changes of scoreLine by listing', () => {
+  it('changes of scoreLine land on the first note that is there within a beat, the best of a chord', () => {
+    fc.assert(
+      fc.property(fc.oneof(anyMelody, anyNotes), anyChart, (line, chart) => {
+        const { beatTicks } = parseMetre(chart.metre);
+        const { changes, notes } = scoreLine(line, chart, { swing: 1 });
+        const spans = changesOf(chart);
+        expect(changes.map(({ bar, beat, chord }) => [bar, beat, chord])).toEqual(
+          spans.map(({ bar, beat, chord }) => [bar, beat, chord?.symbol]),
+        );
+        changes.forEach((change, at) => {
+          const start = spans[at]?.start ?? 0;
+          const end = spans[at + 1]?.start ?? Number.POSITIVE_INFINITY;
+          const near = notes.filter((note) => {
+            const from = countsFrom(note, chart);
+            const isHere = note.chord === change.chord && from >= start && from < end;
+            return isHere && note.start <= start + beatTicks && note.duration >= beatTicks / 8;
+          });
+          const first = Math.min(...near.map((note) => note.start));
+          const worth = near
+            .filter((note) => note.start === first)
+            .map((note) => SCORE_WEIGHTS.landing[note.class]);
+          expect(change.landing).toBe(worth.length === 0 ? null : Math.max(...worth));
+        });
+      }),
+    );
+  });
+
+  it('changes of scoreLine are shown by the root, or by a tone that the chord before did not have', () => {
+    const isOwn = (degree: string): boolean => !/(?:9|1[13])$/u.test(degree);
+    const tonesOf = (span: Chart['spans'][number] | undefined): ReadonlySet<number> =>
+      new Set(
+        span?.chord?.tones
+          .filter(({ degree }) => isOwn(degree))
+          .map(({ pitchClass }) => pitchClass),
+      );
+    fc.assert(
+      fc.property(anyMelody, anyChart, (line, chart) => {
+        const { changes, notes } = scoreLine(line, chart, { swing: 1 });
+        const spans = changesOf(chart);
+        changes.forEach((change, at) => {
+          const before = tonesOf(spans.at(at - 1));
+          const fresh = [...tonesOf(spans[at])].filter((tone) => !before.has(tone));
+          const start = spans[at]?.start ?? 0;
+          const end = spans[at + 1]?.start ?? Number.POSITIVE_INFINITY;
+          const heard = notes
+            .filter((note) => note.chord === change.chord)
+            .filter((note) => countsFrom(note, chart) >= start && countsFrom(note, chart) < end)
+            .map(({ pitch }) => pitch % 12);
+          const byTone =
+            heard.length === 0 || fresh.length === 0
+              ? null
+              : fresh.some((tone) => heard.includes(tone));
+          expect(change.shown).toBe(change.class === 'root' ? true : byTone);
+        });
+      }),
+    );
+  });
+});
+
+describe('notes of scoreLine by listing', () => {
+  it('notes of scoreLine sound as long as the line does within the chart, each tick once', () => {
+    fc.assert(
+      fc.property(fc.oneof(anyMelody, anyNotes), anyChart, (line, chart) => {
+        const { notes } = scoreLine(line, chart, { swing: 1 });
+        const end = chart.spans.at(-1)?.end ?? 0;
+        const within = line.notes.reduce(
+          (sum, { start, duration }) => sum + Math.max(0, Math.min(end, start + duration) - start),
+          0,
+        );
+        expect(notes.reduce((sum, { duration }) => sum + duration, 0)).toBe(within);
+      }),
+    );
+  });
+
+  it('notes of scoreLine have their bar and beat where barTicks and beatTicks put them', () => {
+    fc.assert(
+      fc.property(anyNotes, anyChart, (line, chart) => {
+        const { barTicks, beatTicks } = parseMetre(chart.metre);
+        for (const { bar, beat, start } of scoreLine(line, chart).notes) {
+          expect((bar - 1) * barTicks + (beat - 1) * beatTicks).toBeCloseTo(start, 6);
+          expect(beat).toBeGreaterThanOrEqual(1);
+          expect(beat).toBeLessThan(1 + barTicks / beatTicks);
+        }
+      }),
+    );
+  });
+
+  it('notes of scoreLine resolve by a step, forwards, to a tone of the chord it is then', () => {
+    fc.assert(
+      fc.property(anyNotes, anyChart, (line, chart) => {
+        const { notes } = scoreLine(line, chart, { swing: 1 });
+        const tones = new Set(['root', 'guide-tone', 'chord-tone']);
+        for (const { resolvesTo, pitch, start } of notes) {
+          if (resolvesTo === null) continue;
+          const target = notes.find(({ index, held }) => index === resolvesTo && !held);
+          const step = Math.abs((target?.pitch ?? 0) - pitch);
+          expect(step === 1 || step === 2).toBe(true);
+          expect((target?.start ?? 0) - start).toBeGreaterThan(0);
+          expect((target?.start ?? 0) - start).toBeLessThanOrEqual(
+            parseMetre(chart.metre).beatTicks,
+          );
+          expect(tones).toContain(target?.class);
+        }
+      }),
+    );
+  });
+});
+
+describe('played of scoreLine by listing', () => {
+  it('played of scoreLine is the share of bars with a chord in which a tick of a note lies', () => {
+    fc.assert(
+      fc.property(fc.oneof(anyMelody, anyNotes), anyChart, (line, chart) => {
+        const barTicks = barTicksOf(chart);
+        const { count, start, end } = joinTies(line, 0);
+        const withChord = new Set(chart.spans.filter(({ chord }) => chord).map(({ bar }) => bar));
+        const sounding = [...withChord].filter((bar) => {
+          const [from, to] = [(bar - 1) * barTicks, bar * barTicks];
+          return Array.from({ length: count }, (_, run) => run).some(
+            (run) => (start[run] ?? 0) < to && (end[run] ?? 0) > from,
+          );
+        });
+        expect(scoreLine(line, chart).played).toBe(sounding.length / withChord.size);
+      }),
+    );
+  });
+
+  it('played of scoreLine is 1 for a chorus with a note in every bar', () => {
+    const chart = makeChart(formById('basic'), { key: 'G' });
+    const notes = chart.spans.map(({ start }) => ({ start, duration: 1, pitch: 67 }));
+    expect(scoreLine({ metre: '4/4', pickup: 0, notes }, chart).played).toBe(1);
+  });
+});
