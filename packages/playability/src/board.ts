@@ -65,21 +65,28 @@ export interface LaidOut {
   readonly ways: readonly (readonly number[])[];
 }
 
-/** Lays the sets of pitches of a line out on a harp. A line of single notes uses a kept board. */
+/**
+ * Lays the sets of pitches of a line, moved by semitones, out on a harp. A line of single notes uses
+ * a kept board.
+ */
 export function layOut(
   sets: readonly (readonly number[])[],
   harp: Harp,
   model: EffortModel,
-  options: SoundingOptions,
+  { semitones = 0, ...options }: SoundingOptions & { readonly semitones?: number },
 ): LaidOut {
   const isSingle = sets.every(({ length }) => length === 1);
   if (isSingle && !Array.isArray(options.valved)) {
     const { board, ofPitch } = singleNoteBoard(harp, model, options);
-    return { board, ways: sets.map(([pitch = -1]) => ofPitch[pitch] ?? []) };
+    return { board, ways: sets.map(([pitch = -1]) => ofPitch[pitch + semitones] ?? []) };
   }
   const choices: Choice[] = [];
   const ways = sets.map((pitches) =>
-    choicesOf(harp, pitches, options).map((choice) => choices.push(choice) - 1),
+    choicesOf(
+      harp,
+      pitches.map((pitch) => pitch + semitones),
+      options,
+    ).map((choice) => choices.push(choice) - 1),
   );
   return { board: makeBoard(choices, figuresOf(model)), ways };
 }

@@ -52,7 +52,7 @@ export function candidateOn(
   setting: Setting,
   order: number,
 ): Candidate {
-  const laidOut = layOut(moveSets(times.sets, semitones), harp, setting.model, setting);
+  const laidOut = layOut(times.sets, harp, setting.model, { ...setting, semitones });
   return { order, laidOut, ...boundOf(laidOut) };
 }
 
@@ -83,13 +83,6 @@ export const lowestReed = ({ holes }: Harp): number => holes[0]?.blow ?? 0;
 function shapeOf(harp: Harp): string {
   const low = lowestReed(harp);
   return harp.holes.map(({ blow, draw }) => `${blow - low} ${draw - low}`).join(' ');
-}
-
-function moveSets(
-  sets: readonly (readonly number[])[],
-  semitones: number,
-): readonly (readonly number[])[] {
-  return semitones === 0 ? sets : sets.map((set) => set.map((pitch) => pitch + semitones));
 }
 
 /** Finds the cheapest way through what a candidate can sound of a line. */

@@ -1,7 +1,6 @@
 import { availableParallelism } from 'node:os';
-import { pipeline } from 'node:stream/promises';
 import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
-import { ReedplateError } from '@reedplate/pitch';
+import { parseKey, ReedplateError } from '@reedplate/pitch';
 import { EFFORT_MODELS, makeStudySetup, type StudySetup } from '@reedplate/playability';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
@@ -9,12 +8,14 @@ import { readTuningList, TUNING_LIST } from '../command/read-tuning.js';
 import { readList, readNumber, readWholeNumber } from '../command/read-words.js';
 import type { Terminal } from '../command/terminal.js';
 import type { StudiedBatch } from '../study/batch.js';
+import { isReaderGone, openOutput } from '../study/output.js';
+import { makePace } from '../study/pace.js';
 import { openPool } from '../study/pool.js';
 import { showProgress } from '../study/progress.js';
 import { readBatches } from '../study/read-batches.js';
 import { linesDone } from '../study/resume.js';
 import { runStudy } from '../study/run-study.js';
-import { isReaderGone, openInput, openOutput } from '../study/study-files.js';
+import { openSources } from '../study/sources.js';
 
 interface StudyWords {
   readonly model: string;
@@ -22,6 +23,7 @@ interface StudyWords {
   readonly positions: string;
   readonly levels?: string;
   readonly octaves: string;
+  readonly key?: string;
   readonly workers?: string;
   readonly out?: string;
   readonly resume: boolean;
@@ -33,8 +35,8 @@ export function addStudy(program: Command, terminal: Terminal): void {
   program
     .command('study')
     .argument(
-      '<tunes>',
-      'file of tunes, one JSON value a line, or a tune book in ABC; - for standard input',
+      '<tunes...>',
+      'files of tunes: one JSON value a line (- for standard input), ABC, MIDI or MusicXML',
     )
     .description('how playable many tunes are: each tuning, position and level, a line a tune')
     .option('--model <model>', `whose effort counts: ${models}`, 'intermediate')
@@ -42,6 +44,7 @@ export function addStudy(program: Command, terminal: Terminal): void {
     .option('--positions <positions>', 'positions apart by commas, 1 to 12', '1,2,3')
     .option('--levels <levels>', `levels apart by commas: ${TECHNIQUE_LEVELS.join(', ')}`)
     .option('--octaves <octaves>', 'octaves a tune may be moved', '-1,0,1')
+    .option('--key <key>', 'key of tunes in ABC, MIDI and MusicXML that give none')
     .option('--workers <number>', 'threads; as many as there are cores without it')
     .option('--out <file>', 'file for the results instead of standard output')
     .option('--resume', 'go on where the file of results ends', false)
@@ -51,11 +54,11 @@ export function addStudy(program: Command, terminal: Terminal): void {
       examples(
         'reedplate study tunes.ndjson --tunings standard,raised-fifth-draw --out results.ndjson',
         'reedplate study tunes.ndjson --out results.ndjson --resume',
-        'reedplate study tunes.abc --positions 2 --levels natural,bends',
+        'reedplate study tunes.abc take.mid sheet.musicxml --positions 2 --levels natural,bends',
         'cat tunes.ndjson | parallel --pipe --keep-order reedplate study - --workers 1',
       ),
     )
-    .action((tunes: string, words: StudyWords) => {
+    .action((tunes: readonly string[], words: StudyWords) => {
       const setup = readSetup(words, terminal);
       const workers = readWorkers(words);
       if (words.resume && words.out === undefined) {
@@ -83,34 +86,35 @@ function readWorkers({ workers }: StudyWords): number {
 }
 
 async function study(
-  tunes: string,
+  tunes: readonly string[],
   setup: StudySetup,
   workers: number,
-  { out, resume }: StudyWords,
+  { out, resume, key }: StudyWords,
   terminal: Terminal,
 ): Promise<void> {
-  const input = await openInput(tunes);
+  const input = openSources(tunes, { key: key === undefined ? undefined : parseKey(key).name });
   const done = resume && out !== undefined ? linesDone(out, setup) : 0;
   const output = openOutput(out, resume);
   const pool = await openPool(workers);
   const progress = await showProgress(input.size);
+  const pace = makePace();
   const count = { tunes: 0, failures: 0 };
-  async function* results(): AsyncGenerator<string> {
-    for await (const studied of runStudy(readBatches(input.stream, done), setup, pool)) {
+  try {
+    const items = readBatches(input.parts(), done, pace.bytes);
+    for await (const studied of runStudy(items, setup, pool, pace)) {
+      await output.write(studied.out);
       count.tunes += studied.tunes;
       count.failures += studied.failures.length;
       terminal.err(studied.failures.map(sayFailure).join(''));
       progress.update(input.bytesRead(), count.tunes);
-      yield studied.out;
     }
-  }
-  try {
-    await pipeline(results, output, { end: out !== undefined });
     progress.update(input.size, count.tunes);
   } catch (error) {
     if (!isReaderGone(error)) throw error;
+    return;
   } finally {
     progress.stop();
+    output.close();
     await pool.close();
   }
   if (count.failures > 0) terminal.err(`reedplate: ${sayCount(count)}\n`);
@@ -118,11 +122,11 @@ async function study(
 }
 
 /** A study of nothing is a slip of the name or of the format. */
-function nothingRead(tunes: string): ReedplateError {
+function nothingRead(tunes: readonly string[]): ReedplateError {
   return new ReedplateError({
     code: 'LIST_EMPTY',
-    value: tunes,
-    expected: 'at least one tune that can be read: one JSON value a line, or a tune book in ABC',
+    value: tunes.join(' '),
+    expected: 'at least one tune that can be read: one JSON value a line, ABC, MIDI or MusicXML',
   });
 }
 

@@ -7,9 +7,19 @@ export interface StudyPool {
   readonly close: () => Promise<void>;
 }
 
-/** A pool of worker threads; for one worker, this thread itself. */
+/**
+ * Memory of a worker, in megabytes. Garbage is thrown away as soon as a little has gathered, so that
+ * a long study takes no more than a short one; the larger limit is for a tune of a hundred
+ * thousand notes.
+ */
+const MEMORY = { maxYoungGenerationSizeMb: 6, maxOldGenerationSizeMb: 512 };
+
+/**
+ * A pool of worker threads, of one too: this thread only reads and writes. Run from source, there is
+ * no built file for a worker to load, and this thread does the work.
+ */
 export async function openPool(workers: number): Promise<StudyPool> {
-  if (workers === 1 || !IS_BUILT) {
+  if (!IS_BUILT) {
     return { workers: 1, study: async (task) => studyBatch(task), close: async () => {} };
   }
   // Only studies need it, so no other verb waits for it to load.
@@ -19,9 +29,9 @@ export async function openPool(workers: number): Promise<StudyPool> {
     name: 'studyBatch',
     minThreads: workers,
     maxThreads: workers,
+    resourceLimits: MEMORY,
   });
   return { workers, study: (task) => pool.run(task), close: () => pool.destroy() };
 }
 
-/** Run from source, there is no built file for a worker to load. */
 const IS_BUILT = !import.meta.url.endsWith('.ts');

@@ -1,27 +1,64 @@
+import type { ReedplateError } from '@reedplate/pitch';
 import type { StudySetup } from '@reedplate/playability';
-import type { StudiedBatch, StudyBatch } from './batch.js';
+import type { StudiedBatch } from './batch.js';
+import { makePace, type Pace } from './pace.js';
 import type { StudyPool } from './pool.js';
+import type { StudyItem } from './read-batches.js';
+import { makeSlots } from './slots.js';
 
-/** Batches under way for each worker: one in hand and one waiting, so that none stands idle. */
-const AHEAD = 2;
+/** What came of some lines: output that is good until the next is asked for. */
+export interface StudiedLines extends Omit<StudiedBatch, 'out' | 'took'> {
+  readonly out: Uint8Array | string;
+}
+
+/** Batches under way for each worker: one in hand, others waiting, so that none stands idle. */
+const AHEAD = 3;
 
 /**
  * Runs a study: batches go out to the pool as they are read, results come in the order of the
  * input, and no more than a few batches are ever held, however slowly results are taken.
  */
 export async function* runStudy(
-  batches: AsyncIterable<StudyBatch>,
+  items: AsyncIterable<StudyItem>,
   setup: StudySetup,
   pool: StudyPool,
-): AsyncGenerator<StudiedBatch> {
+  pace: Pace = makePace(),
+): AsyncGenerator<StudiedLines> {
   const text = JSON.stringify(setup);
-  const pending: Promise<StudiedBatch>[] = [];
-  for await (const batch of batches) {
-    const studied = pool.study({ ...batch, setup: text });
-    // It is awaited in its turn; until then a failure must not count as unhandled.
-    studied.catch(() => {});
-    pending.push(studied);
-    if (pending.length >= pool.workers * AHEAD) yield (await pending.shift()) as StudiedBatch;
+  const slots = makeSlots();
+  const pending: Promise<Done>[] = [];
+  async function studied(item: StudyItem): Promise<Done> {
+    if ('error' in item) return { lines: failed(item.first, item.error), giveBack: () => {} };
+    const slot = slots.take(item.lines);
+    const lines = slot.lines.subarray(0, item.lines.length);
+    const task = { first: item.first, lines, room: slot.room, setup: text };
+    const { out, took, ...rest } = await pool.study(task);
+    pace.note(took);
+    const found = typeof out === 'number' ? slot.room.subarray(0, out) : out;
+    return { lines: { ...rest, out: found }, giveBack: () => slots.giveBack(slot) };
   }
-  for (const studied of pending) yield await studied;
+  async function* next(): AsyncGenerator<StudiedLines> {
+    const done = await (pending.shift() as Promise<Done>);
+    yield done.lines;
+    done.giveBack();
+  }
+  for await (const item of items) {
+    const begun = studied(item);
+    // It is awaited in its turn; until then a failure must not count as unhandled.
+    begun.catch(() => {});
+    pending.push(begun);
+    if (pending.length >= pool.workers * AHEAD) yield* next();
+  }
+  while (pending.length > 0) yield* next();
+}
+
+interface Done {
+  readonly lines: StudiedLines;
+  readonly giveBack: () => void;
+}
+
+/** What a study says of a line that could not be read at all. */
+function failed(number: number, { code, message }: ReedplateError): StudiedLines {
+  const out = `${JSON.stringify({ number, error: { code, message } })}\n`;
+  return { out, tunes: 1, failures: [{ number, message }] };
 }
