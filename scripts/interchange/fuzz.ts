@@ -12,6 +12,7 @@ import { makeLine } from '@reedplate/line';
 import { isReedplateError } from '@reedplate/pitch';
 import { detectTab, parseTimedTab } from '@reedplate/tab';
 import { zipSync } from 'fflate';
+import { JUMP_SAMPLES } from '../../packages/interchange/src/score/jump-samples.fixture.js';
 import { FORM_SHEETS, LINE_SHEETS } from './samples.js';
 
 // Feeds readers with arbitrary and mutated bytes: only typed errors, and none takes long.
@@ -64,14 +65,22 @@ const TARGETS: readonly Target[] = [
   {
     name: 'readAbc',
     read: (bytes) => readAbc(bytes),
-    good: sheets.map((sheet) => encode(writeAbc(sheet))),
+    good: [
+      ...sheets.map((sheet) => encode(writeAbc(sheet))),
+      ...JUMP_SAMPLES.map(({ abc }) => encode(abc)),
+      encode('X:1\nM:4/4\nL:1/4\nP:A(BA)2\nK:C\nP:A\n|:C4:|\nP:B\nD4|]\n'),
+    ],
   },
   {
     name: 'readMidi',
     read: (bytes) => readMidi(bytes),
     good: sheets.map((sheet) => writeMidi(sheet)),
   },
-  { name: 'readMusicXml', read: (bytes) => readMusicXml(bytes), good: xml },
+  {
+    name: 'readMusicXml',
+    read: (bytes) => readMusicXml(bytes),
+    good: [...xml, ...JUMP_SAMPLES.map((sample) => encode(sample.xml))],
+  },
   {
     name: 'readMusicXml, compressed',
     read: (bytes) => readMusicXml(bytes),
