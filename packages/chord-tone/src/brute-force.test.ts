@@ -352,3 +352,47 @@ describe('practiceLine on random reeds', () => {
     },
   );
 });
+
+/** Kinds of playing a chord together, the best first, as places on the harp. */
+function voicingsByHand(symbol: string, harp: Harp): readonly string[] {
+  const degrees = tonesOf(symbol).map(({ degree }) => degree);
+  const triad = degrees.filter((degree) => /^[b#]?[135]$/u.test(degree));
+  const isTriad = familyOf(degrees) !== 'open' && triad.length >= 3;
+  const clean = shapesByHand(symbol, harp, 'traditional').filter(
+    ({ adds, clashes, lacks }) =>
+      adds.length + clashes.length === 0 && new Set(degrees).size - new Set(lacks).size >= 2,
+  );
+  const kinds = [
+    clean.filter(({ lacks }) => lacks.length === 0),
+    clean.filter(({ lacks }) => isTriad && !triad.some((degree) => lacks.includes(degree))),
+    clean.filter(({ lacks }) => !lacks.includes('1')),
+    clean,
+  ];
+  return (kinds.find((shapes) => shapes.length > 0) ?? []).map(({ at }) => at);
+}
+
+describe('practiceLine of chords on random reeds', () => {
+  it('practiceLine plays a chord as whole as the harp has it, else its root, else any tone', () => {
+    const qualities = fc.constantFrom('I7', 'IV', 'i', 'V9', 'vii°7', 'I6', 'Isus4', 'I5');
+    fc.assert(
+      fc.property(anyReeds, qualities, fc.constantFrom(...ROOTS), (harp, numeral, key) => {
+        const chart = makeChart(parseForm(`| ${numeral} |`), { key });
+        const symbol = chart.spans[0]?.chord?.symbol ?? '';
+        const natural = targetsByHand(symbol, harp, 'natural');
+        fc.pre(natural.length > 0);
+        const { steps } = practiceLine(chart, harp, { kind: 'chords', lowest: 0 });
+        const [{ soundings = [], degrees = [] } = {}] = steps;
+        const at = `${soundings[0]?.breath} ${soundings.map(({ hole }) => hole).join(' ')}`;
+        const together = voicingsByHand(symbol, harp);
+        if (together.length > 0) {
+          expect(together).toContain(at);
+          return;
+        }
+        expect(soundings).toHaveLength(1);
+        const hasRoot = natural.some(({ degree }) => degree === '1');
+        expect(degrees[0] === '1').toBe(hasRoot);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});

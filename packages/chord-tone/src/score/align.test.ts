@@ -71,3 +71,75 @@ describe('undoSwing', () => {
     );
   });
 });
+
+describe('alignLine by sorting', () => {
+  /** Onsets by pitch, so that none can tie with another. */
+  const onsets = fc.array(fc.integer({ min: 0, max: 60_000 }), { minLength: 1, maxLength: 40 });
+  const lineAt = (starts: readonly number[]): ReturnType<typeof makeLine> =>
+    makeLine(starts.map((start, at) => ({ start, duration: 1, pitch: 20 + at })));
+
+  function median(values: readonly number[]): number {
+    const sorted = [...values].sort((a, b) => a - b);
+    const [low, high] = [(sorted.length - 1) >> 1, sorted.length >> 1];
+    return ((sorted[low] ?? 0) + (sorted[high] ?? 0)) / 2;
+  }
+
+  it('alignLine takes the middle one of how late onsets are against the nearest half beat', () => {
+    fc.assert(
+      fc.property(onsets, (starts) => {
+        const late = starts.map((start) => start - Math.round(start / 480) * 480);
+        const expected = late.length < 4 ? 0 : Math.round(median(late));
+        // As numbers: the middle may be a negative zero here.
+        expect(align(lineAt(starts), { latency: 'estimate' }).latency + 0).toBe(expected + 0);
+      }),
+    );
+  });
+
+  it('alignLine takes the middle one of the onsets between 0.45 and 0.72 of a beat for the off-beat', () => {
+    fc.assert(
+      fc.property(onsets, fc.integer({ min: -500, max: 500 }), (starts, latency) => {
+        const within = starts
+          .map((start) => ((((start - latency) % BEAT) + BEAT) % BEAT) / BEAT)
+          .filter((part) => part > 0.45 && part < 0.72);
+        const middle = median(within);
+        const ratio = Math.round((middle / (1 - middle)) * 100) / 100;
+        const isSwung = within.length >= 4 && middle / (1 - middle) >= 1.15;
+        const { swing } = align(lineAt(starts), { latency });
+        expect(swing).toBeCloseTo(isSwung ? ratio : 1, 6);
+        expect(swing).toBeGreaterThanOrEqual(1);
+        expect(swing).toBeLessThanOrEqual(2.58);
+      }),
+    );
+  });
+
+  it('alignLine hears the same swing wherever the line stands, bars later or with a pickup', () => {
+    fc.assert(
+      fc.property(onsets, fc.integer({ min: 0, max: 64 }), (starts, beats) => {
+        const moved = lineAt(starts.map((start) => start + beats * BEAT));
+        for (const latency of ['estimate', 0] as const) {
+          const there = alignLine(
+            joinTies(moved, 0),
+            { pickup: beats * BEAT, beatTicks: BEAT },
+            { latency },
+          );
+          expect(there).toEqual(align(lineAt(starts), { latency }));
+          expect(align(moved, { latency })).toEqual(there);
+        }
+      }),
+    );
+  });
+
+  it.each([
+    ['a swing below even', { swing: 0.99 }],
+    ['a swing above 4', { swing: 4.01 }],
+    ['a swing that is no number', { swing: Number.NaN }],
+    ['a word', { swing: 'auto' as 'estimate' }],
+    ['a part of a tick', { latency: 0.5 }],
+    ['a latency without end', { latency: Number.POSITIVE_INFINITY }],
+    ['another word', { latency: 'late' as 'estimate' }],
+  ])('alignLine refuses %s', (_, options) => {
+    expect(() => align(swung(2), options)).toThrow(
+      expect.objectContaining({ code: 'NUMBER_RANGE' }),
+    );
+  });
+});
