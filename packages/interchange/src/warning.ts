@@ -1,6 +1,7 @@
 import { deepFreeze, type ErrorPlace } from '@reedplate/pitch';
 
-const MESSAGES = {
+/** What a reader left out, changed or could not make sense of, and what a format does not hold. */
+export const WARNING_CODES = {
   'grace-notes': 'grace notes are left out: they have no length of their own',
   ornaments: 'ornaments and playing signs are left out',
   words: 'words under the notes are left out',
@@ -29,12 +30,10 @@ const MESSAGES = {
   'percussion-unwritten': 'the format holds no percussion here: it is not written',
   'head-unwritten': 'the format has no place for this, which is not written',
 } as const;
-
-/** What a reader left out, changed or could not make sense of, and what a format does not hold. */
-export const WARNING_CODES: Readonly<typeof MESSAGES> = Object.freeze(MESSAGES);
+Object.freeze(WARNING_CODES);
 
 /** Stable code of a {@link Warning}. */
-export type WarningCode = keyof typeof MESSAGES;
+export type WarningCode = keyof typeof WARNING_CODES;
 
 /** Something of a file that is not in what was read from it, or of a sheet that a format leaves out. */
 export interface Warning {

@@ -1,3 +1,4 @@
+import { formById, makeChart } from '@reedplate/form';
 import { makeLine } from '@reedplate/line';
 import abcjs from 'abcjs';
 import fc from 'fast-check';
@@ -52,6 +53,46 @@ describe('ABC, read by another reader', () => {
         expect(theirNotes(abc)).toEqual(ourNotes(abc));
       }),
     );
+  });
+
+  // Beats divided in every way that is printed. Ties into triplets are left out: abcjs 6.7.2 takes
+  // them for longer or shorter than they are, where abc2midi and Verovio agree with us.
+  const beats = fc.constantFrom<readonly number[]>(
+    ...[[960], [480, 480], [320, 320, 320], [640, 320], [320, 640], [240, 720], [720, 240]],
+    ...[
+      [160, 160, 160, 480],
+      [160, 160, 160, 160, 160, 160],
+      [240, 240, 240, 240],
+    ],
+  );
+
+  test('writeAbc writes triplets in any mixture that abcjs plays with the same times', () => {
+    const bars = fc.array(beats, { minLength: 1, maxLength: 16 });
+    fc.assert(
+      fc.property(bars, fc.constantFrom('C', 'A', 'Eb'), (divided, key) => {
+        let start = 0;
+        const notes = divided.flat().map((duration, at) => {
+          const note = { start, duration, pitch: 60 + ((at * 7) % 24) };
+          start += duration;
+          return note;
+        });
+        const abc = writeAbc({ line: makeLine(notes), key });
+        expect(theirNotes(abc)).toEqual(
+          notes.map(
+            (note) => `${ticks(note.start / 3840)}+${ticks(note.duration / 3840)} ${note.pitch}`,
+          ),
+        );
+      }),
+    );
+  });
+
+  test('writeAbc writes two choruses between repeat signs that abcjs plays twice', () => {
+    const chart = makeChart(formById('basic'), { key: 'G', choruses: 2 });
+    const starts = [960, 960 + 12 * 3840];
+    const notes = starts.map((start) => ({ start, duration: 480, pitch: 67 }));
+    const abc = writeAbc({ line: makeLine(notes), chart });
+    expect(abc).toContain('|:');
+    expect(theirNotes(abc)).toEqual(starts.map((start) => `${start}+480 67`));
   });
 
   test.each([
