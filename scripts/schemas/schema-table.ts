@@ -36,6 +36,8 @@ export const SCHEMA_TABLE: readonly SchemaRow[] = [
   { dir: 'reedplate', type: 'ScoreReport', name: 'score' },
   { dir: 'reedplate', type: 'PathReport', name: 'path' },
   { dir: 'reedplate', type: 'FitReport', name: 'fit' },
+  { dir: 'reedplate', type: 'SummaryReport', name: 'summary' },
+  { dir: 'reedplate', type: 'DesignReport', name: 'design' },
   { dir: 'reedplate', type: 'ConvertReport', name: 'convert' },
   { dir: 'reedplate', type: 'BackingReport', name: 'backing' },
 ];

@@ -98,6 +98,7 @@ export * from '@reedplate/tab';
 export { type BackingPart, type BackingReport, backingReport } from './reports/backing.js';
 export { type ChartBar, type ChartChord, type ChartReport, chartReport } from './reports/chart.js';
 export { type ConvertPart, type ConvertReport, convertReport } from './reports/convert.js';
+export { type DesignEntry, type DesignReport, designReport } from './reports/design.js';
 export { type FitEntry, type FitReport, type FitRow, fitReport, fitRows } from './reports/fit.js';
 export {
   type ClosingEntry,
@@ -117,6 +118,7 @@ export {
   type PathMove,
   type PathOther,
   type PathReport,
+  type PathReportOptions,
   type PlayablePathReport,
   pathReport,
 } from './reports/path.js';
@@ -127,6 +129,12 @@ export { type RetuneReport, type RetuneStep, retuneReport } from './reports/retu
 export { type ScaleEntry, type ScaleReport, scaleReport } from './reports/scale.js';
 export { type ScoreReport, scoreReport } from './reports/score.js';
 export { type SetEntry, type SetReport, setReport } from './reports/set.js';
+export {
+  type SummaryReport,
+  type SummaryRow,
+  summaryReport,
+  summaryRows,
+} from './reports/summary.js';
 export {
   type ChordShapes,
   type JudgedShape,

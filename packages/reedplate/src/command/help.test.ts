@@ -8,8 +8,8 @@ const VERBS = [...HELP.matchAll(/^ {2}([a-z]+) (?:\[|<)/gmu)]
 const helpOf = (verb: string) => runWords([verb, '--help']).out;
 
 describe('reedplate --help', () => {
-  test('reedplate --help names eighteen verbs under five headings', () => {
-    expect(VERBS).toHaveLength(18);
+  test('reedplate --help names twenty verbs under five headings', () => {
+    expect(VERBS).toHaveLength(20);
     const headings = [...HELP.matchAll(/^([A-Z][a-z ]+):$/gmu)].map(([, heading]) => heading);
     expect(headings).toEqual([
       'Options',
@@ -72,7 +72,7 @@ const SHARED: readonly (readonly [string, readonly string[]])[] = [
   ['--feel <feel>', []],
   ['--register <register>', []],
   ['--json', ['study']],
-  ['--key <key>', ['convert', 'map', 'scale', 'recognise', 'study']],
+  ['--key <key>', ['convert', 'map', 'scale', 'recognise', 'study', 'design', 'path']],
   ['--tuning <tuning>', ['pick', 'set']],
   ['--own <harps>', []],
   ['--model <model>', []],

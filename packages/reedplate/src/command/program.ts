@@ -2,6 +2,7 @@ import { Command, type Option } from 'commander';
 import { addBacking } from '../commands/backing.js';
 import { addChart } from '../commands/chart.js';
 import { addConvert } from '../commands/convert.js';
+import { addDesign } from '../commands/design.js';
 import { addFit } from '../commands/fit.js';
 import { addForms } from '../commands/forms.js';
 import { addMap } from '../commands/map.js';
@@ -14,6 +15,7 @@ import { addScale } from '../commands/scale.js';
 import { addScore } from '../commands/score.js';
 import { addSet } from '../commands/set.js';
 import { addStudy } from '../commands/study.js';
+import { addSummary } from '../commands/summary.js';
 import { addTarget } from '../commands/target.js';
 import { addTune } from '../commands/tune.js';
 import { addTunings } from '../commands/tunings.js';
@@ -26,8 +28,8 @@ const VERBS = [
   ['Which harp:', [addPick, addSet, addMap, addScale]],
   ['The song:', [addChart, addForms, addRecognise]],
   ['To practise:', [addTarget, addPractice, addBacking, addScore]],
-  ['Lines:', [addPath, addFit, addStudy, addConvert]],
-  ['Tunings:', [addTunings, addRetune, addTune]],
+  ['Lines:', [addPath, addFit, addStudy, addSummary, addConvert]],
+  ['Tunings:', [addTunings, addRetune, addTune, addDesign]],
 ] as const;
 
 const EXAMPLES = examples(

@@ -33,6 +33,22 @@ describe('reedplate path', () => {
     });
   });
 
+  test('path spells notes by --key, else by the key of the line, else by that of the harp', () => {
+    const notes = (...more: string[]) =>
+      JSON.parse(read(['path', 'take.json', '--harp', 'C', '--json', ...more]).out).moves.map(
+        (move: { notes: readonly string[] }) => move.notes.join(' '),
+      );
+    expect(notes()).toEqual(['G4', 'Bb4', 'C5', 'Db5']);
+    expect(notes('--key', 'F')).toEqual(['G4', 'Bb4', 'C5', 'Db5']);
+    expect(notes('--key', 'B')).toEqual(['G4', 'A#4', 'C5', 'C#5']);
+    const abc = new TextEncoder().encode('X:1\nL:1/4\nK:B\nA|]\n');
+    const inB = runWords(['path', 'x.abc', '--harp', 'C'], { readBytes: () => abc });
+    expect(inB.out).toContain('A#4');
+    const refused = read(['path', 'take.json', '--harp', 'C', '--level', 'natural', '--key', 'B']);
+    expect(refused.out).toContain('A#4 needs a technique beyond the level');
+    expect(read(['path', 'x', '--harp', 'C', '--key', 'H']).err).toMatch(/did you mean B\?/u);
+  });
+
   test('path says what cannot be sounded, where, and what could be played instead', () => {
     const { out, code } = read(['path', 'take.json', '--harp', 'C', '--level', 'natural']);
     expect(code).toBe(0);

@@ -1,5 +1,4 @@
-import type { Harp } from '@reedplate/layout';
-import { type NoteNameWithOctave, noteNameWithOctave, parseKey } from '@reedplate/pitch';
+import { type Key, type NoteNameWithOctave, noteNameWithOctave, parseKey } from '@reedplate/pitch';
 import type {
   Alternative,
   NotPlayable,
@@ -29,6 +28,7 @@ import { sayHarp } from './say-harp.js';
 interface PathWords extends HarpWords, PlayerWords {
   readonly objective: string;
   readonly count: string;
+  readonly key?: string;
   readonly json: boolean;
 }
 
@@ -38,33 +38,36 @@ export function addPath(program: Command, terminal: Terminal): void {
     .argument('<line>', LINE_FILE)
     .description('the easiest way to play a line: tab, effort by note, and why each choice')
     .option('--objective <what>', `what is least: ${OBJECTIVES.join(', ')}`, 'total')
+    .option('--key <key>', 'key of the song, which spells the notes; else that of the line or harp')
     .option('--count <number>', 'how many of the best ways', '1')
     .addHelpText(
       'after',
       examples(
-        'reedplate path take.json --harp C',
+        'reedplate path take.json --harp C --key G',
         'reedplate practice --form basic --key G --harp C --json | jq .line | reedplate path - --harp C',
       ),
     )
     .action((file: string, words: PathWords) => {
       const harp = readHarp(words, terminal);
-      const { line } = readPieceFile(file, terminal, { harp });
-      const report = pathReport(line, harp, {
+      const piece = readPieceFile(file, terminal, { harp });
+      const key = parseKey(words.key ?? piece.key ?? harp.firstPosition);
+      const report = pathReport(piece.line, harp, {
         ...readPlayer(words),
+        key: key.name,
         objective: words.objective as Objective,
         count: readWholeNumber(words.count, { min: 1, max: 1000, what: 'a number of ways' }),
       });
-      printReport(report, words, terminal, showPath);
+      printReport(report, words, terminal, (found, paint) => showPath(found, key, paint));
     });
 }
 
-function showPath(report: PathReport, paint: Paint): readonly string[] {
+function showPath(report: PathReport, key: Key, paint: Paint): readonly string[] {
   const who = `${report.model}, ${report.level}`;
   const title = paint('heading', `on the ${sayHarp(report.harp)} (${who})`);
   return [
     title,
     '',
-    ...(report.playable ? showMoves(report, paint) : showObstacles(report, paint)),
+    ...(report.playable ? showMoves(report, paint) : showObstacles(report, key, paint)),
   ];
 }
 
@@ -125,12 +128,12 @@ function sayWhy({ reason, others: [nearest] }: PathMove): string {
   return `${nearest.tab} would cost ${round(nearest.more)} more`;
 }
 
-function showObstacles(report: NotPlayable, paint: Paint): readonly string[] {
+function showObstacles(report: NotPlayable, key: Key, paint: Paint): readonly string[] {
   const percent = Math.floor(report.playableShare * 100);
   const rest = report.missing - report.first.length;
   return [
     `${paint('warning', 'not playable:')} ${report.missing} cannot be sounded, ${percent} % can`,
-    ...report.first.map((moment) => `  ${sayObstacle(moment, report.harp)}`),
+    ...report.first.map((moment) => `  ${sayObstacle(moment, key)}`),
     ...(rest > 0 ? [`  and ${rest} more`] : []),
     ...(report.alternatives.length === 0 ? [] : ['', 'but it can be played']),
     ...report.alternatives.map((alternative) => `  ${sayAlternative(alternative)}`),
@@ -144,8 +147,7 @@ const OBSTACLES: Readonly<Record<UnplayableMoment['obstacle'], string>> = {
   'no-grip': 'cannot be held together on one breath',
 };
 
-function sayObstacle({ bar, beat, pitches, obstacle }: UnplayableMoment, harp: Harp): string {
-  const key = parseKey(harp.firstPosition);
+function sayObstacle({ bar, beat, pitches, obstacle }: UnplayableMoment, key: Key): string {
   const notes = pitches.map((pitch): NoteNameWithOctave => noteNameWithOctave(pitch, { key }));
   return `bar ${bar}, beat ${round(beat)}: ${notes.join(' ')} ${OBSTACLES[obstacle]}`;
 }

@@ -1,6 +1,6 @@
 import type { Harp, Sounding } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
-import { type NoteNameWithOctave, noteNameWithOctave, parseKey } from '@reedplate/pitch';
+import { type Key, type NoteNameWithOctave, noteNameWithOctave, parseKey } from '@reedplate/pitch';
 import {
   type BestPathsOptions,
   bestPaths,
@@ -28,7 +28,7 @@ export interface PathMove {
   readonly beat: number;
   /** In signs; a chord in brackets. */
   readonly tab: string;
-  /** From the low end, spelled in the key of the harp. */
+  /** From the low end, spelled in the key of the song. */
   readonly notes: readonly NoteNameWithOctave[];
   /** Points, and of what they are made. */
   readonly effort: number;
@@ -60,12 +60,18 @@ export interface PlayablePathReport extends PathHead {
 /** What `reedplate path --json` prints. */
 export type PathReport = PlayablePathReport | NotPlayable;
 
+/** How a path is searched and told. */
+export interface PathReportOptions extends BestPathsOptions {
+  /** Key of the song, by which notes are spelled; default that of the harp's first position. */
+  readonly key?: string;
+}
+
 /**
  * The easiest way to play a line on a harp, note by note, with the effort taken apart and the
  * reason for each choice; or why it cannot be played, and what could.
  *
  * @param options as `bestPaths`; `count` more than 1 adds the next best paths; default 1
- * @throws ReedplateError as `bestPaths`
+ * @throws ReedplateError as `bestPaths`; `KEY_UNKNOWN`
  * @example
  * ```ts
  * import { makeHarp, makeLine, pathReport } from 'reedplate';
@@ -76,13 +82,16 @@ export type PathReport = PlayablePathReport | NotPlayable;
  * ]);
  * const report = pathReport(line, makeHarp('C'));
  * report.playable && report.tab; // => "+3 -3'"
+ * const spelled = pathReport(line, makeHarp('C'), { key: 'B' });
+ * spelled.playable && spelled.moves[1]?.notes; // => ['A#4']
  * ```
  */
 export function pathReport(
   line: Line,
   harp: Harp,
-  { count = 1, ...options }: BestPathsOptions = {},
+  { count = 1, key, ...options }: PathReportOptions = {},
 ): PathReport {
+  const spelling = parseKey(key ?? harp.firstPosition);
   const found = explainPath(line, harp, options);
   if (!found.playable) return found;
   const paths = bestPaths(line, harp, { ...options, count });
@@ -97,7 +106,7 @@ export function pathReport(
     effort,
     worst,
     terms: found.terms,
-    moves: found.steps.map((step) => moveOf(step, harp)),
+    moves: found.steps.map((step) => moveOf(step, spelling)),
     next: (paths.playable ? paths.paths.slice(1) : []).map((path: Path) => ({
       tab: tabOf(path.soundings),
       effort: path.effort,
@@ -106,8 +115,7 @@ export function pathReport(
   };
 }
 
-function moveOf({ others, soundings, ...step }: ExplainedStep, harp: Harp): PathMove {
-  const key = parseKey(harp.firstPosition);
+function moveOf({ others, soundings, ...step }: ExplainedStep, key: Key): PathMove {
   return {
     bar: step.bar,
     beat: step.beat,

@@ -1,0 +1,98 @@
+import { ReedplateError } from '@reedplate/pitch';
+import {
+  type CellSummary,
+  type StudyFailure,
+  type StudyResult,
+  type SummaryOptions,
+  summariseStudy,
+} from '@reedplate/playability';
+
+/** What `reedplate summary --json` prints. */
+export interface SummaryReport {
+  /** Id of the effort model. */
+  readonly model: string;
+  /** Tunes that were studied, and those that could not be read. */
+  readonly tunes: number;
+  readonly failures: number;
+  /** By tuning, then position, then level. */
+  readonly cells: readonly CellSummary[];
+}
+
+/**
+ * The results of a study summed up, tunes that could not be read counted apart.
+ *
+ * @param results in any order, each used once and not kept
+ * @throws ReedplateError as `summariseStudy`; `STUDY_INVALID` for results of several models
+ * @example
+ * ```ts
+ * import { makeStudySetup, studyTune, summaryReport } from 'reedplate';
+ *
+ * const setup = makeStudySetup({ positions: [1] });
+ * const tune = '{"key":"C","line":{"notes":[{"start":0,"duration":960,"pitch":64}]}}';
+ * const report = summaryReport([studyTune(tune, 1, setup), studyTune('?', 2, setup)]);
+ * [report.tunes, report.failures]; // => [1, 1]
+ * summaryReport([]); // throws STUDY_INVALID
+ * ```
+ */
+export function summaryReport(
+  results: Iterable<StudyResult | StudyFailure>,
+  options: SummaryOptions = {},
+): SummaryReport {
+  let model: string | undefined;
+  let tunes = 0;
+  let failures = 0;
+  function* studied(): Generator<StudyResult> {
+    for (const result of results) {
+      if ('error' in result) {
+        failures += 1;
+        continue;
+      }
+      model ??= result.model;
+      if (result.model !== model) throw ofOtherModel(result, model);
+      tunes += 1;
+      yield result;
+    }
+  }
+  const cells = summariseStudy(studied(), options);
+  return { model: model ?? '', tunes, failures, cells };
+}
+
+function ofOtherModel({ model, number }: StudyResult, expected: string): ReedplateError {
+  return new ReedplateError({
+    code: 'STUDY_INVALID',
+    value: model,
+    expected: `results of one model, here ${expected}`,
+    where: { line: number },
+  });
+}
+
+/** A cell of a summary as one flat record, for CSV; null where no tune can be played whole. */
+export type SummaryRow = Readonly<Record<string, string | number | null>>;
+
+/**
+ * A summary as flat records, one a cell, in the order of a CSV file's columns.
+ *
+ * @example
+ * ```ts
+ * import { makeStudySetup, studyTune, summaryReport, summaryRows } from 'reedplate';
+ *
+ * const tune = '{"key":"C","line":{"notes":[{"start":0,"duration":960,"pitch":64}]}}';
+ * const found = studyTune(tune, 1, makeStudySetup({ positions: [1] }));
+ * summaryRows(summaryReport([found]))[0]?.wholeShareLow; // => 1
+ * ```
+ */
+export function summaryRows({ cells }: SummaryReport): readonly SummaryRow[] {
+  return cells.map(({ tuning, position, level, tunes, ...intervals }) => ({
+    tuning,
+    position,
+    level,
+    tunes,
+    ...Object.fromEntries(
+      Object.entries(intervals).flatMap(([name, interval]) => [
+        [name, interval?.value ?? null],
+        [`${name}Low`, interval?.low ?? null],
+        [`${name}High`, interval?.high ?? null],
+      ]),
+    ),
+  }));
+}
