@@ -84,6 +84,33 @@ describe('makeEffortModel', () => {
     );
   });
 
+  const outside = [-1, -Number.MIN_VALUE, 1001, Number.NaN, Infinity, '1', null, undefined, []];
+  test.each(WEIGHT_IDS)('makeEffortModel refuses the weight %s where it is out of range', (id) => {
+    for (const figure of outside) {
+      const weights = { [id]: figure } as object;
+      for (const model of EFFORT_MODELS) {
+        expect(() => makeEffortModel(model, { weights })).toThrow(
+          failsWith('MODEL_INVALID', `weights.${id}`),
+        );
+      }
+      const model = { ...effortModelById('advanced') };
+      const own = { ...model, weights: { ...model.weights, ...weights } };
+      expect(() => bestPath(line, makeHarp('C'), { model: own })).toThrow(
+        failsWith('MODEL_INVALID', `weights.${id}`),
+      );
+    }
+  });
+
+  test.each(WEIGHT_IDS)('makeEffortModel takes the weight %s at both ends of its range', (id) => {
+    const most = { comfort: 8, capacity: 60 }[id as string] ?? 1000;
+    const least = id === 'capacity' ? 4 : 0;
+    for (const figure of [least, most]) {
+      const model = makeEffortModel('intermediate', { weights: { [id]: figure } });
+      expect(model.weights[id]).toBe(figure);
+      expect(bestPath(line, makeHarp('C'), { model }).playable).toBe(true);
+    }
+  });
+
   test.each([null, 7, {}, { ...effortModelById('beginner'), weights: null }])(
     'bestPath refuses the model %j',
     (model) => {

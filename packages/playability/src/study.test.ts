@@ -3,6 +3,7 @@ import { type Line, makeLine } from '@reedplate/line';
 import { TWELVE_KEYS, transposeKey } from '@reedplate/pitch';
 import { harpKeyOf } from '@reedplate/position';
 import fc from 'fast-check';
+import { mean } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
 import { melodies } from './arbitraries.fixture.js';
 import {
@@ -131,6 +132,40 @@ describe('studyTune', () => {
     );
   });
 
+  test('studyTune with any JSON in place of any part of a tune finds cells or a typed error', () => {
+    const setup = makeStudySetup({ positions: [1, 2] });
+    const whole = { id: 'a', key: 'G', line };
+    const paths = fc.constantFrom<readonly string[]>(
+      ...[['id'], ['key'], ['line'], ['line', 'notes'], ['line', 'metre'], ['line', 'tempo']],
+      ...[
+        ['line', 'pickup'],
+        ['line', 'title'],
+        ['line', 'notes', '0'],
+      ],
+      ...[
+        ['line', 'notes', '0', 'start'],
+        ['line', 'notes', '0', 'pitch'],
+      ],
+      ...[['line', 'notes', '0', 'duration'], ['__proto__'], ['constructor']],
+    );
+    let refused = 0;
+    fc.assert(
+      fc.property(paths, fc.jsonValue(), (path, value) => {
+        const copy = JSON.parse(JSON.stringify(whole));
+        const last = path.at(-1) as string;
+        path.slice(0, -1).reduce((at, name) => at[name], copy)[last] = value;
+        const found = studyTune(JSON.stringify(copy), 3, setup);
+        expect(found.number).toBe(3);
+        if ('error' in found) {
+          refused += 1;
+          expect(found.error.code).toMatch(/^[A-Z]+(?:_[A-Z]+)+$/u);
+        } else expect(found.cells).toHaveLength(2);
+      }),
+      { numRuns: 500 },
+    );
+    expect(refused).toBeGreaterThan(100);
+  });
+
   test('readStudyTune leaves an id that is no text out', () => {
     expect(readStudyTune(text({ id: 7, key: 'G', line }))).not.toHaveProperty('id');
   });
@@ -168,6 +203,15 @@ describe('makeStudySetup', () => {
     expect(() => makeStudySetup(spec as object)).toThrow(expect.objectContaining({ code }));
   });
 });
+
+/** The means of all draws of as many tunes as there are, with putting back, rising. */
+function everyDraw(values: readonly number[]): number[] {
+  const draws = values.reduce<readonly (readonly number[])[]>(
+    (drawn) => drawn.flatMap((draw) => values.map((value) => [...draw, value])),
+    [[]],
+  );
+  return draws.map((draw) => mean([...draw])).sort((a, b) => a - b);
+}
 
 describe('summariseStudy', () => {
   const tunes = (efforts: readonly number[]): StudyResult[] =>
@@ -208,6 +252,51 @@ describe('summariseStudy', () => {
     const { low = NaN, high = NaN } = cell?.effortPerMoment ?? {};
     expect(Math.abs(mean - half - low)).toBeLessThan(half / 8);
     expect(Math.abs(mean + half - high)).toBeLessThan(half / 8);
+  });
+
+  test('summariseStudy draws the interval that listing every draw of a few tunes gives', () => {
+    const few = fc.array(fc.integer({ min: 1, max: 50 }), { minLength: 2, maxLength: 5 });
+    fc.assert(
+      fc.property(few, fc.integer({ min: 1, max: 1000 }), (efforts, seed) => {
+        const draws = everyDraw(efforts);
+        const [cell] = summariseStudy(tunes(efforts), { resamples: 10_000, seed });
+        const { value = NaN, low = NaN, high = NaN } = cell?.effortPerMoment ?? {};
+        expect(value).toBeCloseTo(mean(efforts), 9);
+        // What was drawn ten thousand times lies that near to what is true.
+        const at = (share: number): number => draws[Math.floor(share * draws.length)] ?? NaN;
+        const [lowFrom, lowTo, highFrom, highTo] = [0.019, 0.031, 0.969, 0.981].map(at);
+        expect(low).toBeGreaterThanOrEqual((lowFrom ?? NaN) - 1e-9);
+        expect(low).toBeLessThanOrEqual((lowTo ?? NaN) + 1e-9);
+        expect(high).toBeGreaterThanOrEqual((highFrom ?? NaN) - 1e-9);
+        expect(high).toBeLessThanOrEqual((highTo ?? NaN) + 1e-9);
+      }),
+      { numRuns: 25 },
+    );
+  });
+
+  test('summariseStudy: figures are those of simple-statistics over the tunes playable whole', () => {
+    const setup = makeStudySetup({ positions: [1, 2, 12], levels: ['natural', 'bends'] });
+    const scales = Array.from({ length: 9 }, (_, up) => {
+      const notes = [0, 2, 4, 5, 7, 9, 10].map((step, at) => ({
+        start: at * 480,
+        duration: 480,
+        pitch: 62 + ((step + up * 5) % 14),
+      }));
+      return studyTune(text({ key: 'D', line: { notes } }), up + 1, setup) as StudyResult;
+    });
+    for (const [at, cell] of summariseStudy(scales).entries()) {
+      const cells = scales.map(({ cells: all, moments }) => ({ ...all[at], moments }));
+      const whole = cells.filter(({ playableShare }) => playableShare === 1);
+      expect(cell.wholeShare.value).toBeCloseTo(whole.length / cells.length, 12);
+      const meanOf = (figures: readonly number[]) =>
+        figures.length === 0 ? undefined : mean([...figures]);
+      expect(cell.effortPerMoment?.value).toBe(
+        meanOf(whole.map(({ effortPerMoment = NaN }) => effortPerMoment)),
+      );
+      expect(cell.bendsPerHundred?.value).toBe(
+        meanOf(whole.map(({ bends = NaN, moments }) => (100 * bends) / moments)),
+      );
+    }
   });
 
   test('summariseStudy says null where no tune can be played whole', () => {

@@ -1,11 +1,24 @@
-import { editTuning, makeHarp, tuningById } from '@reedplate/layout';
+import {
+  editTuning,
+  type Harp,
+  makeHarp,
+  makeTuning,
+  type ReedEdit,
+  tuningById,
+} from '@reedplate/layout';
 import { type Line, makeLine } from '@reedplate/line';
 import { midi } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { melodies, models } from './arbitraries.fixture.js';
-import { everyWay } from './brute-force.fixture.js';
-import { effortModelById, fit as rankHarps, type TuningChange, tuningChanges } from './index.js';
+import { everyWay, gripsFor, momentsIn } from './brute-force.fixture.js';
+import {
+  type EffortModel,
+  effortModelById,
+  fit as rankHarps,
+  type TuningChange,
+  tuningChanges,
+} from './index.js';
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -13,6 +26,19 @@ function melody(notes: string): Line {
   return makeLine(
     notes.split(' ').map((name, at) => ({ start: at * 480, duration: 480, pitch: midi(name) })),
   );
+}
+
+/** Thousandths that a line costs on a harp, and what it lacks there, by listing every way. */
+function listedCost(line: Line, harp: Harp, model: EffortModel, missingCost: number): number {
+  const moments = momentsIn(line);
+  const isThere = ({ pitches }: { readonly pitches: readonly number[] }) =>
+    gripsFor(pitches, harp, { level: 'bends' }).length > 0;
+  const starts = new Set(moments.filter(isThere).map(({ start }) => start));
+  const notes = line.notes.filter(({ start }) => starts.has(start));
+  const missing = moments.length - starts.size;
+  const [cheapest] =
+    notes.length === 0 ? [] : everyWay({ ...line, notes }, harp, model, { level: 'bends' });
+  return (cheapest?.total ?? 0) + missing * missingCost * 1000;
 }
 
 const sayEdits = ({ edits }: TuningChange) =>
@@ -71,6 +97,58 @@ describe('tuningChanges', () => {
       { numRuns: 20 },
     );
   });
+
+  test.each([1, 2] as const)(
+    'tuningChanges of %i reeds is the full ranking that listing every way of every tuning gives',
+    (reeds) => {
+      const small = fc.array(melodies(fc.integer({ min: 60, max: 67 }), { maxLength: 3 }), {
+        minLength: 1,
+        maxLength: 2,
+      });
+      const tuning = makeTuning({ id: 'small', blow: 'C4 E4', draw: 'D4 G4' });
+      const missingCost = 9;
+      fc.assert(
+        fc.property(small, models, (corpus, model) => {
+          const costOf = (edits: readonly ReedEdit[]): number => {
+            const changed = edits.length === 0 ? tuning : editTuning(tuning, edits, { id: 'x' });
+            const harp = makeHarp(changed.label, { tuning: changed });
+            return corpus.reduce(
+              (sum, line) => sum + listedCost(line, harp, model, missingCost),
+              0,
+            );
+          };
+          const reedsOf = ([1, 2] as const).flatMap((hole) =>
+            (['blow', 'draw'] as const).map((breath) => ({ hole, breath })),
+          );
+          const single = reedsOf.flatMap((reed) =>
+            [-1, 1].map((by): ReedEdit => ({ ...reed, by })),
+          );
+          const pairs = single.flatMap((first, at) =>
+            single
+              .slice(at + 1)
+              .filter(({ hole, breath }) => hole !== first.hole || breath !== first.breath)
+              .map((second) => [first, second]),
+          );
+          const asked = [...single.map((edit) => [edit]), ...(reeds === 1 ? [] : pairs)];
+          const expected = asked
+            .map((edits) => ({ edits, cost: costOf(edits) }))
+            .sort((a, b) => a.cost - b.cost);
+          const found = tuningChanges(corpus, tuning, {
+            model,
+            level: 'bends',
+            within: 1,
+            reeds,
+            missingCost,
+          });
+          expect(
+            found.changes.map(({ edits, cost }) => ({ edits, cost: Math.round(cost * 1000) })),
+          ).toEqual(expected);
+          expect(Math.round(found.unchanged.cost * 1000)).toBe(costOf([]));
+        }),
+        { numRuns: 25 },
+      );
+    },
+  );
 
   test('tuningChanges: the cost of the tuning unchanged is that of all ways on it', () => {
     const line = melody('C4 E4 G4 A4 G4');
