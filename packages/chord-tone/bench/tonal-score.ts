@@ -137,7 +137,7 @@ function judgePart(
     degree: known.degree as NoteScore['degree'],
     push: change !== clock,
     class: kind,
-    credit: target === undefined ? worth : Math.max(worth, resolvedCredit),
+    credit: target === undefined || kind === 'unjudged' ? worth : Math.max(worth, resolvedCredit),
     weight: kind === 'unjudged' ? 0 : beats + (held ? 0 : struck),
     metre: strengthOf(beat, barTicks / beatTicks),
     resolvesTo: target?.index ?? null,

@@ -162,6 +162,12 @@ describe('scoreLine on charts of few chords', () => {
     );
   });
 
+  it('scoreLine credits nothing to a note in a break, though it leads to the chord after it', () => {
+    const broken = makeChart(parseForm('| I7 | N.C. | IV7 |'), { key: 'G' });
+    const [, leading] = scoreLine(play('G4@0 B4@7.25/0.5 C5@8'), broken, { swing: 1 }).notes;
+    expect(leading).toMatchObject({ class: 'unjudged', credit: 0, weight: 0, resolvesTo: 2 });
+  });
+
   it('scoreLine judges over a break by neither chord', () => {
     const broken = makeChart(parseForm('| I7 | N.C. | IV7 |'), { key: 'G' });
     const { notes, changes, played } = scoreLine(play('B4@2/8 C5@8'), broken);

@@ -45,8 +45,9 @@ export function judgePieces(
     const worth = credits[noteClass] as number;
     const isStruck = pieces.first[run] === piece;
     classes[piece] = noteClass;
-    credit[piece] = target < 0 ? worth : Math.max(worth, weights.resolvedCredit);
-    weight[piece] = noteClass === CLASS.unjudged ? 0 : beats + (isStruck ? weights.struck : 0);
+    const isJudged = noteClass !== CLASS.unjudged;
+    credit[piece] = target >= 0 && isJudged ? Math.max(worth, weights.resolvedCredit) : worth;
+    weight[piece] = isJudged ? beats + (isStruck ? weights.struck : 0) : 0;
   }
   return { runs, pieces, change, resolvesTo, next, class: classes, credit, weight };
 }

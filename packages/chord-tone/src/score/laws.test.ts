@@ -124,7 +124,7 @@ describe('judgePieces', () => {
         for (const { class: kind, credit, resolvesTo } of scoreLine(line, chart).notes) {
           const plain = SCORE_WEIGHTS.credit[kind];
           const resolved = Math.max(plain, SCORE_WEIGHTS.resolvedCredit);
-          expect(credit).toBe(resolvesTo === null ? plain : resolved);
+          expect(credit).toBe(resolvesTo === null || kind === 'unjudged' ? plain : resolved);
         }
       }),
     );
