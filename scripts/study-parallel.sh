@@ -1,6 +1,6 @@
 #!/bin/sh
-# Spreads one study over several processes with GNU parallel, as over hosts, and checks that the
-# results are those of one process. Usage: scripts/study-parallel.sh [tunes.ndjson]
+# Spreads one study over two workers, and over several processes with GNU parallel as over hosts, and
+# checks that the results are those of one worker; also after kills, each resumed. Usage: scripts/study-parallel.sh [tunes.ndjson]
 # Needs the built command; installs Debian's `parallel` where it is missing and we may.
 set -eu
 
@@ -25,6 +25,17 @@ if [ ! -f "$tunes" ]; then
 fi
 
 $command study "$tunes" --workers 1 >"$folder/one.ndjson"
+
+$command study "$tunes" --workers 2 >"$folder/two.ndjson"
+cmp "$folder/one.ndjson" "$folder/two.ndjson"
+
+# Killed again and again, each time a little later, and resumed each time.
+for tenths in 3 4 5 6 7 8; do
+  timeout -s KILL "0.$tenths" $command study "$tunes" --workers 2 --resume \
+    --out "$folder/killed.ndjson" || echo "killed after $(wc -l <"$folder/killed.ndjson") tunes"
+done
+$command study "$tunes" --workers 2 --resume --out "$folder/killed.ndjson"
+cmp "$folder/one.ndjson" "$folder/killed.ndjson"
 
 # Blocks of whole lines to four processes; --keep-order gives their results in the order of input.
 parallel --will-cite --pipe --keep-order --block 100k --jobs 4 \

@@ -3,8 +3,10 @@ import { existsSync, mkdtempSync, readFileSync, statSync, writeFileSync } from '
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { runWords } from '../command/run-words.fixture.js';
+import { runLater } from './later.fixture.js';
 
 const CLI = fileURLToPath(new URL('../cli.ts', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'reedplate-study-'));
@@ -42,6 +44,32 @@ async function finish(child: ChildProcess, input?: string) {
   const code = await new Promise<number | null>((resolve) => child.on('close', resolve));
   return { code, ...written };
 }
+
+let names = 0;
+const newName = (): string => {
+  names += 1;
+  return `out-${names}.ndjson`;
+};
+
+async function studied(words: readonly string[]): Promise<void> {
+  expect((await runLater(words)).code).toBe(0);
+}
+
+const linesIn = (path: string) =>
+  readFileSync(path, 'utf8')
+    .trimEnd()
+    .split('\n')
+    .map((line) => JSON.parse(line));
+
+/** The results of a study of some text. */
+async function resultsOf(text: string) {
+  const [tunesPath, out] = [at(newName()), at(newName())];
+  writeFileSync(tunesPath, text);
+  await studied(['study', tunesPath, '--positions', '1,2', '--out', out]);
+  return linesIn(out);
+}
+
+const withoutNumber = ({ number: _, ...rest }: Readonly<Record<string, unknown>>) => rest;
 
 describe('reedplate study', { timeout: 120_000 }, () => {
   test('study writes a result for each line, reports bad ones by number, and ends well', async () => {
@@ -86,12 +114,90 @@ describe('reedplate study', { timeout: 120_000 }, () => {
     expect(before).toBeLessThan(whole.out.length);
   });
 
+  test('study resumed after a cut at any byte gives what it gives uncut', async () => {
+    const lines = Array.from({ length: 12 }, (_, number) => tuneOf(number, 4));
+    writeFileSync(at('cut.ndjson'), `${lines.toSpliced(5, 0, 'bad', '').join('\n')}\n`);
+    const words = ['study', at('cut.ndjson'), '--positions', '1', '--out', at('cut.out')];
+    await studied(words);
+    const whole = readFileSync(at('cut.out'));
+    await fc.assert(
+      fc.asyncProperty(fc.nat({ max: whole.length }), async (length) => {
+        writeFileSync(at('cut.out'), whole.subarray(0, length));
+        await studied([...words, '--resume']);
+        expect(readFileSync(at('cut.out')).equals(whole)).toBe(true);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
   test('study that is resumed when all is done adds nothing', async () => {
     const file = tunes('done.ndjson', 5);
     await finish(start(file, '--out', at('done.out')));
     const before = readFileSync(at('done.out'), 'utf8');
     await finish(start(file, '--out', at('done.out'), '--resume'));
     expect(readFileSync(at('done.out'), 'utf8')).toBe(before);
+  });
+
+  const TUNES = Array.from({ length: 5 }, (_, number) => tuneOf(number, 6));
+
+  test.each([
+    ['lines that end as on Windows', TUNES.map((text) => `${text}\r\n`).join('')],
+    ['a last line that is not closed', TUNES.join('\n')],
+    ['a byte order mark', `\ufeff${TUNES.join('\n')}\n`],
+  ])('study of %s gives the same', async (_, text) => {
+    const plain = await resultsOf(`${TUNES.join('\n')}\n`);
+    expect(await resultsOf(text)).toEqual(plain);
+    expect(plain).toHaveLength(5);
+  });
+
+  test('study counts blank lines and reports a bad one in any place, the rest as without it', async () => {
+    const plain = await resultsOf(`${TUNES.join('\n')}\n`);
+    for (let place = 0; place <= TUNES.length; place += 1) {
+      const found = await resultsOf(`${TUNES.toSpliced(place, 0, '', '{').join('\n')}\n`);
+      expect(found[place]).toMatchObject({ number: place + 2, error: { code: 'JSON_MALFORMED' } });
+      expect(found.toSpliced(place, 1).map(withoutNumber)).toEqual(plain.map(withoutNumber));
+    }
+  });
+
+  test('study takes the same id twice, and gives both results', async () => {
+    const twice = await resultsOf(`${tuneOf(1, 5)}\n${tuneOf(1, 5)}\n`);
+    expect(twice.map(({ number, id }) => [number, id])).toEqual([
+      [1, 't1'],
+      [2, 't1'],
+    ]);
+    expect(twice.map(withoutNumber)[0]).toEqual(twice.map(withoutNumber)[1]);
+  });
+
+  test('study reads a line of megabytes, and says why one is too long, and goes on', async () => {
+    const huge = JSON.stringify({ ...JSON.parse(tuneOf(1, 5)), note: 'x'.repeat(3_000_000) });
+    const tooLong = `"${'x'.repeat(17_000_000)}"`;
+    const found = await resultsOf(`${huge}\n${tooLong}\n${tuneOf(2, 5)}\n`);
+    expect(found.map(({ id, error }) => id ?? error.code)).toEqual(['t1', 'FILE_TOO_LARGE', 't2']);
+  });
+
+  test.each(['', '\n', '\n\n \n', '{}\n'])('study of %j has no tune and says so', async (text) => {
+    writeFileSync(at('nothing.ndjson'), text);
+    const { code, err } = await runLater(['study', at('nothing.ndjson'), '--out', at(newName())]);
+    expect(code).toBe(2);
+    expect(err).toContain('at least one tune that can be read');
+  });
+
+  test('study reads ABC, MIDI and lines in one go, numbers them through, and reports a bad file', async () => {
+    writeFileSync(at('book.abc'), 'X:1\nL:1/4\nK:G\nGABc|]\n\nX:2\nL:1/4\nK:D\nABcd|]\n');
+    writeFileSync(at('bad.mid'), 'MThd and nothing else');
+    const files = [at('book.abc'), at('bad.mid'), tunes('some.ndjson', 2, 5)];
+    const out = at(newName());
+    const { code, err } = await runLater(['study', ...files, '--positions', '1', '--out', out]);
+    expect(code).toBe(0);
+    expect(err).toMatch(/^reedplate: line 3: .*bad\.mid/u);
+    const ids = linesIn(out).map(({ number, id, error }) => [number, id ?? error.code]);
+    expect(ids).toEqual([
+      [1, 'book.abc:1'],
+      [2, 'book.abc:2'],
+      [3, 'MIDI_MALFORMED'],
+      [4, 't0'],
+      [5, 't1'],
+    ]);
   });
 
   test('study stops without a trace where its reader has gone away', async () => {

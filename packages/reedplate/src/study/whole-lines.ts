@@ -29,9 +29,9 @@ export async function* wholeLines(
   for (;;) {
     // One byte is kept free, to close a last line.
     if (begun >= buffer.length - 1) {
-      isTooLong ||= begun > longest;
+      isTooLong ||= begun >= longest;
       if (isTooLong) begun = 0;
-      else buffer = Buffer.concat([buffer], 2 * buffer.length);
+      else buffer = Buffer.concat([buffer], Math.min(2 * buffer.length, longest + 1));
     }
     const read = await readInto(buffer.subarray(0, buffer.length - 1), begun);
     if (read === 0) break;
