@@ -22,14 +22,49 @@ const widthsOf = (svg: string): readonly number[] =>
     .slice(1)
     .map(([, width]) => Number(width));
 
+/** Lightness of a colour, 0 to 1, by the weights of ITU-R BT.709 (value from memory). */
+function lightness(hex: string): number {
+  const [red = 0, green = 0, blue = 0] = [0, 2, 4].map((at) =>
+    Number.parseInt(hex.slice(at, at + 2), 16),
+  );
+  return (0.2126 * red + 0.7152 * green + 0.0722 * blue) / 255;
+}
+
 describe('drawBars', () => {
   test('drawBars closes every element it opens and escapes every label', () => {
     const svg = drawBars(PLOT);
-    const opened = [...svg.matchAll(/<(text|title|svg)[ >]/gu)].map(([, name]) => name);
-    const closed = [...svg.matchAll(/<\/(text|title|svg)>/gu)].map(([, name]) => name);
+    const opened = [...svg.matchAll(/<(text|title|desc|svg)[ >]/gu)].map(([, name]) => name);
+    const closed = [...svg.matchAll(/<\/(text|title|desc|svg)>/gu)].map(([, name]) => name);
     expect(closed.sort()).toEqual(opened.sort());
-    expect(svg).toContain('<title>Effort &lt;by&gt; tuning &amp; position</title>');
+    expect(svg).toContain('<title id="title">Effort &lt;by&gt; tuning &amp; position</title>');
     expect(svg).not.toContain('<by>');
+  });
+
+  test('drawBars says in its description every bar with its interval, for those who cannot see it', () => {
+    const svg = drawBars(PLOT);
+    expect(svg).toContain('role="img" aria-labelledby="title desc"');
+    const [, said = ''] = /<desc id="desc">([^<]*)<\/desc>/u.exec(svg) ?? [];
+    expect(said).toBe(
+      'Bars of points a note, with 95 % intervals. one: a 2 (1 to 4), b 1 (0.5 to 2) two: c 0 (0 to 0)',
+    );
+  });
+
+  test('drawBars: bars of a group differ in lightness too, not in colour alone', () => {
+    const bars = ['a', 'b', 'c', 'd', 'e'].map((label) => ({ label, value: 1, low: 1, high: 1 }));
+    const svg = drawBars({ ...PLOT, groups: [{ label: 'all', bars }] });
+    const fills = [...svg.matchAll(/fill="#([0-9a-f]{6})" stroke/gu)].map(([, hex]) => hex ?? '');
+    expect(new Set(fills).size).toBe(5);
+    const neighbours = fills
+      .slice(1)
+      .map((fill, at) => lightness(fill) - lightness(fills[at] ?? ''));
+    for (const step of neighbours) expect(Math.abs(step)).toBeGreaterThan(0.1);
+  });
+
+  test('drawBars draws each interval from its low to its high end', () => {
+    const [first] = [...drawBars(PLOT).matchAll(/<path d="M([\d.]+) [\d.]+H([\d.]+)/gu)];
+    const [, from, to] = (first ?? []).map(Number);
+    const [width = 0] = widthsOf(drawBars(PLOT));
+    expect((to ?? 0) - (from ?? 0)).toBeCloseTo(1.5 * width, 1);
   });
 
   test('drawBars draws lengths in proportion to values', () => {

@@ -36,8 +36,9 @@ export function drawBars({ title, unit, groups }: BarPlot): string {
     return [heading, ...rows].join('\n');
   });
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${y}" width="${WIDTH}" height="${y}" font-family="sans-serif" font-size="12" role="img">`,
-    `<title>${escapeText(title)}</title>`,
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${y}" width="${WIDTH}" height="${y}" font-family="sans-serif" font-size="12" role="img" aria-labelledby="title desc">`,
+    `<title id="title">${escapeText(title)}</title>`,
+    `<desc id="desc">${escapeText(describe({ title, unit, groups }))}</desc>`,
     `<rect width="${WIDTH}" height="${y}" fill="#ffffff"/>`,
     text(8, 20, title, 'font-size="15" font-weight="bold"'),
     text(8, 40, `${unit}; the line is the 95 % interval`, 'fill="#444444"'),
@@ -45,6 +46,17 @@ export function drawBars({ title, unit, groups }: BarPlot): string {
     '</svg>',
     '',
   ].join('\n');
+}
+
+/** Everything that the plot shows, in words. */
+function describe({ unit, groups }: BarPlot): string {
+  const said = groups.map(({ label, bars }) => {
+    const each = bars.map(
+      (bar) => `${bar.label} ${round(bar.value)} (${round(bar.low)} to ${round(bar.high)})`,
+    );
+    return `${label}: ${each.join(', ')}`;
+  });
+  return [`Bars of ${unit}, with 95 % intervals.`, ...said].join(' ');
 }
 
 function drawBar({ label, value, low, high }: Bar, y: number, at: number, scale: number): string {
