@@ -166,6 +166,18 @@ describe('studyTune', () => {
     expect(refused).toBeGreaterThan(100);
   });
 
+  test('readStudyTune says of a tune without a key that it has none, and which it is', () => {
+    const message = (tune: object) => {
+      const found = studyTune(text(tune), 1, makeStudySetup());
+      return 'error' in found ? found.error.message : '';
+    };
+    expect(message({ id: 'take.mid', line })).toMatch(
+      /^"take\.mid" .* a key, from which positions/u,
+    );
+    expect(message({ key: null, line })).toMatch(/a key, from which positions/u);
+    expect(message({ key: 'G' })).toMatch(/an object with key and line/u);
+  });
+
   test('readStudyTune leaves an id that is no text out', () => {
     expect(readStudyTune(text({ id: 7, key: 'G', line }))).not.toHaveProperty('id');
   });

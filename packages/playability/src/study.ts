@@ -68,19 +68,22 @@ export interface StudyFailure {
  */
 export function readStudyTune(text: string): StudyTune {
   const value = parseJson(text);
-  if (typeof value !== 'object' || value === null || !('key' in value) || !('line' in value)) {
-    throw new ReedplateError({
-      code: 'STUDY_INVALID',
-      value: text,
-      expected: 'an object with key and line',
-    });
+  if (typeof value !== 'object' || value === null || !('line' in value)) {
+    throw invalidTune(text, 'an object with key and line');
   }
-  const { key, line, id } = value as { key: string; line: unknown; id?: unknown };
+  const { key, line, id } = value as { key?: string | null; line: unknown; id?: unknown };
+  if (key === undefined || key === null) {
+    throw invalidTune(id ?? text, 'a key, from which positions are counted');
+  }
   return Object.freeze({
     key: parseKey(key).name,
     line: readLine(line),
     ...(typeof id === 'string' ? { id } : {}),
   });
+}
+
+function invalidTune(value: unknown, expected: string): ReedplateError {
+  return new ReedplateError({ code: 'STUDY_INVALID', value, expected });
 }
 
 function parseJson(text: string): unknown {

@@ -145,7 +145,10 @@ function showDesign(report: DesignReport, count: number, paint: Paint): readonly
       ]),
   ]);
   return [
-    paint('heading', `changes of ${tuning} for ${lines} tunes (${model}, ${level})`),
+    paint(
+      'heading',
+      `changes of ${tuning} for ${lines} ${lines === 1 ? 'tune' : 'tunes'} (${model}, ${level})`,
+    ),
     '',
     paint('heading', head),
     ...body,

@@ -37,7 +37,11 @@ export function addPath(program: Command, terminal: Terminal): void {
   withJson(withPlayerOptions(withHarpOptions(program.command('path'))))
     .argument('<line>', LINE_FILE)
     .description('the easiest way to play a line: tab, effort by note, and why each choice')
-    .option('--objective <what>', `what is least: ${OBJECTIVES.join(', ')}`, 'total')
+    .option(
+      '--objective <what>',
+      `least effort in total, or first in the worst step: ${OBJECTIVES.join(', ')}`,
+      'total',
+    )
     .option('--key <key>', 'key of the song, which spells the notes; else that of the line or harp')
     .option('--count <number>', 'how many of the best ways', '1')
     .addHelpText(

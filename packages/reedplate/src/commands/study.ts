@@ -42,7 +42,7 @@ export function addStudy(program: Command, terminal: Terminal): void {
     .option('--model <model>', `whose effort counts: ${models}`, 'intermediate')
     .option('--tunings <tunings>', TUNING_LIST, 'standard')
     .option('--positions <positions>', 'positions apart by commas, 1 to 12', '1,2,3')
-    .option('--levels <levels>', `levels apart by commas: ${TECHNIQUE_LEVELS.join(', ')}`)
+    .option('--levels <levels>', `${TECHNIQUE_LEVELS.join(', ')}; that of the model without it`)
     .option('--octaves <octaves>', 'octaves a tune may be moved', '-1,0,1')
     .option('--key <key>', 'key of tunes in ABC, MIDI and MusicXML that give none')
     .option('--workers <number>', 'threads; as many as there are cores without it')

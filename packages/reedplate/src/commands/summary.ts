@@ -52,7 +52,7 @@ function showSummary({ model, tunes, failures, cells }: SummaryReport, paint: Pa
   const [head = '', ...body] = setColumns([HEAD, ...cells.map(rowOf)]);
   const unread = failures === 0 ? '' : `; ${failures} could not be read`;
   return [
-    paint('heading', `${tunes} tunes (${model})${unread}`),
+    paint('heading', `${tunes} ${tunes === 1 ? 'tune' : 'tunes'} (${model})${unread}`),
     '',
     paint('heading', head),
     ...body,
