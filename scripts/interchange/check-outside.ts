@@ -21,7 +21,7 @@ import {
 } from '../../packages/interchange/src/score/jump-samples.fixture.js';
 import { ROOT } from '../lib/root.mjs';
 import { extendSchema } from './extend-schema.js';
-import { FORM_SHEETS, LINE_SHEETS } from './samples.js';
+import { FORM_SHEETS, HAND_SHEETS, LINE_SHEETS } from './samples.js';
 import { readWave } from './wave.js';
 
 // Checks what we write with other people's readers: abc2midi, fluidsynth, MuseScore 3, xmllint with
@@ -225,7 +225,7 @@ function checkBySchema(): boolean {
   return report('slips that the schema finds', [checkSlips()]) && documents;
 }
 
-const sheets = [...LINE_SHEETS, ...FORM_SHEETS];
+const sheets = [...LINE_SHEETS, ...FORM_SHEETS, ...HAND_SHEETS];
 const passed = [
   report('ABC read by abc2midi', sheets.map(checkAbc)),
   existsSync(SCHEMA)

@@ -1,5 +1,5 @@
 import { FORMS, makeChart } from '@reedplate/form';
-import { makeBacking, type Sheet } from '@reedplate/interchange';
+import { makeBacking, quantiseLine, type Sheet } from '@reedplate/interchange';
 import { type Line, makeLine } from '@reedplate/line';
 
 /** Pitches a band would play, in a fixed order that repeats late. */
@@ -41,4 +41,20 @@ export const FORM_SHEETS: readonly Sheet[] = FORMS.map((form, at) => {
   });
   const [bass] = makeBacking(chart, { countIn: 0, ending: false }).parts ?? [];
   return { line: bass?.line ?? makeLine([]), chart };
+});
+
+/** How far off each note is played, in ticks, in a fixed order that repeats late. */
+const offAt = (at: number): number => ((at * 37) % 71) - 35;
+
+/** Sheets of takes played by hand, a little off every beat, laid on the nearest grid beat by beat. */
+export const HAND_SHEETS: readonly Sheet[] = KEYS.map((key, seed) => {
+  const { title: _, tempo: __, ...line } = variedLine(seed);
+  // One note at a time, as most takes are.
+  const tune = line.notes.filter(({ start }, at) => start !== line.notes[at - 1]?.start);
+  const notes = tune.map(({ start, duration, pitch }, at) => {
+    const from = Math.max(0, start + offAt(at + seed));
+    return { start: from, duration: Math.max(60, duration + offAt(at * 3 + seed)), pitch };
+  });
+  const take = makeLine(notes, { metre: line.metre, pickup: line.pickup });
+  return { line: quantiseLine(take, { grid: ['1/16', '1/8t'] }), key };
 });

@@ -56,6 +56,29 @@ export function lines({ unit, chords }: LineShape): fc.Arbitrary<Line> {
     });
 }
 
+/** Lines whose notes overlap in any way, but for those of one pitch, which lie apart. */
+export function overlappingLines(unit: number): fc.Arbitrary<Line> {
+  const note = fc.record({
+    start: fc.nat({ max: 40 }),
+    duration: fc.integer({ min: 1, max: 16 }),
+    pitch: fc.integer({ min: 60, max: 71 }),
+  });
+  return fc.array(note, { minLength: 1, maxLength: 14 }).map((notes) => {
+    const kept: TimedNote[] = [];
+    for (const { start, duration, pitch } of notes) {
+      const end = start + duration;
+      const isFree = kept.every(
+        (other) =>
+          other.pitch !== pitch ||
+          other.start > end * unit ||
+          other.start + other.duration < start * unit,
+      );
+      if (isFree) kept.push({ start: start * unit, duration: duration * unit, pitch });
+    }
+    return makeLine(kept);
+  });
+}
+
 /** Good bytes with a few of them changed, left out or doubled. */
 export function mutations(good: Uint8Array): fc.Arbitrary<Uint8Array> {
   const change = fc.record({

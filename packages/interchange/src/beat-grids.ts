@@ -6,6 +6,8 @@ export interface BeatGrids {
   readonly snap: (tick: number) => number;
   /** The next point after a point. */
   readonly pointAfter: (point: number) => number;
+  /** Ticks between the points that lie nearest to each other. */
+  readonly finest: number;
 }
 
 /** Where the beats lie. */
@@ -41,12 +43,13 @@ export function layGrid(
     chosen.set(beat, step);
     return step;
   };
-  const pointAfter = (point: number): number => point + stepOf(beatOf(point));
+  const stepAt = (tick: number): number => stepOf(beatOf(tick));
+  const pointAfter = (point: number): number => point + stepAt(point);
   const snap = (tick: number): number => {
-    const point = nearestPoint(tick, stepOf(beatOf(tick)), origin);
-    return point >= 0 ? point : point + stepOf(beatOf(tick));
+    const point = nearestPoint(tick, stepAt(tick), origin);
+    return point >= 0 ? point : point + stepAt(tick);
   };
-  return { snap, pointAfter };
+  return { snap, pointAfter, finest: Math.min(...steps) };
 }
 
 function gatherBy(

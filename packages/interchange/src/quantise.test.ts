@@ -101,6 +101,63 @@ describe('laws of quantiseLine', () => {
     );
   });
 
+  test('quantiseLine gives back a line that is played less than half a step off its grid', () => {
+    const grids = fc.constantFrom<GridId>('1/4', '1/8', '1/8t', '1/16', '1/16t', '1/32');
+    const moves = fc.array(fc.double({ min: -0.49, max: 0.49, noNaN: true }), {
+      minLength: 120,
+      maxLength: 120,
+    });
+    const cases = grids.chain((grid) =>
+      fc.record({
+        grid: fc.constant(grid),
+        line: lines({ unit: GRIDS[grid], chords: false }),
+        moves,
+      }),
+    );
+    fc.assert(
+      fc.property(cases, ({ grid, line: { notes }, moves: off }) => {
+        const line = makeLine(notes);
+        const move = (tick: number, at: number): number =>
+          Math.max(0, tick + Math.trunc((off[at] ?? 0) * GRIDS[grid]));
+        const played = notes.map(({ start, duration, pitch }, at) => {
+          const from = move(start, 2 * at);
+          return {
+            start: from,
+            duration: Math.max(1, move(start + duration, 2 * at + 1) - from),
+            pitch,
+          };
+        });
+        expect(quantiseLine(makeLine(played), { grid })).toEqual(line);
+      }),
+    );
+  });
+
+  test('quantiseLine finds which beats are straight and which are divided in three', () => {
+    const beat = fc.constantFrom<readonly number[]>(
+      ...[[960], [480, 480], [320, 320, 320], [640, 320], [320, 640]],
+    );
+    const moves = fc.array(fc.integer({ min: -35, max: 35 }), { minLength: 80, maxLength: 80 });
+    fc.assert(
+      fc.property(fc.array(beat, { minLength: 1, maxLength: 12 }), moves, (beats, off) => {
+        let at = 0;
+        const notes = beats.flat().map((duration, index) => {
+          const start = at;
+          at += duration;
+          return { start, duration, pitch: 60 + index };
+        });
+        const edges = [...notes.map(({ start }) => start), at].map((tick, index) =>
+          Math.max(0, tick + (off[index] ?? 0)),
+        );
+        const played = notes.map(({ pitch }, index) => {
+          const start = edges[index] ?? 0;
+          return { start, duration: (edges[index + 1] ?? 0) - start, pitch };
+        });
+        const { notes: laid } = quantiseLine(makeLine(played), { grid: ['1/8', '1/8t'] });
+        expect(laid).toEqual(notes);
+      }),
+    );
+  });
+
   test('quantiseLine and transposeLine come to the same in either order', () => {
     fc.assert(
       fc.property(cases, ({ line, grid }) => {
@@ -155,6 +212,19 @@ describe('quantiseLine', () => {
       note(0, 480, 67),
       note(480, 480, 70),
       note(960, 480, 72),
+    ]);
+  });
+
+  test('quantiseLine lets an end meet the next beginning, where both lie about half way', () => {
+    const take = makeLine([note(0, 130, 67), note(100, 400, 70)]);
+    expect(quantiseLine(take, { grid: '1/16' }).notes).toEqual([
+      note(0, 240, 67),
+      note(0, 480, 70),
+    ]);
+    const legato = makeLine([note(0, 380, 67), note(350, 400, 70)]);
+    expect(quantiseLine(legato, { grid: '1/16' }).notes).toEqual([
+      note(0, 240, 67),
+      note(240, 480, 70),
     ]);
   });
 

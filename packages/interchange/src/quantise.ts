@@ -1,6 +1,6 @@
 import { type Line, makeLine, parseMetre, type TimedNote } from '@reedplate/line';
 import { ReedplateError, requireOneOf, requirePositive } from '@reedplate/pitch';
-import { layGrid } from './beat-grids.js';
+import { type BeatGrids, layGrid } from './beat-grids.js';
 import { liftFeel } from './feel.js';
 
 /** Ticks from point to point of each grid; `t` is a triplet, three in the time of two. */
@@ -37,7 +37,8 @@ const LARGEST_SWING = 4;
 
 /**
  * A line played by hand, laid on a grid so that it can be read: every beginning on the nearest point,
- * every end likewise, at least one step after the beginning. Order, pitches and the number of notes
+ * every end likewise, or where the next note begins if that is within half a step, and at least one step
+ * after the beginning. Order, pitches and the number of notes
  * stay. A beginning moves by half a step at most (a whole step before the first point); notes nearer
  * to each other than that may come together. A line on the grid stays as it is.
  *
@@ -60,19 +61,38 @@ export function quantiseLine(line: Line, options: QuantiseOptions = {}): Line {
   const steps = stepsOf(grid, line);
   requirePositive(swing, { max: LARGEST_SWING, what: 'a ratio of eighths' });
   const { notes, ...head } = swing === 1 ? line : liftFeel(line, { ratio: swing });
-  const { snap, pointAfter } = layGrid(notes, steps, {
+  const grids = layGrid(notes, steps, {
     origin: line.pickup,
     beatTicks: parseMetre(line.metre).beatTicks,
   });
-  const starts = notes.map(({ start }) => snap(start));
+  const next = nextStarts(notes);
   return makeLine(
-    notes.map(({ start, duration, pitch }, at): TimedNote => {
-      const from = starts[at] as number;
-      const to = Math.max(snap(start + duration), pointAfter(from));
-      return { start: from, duration: to - from, pitch };
-    }),
+    notes.map((note, at) => layNote(note, next[at], grids)),
     head,
   );
+}
+
+/** An end that is next to the beginning of another note meets it, wherever both are laid. */
+function layNote(
+  { start, duration, pitch }: TimedNote,
+  next: number | undefined,
+  { snap, pointAfter, finest }: BeatGrids,
+): TimedNote {
+  const end = start + duration;
+  const meets = next !== undefined && Math.abs(next - end) < finest / 2;
+  const from = snap(start);
+  const to = Math.max(snap(meets ? next : end), pointAfter(from));
+  return { start: from, duration: to - from, pitch };
+}
+
+/** For each note when the next begins that does not begin with it. */
+function nextStarts(notes: readonly TimedNote[]): readonly (number | undefined)[] {
+  const next: (number | undefined)[] = [];
+  for (let at = notes.length - 1; at >= 0; at -= 1) {
+    const after = notes[at + 1]?.start;
+    next[at] = after === notes[at]?.start ? next[at + 1] : after;
+  }
+  return next;
 }
 
 function stepsOf(grid: QuantiseOptions['grid'], { metre }: Line): readonly number[] {

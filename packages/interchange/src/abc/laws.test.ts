@@ -3,7 +3,7 @@ import { makeLine } from '@reedplate/line';
 import { isReedplateError, TWELVE_KEYS } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
-import { lines } from '../arbitraries.fixture.js';
+import { lines, overlappingLines } from '../arbitraries.fixture.js';
 import { readAbc } from './read-abc.js';
 import { ACCIDENTAL_REACHES } from './voice.js';
 import { writeAbc } from './write-abc.js';
@@ -27,6 +27,18 @@ describe('laws of ABC', () => {
       ),
     );
   });
+
+  test.each([240, 320])(
+    'readAbc undoes writeAbc for voices that overlap, in units of %i',
+    (unit) => {
+      fc.assert(
+        fc.property(overlappingLines(unit), keys, (line, key) => {
+          const [piece] = readAbc(writeAbc({ line, key }));
+          expect([piece?.line, piece?.warnings]).toEqual([line, []]);
+        }),
+      );
+    },
+  );
 
   test('readAbc undoes writeAbc for charts of any form', () => {
     for (const id of ['basic', 'quick-change', 'minor'] as const) {

@@ -6,6 +6,7 @@ import {
   type AbcJump,
   closeMeasure,
   type EventNote,
+  enterLayer,
   type Voice,
   type VoiceEvent,
 } from './voice.js';
@@ -43,7 +44,10 @@ const HANDLERS: Readonly<Record<TokenKind, Handler>> = {
   tuplet: readTuplet,
   broken: readBroken,
   tie: readTie,
-  overlay: (_, { voice }) => void voice.events.push({ kind: 'overlay' }),
+  overlay: (_, { voice }) => {
+    voice.events.push({ kind: 'overlay' });
+    enterLayer(voice, voice.layer + 1);
+  },
 };
 
 function warnAs(code: 'grace-notes' | 'ornaments' | 'symbol-unknown'): Handler {

@@ -42,6 +42,10 @@ export interface Voice {
   accidentals: Map<string, number>;
   /** Pitches of notes tied over to the next event, by letter and octave. */
   tiedPitches: Map<string, number>;
+  /** The same of every layer of the bar, while another is read; the first layer is 0. */
+  tiedOfLayers: Map<number, Map<string, number>>;
+  /** Signs of overlay since the bar line. */
+  layer: number;
   tuplet: { left: number; readonly factor: number };
   /** What the next event is lengthened or shortened by after `>` or `<`; 1 without. */
   brokenFactor: number;
@@ -66,6 +70,8 @@ export function openVoice(id: string, beginning: VoiceBeginning): Voice {
     id,
     accidentals: new Map(),
     tiedPitches: new Map(),
+    tiedOfLayers: new Map(),
+    layer: 0,
     tuplet: { left: 0, factor: 1 },
     brokenFactor: 1,
     events: [],
@@ -73,6 +79,13 @@ export function openVoice(id: string, beginning: VoiceBeginning): Voice {
     opens: false,
     endings: undefined,
   };
+}
+
+/** Goes on to another layer of the bar, whose ties come from its own notes in the bar before. */
+export function enterLayer(voice: Voice, layer: number): void {
+  voice.tiedOfLayers.set(voice.layer, voice.tiedPitches);
+  voice.layer = layer;
+  voice.tiedPitches = voice.tiedOfLayers.get(layer) ?? new Map();
 }
 
 /** A bar line: what it closes and what it opens. */
@@ -114,6 +127,7 @@ export function closeMeasure(voice: Voice, bar: BarLine, where: ErrorPlace): voi
   }
   voice.opens ||= bar.opens;
   if (bar.endsSection) voice.endings = undefined;
+  if (voice.layer > 0) enterLayer(voice, 0);
   voice.accidentals = new Map();
 }
 

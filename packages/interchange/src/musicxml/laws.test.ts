@@ -3,7 +3,7 @@ import { isReedplateError, TWELVE_KEYS } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { zipSync } from 'fflate';
 import { describe, expect, test, vi } from 'vitest';
-import { lines, mutations } from '../arbitraries.fixture.js';
+import { lines, mutations, overlappingLines } from '../arbitraries.fixture.js';
 import { readMusicXml } from './read-musicxml.js';
 import { writeMusicXml } from './write-musicxml.js';
 import { child, childNumber, childrenOf, readXml } from './xml-tree.js';
@@ -28,6 +28,18 @@ describe('laws of MusicXML', () => {
       fc.assert(
         fc.property(lines({ unit, chords: true }), (line) => {
           expect(readMusicXml(writeMusicXml({ line })).line).toEqual(line);
+        }),
+      );
+    },
+  );
+
+  test.each([240, 320])(
+    'readMusicXml undoes writeMusicXml for voices that overlap, in units of %i',
+    (unit) => {
+      fc.assert(
+        fc.property(overlappingLines(unit), (line) => {
+          const piece = readMusicXml(writeMusicXml({ line }));
+          expect([piece.line, piece.warnings]).toEqual([line, []]);
         }),
       );
     },

@@ -3,7 +3,7 @@ import { makeHarp } from '@reedplate/layout';
 import { type Line, makeLine } from '@reedplate/line';
 import fc from 'fast-check';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
-import { lines } from '../arbitraries.fixture.js';
+import { lines, overlappingLines } from '../arbitraries.fixture.js';
 import { makeBacking } from '../backing/make-backing.js';
 import { tabWords } from '../formats/tab-words.js';
 import { openVerovio, type VerovioReading } from './verovio.fixture.js';
@@ -55,6 +55,15 @@ describe('MusicXML, read by another reader', () => {
       );
     },
   );
+
+  test('writeMusicXml writes notes that overlap in any way which Verovio plays with the same times', () => {
+    fc.assert(
+      fc.property(overlappingLines(320), (line) => {
+        expectSameNotes(line, read(writeMusicXml({ line })).notes);
+      }),
+      { numRuns: 30 },
+    );
+  });
 
   test('writeMusicXml writes voices that overlap which Verovio plays with the same times', () => {
     const held = at(0, 6, 48);

@@ -45,7 +45,8 @@ export function layMeasures(
   const chords: ChordMark[] = [];
   let start = 0;
   for (const measure of played) {
-    for (const note of measure.notes) tied.add(note, start, measure);
+    // Voices come one after another; a tie is met in the order of time.
+    for (const note of inOrder(measure.notes)) tied.add(note, start, measure);
     for (const { offset, text } of measure.chords) {
       chords.push({ start: Math.round(start + offset), text });
     }
@@ -53,6 +54,10 @@ export function layMeasures(
   }
   warnOffGrid(played, { pickup, barTicks, warnings });
   return { notes: tied.all(), chords, pickup, end: Math.round(start) };
+}
+
+function inOrder(notes: readonly MeasureNote[]): readonly MeasureNote[] {
+  return [...notes].sort((a, b) => a.offset - b.offset);
 }
 
 function pickupOf([first, second]: readonly Measure[], barTicks: number): number {
