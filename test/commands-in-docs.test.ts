@@ -1,5 +1,7 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { basename } from 'node:path';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { basename, join } from 'node:path';
+import { makeStudySetup, studyTune } from '@reedplate/playability';
 import { describe, expect, test } from 'vitest';
 import { type Outcome, runWords } from '../packages/reedplate/src/command/run-words.fixture.js';
 import { ROOT } from '../scripts/lib/root.mjs';
@@ -66,6 +68,14 @@ const OWN_FILES: ReadonlyMap<string, string | Uint8Array> = new Map<string, stri
   ['-', readFileSync(`${EXAMPLES}take.json`)],
 ]);
 
+/** Results of a study, which are read from the disk itself. */
+const RESULTS = join(mkdtempSync(join(tmpdir(), 'reedplate-docs-')), 'results.ndjson');
+const TUNE = JSON.stringify({
+  key: 'G',
+  line: { notes: [{ start: 0, duration: 960, pitch: 67 }] },
+});
+writeFileSync(RESULTS, `${JSON.stringify(studyTune(TUNE, 1, makeStudySetup()))}\n`);
+
 function bytesOf(path: string): Uint8Array {
   const own = OWN_FILES.get(basename(path)) ?? readFileSync(ROOT + path);
   return typeof own === 'string' ? new TextEncoder().encode(own) : own;
@@ -73,7 +83,10 @@ function bytesOf(path: string): Uint8Array {
 
 /** Runs a command on the files of the examples; nothing is written, and no study is started. */
 function run(words: readonly string[]): Outcome {
-  return runWords(words, {
+  const onDisk = words.map((word, at) =>
+    word === 'results.ndjson' && words[at - 1] !== '--out' ? RESULTS : word,
+  );
+  return runWords(onDisk, {
     readBytes: bytesOf,
     readText: (path) => new TextDecoder().decode(bytesOf(path)),
     writeBytes: () => {},
