@@ -48,7 +48,7 @@ export interface AvailabilityOptions extends ShapeOptions {
  * warnings where it cannot be had or where neighbouring holes contradict it.
  *
  * @param chord a chord, or its symbol
- * @throws ReedplateError `CHORD_UNKNOWN`, or `OPTION_UNKNOWN` for the style
+ * @throws ReedplateError `CHORD_UNKNOWN`, or `OPTION_UNKNOWN` for the style or level
  * @example
  * ```ts
  * import { chordAvailability } from '@reedplate/chord-tone';

@@ -36,6 +36,7 @@ export {
 export type { AlignOptions } from './score/align.js';
 export { describeFeedback } from './score/describe-feedback.js';
 export { NOTE_CLASSES, type NoteClass } from './score/note-class.js';
+export type { WeightChanges } from './score/replace-weights.js';
 export { type ScoreOptions, scoreLine } from './score/score-line.js';
 export type {
   Alignment,

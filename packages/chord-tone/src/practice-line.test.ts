@@ -100,6 +100,24 @@ describe('practiceLine', () => {
     );
   });
 
+  it.each(PRACTICE_KINDS)('throws OPTION_UNKNOWN for a level there is not, playing %s', (kind) => {
+    const level = 'bend' as 'bends';
+    expect(() => practiceLine(chart, harp, { kind, level })).toThrow(
+      expect.objectContaining({ code: 'OPTION_UNKNOWN', nearest: 'bends' }),
+    );
+  });
+
+  it.each([
+    [{ lowest: 72, highest: 60 }],
+    [{ lowest: Number.NaN }],
+    [{ highest: 200 }],
+    [{ lowest: '60' as unknown as number }],
+  ])('throws NUMBER_RANGE for the range %j', (range) => {
+    expect(() => practiceLine(chart, harp, range)).toThrow(
+      expect.objectContaining({ code: 'NUMBER_RANGE' }),
+    );
+  });
+
   it.each(PRACTICE_KINDS)('gives frozen plain data for %s', (kind) => {
     const practice = practiceLine(chart, harp, { kind });
     expect(JSON.parse(JSON.stringify(practice))).toEqual(practice);

@@ -1,5 +1,5 @@
 import type { Chart } from '@reedplate/form';
-import type { Harp, Sounding, TechniqueLevel } from '@reedplate/layout';
+import { type Harp, type Sounding, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import { type Line, makeLine } from '@reedplate/line';
 import {
   type Chord,
@@ -7,9 +7,11 @@ import {
   HIGHEST_MIDI,
   LOWEST_MIDI,
   ReedplateError,
+  requireInteger,
   requireOneOf,
 } from '@reedplate/pitch';
 import { arpeggioFigures } from './arpeggio.js';
+import { checkChart } from './check-chart.js';
 import { cheapestPath } from './connect.js';
 import { type Moment, type Passage, passagesByBeat, passagesBySpan } from './passage.js';
 import { figureCost, moveCost } from './path-cost.js';
@@ -88,7 +90,8 @@ export interface PracticeOptions {
  * tone to the first of the next.
  *
  * @throws ReedplateError `SOUNDING_IMPOSSIBLE` with `where.bar` for a chord of which the harp has no tone within
- *   the limits, `OPTION_UNKNOWN` for the kind or level, `CHART_INVALID` for a chart without chords
+ *   the limits, `OPTION_UNKNOWN` for the kind or level, `NUMBER_RANGE` for a range that is none,
+ *   `CHART_INVALID` for a chart without chords or out of order
  * @example
  * ```ts
  * import { practiceLine } from '@reedplate/chord-tone';
@@ -107,8 +110,9 @@ export function practiceLine(
   { kind = 'roots', level = 'natural', ...range }: PracticeOptions = {},
 ): PracticeLine {
   requireOneOf(kind, PRACTICE_KINDS, { what: 'a kind of practice line' });
+  requireOneOf(level, TECHNIQUE_LEVELS, { what: 'a technique level' });
+  checkChart(chart);
   const passages = kind === 'arpeggios' ? passagesByBeat(chart) : passagesBySpan(chart);
-  if (passages.length === 0) throw noChords(chart);
   const ranges = rangesToTry(range, harp);
   const columns = passages.map(
     (passage) =>
@@ -145,11 +149,17 @@ type Range = Pick<VoicingLimits, 'lowest' | 'highest'>;
 
 const WHOLE_HARP: Range = { lowest: LOWEST_MIDI, highest: HIGHEST_MIDI };
 
-function rangesToTry(asked: Partial<Range>, { holes }: Harp): readonly Range[] {
-  if (asked.lowest !== undefined || asked.highest !== undefined)
-    return [{ ...WHOLE_HARP, ...asked }];
+function rangesToTry({ lowest, highest }: Partial<Range>, { holes }: Harp): readonly Range[] {
+  if (lowest !== undefined || highest !== undefined) return [rangeFrom(lowest, highest)];
   const home = holes.slice(1, 6).flatMap(({ blow, draw }) => [blow, draw]);
   return [{ lowest: Math.min(...home), highest: Math.max(...home) }, WHOLE_HARP];
+}
+
+function rangeFrom(lowest = LOWEST_MIDI, highest = HIGHEST_MIDI): Range {
+  const bounds = { min: LOWEST_MIDI, max: HIGHEST_MIDI };
+  requireInteger(lowest, { ...bounds, what: 'the lowest MIDI number' });
+  requireInteger(highest, { ...bounds, min: lowest, what: 'the highest MIDI number' });
+  return { lowest, highest };
 }
 
 function failNoVoicing({ span }: Moment): never {
@@ -158,15 +168,6 @@ function failNoVoicing({ span }: Moment): never {
     value: span.chord.symbol,
     expected: 'a chord of which this harp has a tone at this level and in this range',
     where: { bar: span.bar, beat: span.beat },
-  });
-}
-
-function noChords({ form }: Chart): ReedplateError {
-  return new ReedplateError({
-    code: 'CHART_INVALID',
-    value: form,
-    expected: 'a chart with at least one chord',
-    where: { path: 'spans' },
   });
 }
 

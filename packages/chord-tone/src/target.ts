@@ -38,7 +38,7 @@ export interface TargetOptions {
  * Every way to sound every tone of a chord on a harp, in the order of the holes.
  *
  * @param chord a chord, or its symbol as `parseChord` of `@reedplate/pitch` reads it
- * @throws ReedplateError `CHORD_UNKNOWN`
+ * @throws ReedplateError `CHORD_UNKNOWN`, or `OPTION_UNKNOWN` for the level
  * @example
  * ```ts
  * import { targetsOf } from '@reedplate/chord-tone';

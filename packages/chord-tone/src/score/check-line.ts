@@ -1,6 +1,6 @@
 import type { Chart } from '@reedplate/form';
 import { type Line, makeLine, parseMetre, requireNotes, type TimedNote } from '@reedplate/line';
-import { ReedplateError } from '@reedplate/pitch';
+import { type ErrorPlace, ReedplateError } from '@reedplate/pitch';
 
 /**
  * A line fit to be scored on a chart. Lines come from JSON too, so every value is checked again;
@@ -10,15 +10,16 @@ import { ReedplateError } from '@reedplate/pitch';
  * @throws ReedplateError `LINE_EMPTY`, `LINE_INVALID`, `METRE_UNKNOWN`
  */
 export function checkLine(line: Line, chart: Chart): Line {
+  if (typeof line !== 'object' || line === null) throw invalidLine(line, 'a line with notes', {});
   const { notes, ...options } = line;
   const checked = isInOrder(line) ? line : makeLine(notes, options);
   if (checked.metre === chart.metre) return requireNotes(checked);
-  throw new ReedplateError({
-    code: 'LINE_INVALID',
-    value: checked.metre,
-    expected: `a line in the metre of the chart, ${chart.metre}`,
-    where: { path: 'metre' },
-  });
+  const expected = `a line in the metre of the chart, ${chart.metre}`;
+  throw invalidLine(checked.metre, expected, { path: 'metre' });
+}
+
+function invalidLine(value: unknown, expected: string, where: ErrorPlace): ReedplateError {
+  return new ReedplateError({ code: 'LINE_INVALID', value, expected, where });
 }
 
 const LATEST_TICK = 2 ** 40;

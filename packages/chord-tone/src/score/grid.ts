@@ -1,6 +1,6 @@
 import type { Chart } from '@reedplate/form';
 import { parseMetre } from '@reedplate/line';
-import { type Chord, type Key, parseKey, ReedplateError } from '@reedplate/pitch';
+import { type Chord, type Key, parseKey } from '@reedplate/pitch';
 import type { Style } from '../styles.js';
 import { type ChordTable, type CompiledChord, compileChord, SILENCE } from './chord-table.js';
 
@@ -34,7 +34,6 @@ export interface ScoringGrid {
 export function compileChart(chart: Chart, style: Style): ScoringGrid {
   const key = parseKey(chart.key);
   const { barTicks, beatTicks } = parseMetre(chart.metre);
-  const spans = requireSpans(chart);
   const tables = new Map<string, CompiledChord>();
   const tableOf = (chord: Chord | null): ChordTable => {
     if (chord === null) return SILENCE;
@@ -42,8 +41,8 @@ export function compileChart(chart: Chart, style: Style): ScoringGrid {
     tables.set(chord.symbol, table);
     return table;
   };
-  const changes = joinSpans(spans, tableOf);
-  const end = spans.at(-1)?.end ?? 0;
+  const changes = joinSpans(chart.spans, tableOf);
+  const end = chart.spans.at(-1)?.end ?? 0;
   const starts = Float64Array.from([...changes.map(({ start }) => start), end]);
   const { pickup } = chart;
   return { key, tables: [...tables.values()], changes, starts, pickup, end, barTicks, beatTicks };
@@ -74,20 +73,4 @@ function joinSpans(
     }
   }
   return changes;
-}
-
-function requireSpans({ spans, form }: Chart): Chart['spans'] {
-  if (!spans.some(({ chord }) => chord !== null)) throw invalid(form, 'a chart with a chord', 0);
-  spans.forEach((span, index) => {
-    const before = spans[index - 1]?.end ?? 0;
-    if (!(span.start >= before && span.end > span.start)) {
-      throw invalid(span.start, 'spans in order, each of some length', index);
-    }
-  });
-  return spans;
-}
-
-function invalid(value: unknown, expected: string, index: number): ReedplateError {
-  const where = { path: `spans[${index}]`, index };
-  return new ReedplateError({ code: 'CHART_INVALID', value, expected, where });
 }

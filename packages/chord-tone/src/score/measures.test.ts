@@ -106,6 +106,15 @@ describe('resolution of scoreLine', () => {
     expect(measure(line, vamp).resolution).toBeCloseTo(resolution, 12);
   });
 
+  it.each([1, 2, 4])(
+    'resolution of scoreLine is a half after the whole of a window of %i',
+    (within) => {
+      const weights = { resolveWithin: within };
+      const { measures } = scoreLine(play(`C5@0 B4@${within}`), vamp, { swing: 1, weights });
+      expect(measures.resolution).toBeCloseTo(0.5, 12);
+    },
+  );
+
   it('resolution of scoreLine weighs by length, and is null where nothing needs to resolve', () => {
     // C (a beat and a half of weight) resolves after a beat, F# (one and a half) does not.
     expect(measure('C5@0 B4@1 F#4@4', vamp).resolution).toBeCloseTo((1.5 * 0.5) / 3, 12);

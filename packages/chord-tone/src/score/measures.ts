@@ -4,19 +4,26 @@ import { type Judged, lengthOf } from './judge.js';
 import { CLASS } from './note-class.js';
 import type { ChangeScore, Measures } from './score-types.js';
 
+/** What measuring needs to know. */
+export interface MeasureOptions {
+  readonly swing: number;
+  /** Longest time from a note to the one it resolves to, in felt beats. */
+  readonly resolveWithin: number;
+}
+
 /** The measures of a judged line, each as `Measures` defines it. */
 export function measureAll(
   judged: Judged,
   changes: readonly ChangeScore[],
   grid: ScoringGrid,
-  swing: number,
+  { swing, resolveWithin }: MeasureOptions,
 ): Measures {
   const time = shareOfTime(judged);
   return Object.freeze({
     fit: weightedFit(judged),
     landing: mean(changes.map(({ landing }) => landing)),
     ...time,
-    resolution: resolutionOf(judged, grid),
+    resolution: resolutionOf(judged, resolveWithin * grid.beatTicks),
     coverage: mean(changes.map(({ shown }) => (shown === null ? null : Number(shown)))),
     timing: timingOf(judged, grid, swing),
   });
@@ -65,7 +72,7 @@ function shareOfTime({ pieces, ...judged }: Judged): TimeShares {
 }
 
 /** A note that resolves at once counts 1, one that takes the whole window a half, one that does not 0. */
-function resolutionOf({ runs, pieces, ...judged }: Judged, grid: ScoringGrid): number | null {
+function resolutionOf({ runs, pieces, ...judged }: Judged, within: number): number | null {
   let resolved = 0;
   let total = 0;
   for (let piece = 0; piece < pieces.count; piece += 1) {
@@ -76,9 +83,9 @@ function resolutionOf({ runs, pieces, ...judged }: Judged, grid: ScoringGrid): n
     const target = judged.resolvesTo[piece] as number;
     if (target < 0) continue;
     const wait = (runs.start[target] as number) - (pieces.start[piece] as number);
-    resolved += weight * (1 - wait / (2 * grid.beatTicks));
+    resolved += weight * (1 - wait / (2 * within));
   }
-  return total === 0 ? null : Math.max(0, resolved / total);
+  return total === 0 ? null : resolved / total;
 }
 
 /** Players aim at quarters and thirds of the beat: halves are among the quarters. */

@@ -294,6 +294,15 @@ describe('scoreLine on hard input', () => {
     expect(() => scoreLine(line, chart)).toThrow(expect.objectContaining({ code }));
   });
 
+  it.each([[null], [undefined], [7]])(
+    'scoreLine throws LINE_INVALID for %j, which is no line',
+    (no) => {
+      expect(() => scoreLine(no as unknown as Line, chart)).toThrow(
+        expect.objectContaining({ code: 'LINE_INVALID', where: {} }),
+      );
+    },
+  );
+
   it('scoreLine throws for a line in another metre, or a pickup longer than a bar', () => {
     const note = { start: 0, duration: 960, pitch: 60 };
     expect(() => scoreLine(makeLine([note], { metre: '3/4' }), chart)).toThrow(

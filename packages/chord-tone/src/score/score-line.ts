@@ -1,6 +1,7 @@
 import type { Chart } from '@reedplate/form';
 import type { Line } from '@reedplate/line';
 import { requireOneOf } from '@reedplate/pitch';
+import { checkChart } from '../check-chart.js';
 import { STYLES, type Style, styleOfKey } from '../styles.js';
 import { type AlignOptions, alignLine } from './align.js';
 import { scoreBars } from './bars.js';
@@ -16,18 +17,19 @@ import { CLASS } from './note-class.js';
 import { noteScores, spellingsOf } from './notes.js';
 import { cutPieces } from './pieces.js';
 import { barsPlayed, partPlayed } from './played.js';
+import { replaceWeights, type WeightChanges } from './replace-weights.js';
 import { joinTies, moveEarlier } from './runs.js';
 import type { Score } from './score-types.js';
 import { type SuggestOptions, suggester } from './suggest.js';
 import { totalOf } from './total.js';
-import { SCORE_WEIGHTS, type ScoreWeights } from './weights.js';
+import { SCORE_WEIGHTS } from './weights.js';
 
 /** How {@link scoreLine} judges. */
 export interface ScoreOptions extends AlignOptions, SuggestOptions {
   /** Default that of the chart's key: {@link styleOfKey}. */
   readonly style?: Style;
-  /** Parts of the default weights to replace; default none. */
-  readonly weights?: Partial<ScoreWeights>;
+  /** Parts of {@link SCORE_WEIGHTS} to replace, down to single figures; default none. */
+  readonly weights?: WeightChanges;
 }
 
 /**
@@ -40,7 +42,8 @@ export interface ScoreOptions extends AlignOptions, SuggestOptions {
  * the total counts only in proportion.
  *
  * @throws ReedplateError `LINE_EMPTY`, `LINE_INVALID` (also for a metre other than the chart's),
- *   `CHART_INVALID`, `OPTION_UNKNOWN`, `NUMBER_RANGE`
+ *   `CHART_INVALID`; `OPTION_UNKNOWN` for the style, level, dialect or a weight that does not exist;
+ *   `NUMBER_RANGE` for a swing, latency or weight out of range
  * @example
  * ```ts
  * import { scoreLine } from '@reedplate/chord-tone';
@@ -58,9 +61,9 @@ export interface ScoreOptions extends AlignOptions, SuggestOptions {
  * ```
  */
 export function scoreLine(line: Line, chart: Chart, options: ScoreOptions = {}): Score {
-  const checked = checkLine(line, chart);
+  const checked = checkLine(line, checkChart(chart));
   const style = requireOneOf(options.style ?? styleOfKey(chart.key), STYLES, { what: 'a style' });
-  const weights = { ...SCORE_WEIGHTS, ...options.weights };
+  const weights = options.weights === undefined ? SCORE_WEIGHTS : replaceWeights(options.weights);
   const grid = compileChart(chart, style);
   const { pickup } = checked;
   const asPlayed = joinTies(checked, chart.pickup - pickup);
@@ -71,7 +74,10 @@ export function scoreLine(line: Line, chart: Chart, options: ScoreOptions = {}):
   const pieces = cutPieces(runs, grid, { pushWithin: weights.pushWithin, swing });
   const judged = judgePieces(runs, pieces, grid, weights);
   const changes = scoreChanges(judged, grid, weights);
-  const measures = measureAll(judged, changes, grid, swing);
+  const measures = measureAll(judged, changes, grid, {
+    swing,
+    resolveWithin: weights.resolveWithin,
+  });
   const chance = chanceFit(judged, grid, weights) ?? weights.typicalChance;
   const spellings = spellingsOf(grid);
   const notes = noteScores(judged, grid, spellings);

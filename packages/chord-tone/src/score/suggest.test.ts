@@ -78,4 +78,15 @@ describe('suggester by listing', () => {
     // Between D4 (natural) and F#4 (a bend) of D7: the natural note.
     expect(suggester({ harp, level: 'bends' })(parseChord('D7'), 64)?.tab).toBe('-1');
   });
+
+  it.each([[{ level: 'bend' as 'bends' }], [{ dialect: 'signs' as 'sign' }]])(
+    'suggester refuses %j with a harp or without',
+    (wrong) => {
+      for (const options of [wrong, { ...wrong, harp: makeHarp('C') }]) {
+        expect(() => suggester(options)).toThrow(
+          expect.objectContaining({ code: 'OPTION_UNKNOWN' }),
+        );
+      }
+    },
+  );
 });

@@ -1,13 +1,20 @@
-import { type Harp, type Sounding, soundings, type TechniqueLevel } from '@reedplate/layout';
+import {
+  type Harp,
+  type Sounding,
+  soundings,
+  TECHNIQUE_LEVELS,
+  type TechniqueLevel,
+} from '@reedplate/layout';
 import {
   type Chord,
   type ChordDegree,
   type ChordTone,
   HIGHEST_MIDI,
   LOWEST_MIDI,
+  requireOneOf,
   toPitchClass,
 } from '@reedplate/pitch';
-import { formatSounding, type TabDialectId } from '@reedplate/tab';
+import { formatSounding, TAB_DIALECT_IDS, type TabDialectId } from '@reedplate/tab';
 import { spelledPitch } from '../spelled-pitch.js';
 import type { Suggestion } from './score-types.js';
 
@@ -32,6 +39,9 @@ const LANDING_DEGREES: ReadonlySet<ChordDegree> = new Set(['1', 'b3', '3', 'b7',
 
 /** Prepares suggestions on a harp, each looked for once. */
 export function suggester({ harp, level = 'bends', dialect = 'sign' }: SuggestOptions): Suggest {
+  // Asked for wrongly, neither would be met on a take without remarks.
+  requireOneOf(level, TECHNIQUE_LEVELS, { what: 'a technique level' });
+  requireOneOf(dialect, TAB_DIALECT_IDS, { what: 'a dialect of tablature' });
   const playable = harp === undefined ? undefined : easiestByPitch(soundings(harp, { level }));
   const known = new Map<Chord, Map<number, Suggestion | null>>();
   return (chord, pitch) => {

@@ -1,6 +1,6 @@
 import type { NoteClass } from './note-class.js';
 
-/** Shares that the measures have in the total; they need not add up to 1. */
+/** Shares that the measures have in the total, each from 0 up; they need not add up to 1. */
 export interface MeasureWeights {
   readonly fit: number;
   readonly landing: number;
@@ -13,9 +13,9 @@ export interface MeasureWeights {
 
 /** A point of the calibration: a weighted mean of measures and the total it gives. */
 export interface CalibrationPoint {
-  /** 0 to 1. */
+  /** Mostly 0 to 1: taking chance off may lead a little beyond. */
   readonly raw: number;
-  /** 0 to 100. */
+  /** 0 to 100, unless a scale of your own is wanted. */
   readonly total: number;
 }
 
@@ -34,7 +34,7 @@ export interface ScoreWeights {
   readonly struck: number;
   /** Longest time from a note to the chord tone it resolves to, in felt beats. */
   readonly resolveWithin: number;
-  /** How long before a change a note may belong to the coming chord, in felt beats. */
+  /** How long before a change a note may belong to the coming chord, in felt beats, 0 to 1. */
   readonly pushWithin: number;
   /** How late the note that sounds at a change may begin, in felt beats. */
   readonly landWithin: number;
@@ -48,7 +48,7 @@ export interface ScoreWeights {
   readonly chanceShare: number;
   /** The fit that shuffled solos reach: what a line's own chance level is compared with. */
   readonly typicalChance: number;
-  /** Rising in both; straight lines between, level beyond. */
+  /** At least one point, `raw` rising, `total` never falling; straight lines between, level beyond. */
   readonly calibration: readonly CalibrationPoint[];
 }
 

@@ -1,0 +1,40 @@
+import { type Chart, formById, makeChart } from '@reedplate/form';
+import { makeHarp } from '@reedplate/layout';
+import { makeLine } from '@reedplate/line';
+import { describe, expect, it } from 'vitest';
+import { checkChart } from './check-chart.js';
+import { practiceLine } from './practice-line.js';
+import { scoreLine } from './score/score-line.js';
+
+const chart = makeChart(formById('basic'), { key: 'G' });
+const [first, second] = chart.spans;
+const take = makeLine([{ start: 0, duration: 960, pitch: 67 }]);
+
+function withSpans(...spans: readonly unknown[]): unknown {
+  return { ...chart, spans };
+}
+
+describe('checkChart', () => {
+  it('checkChart gives a chart back as it is', () => {
+    expect(checkChart(chart)).toBe(chart);
+  });
+
+  it.each([
+    ['nothing', null, {}],
+    ['text', 'I7 | IV7', {}],
+    ['a chart without a list of spans', { ...chart, spans: 'none' }, { path: 'spans' }],
+    ['a chart without spans', withSpans(), { path: 'spans' }],
+    ['a chart of breaks', withSpans({ ...first, chord: null }), { path: 'spans' }],
+    ['spans out of order', withSpans(second, first), { path: 'spans[1]', index: 1 }],
+    ['a span without length', withSpans({ ...first, end: 0 }), { path: 'spans[0]', index: 0 }],
+    ['a span without end', withSpans({ ...first, end: Infinity }), { path: 'spans[0]', index: 0 }],
+    ['a span that is none', withSpans(first, null), { path: 'spans[1]', index: 1 }],
+    ['no bars', { ...chart, bars: -3 }, { path: 'bars' }],
+  ])('checkChart refuses %s, and so do practiceLine and scoreLine', (_, bad, where) => {
+    const given = bad as Chart;
+    const error = expect.objectContaining({ code: 'CHART_INVALID', where });
+    expect(() => checkChart(given)).toThrow(error);
+    expect(() => practiceLine(given, makeHarp('C'))).toThrow(error);
+    expect(() => scoreLine(take, given)).toThrow(error);
+  });
+});

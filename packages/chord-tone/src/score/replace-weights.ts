@@ -1,0 +1,89 @@
+import { ReedplateError, requireFields } from '@reedplate/pitch';
+import { type CalibrationPoint, SCORE_WEIGHTS, type ScoreWeights } from './weights.js';
+
+type Table = 'credit' | 'landing' | 'measures';
+type Figure = Exclude<keyof ScoreWeights, Table | 'calibration'>;
+
+/** Parts of {@link SCORE_WEIGHTS} to replace, down to single figures; the rest stays. */
+export type WeightChanges = Partial<Omit<ScoreWeights, Table>> & {
+  readonly [Name in Table]?: Partial<ScoreWeights[Name]>;
+};
+
+/** Largest time in beats, share of a measure and figure of a calibration: far beyond any use. */
+const LARGEST = 1000;
+
+const LARGEST_FIGURE: Readonly<Record<Figure, number>> = {
+  resolvedCredit: 1,
+  struck: LARGEST,
+  resolveWithin: LARGEST,
+  pushWithin: 1,
+  landWithin: LARGEST,
+  enoughPlayed: 1,
+  chanceShare: 1,
+  typicalChance: 1,
+};
+
+const FIGURES = Object.keys(LARGEST_FIGURE) as readonly Figure[];
+const PARTS = Object.keys(SCORE_WEIGHTS) as readonly (keyof ScoreWeights)[];
+
+/**
+ * The default weights with parts replaced.
+ *
+ * @throws ReedplateError `OPTION_UNKNOWN` for a part or figure that does not exist, `NUMBER_RANGE`
+ *   for one out of range, each with `where.path`
+ */
+export function replaceWeights(changes: WeightChanges): ScoreWeights {
+  const given = requireFields(changes, PARTS, { code: 'OPTION_UNKNOWN', path: 'weights' });
+  const replaced = FIGURES.map((name) => {
+    const path = `weights.${name}`;
+    return [name, figureOr(SCORE_WEIGHTS[name], given[name], LARGEST_FIGURE[name], path)];
+  });
+  return {
+    ...(Object.fromEntries(replaced) as Record<Figure, number>),
+    credit: replaceIn(SCORE_WEIGHTS.credit, given.credit, 1, 'weights.credit'),
+    landing: replaceIn(SCORE_WEIGHTS.landing, given.landing, 1, 'weights.landing'),
+    measures: replaceIn(SCORE_WEIGHTS.measures, given.measures, LARGEST, 'weights.measures'),
+    calibration: requireCalibration(given.calibration ?? SCORE_WEIGHTS.calibration),
+  };
+}
+
+function replaceIn<Name extends string>(
+  table: Readonly<Record<Name, number>>,
+  changes: unknown = {},
+  max: number,
+  path: string,
+): Readonly<Record<Name, number>> {
+  const names = Object.keys(table) as Name[];
+  const given = requireFields(changes, names, { code: 'OPTION_UNKNOWN', path });
+  return Object.fromEntries(
+    names.map((name) => [name, figureOr(table[name], given[name], max, `${path}.${name}`)]),
+  ) as Record<Name, number>;
+}
+
+function figureOr(standard: number, value: unknown, max: number, path: string): number {
+  return value === undefined ? standard : requireFigure(value, 0, max, path);
+}
+
+function requireCalibration(points: unknown): readonly CalibrationPoint[] {
+  if (!Array.isArray(points) || points.length === 0) {
+    throw outOfRange(points, 'a list of at least one point', 'weights.calibration');
+  }
+  let before: CalibrationPoint = { raw: Number.NEGATIVE_INFINITY, total: -LARGEST };
+  return points.map((point: unknown, index) => {
+    const path = `weights.calibration[${index}]`;
+    const given = requireFields(point, ['raw', 'total'], { code: 'OPTION_UNKNOWN', path });
+    const raw = requireFigure(given.raw, -LARGEST, LARGEST, `${path}.raw`);
+    if (raw <= before.raw) throw outOfRange(raw, `more than ${before.raw}`, `${path}.raw`);
+    before = { raw, total: requireFigure(given.total, before.total, LARGEST, `${path}.total`) };
+    return before;
+  });
+}
+
+function requireFigure(value: unknown, min: number, max: number, path: string): number {
+  if (typeof value === 'number' && value >= min && value <= max) return value;
+  throw outOfRange(value, `a number from ${min} to ${max}`, path);
+}
+
+function outOfRange(value: unknown, expected: string, path: string): ReedplateError {
+  return new ReedplateError({ code: 'NUMBER_RANGE', value, expected, where: { path } });
+}
