@@ -27,7 +27,8 @@ import {
 /**
  * What a practice line plays: the `roots`, each held for its chord; the `chords`, as whole as the
  * harp has them; the `guide-tones`, one third or seventh a chord; `arpeggios`, a tone a beat, up
- * through the chord in one of its inversions and, while it lasts, down and up again.
+ * through the chord in one of its inversions and, while it lasts, down and up again. Where the harp
+ * has no such tone within the limits, another of the chord stands in: `degrees` says which.
  */
 export const PRACTICE_KINDS = Object.freeze([
   'roots',

@@ -39,6 +39,25 @@ describe('reedplate practice', () => {
     expect(score.measures).toMatchObject({ fit: 1, landing: 1, coverage: 1, clashTime: 0 });
   });
 
+  test('reedplate practice says where another tone stands in for what was asked', () => {
+    const ask = (...words: readonly string[]) => runWords([...WORDS, ...words], {}).out;
+    // F# and C# are bends of a C harp; of B7 it has the root.
+    const remark =
+      'At this level the harp has no root of F#7, C#7: another tone stands in; see --level.';
+    expect(ask('--key', 'F#')).toContain(remark);
+    for (const words of [
+      ['--level', 'bends'],
+      ['--kind', 'guide-tones'],
+      ['--kind', 'chords'],
+    ]) {
+      expect(ask('--key', 'F#', ...words)).not.toContain('stands in');
+    }
+    expect(ask()).not.toContain('stands in');
+    expect(ask('--form', 'I7 | II5', '--kind', 'guide-tones')).toContain(
+      'no third or seventh of A5: another',
+    );
+  });
+
   test('reedplate practice names the bar of a chord that the harp has no tone of', () => {
     // F# A# C#: a C harp has none of them without bending.
     const { code, err } = runWords([...WORDS, '--form', 'I7 | VII', '--level', 'natural'], {});
@@ -49,6 +68,7 @@ describe('reedplate practice', () => {
   test.each([
     ['a kind', ['--kind', 'scales'], /"scales" is not one of the choices/u],
     ['a level', ['--level', 'expert'], /"expert" is not one of the choices/u],
+    ['a level', ['--kind', 'chords', '--level', 'expert'], /"expert" is not one of the choices/u],
     ['a file', ['-o', 'line.docx'], /line\.docx/u],
   ])('reedplate practice refuses %s that does not exist, in one line', (_, words, message) => {
     const { code, out, err } = runWords([...WORDS, ...words], {});

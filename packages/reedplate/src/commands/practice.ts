@@ -75,7 +75,30 @@ function showPractice(report: PracticeReport, paint: Paint): readonly string[] {
     paint('heading', head),
     ...body,
     '',
+    ...sayStandIns(report).map((line) => paint('remark', line)),
     paint('remark', BREATH_CAUTION),
+  ];
+}
+
+/** What a kind of line plays wherever the harp has it; the other kinds take any tone. */
+const WANTED: ReadonlyMap<
+  PracticeKind,
+  { readonly what: string; readonly degrees: readonly string[] }
+> = new Map([
+  ['roots', { what: 'root', degrees: ['1'] }],
+  ['guide-tones', { what: 'third or seventh', degrees: ['b3', '3', 'bb7', 'b7', '7', '6'] }],
+]);
+
+/** A line that does not play what was asked for says so. */
+function sayStandIns({ kind, moves }: PracticeReport): readonly string[] {
+  const wanted = WANTED.get(kind);
+  if (wanted === undefined) return [];
+  const { what, degrees } = wanted;
+  const standIns = moves.filter((move) => !move.degrees.some((had) => degrees.includes(had)));
+  const chords = [...new Set(standIns.map(({ chord }) => chord))].join(', ');
+  if (chords === '') return [];
+  return [
+    `At this level the harp has no ${what} of ${chords}: another tone stands in; see --level.`,
   ];
 }
 

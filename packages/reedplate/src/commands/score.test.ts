@@ -95,6 +95,12 @@ describe('reedplate score', () => {
     expect(err).toMatch(message);
   });
 
+  test('reedplate score refuses a level that does not exist without a harp too', () => {
+    const { code, err } = score(take, ['score', 'take.json', '--key', 'G', '--level', 'expert']);
+    expect(code).toBe(2);
+    expect(err).toMatch(/"expert" is not one of the choices/u);
+  });
+
   test('reedplate score lays as many choruses as the take has', () => {
     const line = JSON.parse(take);
     const chorus = 12 * 3840;

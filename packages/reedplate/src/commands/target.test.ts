@@ -20,6 +20,14 @@ describe('reedplate target', () => {
     expect(shapes.map(({ chord }: { chord: string }) => chord)).toEqual(['G7', 'C7', 'D7']);
   });
 
+  test('reedplate target shows every tone of every chord, sixths, ninths and fourths too', () => {
+    const tonesOf = (form: string) => runWords([...WORDS, '--form', form], {}).out;
+    expect(tonesOf('I9 | IV9')).toMatch(/ other tones +whole chord\n1 .* 9: -3'' -6 -10 /u);
+    expect(tonesOf('I6 | IV7')).toMatch(/^1 +I6 +G6 .* 6: \+2 \+5 \+8 /mu);
+    expect(tonesOf('I7sus4 | I7')).toMatch(/ 4: \+1 \+4 \+7 \+10 +none$/mu);
+    expect(tonesOf('basic')).not.toContain('other tones');
+  });
+
   test('reedplate target judges clashes by the style', () => {
     const clashOf = (style: string): unknown => {
       const { shapes } = JSON.parse(runWords([...WORDS, '--json', '--style', style], {}).out);

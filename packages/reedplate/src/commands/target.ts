@@ -13,6 +13,7 @@ import {
   type TargetChord,
   type TargetReport,
   type TargetShape,
+  type TargetTone,
   targetReport,
 } from '../reports/target.js';
 import { sayHarp } from './say-harp.js';
@@ -27,9 +28,7 @@ interface TargetWords extends ChartWords, HarpWords {
 /** Adds `reedplate target`. */
 export function addTarget(program: Command, terminal: Terminal): void {
   withJson(withHarpOptions(withChartOptions(program.command('target'))))
-    .description(
-      'for each bar, where root, third, fifth and seventh lie, and which chords are whole',
-    )
+    .description('for each bar, where the tones of its chords lie, and which chords are whole')
     .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
     .option(
       '--style <style>',
@@ -59,19 +58,22 @@ export function addTarget(program: Command, terminal: Terminal): void {
 
 function showTargets({ harp, form, key, bars }: TargetReport, paint: Paint): readonly string[] {
   const entries = bars.flatMap(({ bar, chords }) => chords.map((chord) => ({ bar, chord })));
+  const hasOthers = entries.some(({ chord }) => otherTones(chord).length > 0);
   const rows = entries.map(({ bar, chord }) => [
     `${bar}`,
     chord.numeral,
     chord.chord,
-    ...TONES.map((degrees) => sayTone(chord, degrees)),
+    ...COLUMNS.map((degrees) => sayTab(toneOf(chord, degrees)?.tab)),
+    ...(hasOthers ? [otherTones(chord).map(sayOther).join('; ')] : []),
     sayWhole(chord.whole),
   ]);
-  const [head = '', ...body] = setColumns([HEAD, ...rows]);
+  const head = [...HEAD, ...(hasOthers ? ['other tones'] : []), 'whole chord'];
+  const [heading = '', ...body] = setColumns([head, ...rows]);
   const warnings = warningsOf(entries.map(({ chord }) => chord));
   return [
     paint('heading', `${form} in ${key} on the ${sayHarp(harp)}`),
     '',
-    paint('heading', head),
+    paint('heading', heading),
     ...body,
     ...(warnings.length === 0 ? [] : ['']),
     ...warnings.map((text) => `${paint('warning', 'warning:')} ${text}`),
@@ -115,14 +117,28 @@ function sayShape({ gesture, holes, lacks, adds, clashes }: JudgedShape): string
   return marks.length === 0 ? place : `${place} (${marks.join(' ')})`;
 }
 
-const HEAD = ['bar', '', 'chord', 'root', 'third', 'fifth', 'seventh', 'whole chord'] as const;
+const HEAD = ['bar', '', 'chord', 'root', 'third', 'fifth', 'seventh'] as const;
 
-const TONES = [['1'], ['3', 'b3'], ['5', 'b5', '#5'], ['7', 'b7', 'bb7']] as const;
+/** The degrees that stand in each column of tones. */
+const COLUMNS = [['1'], ['3', 'b3'], ['5', 'b5', '#5'], ['7', 'b7', 'bb7']] as const;
 
-function sayTone({ tones }: TargetChord, degrees: readonly string[]): string {
-  const tone = tones.find(({ degree }) => degrees.includes(degree));
-  if (tone === undefined) return '';
-  return tone.tab.length === 0 ? '(none)' : tone.tab.join(' ');
+function toneOf({ tones }: TargetChord, degrees: readonly string[]): TargetTone | undefined {
+  return tones.find(({ degree }) => degrees.includes(degree));
+}
+
+/** Tones that have no column: sixths and ninths, the fourth of a suspended chord. */
+function otherTones(chord: TargetChord): readonly TargetTone[] {
+  const inColumns = new Set(COLUMNS.map((degrees) => toneOf(chord, degrees)));
+  return chord.tones.filter((tone) => !inColumns.has(tone));
+}
+
+function sayOther({ degree, tab }: TargetTone): string {
+  return `${degree}: ${sayTab(tab)}`;
+}
+
+function sayTab(tab: readonly string[] | undefined): string {
+  if (tab === undefined) return '';
+  return tab.length === 0 ? '(none)' : tab.join(' ');
 }
 
 /**

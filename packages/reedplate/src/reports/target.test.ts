@@ -1,5 +1,5 @@
-import { formById, makeChart } from '@reedplate/form';
-import { makeHarp } from '@reedplate/layout';
+import { formById, makeChart, parseForm } from '@reedplate/form';
+import { makeHarp, type TechniqueLevel } from '@reedplate/layout';
 import { describe, expect, test } from 'vitest';
 import { type TargetChord, targetReport } from './target.js';
 
@@ -62,8 +62,23 @@ describe('targetReport of a blues in G on a C harp', () => {
   test('targetReport says which tones have no natural note, and which are not to be had', () => {
     expect(five.warnings[2]?.text).toBe('the 3 of D7 has no natural note');
     const natural = targetReport(chart, makeHarp('C'), { level: 'natural' }).bars[8]?.chords[0];
-    expect(natural?.warnings.at(-1)?.text).toBe('the 3 of D7 is not to be had');
+    expect(natural?.warnings.at(-1)).toEqual({
+      code: 'NO_TONE',
+      text: 'the 3 of D7 has no natural note',
+    });
     expect(natural?.tones[1]?.tab).toEqual([]);
+  });
+
+  test('targetReport says of a missing tone what the level asked for leaves out', () => {
+    const vamp = makeChart(parseForm('| I7 |'), { key: 'C' });
+    const harp = makeHarp('C', { tuning: 'solo-twelve' });
+    const lastAt = (level: TechniqueLevel) =>
+      targetReport(vamp, harp, { level }).bars[0]?.chords[0]?.warnings.at(-1);
+    expect((['natural', 'bends', 'overbends'] as const).map(lastAt)).toEqual([
+      { code: 'NO_TONE', text: 'the b7 of C7 has no natural note' },
+      { code: 'NO_TONE', text: 'the b7 of C7 has neither a natural note nor a bend' },
+      { code: 'NO_NATURAL_TONE', text: 'the b7 of C7 has no natural note' },
+    ]);
   });
 
   test('targetReport leaves a break without chords but keeps its bar', () => {

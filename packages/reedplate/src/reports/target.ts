@@ -130,11 +130,15 @@ export function targetReport(
 type Described = Pick<TargetChord, 'tones' | 'whole' | 'warnings'>;
 
 /** Describes what a harp gives a chord, once for each chord: a blues comes back to three. */
-function describer(harp: Harp, options: AvailabilityOptions): (chord: Chord) => Described {
+function describer(
+  harp: Harp,
+  options: Required<AvailabilityOptions>,
+): (chord: Chord) => Described {
   const known = new Map<string, Described>();
   return (chord) => {
     const found =
-      known.get(chord.symbol) ?? describeAvailability(chordAvailability(chord, harp, options));
+      known.get(chord.symbol) ??
+      describeAvailability(chordAvailability(chord, harp, options), options.level);
     known.set(chord.symbol, found);
     return found;
   };
@@ -161,7 +165,10 @@ function shapesOfChords({ spans }: Chart, harp: Harp, style: Style): readonly Ch
   }));
 }
 
-function describeAvailability({ chord, targets, whole, warnings }: ChordAvailability): Described {
+function describeAvailability(
+  { chord, targets, whole, warnings }: ChordAvailability,
+  level: TechniqueLevel,
+): Described {
   return {
     tones: chord.tones.map(({ degree, name }) => ({
       degree,
@@ -179,16 +186,23 @@ function describeAvailability({ chord, targets, whole, warnings }: ChordAvailabi
     })),
     warnings: warnings.map((warning) => ({
       code: warning.code,
-      text: sayWarning(chord.symbol, warning),
+      text: sayWarning(chord.symbol, warning, level),
     })),
   };
 }
 
-function sayWarning(symbol: string, warning: ChordWarning): string {
+/** Why a tone is missing: a harp may well have what the level leaves out. */
+const MISSING_AT: Readonly<Record<TechniqueLevel, string>> = {
+  natural: 'has no natural note',
+  bends: 'has neither a natural note nor a bend',
+  overbends: 'is not to be had',
+};
+
+function sayWarning(symbol: string, warning: ChordWarning, level: TechniqueLevel): string {
   const named = warning.degrees.join(', ');
   if (warning.code === 'NO_WHOLE_CHORD') return `no ${symbol} chord lies on neighbouring holes`;
   if (warning.code === 'NO_NATURAL_TONE') return `the ${named} of ${symbol} has no natural note`;
-  if (warning.code === 'NO_TONE') return `the ${named} of ${symbol} is not to be had`;
+  if (warning.code === 'NO_TONE') return `the ${named} of ${symbol} ${MISSING_AT[level]}`;
   return sayContradiction(symbol, warning);
 }
 
