@@ -73,7 +73,8 @@ export function layOut(
   sets: readonly (readonly number[])[],
   harp: Harp,
   model: EffortModel,
-  { semitones = 0, ...options }: SoundingOptions & { readonly semitones?: number },
+  options: SoundingOptions,
+  semitones = 0,
 ): LaidOut {
   const isSingle = sets.every(({ length }) => length === 1);
   if (isSingle && !Array.isArray(options.valved)) {

@@ -52,8 +52,9 @@ export function candidateOn(
   setting: Setting,
   order: number,
 ): Candidate {
-  const laidOut = layOut(times.sets, harp, setting.model, { ...setting, semitones });
-  return { order, laidOut, ...boundOf(laidOut) };
+  const laidOut = layOut(times.sets, harp, setting.model, setting, semitones);
+  const { missing, bound } = boundOf(laidOut);
+  return { order, laidOut, missing, bound };
 }
 
 /** All harps with all transpositions, each with what is known before a search. */
@@ -71,7 +72,8 @@ export function candidatesFor(
     return transpositions.map((transposition, index): HarpCandidate => {
       const semitones = transposition + lowestReed(shape) - lowestReed(harp);
       const order = at * transpositions.length + index;
-      return { ...candidateOn(line, shape, semitones, setting, order), harp, transposition };
+      const { laidOut, missing, bound } = candidateOn(line, shape, semitones, setting, order);
+      return { order, harp, transposition, laidOut, missing, bound };
     });
   });
 }
