@@ -35,6 +35,7 @@ export {
 // Scoring
 export type { AlignOptions } from './score/align.js';
 export { describeFeedback } from './score/describe-feedback.js';
+export { describeNote } from './score/describe-note.js';
 export { NOTE_CLASSES, type NoteClass } from './score/note-class.js';
 export type { WeightChanges } from './score/replace-weights.js';
 export { type ScoreOptions, scoreLine } from './score/score-line.js';

@@ -1,4 +1,5 @@
 import type { ChordDegree } from '@reedplate/pitch';
+import { placeInWords } from './place-in-words.js';
 import type { Feedback, FeedbackCode, Suggestion } from './score-types.js';
 
 /**
@@ -28,32 +29,18 @@ export function describeFeedback(remark: Feedback): string {
 
 const SENTENCES: Readonly<Record<FeedbackCode, (remark: Feedback) => string>> = {
   LANDED_OUTSIDE: (remark) =>
-    `${placeOf(remark)}: ${remark.name} lands outside ${remark.chord}${tryOf(remark)}`,
+    `${placeInWords(remark)}: ${remark.name} lands outside ${remark.chord}${tryOf(remark)}`,
   CLASH: (remark) =>
-    `${placeOf(remark)}: ${remark.name} clashes with ${remark.chord}${tryOf(remark)}`,
+    `${placeInWords(remark)}: ${remark.name} clashes with ${remark.chord}${tryOf(remark)}`,
   UNRESOLVED: (remark) =>
-    `${placeOf(remark)}: ${remark.name} is outside ${remark.chord} and does not resolve${tryOf(remark)}`,
+    `${placeInWords(remark)}: ${remark.name} is outside ${remark.chord} and does not resolve${tryOf(remark)}`,
   CHANGE_NOT_SHOWN: (remark) =>
-    `${placeOf(remark)}: nothing played shows the change to ${remark.chord}`,
+    `${placeInWords(remark)}: nothing played shows the change to ${remark.chord}`,
   NOTES_OUTSIDE_CHART: ({ count }) => `${notes(count)} with no chord to judge by: left out`,
   BARS_NOT_PLAYED: ({ count }) =>
     `nothing played in ${count === 1 ? '1 bar' : `${count} bars`}: the total counts only in part`,
   LITTLE_TO_JUDGE: ({ count }) => `only ${notes(count)} to judge by: the total may be luck`,
 };
-
-function placeOf({ bar, beat }: Feedback): string {
-  const whole = Math.floor(beat);
-  return `bar ${bar}, ${PART_OF_BEAT.find(({ before }) => beat - whole < before)?.say(whole)}`;
-}
-
-/** What part of a beat a time is said to be in. The bounds are a design choice, no source. */
-const PART_OF_BEAT = [
-  { before: 1 / 8, say: (beat: number) => `beat ${beat}` },
-  { before: 3 / 8, say: (beat: number) => `just after beat ${beat}` },
-  // From an even eighth to one swung 2:1 and a little late.
-  { before: 17 / 24, say: (beat: number) => `the and of ${beat}` },
-  { before: 1, say: (beat: number) => `the end of beat ${beat}` },
-] as const;
 
 function tryOf({ suggestion }: Feedback): string {
   return suggestion === null ? '' : `; try ${describeSuggestion(suggestion)}`;

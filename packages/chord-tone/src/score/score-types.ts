@@ -26,7 +26,7 @@ export interface Measures {
   readonly timing: number | null;
 }
 
-/** A note, or the part of it that sounds over one chord, judged. */
+/** A note, or the part of it that sounds over one chord, judged; `describeNote` says why in English. */
 export interface NoteScore {
   /** Which note of the line, from 0; the first of several tied ones. */
   readonly index: number;

@@ -101,6 +101,15 @@ describe('reedplate score', () => {
     expect(err).toMatch(/"expert" is not one of the choices/u);
   });
 
+  test('reedplate score --notes says of every note why it counts as it does', () => {
+    const { out } = score(take, [...WORDS, '--notes']);
+    const [before, said = ''] = out.split('\nnotes\n');
+    expect(`${before}`).toBe(score(take).out);
+    const { notes } = JSON.parse(score(take, [...WORDS, '--json']).out).score;
+    expect(said.trimEnd().split('\n')).toHaveLength(notes.length);
+    expect(said).toMatch(/^ {2}bar 6, beat 1: B4 \(7 over C7\): a clash, .*; counts 0$/mu);
+  });
+
   test('reedplate score lays as many choruses as the take has', () => {
     const line = JSON.parse(take);
     const chorus = 12 * 3840;

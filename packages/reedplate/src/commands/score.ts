@@ -1,5 +1,6 @@
 import {
   type ChangeScore,
+  describeNote,
   type Measures,
   type NoteClass,
   type NoteScore,
@@ -31,6 +32,7 @@ interface ScoreWords extends ChartForLineWords, MaybeHarpWords {
   readonly style?: string;
   readonly swing: string;
   readonly latency: string;
+  readonly notes: boolean;
   readonly json: boolean;
 }
 
@@ -57,12 +59,13 @@ export function addScore(program: Command, terminal: Terminal): void {
       'how late the whole take lies, 960 ticks to the quarter note, or estimate',
       '0',
     )
+    .option('--notes', 'also why each note counts as it does', false)
     .addHelpText('after', `\n${TERMS.join('\n')}`)
     .addHelpText(
       'after',
       examples(
         'reedplate score take.json --form quick-change --key G --harp C',
-        'reedplate score take.json --key Am --style minor --latency estimate',
+        'reedplate score take.json --key Am --style minor --latency estimate --notes',
       ),
     )
     .action((file: string, words: ScoreWords) => {
@@ -74,7 +77,10 @@ export function addScore(program: Command, terminal: Terminal): void {
         scoreReport(take, readChartFor(take, words, terminal), options),
         words,
         terminal,
-        showScore,
+        (report, paint) => [
+          ...showScore(report, paint),
+          ...(words.notes ? showNotes(report.score, paint) : []),
+        ],
       );
     });
 }
@@ -211,6 +217,10 @@ function showChanges(changes: readonly ChangeScore[], paint: Paint): readonly st
   ]);
   const [head = '', ...body] = setColumns([['change', 'chord', 'lands on', '', ''], ...rows]);
   return [paint('heading', head), ...body];
+}
+
+function showNotes({ notes }: Score, paint: Paint): readonly string[] {
+  return ['', paint('heading', 'notes'), ...notes.map((note) => `  ${describeNote(note)}`)];
 }
 
 function percent(share: number | null): string {

@@ -1,0 +1,48 @@
+import type { NoteClass } from './note-class.js';
+import { placeInWords } from './place-in-words.js';
+import type { NoteScore } from './score-types.js';
+
+/**
+ * Why a note counts as it does, in English: its place, its degree over the chord, its class with the
+ * reason, and its credit. All of it is data in the note, so that an application can say it in another
+ * language; what each class means stands at {@link NOTE_CLASSES}.
+ *
+ * @example
+ * ```ts
+ * import { describeNote, scoreLine } from '@reedplate/chord-tone';
+ * import { formById, makeChart } from '@reedplate/form';
+ * import { makeLine } from '@reedplate/line';
+ *
+ * const chart = makeChart(formById('basic'), { key: 'G' });
+ * const take = makeLine([
+ *   { start: 0, duration: 480, pitch: 70 },
+ *   { start: 480, duration: 480, pitch: 71 },
+ * ]);
+ * const [first] = scoreLine(take, chart).notes;
+ * first && describeNote(first); // => 'bar 1, beat 1: Bb4 (b3 over G7): a blue note, at home in the style, and it resolves; counts 0.7'
+ * ```
+ */
+export function describeNote(note: NoteScore): string {
+  const { name, chord, degree, held, push, resolvesTo, credit } = note;
+  const over = chord === null ? '' : ` (${degree} over ${chord})`;
+  const how = `${held ? ', held from the chord before' : ''}${push ? ', struck before the change' : ''}`;
+  // The other classes that resolve say so themselves.
+  const resolved = note.class === 'blue' && resolvesTo !== null ? ', and it resolves' : '';
+  const worth =
+    note.class === 'unjudged' ? 'not counted' : `counts ${Math.round(credit * 100) / 100}`;
+  return `${placeInWords(note)}: ${name}${over}${how}: ${REASONS[note.class]}${resolved}; ${worth}`;
+}
+
+const REASONS: Readonly<Record<NoteClass, string>> = {
+  root: 'the root of the chord',
+  'guide-tone': 'a guide tone, which tells the chord from others',
+  'chord-tone': 'a tone of the chord',
+  blue: 'a blue note, at home in the style',
+  passing: 'a passing note, by step on to a chord tone',
+  neighbour: 'a neighbour, a step away from a chord tone and back',
+  approach: 'an approach, by step to a chord tone',
+  colour: 'a colour, which does not disturb the chord',
+  unresolved: 'outside the chord, and it does not resolve',
+  clash: 'a clash, rough against the chord and held, and it does not resolve',
+  unjudged: 'no chord sounds',
+};
