@@ -11,8 +11,6 @@ export interface KeyField {
   /** Undefined for `K:none` and where the text is no key. */
   readonly key?: KeyName;
   readonly signature: Signature;
-  /** Semitones that notes sound above what is written: from `transpose=`, `octave=`, clef `+8`. */
-  readonly shift: number;
 }
 
 const SHARP_ORDER: readonly StaffLetter[] = ['F', 'C', 'G', 'D', 'A', 'E', 'B'];
@@ -58,19 +56,9 @@ export const ACCIDENTAL_SEMITONES: ReadonlyMap<string, number> = new Map([
 /** Reads a `K:` field; `undefined` where neither key nor clef can be read. */
 export function readKeyField(text: string): KeyField | undefined {
   const field = text.trim();
-  const shift = readShift(field);
-  if (/^(?:none|exp)\b|^$/iu.test(field))
-    return { signature: withAccidentals(new Map(), field), shift };
-  if (/^Hp\b/u.test(field)) {
-    return {
-      signature: new Map([
-        ['F', 1],
-        ['C', 1],
-      ]),
-      shift,
-    };
-  }
-  if (/^HP\b/u.test(field)) return { signature: new Map(), shift };
+  if (/^(?:none|exp)\b|^$/iu.test(field)) return { signature: withAccidentals(new Map(), field) };
+  if (/^Hp\b/u.test(field)) return { signature: signatureOf(2) };
+  if (/^HP\b/u.test(field)) return { signature: new Map() };
   const [tonicText, letter = '', sign = '', word = ''] = TONIC.exec(field) ?? [];
   const letterFifths = FIFTHS_OF_LETTER.get(letter);
   if (tonicText === undefined || letterFifths === undefined) return undefined;
@@ -78,7 +66,7 @@ export function readKeyField(text: string): KeyField | undefined {
   const fifths = letterFifths + 7 * semitonesOfSign(sign) + (FIFTHS_OF_MODE.get(mode) ?? 0);
   const key = nameKey(letter + sign, mode);
   const signature = withAccidentals(signatureOf(fifths), field.slice(tonicText.length));
-  return { ...(key === undefined ? {} : { key }), signature, shift };
+  return { ...(key === undefined ? {} : { key }), signature };
 }
 
 /** A word that is no mode, such as `clef`, leaves the key major. */
@@ -123,9 +111,16 @@ function withAccidentals(signature: Signature, text: string): Signature {
   return changed;
 }
 
+const SHIFT = /\b(?:transpose|octave|clef)=|\b(?:treble|bass|alto|tenor)/u;
+
+/** Whether a `K:` or `V:` field says how notes are shifted; without a word on it the shift stays. */
+export function hasShift(text: string): boolean {
+  return SHIFT.test(text);
+}
+
 const LARGEST_SHIFT = 48;
 
-/** Semitones of shift in the properties of a `K:` or `V:` field. */
+/** Semitones that notes sound above what is written: from `transpose=`, `octave=`, clef `+8`. */
 export function readShift(text: string): number {
   const transpose = Number(/\btranspose=(-?\d{1,3})\b/u.exec(text)?.[1] ?? 0);
   const octave = Number(/\boctave=(-?\d{1,2})\b/u.exec(text)?.[1] ?? 0);

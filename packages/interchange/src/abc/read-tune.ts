@@ -10,7 +10,7 @@ import {
   readUnitField,
   type TempoField,
 } from './fields.js';
-import { readKeyField, readShift } from './key-field.js';
+import { hasShift, type KeyField, readKeyField, readShift } from './key-field.js';
 import { readPartOrder } from './part-field.js';
 import { readSign } from './read-music.js';
 import { tokenise } from './tokens.js';
@@ -91,7 +91,7 @@ type FieldReader = (value: string, context: FieldContext) => void;
 const FIELD_READERS: ReadonlyMap<string, FieldReader> = new Map([
   ['T', readTitle],
   ['K', readKey],
-  ['M', parseMetre],
+  ['M', readMetre],
   ['L', readUnit],
   ['Q', readTempo],
   ['R', readRhythm],
@@ -99,6 +99,8 @@ const FIELD_READERS: ReadonlyMap<string, FieldReader> = new Map([
   ['I', readInstruction],
   ['P', readPart],
   ['w', (_, { warnings, line }) => warnings.add('words', { line })],
+  // A macro may stand for notes.
+  ['m', (value, { warnings, line }) => warnings.add('field-unknown', { line }, `m:${value}`)],
 ]);
 
 /** Fields that tell about the tune, such as its composer, say nothing of its notes. */
@@ -111,28 +113,44 @@ function readTitle(value: string, { tune }: FieldContext): void {
   if (title !== '') tune.title ??= title;
 }
 
-function readKey(value: string, { tune, line, warnings }: FieldContext): void {
+function readKey(value: string, context: FieldContext): void {
+  const { tune, line, warnings } = context;
   const read = readKeyField(value);
-  if (read === undefined) {
-    // A clef alone, such as K:bass, is no slip.
-    if (!/clef|treble|bass|alto|tenor|perc/u.test(value)) {
-      warnings.add('field-unknown', { line }, `K:${value}`);
-    }
-  } else if (hasNotes(tune)) {
-    if (read.key !== tune.key) warnings.add('key-change', { line }, `K:${value}`);
-    const voice = currentVoice(tune);
-    voice.signature = read.signature;
-    voice.shift = read.shift;
-  } else {
-    if (read.key !== undefined) tune.key = read.key;
-    tune.signature = read.signature;
-    tune.shift = read.shift;
-    for (const voice of tune.voices.values()) voice.signature = read.signature;
+  if (read !== undefined) setKey(read, value, context);
+  // A clef alone, such as K:bass, is no slip.
+  else if (!hasShift(value) && !/perc/u.test(value)) {
+    warnings.add('field-unknown', { line }, `K:${value}`);
   }
+  if (hasShift(value)) setShift(readShift(value), tune);
   tune.inBody = true;
 }
 
-function parseMetre(value: string, { tune, line, warnings }: FieldContext): void {
+function setKey(
+  { key, signature }: KeyField,
+  value: string,
+  { tune, line, warnings }: FieldContext,
+): void {
+  if (hasNotes(tune)) {
+    if (key !== tune.key) warnings.add('key-change', { line }, `K:${value}`);
+    currentVoice(tune).signature = signature;
+    return;
+  }
+  if (key !== undefined) tune.key = key;
+  tune.signature = signature;
+  for (const voice of tune.voices.values()) voice.signature = signature;
+}
+
+/** A key in the head shifts voices that were opened before it, too. */
+function setShift(shift: number, tune: Tune): void {
+  if (hasNotes(tune)) {
+    currentVoice(tune).shift = shift;
+    return;
+  }
+  for (const voice of tune.voices.values()) voice.shift += shift - tune.shift;
+  tune.shift = shift;
+}
+
+function readMetre(value: string, { tune, line, warnings }: FieldContext): void {
   const read = readMetreField(value);
   if (read === undefined || (read.size !== undefined && read.metre === undefined)) {
     warnings.add('field-unknown', { line }, `M:${value}`);
@@ -158,7 +176,11 @@ function readUnit(value: string, { tune, line, warnings }: FieldContext): void {
 
 function readTempo(value: string, { tune, line, warnings }: FieldContext): void {
   const tempo = readTempoField(value, unitOf(tune));
-  if (tempo === undefined) return;
+  if (tempo === undefined) {
+    // Words alone, such as "slow", give no number to lose.
+    if (/\d/u.test(value)) warnings.add('field-unknown', { line }, `Q:${value}`);
+    return;
+  }
   if (!hasNotes(tune)) tune.tempo = tempo;
   else warnings.add('tempo-change', { line }, `Q:${value}`);
 }
@@ -174,7 +196,8 @@ function readVoice(value: string, { tune }: FieldContext): void {
   const properties = rest.join(' ');
   const [, quoted, plain] = /\b(?:name|nm)=(?:"([^"]*)"|(\S+))/u.exec(properties) ?? [];
   voice.name = quoted ?? plain ?? voice.name;
-  voice.shift += readShift(properties);
+  // A voice is often named again with all that was said of it before.
+  if (hasShift(properties)) voice.shift = tune.shift + readShift(properties);
 }
 
 /** In the head the order of all parts, in the body the label of the one that begins. */

@@ -18,11 +18,28 @@ const FIELD_OF_TUNE = /^[XK]:/u;
 
 /** Splits a file into its tunes: each begins with `X:` and ends before a blank line. */
 export function splitTuneBook(text: string): TuneBook {
-  const blocks = splitBlocks(text.split(/\r\n|\r|\n/u));
+  const blocks = splitBlocks(withoutTextBlocks(text.split(/\r\n|\r|\n/u)));
   const tunes = blocks.filter((block) => block.some(({ text: line }) => FIELD_OF_TUNE.test(line)));
   const [first] = blocks;
   const header = first !== undefined && first !== tunes[0] && isFileHeader(first) ? first : [];
   return { header, tunes };
+}
+
+const BLOCK_EDGE = /^%%(begin|end)([a-z]+)/u;
+
+/** Lines between `%%begintext` and `%%endtext`, or others such, are no music: they are made comments. */
+function withoutTextBlocks(lines: readonly string[]): readonly string[] {
+  const kept = [...lines];
+  let begun: { readonly name: string; readonly at: number } | undefined;
+  for (const [at, line] of lines.entries()) {
+    const [, edge, name = ''] = BLOCK_EDGE.exec(line) ?? [];
+    if (edge === 'begin') begun ??= { name, at };
+    else if (edge === 'end' && begun?.name === name) {
+      kept.fill('%', begun.at, at);
+      begun = undefined;
+    }
+  }
+  return kept;
 }
 
 /** Any other text between tunes is for people. */
