@@ -1,4 +1,4 @@
-import type { ChangeScore, Measures, NoteScore } from '@reedplate/chord-tone';
+import type { ChangeScore, NoteScore, ScoreMeasures } from '@reedplate/chord-tone';
 import type { NamedChart, NamedTime } from './tonal-line.js';
 
 // The measures of scoreLine from judged notes, for playing in even eighths.
@@ -14,7 +14,7 @@ export function measureNotes(
   changes: readonly ChangeScore[],
   line: readonly NamedTime[],
   { pickup, beatTicks }: NamedChart,
-): Measures {
+): ScoreMeasures {
   const sum = { credit: 0, weight: 0, time: 0, clash: 0, all: 0, tones: 0, guides: 0 };
   const rest = { weight: 0, resolved: 0 };
   const onsets = { count: 0, distance: 0 };

@@ -1,4 +1,4 @@
-import { type NoteClass, ROUGHNESS, type Style } from '@reedplate/chord-tone';
+import { CHORD_ROUGHNESS, type NoteClass, type PlayingStyle } from '@reedplate/chord-tone';
 import { Chord, Interval, Note } from 'tonal';
 
 // What a note is over a chord, worked out on note names with tonal: names parsed once and every
@@ -7,7 +7,7 @@ import { Chord, Interval, Note } from 'tonal';
 /** The song that notes are judged in. */
 export interface Song {
   readonly tonic: string;
-  readonly style: Style;
+  readonly style: PlayingStyle;
 }
 
 /** A note over a chord. */
@@ -119,7 +119,7 @@ function compare(symbol: string, name: string, song: Song): Known {
   }
   const onRoot = semitonesAbove(song.tonic, root);
   const isBlue = isBlueNote(chord.intervals, onRoot, inKey, song.style);
-  const roughness = ROUGHNESS[song.style][familyOf(chord.intervals)][degree];
+  const roughness = CHORD_ROUGHNESS[song.style][familyOf(chord.intervals)][degree];
   const foreign = roughness === 0 ? 'colour' : roughness >= 0.75 ? 'clash' : 'unresolved';
   const resting = isBlue ? 'blue' : foreign;
   const spelled = { midi, name: plain, degree, interval: null };
@@ -155,7 +155,7 @@ function classOfTone(interval: string, intervals: readonly string[]): NoteClass 
   return GUIDES.has(interval) || isSixthForSeventh ? 'guide-tone' : 'chord-tone';
 }
 
-function familyOf(intervals: readonly string[]): keyof (typeof ROUGHNESS)['minor'] {
+function familyOf(intervals: readonly string[]): keyof (typeof CHORD_ROUGHNESS)['minor'] {
   if (intervals.includes('3M')) return intervals.includes('7m') ? 'dominant' : 'major';
   if (!intervals.includes('3m')) return 'open';
   return intervals.includes('5d') ? 'diminished' : 'minor';
@@ -165,7 +165,7 @@ function isBlueNote(
   intervals: readonly string[],
   onRoot: number,
   inKey: number,
-  style: Style,
+  style: PlayingStyle,
 ): boolean {
   if (style === 'bright-major' || (onRoot !== 0 && onRoot !== 7)) return false;
   return inKey === 10 || (inKey === 3 && intervals.includes('3M'));

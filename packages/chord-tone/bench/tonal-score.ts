@@ -1,9 +1,9 @@
 import {
   type ChangeScore,
-  type Measures,
   type NoteClass,
   type NoteScore,
   SCORE_WEIGHTS,
+  type ScoreMeasures,
 } from '@reedplate/chord-tone';
 import {
   cutNotes,
@@ -26,7 +26,7 @@ import { type Compare, tonesOf } from './tonal-names.js';
 export interface NamedScore {
   readonly notes: readonly NoteScore[];
   readonly changes: readonly ChangeScore[];
-  readonly measures: Measures;
+  readonly measures: ScoreMeasures;
 }
 
 /** Scores a line of names over a chart of names. */

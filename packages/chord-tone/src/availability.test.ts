@@ -52,6 +52,17 @@ describe('chordAvailability', () => {
     expect(codes).not.toContain('NO_WHOLE_CHORD');
   });
 
+  it('has a chord without a third or fifth whole where all its tones lie together', () => {
+    const placesOf = (symbol: string, tuning?: 'whole-tone') =>
+      chordAvailability(symbol, makeHarp('C', tuning && { tuning })).whole.map(
+        ({ breath, holes }) => `${breath} ${holes.join(' ')}`,
+      );
+    // G and C on 3 and 4, and again on 6 and 7 and on 9 and 10, of a harp in C.
+    expect(placesOf('C5')).toEqual(expect.arrayContaining(['blow 3 4', 'blow 6 7', 'blow 9 10']));
+    expect(placesOf('C9no5', 'whole-tone')).toContain('blow 6 7 8 9');
+    expect(chordAvailability('C5', harp).partial).toEqual([]);
+  });
+
   it('has a natural IV chord, blow to draw, where the tuning gives one', () => {
     const minor = makeHarp('Gm', { tuning: 'natural-minor' });
     expect(parseKey(minor.key).mode).toBe('minor');

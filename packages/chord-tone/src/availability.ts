@@ -1,12 +1,13 @@
 import type { Harp, TechniqueLevel } from '@reedplate/layout';
-import { type Chord, type ChordDegree, parseChord } from '@reedplate/pitch';
+import { type Chord, type ChordDegree, parseChord, triadOf } from '@reedplate/pitch';
 import { chordFamily } from './chord-family.js';
 import { type ChordShape, chordShapes, type ShapeOptions } from './chord-shape.js';
 import type { Clash } from './clash.js';
 import { type Target, targetsOf } from './target.js';
 
 /**
- * What a harp cannot give a chord: `NO_WHOLE_CHORD`, its root, third and fifth never lie together;
+ * What a harp cannot give a chord: `NO_WHOLE_CHORD`, neither its root, third and fifth nor all its
+ * tones lie together;
  * `CONTRADICTING_CHORD`, neighbours hold its root and a clash; `NO_NATURAL_TONE`, a tone is only
  * had by bending or overbending; `NO_TONE`, a tone is not had at all at this level.
  */
@@ -30,7 +31,7 @@ export interface ChordWarning {
 export interface ChordAvailability {
   readonly chord: Chord;
   readonly targets: readonly Target[];
-  /** Shapes with root, third and fifth and no clash: the chord can be played whole. */
+  /** Shapes with all its tones, or root, third and fifth, and no clash: the chord can be played whole. */
   readonly whole: readonly ChordShape[];
   /** Shapes with two or more different tones of the chord and no other note. */
   readonly partial: readonly ChordShape[];
@@ -68,7 +69,7 @@ export function chordAvailability(
   const parsed = typeof chord === 'string' ? parseChord(chord) : chord;
   const shapes = chordShapes(parsed, harp, { style });
   const targets = targetsOf(parsed, harp, { level });
-  const whole = shapes.filter(({ triad, clashes }) => triad && clashes.length === 0);
+  const whole = shapes.filter(isWhole);
   const partial = shapes.filter(isPartial);
   const warnings = [
     ...(whole.length > 0 || chordFamily(parsed) === 'open' ? [] : [noWholeChord(parsed)]),
@@ -84,13 +85,18 @@ export function chordAvailability(
   });
 }
 
-function isPartial({ triad, adds, clashes, tones }: ChordShape): boolean {
-  const different = new Set(tones.map(({ degree }) => degree)).size;
-  return !triad && adds.length === 0 && clashes.length === 0 && different >= 2;
+/** A power chord has no triad, and is whole with what it has. */
+function isWhole({ triad, fit, clashes }: ChordShape): boolean {
+  return fit === 'complete' || (triad && clashes.length === 0);
 }
 
-function noWholeChord({ tones }: Chord): ChordWarning {
-  const degrees = tones.slice(0, 3).map(({ degree }) => degree);
+function isPartial(shape: ChordShape): boolean {
+  const different = new Set(shape.tones.map(({ degree }) => degree)).size;
+  return shape.fit === 'partial' && !isWhole(shape) && different >= 2;
+}
+
+function noWholeChord(chord: Chord): ChordWarning {
+  const degrees = triadOf(chord).map(({ degree }) => degree);
   return Object.freeze({ code: 'NO_WHOLE_CHORD', degrees: Object.freeze(degrees) });
 }
 

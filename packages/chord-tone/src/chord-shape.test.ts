@@ -1,7 +1,7 @@
 import { makeHarp } from '@reedplate/layout';
 import { describe, expect, it } from 'vitest';
 import { type ChordShape, chordShapes } from './chord-shape.js';
-import type { Style } from './styles.js';
+import type { PlayingStyle } from './styles.js';
 
 const harp = makeHarp('C');
 
@@ -9,7 +9,7 @@ function shapeAt(
   chord: string,
   breath: string,
   holes: readonly number[],
-  style: Style = 'traditional',
+  style: PlayingStyle = 'traditional',
 ): ChordShape {
   const found = chordShapes(chord, harp, { style }).find(
     (shape) => shape.breath === breath && shape.holes.join() === holes.join(),
@@ -101,7 +101,7 @@ describe('chordShapes', () => {
   });
 
   it('throws for a chord or style that does not exist', () => {
-    expect(() => chordShapes('G', harp, { style: 'loud' as Style })).toThrow(
+    expect(() => chordShapes('G', harp, { style: 'loud' as PlayingStyle })).toThrow(
       expect.objectContaining({ code: 'OPTION_UNKNOWN', nearest: undefined }),
     );
     expect(() => chordShapes('X', harp)).toThrow(

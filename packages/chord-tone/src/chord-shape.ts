@@ -15,7 +15,7 @@ import {
 import { type Clash, clashOf } from './clash.js';
 import { type Gesture, gesturesOf, type SoundedHole } from './gesture.js';
 import { spelledPitch } from './spelled-pitch.js';
-import { STYLES, type Style } from './styles.js';
+import { PLAYING_STYLES, type PlayingStyle } from './styles.js';
 import { toneByPitchClass } from './target.js';
 
 /** A hole within a shape, and what it gives the chord. */
@@ -59,7 +59,7 @@ export interface ShapeOptions {
    * Default `traditional`: a chord by itself belongs to no key. For a chord of a song pass the
    * style of its key: {@link styleOfKey}.
    */
-  readonly style?: Style;
+  readonly style?: PlayingStyle;
 }
 
 /**
@@ -85,7 +85,7 @@ export function chordShapes(
   harp: Harp,
   { style = 'traditional' }: ShapeOptions = {},
 ): readonly ChordShape[] {
-  requireOneOf(style, STYLES, { what: 'a style' });
+  requireOneOf(style, PLAYING_STYLES, { what: 'a style' });
   const parsed = typeof chord === 'string' ? parseChord(chord) : chord;
   const toneAt = toneByPitchClass(parsed);
   const shapes: ChordShape[] = [];
@@ -123,7 +123,7 @@ function shapeTone(
 
 type Judgement = Omit<ChordShape, 'gesture' | 'breath' | 'holes'>;
 
-function judgeTones(tones: readonly ShapeTone[], chord: Chord, style: Style): Judgement {
+function judgeTones(tones: readonly ShapeTone[], chord: Chord, style: PlayingStyle): Judgement {
   const degrees = new Set(tones.map(({ degree }) => degree));
   const lacks = chord.tones.map(({ degree }) => degree).filter((degree) => !degrees.has(degree));
   const foreign = new Set(tones.filter(({ degree }) => degree === null).map(({ above }) => above));

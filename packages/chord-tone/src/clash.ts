@@ -6,7 +6,7 @@ import {
   toPitchClass,
 } from '@reedplate/pitch';
 import { chordFamily } from './chord-family.js';
-import { ROUGHNESS, type Style } from './styles.js';
+import { CHORD_ROUGHNESS, type PlayingStyle } from './styles.js';
 
 /** A note outside a chord that disturbs it. */
 export interface Clash {
@@ -19,12 +19,12 @@ export interface Clash {
 }
 
 /** How much a note outside the chord disturbs it in a style, 0 (a colour) to 1. */
-export function roughnessOf(above: ScaleDegree, chord: Chord, style: Style): number {
-  return ROUGHNESS[style][chordFamily(chord)][above];
+export function roughnessOf(above: ScaleDegree, chord: Chord, style: PlayingStyle): number {
+  return CHORD_ROUGHNESS[style][chordFamily(chord)][above];
 }
 
 /** The clash of a note with a chord, or `undefined` where the style hears a colour. */
-export function clashOf(above: ScaleDegree, chord: Chord, style: Style): Clash | undefined {
+export function clashOf(above: ScaleDegree, chord: Chord, style: PlayingStyle): Clash | undefined {
   const roughness = roughnessOf(above, chord, style);
   if (roughness === 0) return undefined;
   const against = semitoneNeighbour(above, chord);

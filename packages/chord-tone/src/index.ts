@@ -40,29 +40,29 @@ export { NOTE_CLASSES, type NoteClass } from './score/note-class.js';
 export type { WeightChanges } from './score/replace-weights.js';
 export { type ScoreOptions, scoreLine } from './score/score-line.js';
 export type {
-  Alignment,
   BarScore,
   ChangeScore,
   Feedback,
   FeedbackCode,
-  Measures,
   NoteScore,
   Score,
+  ScoreMeasures,
   Suggestion,
+  TakeAlignment,
 } from './score/score-types.js';
 export type { SuggestOptions } from './score/suggest.js';
 export {
   type CalibrationPoint,
-  type MeasureWeights,
   SCORE_WEIGHTS,
+  type ScoreMeasureWeights,
   type ScoreWeights,
 } from './score/weights.js';
 export {
+  CHORD_ROUGHNESS,
   type ChordFamily,
-  ROUGHNESS,
-  type Roughness,
-  STYLES,
-  type Style,
+  type ChordRoughness,
+  PLAYING_STYLES,
+  type PlayingStyle,
   styleOfKey,
 } from './styles.js';
 export { type Target, type TargetOptions, targetsOf } from './target.js';

@@ -8,7 +8,7 @@ import { chordAvailability } from './availability.js';
 import { chordShapes } from './chord-shape.js';
 import { METRICAL_STRENGTH, metricalStrength } from './score/metrical.js';
 import { scoreLine } from './score/score-line.js';
-import type { Style } from './styles.js';
+import type { PlayingStyle } from './styles.js';
 import { targetsOf } from './target.js';
 
 const harp = makeHarp('C');
@@ -207,7 +207,7 @@ describe('the chords of second position in every key', () => {
   );
 
   it('chordShapes judges 4 and 5 draw over V as players do: usual in blues, wrong in a major tune', () => {
-    const clashIn = (style: Style, chord = 'D7') =>
+    const clashIn = (style: PlayingStyle, chord = 'D7') =>
       chordShapes(chord, harp, { style }).find(
         ({ breath, holes }) => breath === 'draw' && holes.join() === '4,5',
       )?.clashes[0]?.roughness;

@@ -2,13 +2,13 @@ import { parseChord, parseKey, SCALE_DEGREES } from '@reedplate/pitch';
 import { describe, expect, it } from 'vitest';
 import { chordFamily } from './chord-family.js';
 import { clashOf } from './clash.js';
-import { ROUGHNESS, STYLES, styleOfKey } from './styles.js';
+import { CHORD_ROUGHNESS, PLAYING_STYLES, styleOfKey } from './styles.js';
 
-describe('ROUGHNESS', () => {
-  it('ROUGHNESS has a figure from 0 to 1 for every style, family and degree', () => {
-    for (const style of STYLES) {
+describe('CHORD_ROUGHNESS', () => {
+  it('CHORD_ROUGHNESS has a figure from 0 to 1 for every style, family and degree', () => {
+    for (const style of PLAYING_STYLES) {
       for (const family of ['major', 'dominant', 'minor', 'diminished', 'open'] as const) {
-        const row = ROUGHNESS[style][family];
+        const row = CHORD_ROUGHNESS[style][family];
         expect(Object.keys(row).sort()).toEqual([...SCALE_DEGREES].sort());
         for (const degree of SCALE_DEGREES) {
           expect(row[degree]).toBeGreaterThanOrEqual(0);
@@ -18,16 +18,18 @@ describe('ROUGHNESS', () => {
     }
   });
 
-  it('ROUGHNESS is zero for the sixth and ninth of major and dominant chords in every style', () => {
-    for (const style of STYLES) {
+  it('CHORD_ROUGHNESS is zero for the sixth and ninth of major and dominant chords in every style', () => {
+    for (const style of PLAYING_STYLES) {
       for (const family of ['major', 'dominant'] as const) {
-        expect([ROUGHNESS[style][family]['2'], ROUGHNESS[style][family]['6']]).toEqual([0, 0]);
+        expect([CHORD_ROUGHNESS[style][family]['2'], CHORD_ROUGHNESS[style][family]['6']]).toEqual([
+          0, 0,
+        ]);
       }
     }
   });
 
-  it('ROUGHNESS is a plain clash for a major seventh over a dominant in every style', () => {
-    for (const style of STYLES) expect(ROUGHNESS[style].dominant['7']).toBe(1);
+  it('CHORD_ROUGHNESS is a plain clash for a major seventh over a dominant in every style', () => {
+    for (const style of PLAYING_STYLES) expect(CHORD_ROUGHNESS[style].dominant['7']).toBe(1);
   });
 });
 

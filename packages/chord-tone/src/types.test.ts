@@ -5,14 +5,14 @@ import type { Chord, ChordDegree } from '@reedplate/pitch';
 import { describe, expectTypeOf, it } from 'vitest';
 import {
   chordShapes,
-  type Measures,
   type NoteClass,
   type NoteScore,
+  type PlayingStyle,
   type PracticeKind,
   practiceLine,
   type Score,
+  type ScoreMeasures,
   type ScoreOptions,
-  type Style,
   scoreLine,
   type Target,
   targetsOf,
@@ -30,12 +30,12 @@ describe('types of chord-tone', () => {
   it('scoreLine takes a line and a chart, with everything else optional', () => {
     expectTypeOf(scoreLine).parameters.toEqualTypeOf<[Line, Chart, ScoreOptions?]>();
     expectTypeOf(scoreLine).returns.toEqualTypeOf<Score>();
-    expectTypeOf<Measures['fit']>().toEqualTypeOf<number | null>();
+    expectTypeOf<ScoreMeasures['fit']>().toEqualTypeOf<number | null>();
     expectTypeOf<NoteScore['class']>().toEqualTypeOf<NoteClass>();
   });
 
   it('styles, kinds and classes are literal, so that a slip does not compile', () => {
-    expectTypeOf<Style>().toEqualTypeOf<'traditional' | 'bright-major' | 'minor'>();
+    expectTypeOf<PlayingStyle>().toEqualTypeOf<'traditional' | 'bright-major' | 'minor'>();
     expectTypeOf<PracticeKind>().toEqualTypeOf<'roots' | 'chords' | 'guide-tones' | 'arpeggios'>();
     expectTypeOf<'blue'>().toExtend<NoteClass>();
     const refused = (line: Line, chart: Chart, harp: Harp): void => {

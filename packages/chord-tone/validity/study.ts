@@ -1,4 +1,4 @@
-import { type Measures, type Score, scoreLine } from '@reedplate/chord-tone';
+import { type Score, type ScoreMeasures, scoreLine } from '@reedplate/chord-tone';
 import { makeLine } from '@reedplate/line';
 import { plainShare } from './baseline.js';
 import { type Contrast, contrasts, seededRandom } from './contrasts.js';
@@ -18,7 +18,7 @@ const MEASURES = [
   'resolution',
   'clashTime',
   'coverage',
-] as const satisfies readonly (keyof Measures)[];
+] as const satisfies readonly (keyof ScoreMeasures)[];
 
 /** The total, the plain share to beat, and each measure alone (clash time: less is better). */
 export const JUDGES: readonly Judge[] = [

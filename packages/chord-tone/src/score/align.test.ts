@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type AlignOptions, alignLine, undoSwing } from './align.js';
 import { joinTies } from './runs.js';
-import type { Alignment } from './score-types.js';
+import type { TakeAlignment } from './score-types.js';
 
 const BEAT = 960;
 
@@ -18,7 +18,7 @@ function swung(ratio: number, beats = 8): ReturnType<typeof makeLine> {
   );
 }
 
-function align(line: ReturnType<typeof makeLine>, options: AlignOptions = {}): Alignment {
+function align(line: ReturnType<typeof makeLine>, options: AlignOptions = {}): TakeAlignment {
   return alignLine(joinTies(line, 0), { pickup: 0, beatTicks: BEAT }, options);
 }
 

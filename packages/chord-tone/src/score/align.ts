@@ -1,7 +1,7 @@
 import { ReedplateError } from '@reedplate/pitch';
 import type { ScoringGrid } from './grid.js';
 import type { Runs } from './runs.js';
-import type { Alignment } from './score-types.js';
+import type { TakeAlignment } from './score-types.js';
 
 /** How a line is laid on a chart. */
 export interface AlignOptions {
@@ -28,7 +28,7 @@ export function alignLine(
   runs: Runs,
   grid: BeatGrid,
   { latency = 0, swing = 'estimate' }: AlignOptions,
-): Alignment {
+): TakeAlignment {
   const taken = latency === 'estimate' ? estimateLatency(runs, grid) : requireLatency(latency);
   const ratio = swing === 'estimate' ? estimateSwing(runs, grid, taken) : requireSwing(swing);
   return Object.freeze({ latency: taken, swing: ratio });

@@ -8,7 +8,12 @@ import {
 } from '@reedplate/pitch';
 import { chordFamily } from '../chord-family.js';
 import { isFrozenChord } from '../frozen-chord.js';
-import { type ChordFamily, ROUGHNESS, type Roughness, type Style } from '../styles.js';
+import {
+  CHORD_ROUGHNESS,
+  type ChordFamily,
+  type ChordRoughness,
+  type PlayingStyle,
+} from '../styles.js';
 import { toneByPitchClass } from '../target.js';
 import { CLASS, type ClassIndex } from './note-class.js';
 
@@ -46,7 +51,7 @@ export const SILENCE: ChordTable = {
 const KNOWN = new WeakMap<Chord, Map<string, CompiledChord>>();
 
 /** Compiles a chord in a key and style. */
-export function compileChord(chord: Chord, key: Key, style: Style): CompiledChord {
+export function compileChord(chord: Chord, key: Key, style: PlayingStyle): CompiledChord {
   if (!isFrozenChord(chord)) return makeTable(chord, key, style);
   const ofChord = KNOWN.get(chord) ?? new Map<string, CompiledChord>();
   KNOWN.set(chord, ofChord);
@@ -56,11 +61,11 @@ export function compileChord(chord: Chord, key: Key, style: Style): CompiledChor
   return table;
 }
 
-function makeTable(chord: Chord, key: Key, style: Style): CompiledChord {
+function makeTable(chord: Chord, key: Key, style: PlayingStyle): CompiledChord {
   const root = chord.tones[0]?.pitchClass ?? 0;
   const toneAt = toneByPitchClass(chord);
   const family = chordFamily(chord);
-  const roughness = ROUGHNESS[style][family];
+  const roughness = CHORD_ROUGHNESS[style][family];
   const onRoot = toPitchClass(root - key.pitchClass);
   const aboves = PITCH_CLASSES.map((pitchClass) => toPitchClass(pitchClass - root));
   const isBlue = aboves.map(
@@ -99,7 +104,7 @@ function classOfTone(degree: ChordDegree, { tones }: Chord): ClassIndex {
   return degree === '6' && !hasSeventh ? CLASS.guideTone : CLASS.chordTone;
 }
 
-function classOfForeign(above: ScaleDegree, roughness: Roughness): ClassIndex {
+function classOfForeign(above: ScaleDegree, roughness: ChordRoughness): ClassIndex {
   if (roughness[above] === 0) return CLASS.colour;
   return roughness[above] >= CLASHING ? CLASS.clash : CLASS.unresolved;
 }
@@ -110,7 +115,7 @@ interface Placed {
   readonly onRoot: number;
   /** Semitones from the chord's root up to the note. */
   readonly above: number;
-  readonly style: Style;
+  readonly style: PlayingStyle;
 }
 
 const TONIC = 0;
@@ -128,6 +133,6 @@ function isBlueNote({ family, onRoot, above, style }: Placed): boolean {
 }
 
 /** The flat fifth of the key is blue where it moves on, over any chord. Common practice. */
-function isFlatFifth(pitchClass: number, key: Key, style: Style): boolean {
+function isFlatFifth(pitchClass: number, key: Key, style: PlayingStyle): boolean {
   return style !== 'bright-major' && toPitchClass(pitchClass - key.pitchClass) === FLAT_FIFTH;
 }

@@ -1,7 +1,7 @@
 import type { Chart } from '@reedplate/form';
 import { parseMetre } from '@reedplate/line';
 import { type Chord, type Key, parseKey } from '@reedplate/pitch';
-import type { Style } from '../styles.js';
+import type { PlayingStyle } from '../styles.js';
 import { type ChordTable, type CompiledChord, compileChord, SILENCE } from './chord-table.js';
 
 /** A chord that sounds for a time: neighbouring spans of the same chord made one, within a chorus. */
@@ -31,7 +31,7 @@ export interface ScoringGrid {
 }
 
 /** Compiles a chart, each chord once. */
-export function compileChart(chart: Chart, style: Style): ScoringGrid {
+export function compileChart(chart: Chart, style: PlayingStyle): ScoringGrid {
   const key = parseKey(chart.key);
   const { barTicks, beatTicks } = parseMetre(chart.metre);
   const tables = new Map<string, CompiledChord>();

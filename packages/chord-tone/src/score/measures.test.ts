@@ -2,8 +2,8 @@ import { formById, makeChart, parseForm } from '@reedplate/form';
 import { describe, expect, it } from 'vitest';
 import { play } from './play.fixture.js';
 import { type ScoreOptions, scoreLine } from './score-line.js';
-import type { Measures } from './score-types.js';
-import { type MeasureWeights, SCORE_WEIGHTS } from './weights.js';
+import type { ScoreMeasures } from './score-types.js';
+import { SCORE_WEIGHTS, type ScoreMeasureWeights } from './weights.js';
 
 // Tiny lines, each measure worked by hand beside it. Weights as documented: a note weighs its beats
 // and half a beat for being struck; time counts once, and once more for the strength of its place.
@@ -12,7 +12,7 @@ const blues = makeChart(formById('basic'), { key: 'G' });
 const vamp = makeChart(parseForm('| I7 | % |'), { key: 'G' });
 const twoChords = makeChart(parseForm('| I7 | IV7 |'), { key: 'G' });
 
-function measure(line: string, on = blues, options: ScoreOptions = {}): Measures {
+function measure(line: string, on = blues, options: ScoreOptions = {}): ScoreMeasures {
   return scoreLine(play(line), on, { swing: 1, ...options }).measures;
 }
 
@@ -171,7 +171,7 @@ describe('total of scoreLine', () => {
       { raw: 1, total: 100 },
     ],
   };
-  const only = (measures: Partial<MeasureWeights>): ScoreOptions => ({
+  const only = (measures: Partial<ScoreMeasureWeights>): ScoreOptions => ({
     weights: {
       ...raw,
       enoughPlayed: 0,

@@ -2,7 +2,7 @@ import { undoSwing } from './align.js';
 import type { ScoringGrid } from './grid.js';
 import { type Judged, lengthOf } from './judge.js';
 import { CLASS } from './note-class.js';
-import type { ChangeScore, Measures } from './score-types.js';
+import type { ChangeScore, ScoreMeasures } from './score-types.js';
 
 /** What measuring needs to know. */
 export interface MeasureOptions {
@@ -11,13 +11,13 @@ export interface MeasureOptions {
   readonly resolveWithin: number;
 }
 
-/** The measures of a judged line, each as `Measures` defines it. */
+/** The measures of a judged line, each as `ScoreMeasures` defines it. */
 export function measureAll(
   judged: Judged,
   changes: readonly ChangeScore[],
   grid: ScoringGrid,
   { swing, resolveWithin }: MeasureOptions,
-): Measures {
+): ScoreMeasures {
   const time = shareOfTime(judged);
   return Object.freeze({
     fit: weightedFit(judged),
@@ -45,7 +45,7 @@ function mean(values: readonly (number | null)[]): number | null {
   return known.length === 0 ? null : known.reduce((sum, value) => sum + value, 0) / known.length;
 }
 
-type TimeShares = Pick<Measures, 'chordToneShare' | 'guideToneShare' | 'clashTime'>;
+type TimeShares = Pick<ScoreMeasures, 'chordToneShare' | 'guideToneShare' | 'clashTime'>;
 
 /** Time counts once for itself and once more for the metrical strength of its onset. */
 function shareOfTime({ pieces, ...judged }: Judged): TimeShares {

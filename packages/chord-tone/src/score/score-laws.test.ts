@@ -4,13 +4,13 @@ import { chordSuffixes, TWELVE_KEYS, toPitchClass } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { anyChart, anyMelody, anyNotes, anyTonic } from '../arbitraries.fixture.js';
-import { STYLES } from '../styles.js';
+import { PLAYING_STYLES } from '../styles.js';
 import { BEAT } from './play.fixture.js';
 import { scoreLine } from './score-line.js';
 import type { Score } from './score-types.js';
 
 const CHORUS = 12 * 4 * BEAT;
-const anyStyle = fc.constantFrom(...STYLES);
+const anyStyle = fc.constantFrom(...PLAYING_STYLES);
 
 /** A line that is over before its chorus of twelve bars is, so that it can be played again. */
 const withinChorus = anyMelody

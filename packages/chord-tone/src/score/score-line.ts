@@ -2,7 +2,7 @@ import type { Chart } from '@reedplate/form';
 import type { Line } from '@reedplate/line';
 import { requireOneOf } from '@reedplate/pitch';
 import { checkChart } from '../check-chart.js';
-import { STYLES, type Style, styleOfKey } from '../styles.js';
+import { PLAYING_STYLES, type PlayingStyle, styleOfKey } from '../styles.js';
 import { type AlignOptions, alignLine } from './align.js';
 import { scoreBars } from './bars.js';
 import { chanceFit } from './chance.js';
@@ -27,7 +27,7 @@ import { SCORE_WEIGHTS } from './weights.js';
 /** How {@link scoreLine} judges. */
 export interface ScoreOptions extends AlignOptions, SuggestOptions {
   /** Default that of the chart's key: {@link styleOfKey}. */
-  readonly style?: Style;
+  readonly style?: PlayingStyle;
   /** Parts of {@link SCORE_WEIGHTS} to replace, down to single figures; default none. */
   readonly weights?: WeightChanges;
 }
@@ -62,7 +62,9 @@ export interface ScoreOptions extends AlignOptions, SuggestOptions {
  */
 export function scoreLine(line: Line, chart: Chart, options: ScoreOptions = {}): Score {
   const checked = checkLine(line, checkChart(chart));
-  const style = requireOneOf(options.style ?? styleOfKey(chart.key), STYLES, { what: 'a style' });
+  const style = requireOneOf(options.style ?? styleOfKey(chart.key), PLAYING_STYLES, {
+    what: 'a style',
+  });
   const weights = options.weights === undefined ? SCORE_WEIGHTS : replaceWeights(options.weights);
   const grid = compileChart(chart, style);
   const { pickup } = checked;

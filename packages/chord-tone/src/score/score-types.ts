@@ -1,13 +1,13 @@
 import type { Sounding } from '@reedplate/layout';
 import type { ChordDegree, NoteNameWithOctave, ScaleDegree } from '@reedplate/pitch';
-import type { Style } from '../styles.js';
+import type { PlayingStyle } from '../styles.js';
 import type { NoteClass } from './note-class.js';
 
 /**
  * What a measure or a total says, each from 0 to 1 and each usable alone; null where the line
  * gives nothing to judge it by. All are better when higher, `clashTime` alone when lower.
  */
-export interface Measures {
+export interface ScoreMeasures {
   /** Mean credit of the notes, weighted by their weight: the ground of the total. */
   readonly fit: number | null;
   /** Mean credit of the notes that sound at the changes; a change met by a rest is left out. */
@@ -124,7 +124,7 @@ export interface Feedback {
 }
 
 /** How a line was laid on the chart. */
-export interface Alignment {
+export interface TakeAlignment {
   /** Ticks taken off every onset. */
   readonly latency: number;
   /** Long to short part of a beat as played: 1 is even, 2 a triplet shuffle. */
@@ -148,13 +148,13 @@ export interface Score {
   readonly chance: number;
   /** How sure the total is, 0.5 (a toss of a coin) to 1: how often so many notes of a good player outscore their own shuffle. */
   readonly confidence: number;
-  readonly style: Style;
-  readonly measures: Measures;
+  readonly style: PlayingStyle;
+  readonly measures: ScoreMeasures;
   readonly notes: readonly NoteScore[];
   readonly changes: readonly ChangeScore[];
   /** Every bar of the chart. */
   readonly bars: readonly BarScore[];
   /** In the order of time. */
   readonly feedback: readonly Feedback[];
-  readonly alignment: Alignment;
+  readonly alignment: TakeAlignment;
 }

@@ -1,8 +1,8 @@
-import type { Measures } from './score-types.js';
-import type { CalibrationPoint, MeasureWeights, ScoreWeights } from './weights.js';
+import type { ScoreMeasures } from './score-types.js';
+import type { CalibrationPoint, ScoreMeasureWeights, ScoreWeights } from './weights.js';
 
 /** The total of measures and the chance level of the same line. */
-export function totalOf(measures: Measures, chance: number, weights: ScoreWeights): number {
+export function totalOf(measures: ScoreMeasures, chance: number, weights: ScoreWeights): number {
   const raw = weightedMean(measures, weights.measures);
   if (raw === null) return 0;
   const above = (weights.typicalChance - chance) * weights.chanceShare;
@@ -17,10 +17,10 @@ const MEASURED = [
   'guideToneShare',
   'resolution',
   'timing',
-] as const satisfies readonly (keyof MeasureWeights)[];
+] as const satisfies readonly (keyof ScoreMeasureWeights)[];
 
 /** Measures that say nothing (null) leave their share to the others. */
-function weightedMean(measures: Measures, weights: MeasureWeights): number | null {
+function weightedMean(measures: ScoreMeasures, weights: ScoreMeasureWeights): number | null {
   let sum = 0;
   let total = 0;
   for (const name of MEASURED) {
@@ -32,7 +32,7 @@ function weightedMean(measures: Measures, weights: MeasureWeights): number | nul
   return total === 0 ? null : sum / total;
 }
 
-function fitShare(measures: Measures, weights: MeasureWeights): number {
+function fitShare(measures: ScoreMeasures, weights: ScoreMeasureWeights): number {
   const total = MEASURED.reduce(
     (sum, name) => sum + (measures[name] === null ? 0 : weights[name]),
     0,

@@ -1,7 +1,7 @@
 import type { NoteClass } from './note-class.js';
 
 /** Shares that the measures have in the total, each from 0 up; they need not add up to 1. */
-export interface MeasureWeights {
+export interface ScoreMeasureWeights {
   readonly fit: number;
   readonly landing: number;
   readonly coverage: number;
@@ -43,7 +43,7 @@ export interface ScoreWeights {
    * full, 0 to 1; where less is played it counts in proportion.
    */
   readonly enoughPlayed: number;
-  readonly measures: MeasureWeights;
+  readonly measures: ScoreMeasureWeights;
   /** How much of the line's own chance level is taken off, 0 to 1. */
   readonly chanceShare: number;
   /** The fit that shuffled solos reach: what a line's own chance level is compared with. */

@@ -28,6 +28,11 @@ describe('reedplate target', () => {
     expect(tonesOf('basic')).not.toContain('other tones');
   });
 
+  test('reedplate target has a power chord whole on two neighbours', () => {
+    const { out } = runWords([...WORDS, '--form', 'I5 | IV5'], {});
+    expect(out).toMatch(/^2 +IV5 +C5 .* blow 3-4, blow 6-7, blow 9-10$/mu);
+  });
+
   test('reedplate target judges clashes by the style', () => {
     const clashOf = (style: string): unknown => {
       const { shapes } = JSON.parse(runWords([...WORDS, '--json', '--style', style], {}).out);

@@ -1,4 +1,4 @@
-import { STYLES, type Style } from '@reedplate/chord-tone';
+import { PLAYING_STYLES, type PlayingStyle } from '@reedplate/chord-tone';
 import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import type { Command } from 'commander';
 import { type ChartWords, readChart, withChartOptions } from '../command/chart-options.js';
@@ -32,7 +32,7 @@ export function addTarget(program: Command, terminal: Terminal): void {
     .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
     .option(
       '--style <style>',
-      `what is judged to clash: ${STYLES.join(', ')}; that of the key without it`,
+      `what is judged to clash: ${PLAYING_STYLES.join(', ')}; that of the key without it`,
     )
     .option('--shapes', 'also every run, double stop and split that sounds part of a chord', false)
     .addHelpText(
@@ -46,7 +46,7 @@ export function addTarget(program: Command, terminal: Terminal): void {
       const { level, style } = words;
       const options = {
         level: level as TechniqueLevel,
-        ...(style === undefined ? {} : { style: style as Style }),
+        ...(style === undefined ? {} : { style: style as PlayingStyle }),
       };
       const report = targetReport(readChart(words, terminal), readHarp(words, terminal), options);
       printReport(report, words, terminal, (shown, paint) => [
@@ -142,11 +142,11 @@ function sayTab(tab: readonly string[] | undefined): string {
 }
 
 /**
- * Runs of neighbouring holes, joined where they overlap and lack the same: any three neighbours of
- * `draw 1-4` sound the chord. What a run lacks stands after it.
+ * Neighbouring holes, joined where they overlap and lack the same: any three neighbours of
+ * `draw 1-4` sound the chord. What they lack stands after them.
  */
 function sayWhole(shapes: readonly TargetShape[]): string {
-  const runs = shapes.filter(({ gesture, adds }) => gesture === 'run' && adds.length === 0);
+  const runs = shapes.filter(({ gesture, adds }) => gesture !== 'split' && adds.length === 0);
   const groups = new Map<string, TargetShape[]>();
   for (const run of runs) {
     const label = `${run.breath}/${run.lacks.join(' ')}`;
