@@ -6,7 +6,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import {
-  type CellSummary,
+  type StudyCellSummary,
   type StudyTune,
   studyTune,
   summariseStudy,
@@ -55,10 +55,10 @@ function main([folder]: readonly string[]): number {
   return 0;
 }
 
-const isHeadline = ({ position, level }: CellSummary): boolean =>
+const isHeadline = ({ position, level }: StudyCellSummary): boolean =>
   position === 2 && level === 'overbends';
 
-function summarise(tunes: readonly StudyTune[], model: string): readonly CellSummary[] {
+function summarise(tunes: readonly StudyTune[], model: string): readonly StudyCellSummary[] {
   const setup = setupFor(model);
   const results = tunes.map((tune, at) => studyTune(JSON.stringify(tune), at + 1, setup));
   return summariseStudy(results.flatMap((result) => ('cells' in result ? [result] : [])));

@@ -1,15 +1,15 @@
-import type { CellSummary, Interval, TuningChanges } from '@reedplate/playability';
+import type { StudyCellSummary, StudyFigure, TuningChanges } from '@reedplate/playability';
 import type { BarPlot } from './plots.js';
 
-const percent = ({ value, low, high }: Interval): string =>
+const percent = ({ value, low, high }: StudyFigure): string =>
   `${(100 * value).toFixed(0)} % (${(100 * low).toFixed(0)}-${(100 * high).toFixed(0)})`;
-const figure = (interval: Interval | null): string =>
+const figure = (interval: StudyFigure | null): string =>
   interval === null
     ? '-'
     : `${interval.value.toFixed(2)} (${interval.low.toFixed(2)}-${interval.high.toFixed(2)})`;
 
 /** The results as a table in Markdown, a row a cell. */
-export function resultTable(cells: readonly CellSummary[]): string {
+export function resultTable(cells: readonly StudyCellSummary[]): string {
   return [
     '| tuning | position | level | whole tunes | points a moment | bends in 100 | overbends in 100 |',
     '|---|---:|---|---:|---:|---:|---:|',
@@ -36,7 +36,7 @@ export function changesTable({ unchanged, changes }: TuningChanges, rows: number
 }
 
 /** Effort a moment by tuning, in each position, at one level. */
-export function effortPlot(cells: readonly CellSummary[], level: string): BarPlot {
+export function effortPlot(cells: readonly StudyCellSummary[], level: string): BarPlot {
   const atLevel = cells.filter((cell) => cell.level === level);
   return {
     title: `Effort by tuning and position (${level})`,
@@ -52,7 +52,7 @@ export function effortPlot(cells: readonly CellSummary[], level: string): BarPlo
 }
 
 /** Share of tunes that can be played whole, by position and level, in one tuning. */
-export function playablePlot(cells: readonly CellSummary[], tuning: string): BarPlot {
+export function playablePlot(cells: readonly StudyCellSummary[], tuning: string): BarPlot {
   const ofTuning = cells.filter((cell) => cell.tuning === tuning);
   return {
     title: `Tunes playable whole on the ${tuning} tuning`,
@@ -66,9 +66,9 @@ export function playablePlot(cells: readonly CellSummary[], tuning: string): Bar
 }
 
 function groupBy(
-  cells: readonly CellSummary[],
-  nameOf: (cell: CellSummary) => string,
-  barsOf: (cell: CellSummary) => readonly (Interval & { readonly label: string })[],
+  cells: readonly StudyCellSummary[],
+  nameOf: (cell: StudyCellSummary) => string,
+  barsOf: (cell: StudyCellSummary) => readonly (StudyFigure & { readonly label: string })[],
 ): BarPlot['groups'] {
   const names = [...new Set(cells.map(nameOf))];
   return names.map((label) => ({

@@ -1,9 +1,9 @@
 import { makeLine } from '@reedplate/line';
 import { describe, expect, test } from 'vitest';
 import { choosePart } from './choose-part.js';
-import type { Part } from './piece.js';
+import type { PiecePart } from './piece.js';
 
-const part = (name: string): Part => ({ name, line: makeLine([]) });
+const part = (name: string): PiecePart => ({ name, line: makeLine([]) });
 const parts = [part('Lead'), part(''), part('Bass'), part('Lead')];
 const never = (): undefined => undefined;
 

@@ -1,5 +1,5 @@
 import { ReedplateError } from '@reedplate/pitch';
-import type { Part } from './piece.js';
+import type { PiecePart } from './piece.js';
 
 /**
  * The part asked for by number (from 1) or name, or what `find` finds where none is.
@@ -7,10 +7,10 @@ import type { Part } from './piece.js';
  * @throws ReedplateError `OPTION_UNKNOWN` with the parts there are
  */
 export function choosePart(
-  parts: readonly Part[],
+  parts: readonly PiecePart[],
   wanted: number | string | undefined,
-  find: (parts: readonly Part[]) => Part | undefined,
-): Part | undefined {
+  find: (parts: readonly PiecePart[]) => PiecePart | undefined,
+): PiecePart | undefined {
   if (wanted === undefined) return find(parts);
   const found =
     typeof wanted === 'number' ? parts[wanted - 1] : parts.find(({ name }) => name === wanted);

@@ -7,7 +7,7 @@ import { readAbc } from './abc/read-abc.js';
 import { writeAbc } from './abc/write-abc.js';
 import { makeBacking } from './backing/make-backing.js';
 import { layFeel } from './feel.js';
-import { detectFormat, type FormatId, formatOfName } from './formats/formats.js';
+import { detectFormat, formatOfName, type PieceFormatId } from './formats/formats.js';
 import { lossesOf } from './formats/losses-of.js';
 import { readPiece } from './formats/read-piece.js';
 import { tabWords } from './formats/tab-words.js';
@@ -76,9 +76,9 @@ const MET: Readonly<Partial<Record<ErrorCode, readonly Case[]>>> = {
     ['a name', () => formatOfName('sheet.pdf')],
     ['a name to write to', () => formatOfName('sheet.mxl', { to: 'write' })],
     ['what is in it', () => detectFormat('Dear reader')],
-    ['a format to read', () => readPiece('', { format: 'pdf' as FormatId })],
-    ['a format to write', () => writePiece({ line }, 'pdf' as FormatId)],
-    ['a format to ask of', () => lossesOf({ line }, 'pdf' as FormatId)],
+    ['a format to read', () => readPiece('', { format: 'pdf' as PieceFormatId })],
+    ['a format to write', () => writePiece({ line }, 'pdf' as PieceFormatId)],
+    ['a format to ask of', () => lossesOf({ line }, 'pdf' as PieceFormatId)],
     ['no text and no bytes', () => readAbc(7 as unknown as string)],
   ],
   JSON_MALFORMED: [['JSON that is cut short', () => readPiece('{"notes": [')]],
@@ -137,7 +137,7 @@ describe('errors', () => {
   });
 
   test('an error names the nearest choice of a name', () => {
-    expect(failure(() => readPiece('', { format: 'mid' as FormatId })).nearest).toBe('midi');
+    expect(failure(() => readPiece('', { format: 'mid' as PieceFormatId })).nearest).toBe('midi');
     expect(failure(() => quantiseLine(line, { grid: '1/8x' as GridId })).nearest).toBe('1/8');
     expect(GRID_IDS).toContain('1/8');
   });

@@ -15,12 +15,12 @@ export { type FeelOptions, layFeel, liftFeel } from './feel.js';
 // Any format
 export {
   detectFormat,
-  FORMAT_IDS,
-  FORMATS,
-  type FormatId,
   type FormatOfNameOptions,
   formatOfName,
+  PIECE_FORMAT_IDS,
+  PIECE_FORMATS,
   type PieceFormat,
+  type PieceFormatId,
 } from './formats/formats.js';
 export { lossesOf } from './formats/losses-of.js';
 export { type ReadPieceOptions, readPiece } from './formats/read-piece.js';
@@ -34,8 +34,8 @@ export { type WriteMidiOptions, writeMidi } from './midi/write-midi.js';
 export { readMusicXml } from './musicxml/read-musicxml.js';
 export { type WriteScoreOptions, writeMusicXml } from './musicxml/write-musicxml.js';
 // What readers give and writers take
-export type { Part, Piece, Sheet } from './piece.js';
+export type { Piece, PiecePart, Sheet } from './piece.js';
 // Quantising
 export { GRID_IDS, GRIDS, type GridId, type QuantiseOptions, quantiseLine } from './quantise.js';
 export type { ReadScoreOptions } from './score/assemble-piece.js';
-export { WARNING_CODES, type Warning, type WarningCode } from './warning.js';
+export { PIECE_WARNINGS, type PieceWarning, type PieceWarningCode } from './warning.js';

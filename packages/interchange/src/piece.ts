@@ -1,10 +1,10 @@
 import type { Chart } from '@reedplate/form';
 import type { Line } from '@reedplate/line';
 import type { KeyName } from '@reedplate/pitch';
-import type { Warning } from './warning.js';
+import type { PieceWarning } from './warning.js';
 
 /** One voice, track or staff of a piece. */
-export interface Part {
+export interface PiecePart {
   /** As the file names it; empty where it does not. */
   readonly name: string;
   /**
@@ -28,7 +28,7 @@ export interface Sheet {
   /** The chords. */
   readonly chart?: Chart;
   /** More parts: a backing, or the voices of a piece that was read (then `line` among them). */
-  readonly parts?: readonly Part[];
+  readonly parts?: readonly PiecePart[];
 }
 
 /** What a reader found in a file: the tune, its chords, and what was left out. */
@@ -40,7 +40,7 @@ export interface Piece extends Sheet {
   /** The chord symbols bar by bar, where the file has any. */
   readonly chart?: Chart;
   /** All parts with notes, `line` among them. */
-  readonly parts: readonly Part[];
+  readonly parts: readonly PiecePart[];
   /** What is not in the line and the chart, as data; empty where nothing is lost. */
-  readonly warnings: readonly Warning[];
+  readonly warnings: readonly PieceWarning[];
 }

@@ -1,7 +1,7 @@
 import { deepFreeze, type ErrorPlace } from '@reedplate/pitch';
 
 /** What a reader left out, changed or could not make sense of, and what a format does not hold. */
-export const WARNING_CODES = {
+export const PIECE_WARNINGS = {
   'grace-notes': 'grace notes are left out: they have no length of their own',
   ornaments: 'ornaments and playing signs are left out',
   words: 'words under the notes are left out',
@@ -30,14 +30,14 @@ export const WARNING_CODES = {
   'percussion-unwritten': 'the format holds no percussion here: it is not written',
   'head-unwritten': 'the format has no place for this, which is not written',
 } as const;
-Object.freeze(WARNING_CODES);
+Object.freeze(PIECE_WARNINGS);
 
-/** Stable code of a {@link Warning}. */
-export type WarningCode = keyof typeof WARNING_CODES;
+/** Stable code of a {@link PieceWarning}. */
+export type PieceWarningCode = keyof typeof PIECE_WARNINGS;
 
 /** Something of a file that is not in what was read from it, or of a sheet that a format leaves out. */
-export interface Warning {
-  readonly code: WarningCode;
+export interface PieceWarning {
+  readonly code: PieceWarningCode;
   readonly message: string;
   /** How often it came, from 1. */
   readonly count: number;
@@ -49,21 +49,21 @@ export interface Warning {
 
 /** Gathers warnings while a file is read: the same one again is only counted. */
 export interface WarningList {
-  readonly add: (code: WarningCode, where?: ErrorPlace, value?: string) => void;
-  readonly all: () => readonly Warning[];
+  readonly add: (code: PieceWarningCode, where?: ErrorPlace, value?: string) => void;
+  readonly all: () => readonly PieceWarning[];
 }
 
 const LONGEST_VALUE = 60;
 
 /** A list without warnings yet. */
 export function makeWarningList(): WarningList {
-  const found = new Map<WarningCode, Warning>();
+  const found = new Map<PieceWarningCode, PieceWarning>();
   return {
     add: (code, where = {}, value) => {
       const before = found.get(code);
       const first = before ?? {
         code,
-        message: WARNING_CODES[code],
+        message: PIECE_WARNINGS[code],
         count: 0,
         ...(value === undefined ? {} : { value: value.slice(0, LONGEST_VALUE) }),
         where,

@@ -8,10 +8,15 @@ import { END, message, midiFile } from './midi/midi-bytes.fixture.js';
 import { readMidi } from './midi/read-midi.js';
 import { readMusicXml } from './musicxml/read-musicxml.js';
 import type { Piece } from './piece.js';
-import { makeWarningList, WARNING_CODES, type Warning, type WarningCode } from './warning.js';
+import {
+  makeWarningList,
+  PIECE_WARNINGS,
+  type PieceWarning,
+  type PieceWarningCode,
+} from './warning.js';
 
 const HEAD = 'X:1\nM:4/4\nL:1/4\nK:C\n';
-const abc = (body: string, head = HEAD): readonly Warning[] =>
+const abc = (body: string, head = HEAD): readonly PieceWarning[] =>
   readAbc(`${head}${body}\n`)[0]?.warnings ?? [];
 const xml = (measures: string, head = '<time><beats>4</beats><beat-type>4</beat-type></time>') =>
   readMusicXml(
@@ -20,7 +25,7 @@ const xml = (measures: string, head = '<time><beats>4</beats><beat-type>4</beat-
 const note = (inside: string): string =>
   `<note>${inside}<duration>4</duration><type>whole</type></note>`;
 const C4 = '<pitch><step>C</step><octave>4</octave></pitch>';
-const midi = (...events: readonly (readonly number[])[]): readonly Warning[] =>
+const midi = (...events: readonly (readonly number[])[]): readonly PieceWarning[] =>
   readMidi(midiFile([[...events.flat(), ...END]])).warnings;
 const stroke = [...message(0, 0x90, 60, 64), ...message(96, 0x80, 60, 64)];
 const tab = (text: string): Piece => readPiece(text, { format: 'tab', harp: makeHarp('C') });
@@ -28,7 +33,7 @@ const line = makeLine([{ start: 0, duration: 960, pitch: 60 }], { title: 'Riff' 
 const kit = { name: 'Kit', percussion: true, line: makeLine([]) } as const;
 
 /** What each warning is met with: at least once, by the reader that says it. */
-const MET: Readonly<Record<WarningCode, readonly (readonly Warning[])[]>> = {
+const MET: Readonly<Record<PieceWarningCode, readonly (readonly PieceWarning[])[]>> = {
   'grace-notes': [abc('{g}A4|]'), xml(`<note><grace/>${C4}</note>${note(C4)}`)],
   ornaments: [
     abc('!trill!A4|]'),
@@ -94,18 +99,18 @@ const MET: Readonly<Record<WarningCode, readonly (readonly Warning[])[]>> = {
 
 describe('warnings', () => {
   const cases = Object.entries(MET).flatMap(([code, all]) =>
-    all.map((warnings, at) => [code as WarningCode, at + 1, warnings] as const),
+    all.map((warnings, at) => [code as PieceWarningCode, at + 1, warnings] as const),
   );
 
   test.each(cases)('%s is met (%i), with its message, how often and where', (code, _, warnings) => {
     const met = warnings.find((warning) => warning.code === code);
-    expect(met).toMatchObject({ message: WARNING_CODES[code], where: expect.any(Object) });
+    expect(met).toMatchObject({ message: PIECE_WARNINGS[code], where: expect.any(Object) });
     expect(met?.count).toBeGreaterThanOrEqual(1);
     expect(Object.isFrozen(met)).toBe(true);
   });
 
   test('every warning code is met', () => {
-    expect(Object.keys(MET).sort()).toEqual(Object.keys(WARNING_CODES).sort());
+    expect(Object.keys(MET).sort()).toEqual(Object.keys(PIECE_WARNINGS).sort());
   });
 
   test.each([

@@ -1,7 +1,12 @@
 import { makeHarp, TUNINGS } from '@reedplate/layout';
 import { type Line, parseMetre } from '@reedplate/line';
 import { noteNameWithOctave } from '@reedplate/pitch';
-import { bestPath, effortModelById, everyHarp, fit as rankHarps } from '@reedplate/playability';
+import {
+  bestPath,
+  effortModelById,
+  everyHarp,
+  fitHarps as rankHarps,
+} from '@reedplate/playability';
 import { Bench } from 'tinybench';
 import { melodyOf } from './lines.js';
 import { tightSearch } from './tight.js';

@@ -7,7 +7,7 @@ import { cheapestWay } from './search.js';
 import type { Setting } from './setting.js';
 
 /** A change with which a line can be played, and its least effort in points. */
-export type Alternative =
+export type PathAlternative =
   | { readonly change: 'level'; readonly level: TechniqueLevel; readonly effort: number }
   /** The line moved by whole octaves; `semitones` up, negative down. */
   | { readonly change: 'octave'; readonly semitones: number; readonly effort: number }
@@ -22,7 +22,11 @@ const MOST_HARPS = 3;
  * What makes a line playable that is not: the next level that does, the nearest octaves, and the
  * easiest harps of the same tuning within half an octave; in this order, the easiest first of each.
  */
-export function alternativesTo(line: Line, harp: Harp, setting: Setting): readonly Alternative[] {
+export function alternativesTo(
+  line: Line,
+  harp: Harp,
+  setting: Setting,
+): readonly PathAlternative[] {
   return Object.freeze([
     ...levelsUp(line, harp, setting),
     ...octaves(line, harp, setting),
@@ -30,17 +34,17 @@ export function alternativesTo(line: Line, harp: Harp, setting: Setting): readon
   ]);
 }
 
-function levelsUp(line: Line, harp: Harp, setting: Setting): readonly Alternative[] {
+function levelsUp(line: Line, harp: Harp, setting: Setting): readonly PathAlternative[] {
   const higher = TECHNIQUE_LEVELS.slice(TECHNIQUE_LEVELS.indexOf(setting.level) + 1);
-  const found = higher.flatMap((level): Alternative[] => {
+  const found = higher.flatMap((level): PathAlternative[] => {
     const effort = leastEffort(line, harp, { ...setting, level });
     return effort === undefined ? [] : [Object.freeze({ change: 'level', level, effort })];
   });
   return found.slice(0, 1);
 }
 
-function octaves(line: Line, harp: Harp, setting: Setting): readonly Alternative[] {
-  const found = OCTAVES.flatMap((semitones): Alternative[] => {
+function octaves(line: Line, harp: Harp, setting: Setting): readonly PathAlternative[] {
+  const found = OCTAVES.flatMap((semitones): PathAlternative[] => {
     const moved = orUndefined(() => transposeLine(line, semitones));
     const effort = moved && leastEffort(moved, harp, setting);
     return effort === undefined ? [] : [Object.freeze({ change: 'octave', semitones, effort })];
@@ -48,8 +52,8 @@ function octaves(line: Line, harp: Harp, setting: Setting): readonly Alternative
   return found.sort(byEffort);
 }
 
-function otherKeys(line: Line, harp: Harp, setting: Setting): readonly Alternative[] {
-  const found = OTHER_KEYS.flatMap((semitones): Alternative[] => {
+function otherKeys(line: Line, harp: Harp, setting: Setting): readonly PathAlternative[] {
+  const found = OTHER_KEYS.flatMap((semitones): PathAlternative[] => {
     const moved = orUndefined(() => transposeHarp(harp, semitones));
     const effort = moved && leastEffort(line, moved, setting);
     if (moved === undefined || effort === undefined) return [];
@@ -58,7 +62,7 @@ function otherKeys(line: Line, harp: Harp, setting: Setting): readonly Alternati
   return found.sort(byEffort).slice(0, MOST_HARPS);
 }
 
-const byEffort = (a: Alternative, b: Alternative): number => a.effort - b.effort;
+const byEffort = (a: PathAlternative, b: PathAlternative): number => a.effort - b.effort;
 
 function leastEffort(line: Line, harp: Harp, setting: Setting): number | undefined {
   const way = cheapestWay(makeProblem(line, harp, setting.model, setting));

@@ -8,10 +8,10 @@ import {
 } from '@reedplate/layout';
 import { type Line, makeLine } from '@reedplate/line';
 import fc from 'fast-check';
-import type { EffortModel, Weights } from './effort-model.js';
+import type { EffortModel, EffortWeights } from './effort-model.js';
 import { EFFORT_MODELS } from './effort-models.js';
 import { makeEffortModel } from './make-effort-model.js';
-import { WEIGHT_IDS } from './weights.js';
+import { EFFORT_WEIGHT_IDS } from './weights.js';
 
 /** Any tuning of a few holes: reeds close together, so that many pitches lie in several places. */
 export const smallHarps: fc.Arbitrary<Harp> = fc
@@ -103,10 +103,10 @@ const TIMES = new Set([
 const SHORT = fc.double({ min: 0, max: 3, noNaN: true });
 
 /** Random figures for every weight; many small whole numbers, so that ties are common. */
-const randomWeights: fc.Arbitrary<Weights> = fc
+const randomWeights: fc.Arbitrary<EffortWeights> = fc
   .record(
     Object.fromEntries(
-      WEIGHT_IDS.map((id) => [
+      EFFORT_WEIGHT_IDS.map((id) => [
         id,
         TIMES.has(id) ? SHORT : fc.oneof(fc.integer({ min: 0, max: 3 }), SHORT),
       ]),
@@ -118,7 +118,7 @@ const randomWeights: fc.Arbitrary<Weights> = fc
       ...weights,
       comfort: Math.min(comfort, capacity),
       capacity: Math.max(comfort, capacity),
-    } as unknown as Weights;
+    } as unknown as EffortWeights;
   });
 
 const ranks = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 1, maxLength: 16 });

@@ -2,7 +2,7 @@ import type { Harp } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
 import { requireInteger } from '@reedplate/pitch';
 import { type NotPlayable, notPlayable } from './not-playable.js';
-import { type Path, type PathOptions, pathOf } from './path.js';
+import { type LinePath, type PathOptions, pathOf } from './path.js';
 import { makeProblem } from './problem.js';
 import { cheapestWay } from './search.js';
 import { cheapestWays } from './search-many.js';
@@ -35,7 +35,11 @@ import { headOf, settingOf } from './setting.js';
  * bestPath(makeLine([]), makeHarp('C')); // throws LINE_EMPTY
  * ```
  */
-export function bestPath(line: Line, harp: Harp, options: PathOptions = {}): Path | NotPlayable {
+export function bestPath(
+  line: Line,
+  harp: Harp,
+  options: PathOptions = {},
+): LinePath | NotPlayable {
   const setting = settingOf(options);
   const problem = makeProblem(line, harp, setting.model, setting);
   const search = setting.objective === 'total' ? cheapestWay : mildestWay;
@@ -45,9 +49,9 @@ export function bestPath(line: Line, harp: Harp, options: PathOptions = {}): Pat
 }
 
 /** Several paths, the best first. */
-export interface Paths {
+export interface LinePaths {
   readonly playable: true;
-  readonly paths: readonly Path[];
+  readonly paths: readonly LinePath[];
 }
 
 /** How {@link bestPaths} searches. */
@@ -77,7 +81,7 @@ export function bestPaths(
   line: Line,
   harp: Harp,
   { count = 3, ...options }: BestPathsOptions = {},
-): Paths | NotPlayable {
+): LinePaths | NotPlayable {
   requireInteger(count, { min: 1, max: 1000, what: 'a number of paths' });
   const setting = settingOf(options);
   const problem = makeProblem(line, harp, setting.model, setting);

@@ -1,8 +1,8 @@
 import type { TechniqueLevel } from '@reedplate/layout';
-import type { WeightId } from './weights.js';
+import type { EffortWeightId } from './weights.js';
 
-/** A figure for every weight, each from 0 up, in the unit that `WEIGHTS` states. */
-export type Weights = { readonly [Weight in WeightId]: number };
+/** A figure for every weight, each from 0 up, in the unit that `EFFORT_WEIGHTS` states. */
+export type EffortWeights = { readonly [Weight in EffortWeightId]: number };
 
 /**
  * How hard each hole is to bend on, from 0 (learned first) to 1 (learned last), from hole 1 up; a
@@ -26,6 +26,6 @@ export interface EffortModel {
   readonly use: string;
   /** What such a player can do, where a call does not say. */
   readonly level: TechniqueLevel;
-  readonly weights: Weights;
+  readonly weights: EffortWeights;
   readonly holeRanks: HoleRanks;
 }

@@ -4,28 +4,28 @@ import { describe, expect, test } from 'vitest';
 import {
   bestPath,
   EFFORT_MODELS,
+  EFFORT_WEIGHT_IDS,
+  EFFORT_WEIGHTS,
   type EffortModel,
   effortModelById,
   makeEffortModel,
-  WEIGHT_IDS,
-  WEIGHTS,
 } from './index.js';
 
 const line = makeLine([{ start: 0, duration: 960, pitch: 60 }]);
 const failsWith = (code: string, path?: string) =>
   expect.objectContaining({ code, ...(path && { where: expect.objectContaining({ path }) }) });
 
-describe('WEIGHTS', () => {
-  test('WEIGHTS states a unit, a meaning, a ground and a source for every weight, each once', () => {
-    expect(new Set(WEIGHT_IDS).size).toBe(WEIGHT_IDS.length);
-    for (const { unit, meaning, ground, source } of WEIGHTS) {
+describe('EFFORT_WEIGHTS', () => {
+  test('EFFORT_WEIGHTS states a unit, a meaning, a ground and a source for every weight, each once', () => {
+    expect(new Set(EFFORT_WEIGHT_IDS).size).toBe(EFFORT_WEIGHT_IDS.length);
+    for (const { unit, meaning, ground, source } of EFFORT_WEIGHTS) {
       expect([unit, meaning, ground, source].every((text) => text.length > 0)).toBe(true);
     }
   });
 
-  test('EFFORT_MODELS sets every weight that WEIGHTS states, and no other', () => {
+  test('EFFORT_MODELS sets every weight that EFFORT_WEIGHTS states, and no other', () => {
     for (const { weights } of EFFORT_MODELS) {
-      expect(Object.keys(weights).sort()).toEqual([...WEIGHT_IDS].sort());
+      expect(Object.keys(weights).sort()).toEqual([...EFFORT_WEIGHT_IDS].sort());
     }
   });
 });
@@ -41,7 +41,7 @@ describe('EFFORT_MODELS', () => {
   test('EFFORT_MODELS: every point and every time is smaller for a better player, every breath longer', () => {
     const [beginner, intermediate, advanced] = EFFORT_MODELS.map(({ weights }) => weights);
     if (!beginner || !intermediate || !advanced) throw new Error('three models');
-    for (const id of WEIGHT_IDS) {
+    for (const id of EFFORT_WEIGHT_IDS) {
       const figures = [beginner[id], intermediate[id], advanced[id]];
       const grows = ['comfort', 'capacity', 'recovery'].includes(id);
       expect([id, ...figures]).toEqual([id, ...figures.sort((a, b) => (grows ? a - b : b - a))]);
@@ -85,31 +85,37 @@ describe('makeEffortModel', () => {
   });
 
   const outside = [-1, -Number.MIN_VALUE, 1001, Number.NaN, Infinity, '1', null, undefined, []];
-  test.each(WEIGHT_IDS)('makeEffortModel refuses the weight %s where it is out of range', (id) => {
-    for (const figure of outside) {
-      const weights = { [id]: figure } as object;
-      for (const model of EFFORT_MODELS) {
-        expect(() => makeEffortModel(model, { weights })).toThrow(
+  test.each(EFFORT_WEIGHT_IDS)(
+    'makeEffortModel refuses the weight %s where it is out of range',
+    (id) => {
+      for (const figure of outside) {
+        const weights = { [id]: figure } as object;
+        for (const model of EFFORT_MODELS) {
+          expect(() => makeEffortModel(model, { weights })).toThrow(
+            failsWith('MODEL_INVALID', `weights.${id}`),
+          );
+        }
+        const model = { ...effortModelById('advanced') };
+        const own = { ...model, weights: { ...model.weights, ...weights } };
+        expect(() => bestPath(line, makeHarp('C'), { model: own })).toThrow(
           failsWith('MODEL_INVALID', `weights.${id}`),
         );
       }
-      const model = { ...effortModelById('advanced') };
-      const own = { ...model, weights: { ...model.weights, ...weights } };
-      expect(() => bestPath(line, makeHarp('C'), { model: own })).toThrow(
-        failsWith('MODEL_INVALID', `weights.${id}`),
-      );
-    }
-  });
+    },
+  );
 
-  test.each(WEIGHT_IDS)('makeEffortModel takes the weight %s at both ends of its range', (id) => {
-    const most = { comfort: 8, capacity: 60 }[id as string] ?? 1000;
-    const least = id === 'capacity' ? 4 : 0;
-    for (const figure of [least, most]) {
-      const model = makeEffortModel('intermediate', { weights: { [id]: figure } });
-      expect(model.weights[id]).toBe(figure);
-      expect(bestPath(line, makeHarp('C'), { model }).playable).toBe(true);
-    }
-  });
+  test.each(EFFORT_WEIGHT_IDS)(
+    'makeEffortModel takes the weight %s at both ends of its range',
+    (id) => {
+      const most = { comfort: 8, capacity: 60 }[id as string] ?? 1000;
+      const least = id === 'capacity' ? 4 : 0;
+      for (const figure of [least, most]) {
+        const model = makeEffortModel('intermediate', { weights: { [id]: figure } });
+        expect(model.weights[id]).toBe(figure);
+        expect(bestPath(line, makeHarp('C'), { model }).playable).toBe(true);
+      }
+    },
+  );
 
   test.each([null, 7, {}, { ...effortModelById('beginner'), weights: null }])(
     'bestPath refuses the model %j',

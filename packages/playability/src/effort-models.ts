@@ -13,7 +13,7 @@ const USUAL_RANKS: HoleRanks = {
 
 /**
  * The effort models, from the beginner's on. Their order of difficulty follows common teaching
- * practice; the figures are assumptions, to be varied (see `sensitivity`).
+ * practice; the figures are assumptions, to be varied (see `effortSensitivity`).
  *
  * @example
  * ```ts

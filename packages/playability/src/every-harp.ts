@@ -12,7 +12,7 @@ export interface EveryHarpOptions {
 }
 
 /**
- * The harps of every combination of key, tuning and register: what `fit` chooses among. By tuning,
+ * The harps of every combination of key, tuning and register: what `fitHarps` chooses among. By tuning,
  * then by register, then by key.
  *
  * @throws ReedplateError `KEY_UNKNOWN`, `TUNING_UNKNOWN`, `OPTION_UNKNOWN`, `HARP_INVALID`,

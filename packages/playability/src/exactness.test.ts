@@ -5,7 +5,7 @@ import { describe, expect, test, vi } from 'vitest';
 import { airlessWay, wayAlong } from './airless.js';
 import { levels, melodyCases, models, smallCases, smallHarps } from './arbitraries.fixture.js';
 import { everyWay, type ListedWay } from './brute-force.fixture.js';
-import { bestPath, bestPaths, EFFORT_MODELS, makeEffortModel, OBJECTIVES } from './index.js';
+import { bestPath, bestPaths, EFFORT_MODELS, makeEffortModel, PATH_OBJECTIVES } from './index.js';
 import { layLattice } from './lattice.js';
 import { makeProblem } from './problem.js';
 import { cheapestWay } from './search.js';
@@ -31,7 +31,7 @@ const breathless = fc
   );
 
 describe.each(EFFORT_MODELS.map(({ id }) => id))('exactness under the %s profile', (model) => {
-  test.each(OBJECTIVES)(
+  test.each(PATH_OBJECTIVES)(
     'bestPaths by the %s equals every way listed, valves or none',
     (objective) => {
       let several = 0;

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { models, smallCases } from './arbitraries.fixture.js';
 import { everyWay } from './brute-force.fixture.js';
-import { EFFORT_TERMS, explainPath, OBJECTIVES } from './index.js';
+import { EFFORT_TERMS, explainPath, PATH_OBJECTIVES } from './index.js';
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -18,7 +18,7 @@ describe('explainPath', () => {
       fc.property(
         smallCases,
         models,
-        fc.constantFrom(...OBJECTIVES),
+        fc.constantFrom(...PATH_OBJECTIVES),
         ([line, harp], model, objective) => {
           const found = explainPath(line, harp, { model, level: 'overbends', objective });
           if (!found.playable) return;

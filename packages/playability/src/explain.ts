@@ -3,9 +3,9 @@ import { barBeatAt, type Line } from '@reedplate/line';
 import { afterRest } from './air.js';
 import type { Choice, Grip } from './choice.js';
 import { STEPS_PER_SECOND, secondsHeld } from './line-times.js';
-import { type Moment, momentsOf } from './moments.js';
+import { type LineMoment, momentsOf } from './moments.js';
 import { type NotPlayable, notPlayable } from './not-playable.js';
-import { type Path, type PathOptions, pathOf } from './path.js';
+import { type LinePath, type PathOptions, pathOf } from './path.js';
 import { makeProblem, type Problem, waysAt } from './problem.js';
 import { cheapestWay } from './search.js';
 import { mildestWay } from './search-worst.js';
@@ -51,7 +51,7 @@ export interface ExplainedStep {
 /** A best path with its effort taken apart, by term and by moment. */
 export interface PathExplanation {
   readonly playable: true;
-  readonly path: Path;
+  readonly path: LinePath;
   /** Effort of the whole path by term. */
   readonly terms: TermEfforts;
   readonly steps: readonly ExplainedStep[];
@@ -109,7 +109,7 @@ export function explainPath(
 
 const searchFor = ({ objective }: Setting) => (objective === 'total' ? cheapestWay : mildestWay);
 
-function placeOf({ start, end }: Moment, line: Line) {
+function placeOf({ start, end }: LineMoment, line: Line) {
   return { ...barBeatAt(start, line), start, duration: end - start };
 }
 
@@ -146,7 +146,7 @@ function termsOf(problem: Problem, { choices }: Way): readonly StepTerms[] {
 function othersAt(
   moment: number,
   problem: Problem,
-  best: Path,
+  best: LinePath,
   setting: Setting,
 ): readonly OtherWay[] {
   const { choices } = problem.board;

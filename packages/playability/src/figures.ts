@@ -1,6 +1,6 @@
 import type { EffortModel, HoleRanks } from './effort-model.js';
 import { STEPS_PER_SECOND } from './line-times.js';
-import type { WeightId } from './weights.js';
+import type { EffortWeightId } from './weights.js';
 
 /** Weights whose unit is a time or a rate, which enter effort only through others. */
 type TimeId =
@@ -17,7 +17,7 @@ type TimeId =
  * machine; times stay in seconds, and air counts in steps.
  */
 export interface Figures {
-  readonly cost: { readonly [Weight in Exclude<WeightId, TimeId>]: number };
+  readonly cost: { readonly [Weight in Exclude<EffortWeightId, TimeId>]: number };
   readonly moveTime: number;
   readonly turnTime: number;
   readonly bendTime: number;

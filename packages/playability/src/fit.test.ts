@@ -4,15 +4,21 @@ import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { levels, lines, melodies, models, smallHarps } from './arbitraries.fixture.js';
 import { everyWay } from './brute-force.fixture.js';
-import { bestPath, everyHarp, makeEffortModel, fit as rankHarps, WEIGHT_IDS } from './index.js';
+import {
+  bestPath,
+  EFFORT_WEIGHT_IDS,
+  everyHarp,
+  makeEffortModel,
+  fitHarps as rankHarps,
+} from './index.js';
 
 // Listing every way takes its time on a busy machine.
 vi.setConfig({ testTimeout: 60_000 });
 
 const near = fc.integer({ min: 58, max: 72 });
 
-describe('fit against every way on every harp', () => {
-  test('fit ranks by what can be played, then by the least effort of all ways, then by order', () => {
+describe('fitHarps against every way on every harp', () => {
+  test('fitHarps ranks by what can be played, then by the least effort of all ways, then by order', () => {
     let ranked = 0;
     const moves = fc.uniqueArray(fc.integer({ min: -3, max: 3 }), { minLength: 1, maxLength: 3 });
     const cases = fc.record({
@@ -59,7 +65,7 @@ describe('fit against every way on every harp', () => {
     expect(ranked).toBeGreaterThan(100);
   });
 
-  test('fit passes harps over without changing what it ranks', () => {
+  test('fitHarps passes harps over without changing what it ranks', () => {
     const harps = everyHarp({ tunings: TUNINGS });
     let passedOver = 0;
     fc.assert(
@@ -81,7 +87,7 @@ describe('fit against every way on every harp', () => {
 });
 
 describe('laws of fit', () => {
-  test('fit gives each harp the effort of bestPath', () => {
+  test('fitHarps gives each harp the effort of bestPath', () => {
     fc.assert(
       fc.property(melodies(fc.integer({ min: 60, max: 90 })), models, (line, model) => {
         const { harps } = rankHarps(line, everyHarp(), { model, level: 'overbends', count: 12 });
@@ -95,7 +101,7 @@ describe('laws of fit', () => {
     );
   });
 
-  test('fit: the line moved and the harps moved with it rank alike', () => {
+  test('fitHarps: the line moved and the harps moved with it rank alike', () => {
     fc.assert(
       fc.property(
         melodies(fc.integer({ min: 60, max: 90 })),
@@ -117,10 +123,10 @@ describe('laws of fit', () => {
   });
 });
 
-describe('fit', () => {
+describe('fitHarps', () => {
   const at = (pitch: number, index: number) => ({ start: index * 960, duration: 960, pitch });
 
-  test('fit says what a harp that cannot play all leaves out', () => {
+  test('fitHarps says what a harp that cannot play all leaves out', () => {
     const line = makeLine([60, 61, 62, 63].map(at));
     const [only] = rankHarps(line, [makeHarp('C')], { level: 'natural' }).harps;
     expect(only).toMatchObject({
@@ -132,7 +138,7 @@ describe('fit', () => {
     });
   });
 
-  test('fit gives a harp that can play nothing no effort, and ranks it last', () => {
+  test('fitHarps gives a harp that can play nothing no effort, and ranks it last', () => {
     const line = makeLine([at(30, 0)]);
     const { harps } = rankHarps(line, [makeHarp('C'), makeHarp('C', { tuning: 'solo-ten' })]);
     expect(
@@ -143,7 +149,7 @@ describe('fit', () => {
     ]);
   });
 
-  test('fit counts bends, overbends, breath changes and the balance of breath', () => {
+  test('fitHarps counts bends, overbends, breath changes and the balance of breath', () => {
     const line = makeLine([60, 62, 61, 63].map(at), { tempo: 60 });
     const [only] = rankHarps(line, [makeHarp('C')], { level: 'overbends' }).harps;
     expect(only).toMatchObject({
@@ -156,15 +162,15 @@ describe('fit', () => {
     });
   });
 
-  test('fit of a line moved past all pitches plays nothing of it', () => {
+  test('fitHarps of a line moved past all pitches plays nothing of it', () => {
     const chord = makeLine([at(60, 0), { ...at(64, 0) }, at(62, 1)]);
     const [only] = rankHarps(chord, [makeHarp('C')], { transpositions: [-127] }).harps;
     expect(only).toMatchObject({ missing: 2, playableShare: 0 });
   });
 
-  test('fit searches a harp whose bound equals the last effort ranked: it may stand first in order', () => {
+  test('fitHarps searches a harp whose bound equals the last effort ranked: it may stand first in order', () => {
     // Only moving a hole and holding a bend cost anything; the bound knows of moves, not of holding.
-    const free = Object.fromEntries(WEIGHT_IDS.map((id) => [id, 0]));
+    const free = Object.fromEntries(EFFORT_WEIGHT_IDS.map((id) => [id, 0]));
     const weights = { ...free, reach: 1, bendHold: 1, comfort: 60, capacity: 60 };
     const model = makeEffortModel('intermediate', { weights });
     const harpOf = (id: string, blow: string, draw: string) =>
@@ -184,7 +190,7 @@ describe('fit', () => {
     expect(ranked(1)).toEqual([['moving', 1]]);
   });
 
-  test('fit refuses to rank no harp, or a line moved to nowhere', () => {
+  test('fitHarps refuses to rank no harp, or a line moved to nowhere', () => {
     const line = makeLine([at(60, 0)]);
     const empty = expect.objectContaining({ code: 'LIST_EMPTY' });
     expect(() => rankHarps(line, [])).toThrow(empty);

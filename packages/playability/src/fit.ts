@@ -24,7 +24,7 @@ export interface HarpFit extends PathProfile {
 }
 
 /** A ranking of harps for a line. */
-export interface Fit {
+export interface FitRanking {
   /** Id of the effort model. */
   readonly model: string;
   readonly level: string;
@@ -38,8 +38,8 @@ export interface Fit {
   readonly searched: number;
 }
 
-/** What {@link fit} goes by. */
-export interface FitOptions extends Omit<PathOptions, 'objective'> {
+/** What {@link fitHarps} goes by. */
+export interface FitHarpsOptions extends Omit<PathOptions, 'objective'> {
   /** Semitones by which the line may be moved; default none but 0. */
   readonly transpositions?: readonly number[];
   /** How many harps to rank, from 1; default 10. */
@@ -58,18 +58,22 @@ export interface FitOptions extends Omit<PathOptions, 'objective'> {
  * @example
  * ```ts
  * import { makeLine } from '@reedplate/line';
- * import { everyHarp, fit } from '@reedplate/playability';
+ * import { everyHarp, fitHarps } from '@reedplate/playability';
  *
  * const scale = [67, 69, 71, 72, 74, 76, 78, 79];
  * const line = makeLine(scale.map((pitch, at) => ({ start: at * 480, duration: 480, pitch })));
- * const { harps, considered } = fit(line, everyHarp(), { count: 1 });
+ * const { harps, considered } = fitHarps(line, everyHarp(), { count: 1 });
  * considered; // => 12
  * harps[0]?.harp.key; // => 'G'
- * fit(line, everyHarp(), { count: 0 }); // throws NUMBER_RANGE
- * fit(line, []); // throws LIST_EMPTY
+ * fitHarps(line, everyHarp(), { count: 0 }); // throws NUMBER_RANGE
+ * fitHarps(line, []); // throws LIST_EMPTY
  * ```
  */
-export function fit(line: Line, harps: readonly Harp[], options: FitOptions = {}): Fit {
+export function fitHarps(
+  line: Line,
+  harps: readonly Harp[],
+  options: FitHarpsOptions = {},
+): FitRanking {
   const { transpositions = [0], count = 10, ...rest } = options;
   requireInteger(count, { min: 1, what: 'a number of harps' });
   requireSome(harps, 'one harp');

@@ -4,12 +4,12 @@
  * @packageDocumentation
  */
 
-export type { Alternative } from './alternatives.js';
-export { type BestPathsOptions, bestPath, bestPaths, type Paths } from './best-path.js';
+export type { PathAlternative } from './alternatives.js';
+export { type BestPathsOptions, bestPath, bestPaths, type LinePaths } from './best-path.js';
 // Paths
 export type { Grip } from './choice.js';
 // Effort models
-export type { EffortModel, HoleRanks, Weights } from './effort-model.js';
+export type { EffortModel, EffortWeights, HoleRanks } from './effort-model.js';
 export { EFFORT_MODELS, effortModelById } from './effort-models.js';
 // Fit
 export { type EveryHarpOptions, everyHarp } from './every-harp.js';
@@ -20,17 +20,23 @@ export {
   type OtherWay,
   type PathExplanation,
 } from './explain.js';
-export { type Fit, type FitOptions, fit, type HarpFit } from './fit.js';
+export { type FitHarpsOptions, type FitRanking, fitHarps, type HarpFit } from './fit.js';
 export { type EffortModelSpec, makeEffortModel } from './make-effort-model.js';
-export { DEFAULT_TEMPO, type Moment, momentsOf } from './moments.js';
-export type { NotPlayable, Obstacle, UnplayableMoment } from './not-playable.js';
-export { OBJECTIVES, type Objective, type Path, type PathHead, type PathOptions } from './path.js';
+export { DEFAULT_LINE_TEMPO, type LineMoment, momentsOf } from './moments.js';
+export type { NotPlayable, PathObstacle, UnplayableMoment } from './not-playable.js';
+export {
+  type LinePath,
+  PATH_OBJECTIVES,
+  type PathHead,
+  type PathObjective,
+  type PathOptions,
+} from './path.js';
 export type { PathProfile } from './profile.js';
 export {
-  type Sensitivity,
-  type SensitivityOptions,
-  sensitivity,
-  type WeightEffect,
+  type EffortSensitivity,
+  type EffortSensitivityOptions,
+  type EffortWeightEffect,
+  effortSensitivity,
 } from './sensitivity.js';
 export type { TermEfforts } from './step-terms.js';
 // Studies
@@ -44,9 +50,9 @@ export {
 } from './study.js';
 export { makeStudySetup, type StudySetup, type StudySpec } from './study-setup.js';
 export {
-  type CellSummary,
-  type Interval,
-  type SummaryOptions,
+  type StudyCellSummary,
+  type StudyFigure,
+  type StudySummaryOptions,
   summariseStudy,
 } from './study-summary.js';
 export { EFFORT_TERMS, type EffortTerm } from './terms.js';
@@ -59,10 +65,10 @@ export {
   tuningChanges,
 } from './tuning-changes.js';
 export {
-  type Ground,
-  WEIGHT_IDS,
-  WEIGHTS,
-  type WeightId,
-  type WeightInfo,
-  type WeightUnit,
+  EFFORT_WEIGHT_IDS,
+  EFFORT_WEIGHTS,
+  type EffortWeightGround,
+  type EffortWeightId,
+  type EffortWeightInfo,
+  type EffortWeightUnit,
 } from './weights.js';

@@ -1,8 +1,8 @@
 import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import { deepFreeze, ReedplateError, requireOneOf } from '@reedplate/pitch';
-import type { EffortModel, HoleRanks, Weights } from './effort-model.js';
+import type { EffortModel, EffortWeights, HoleRanks } from './effort-model.js';
 import { EFFORT_MODELS, effortModelById } from './effort-models.js';
-import { WEIGHT_IDS } from './weights.js';
+import { EFFORT_WEIGHT_IDS } from './weights.js';
 
 /** What {@link makeEffortModel} changes; all that is left out is taken from the model it begins with. */
 export interface EffortModelSpec {
@@ -12,7 +12,7 @@ export interface EffortModelSpec {
   readonly use?: string;
   readonly level?: TechniqueLevel;
   /** Figures to replace, each from 0 to 1,000. */
-  readonly weights?: Partial<Weights>;
+  readonly weights?: Partial<EffortWeights>;
   /** Ranks to replace, each list of 1 to 16 figures from 0 to 1. */
   readonly holeRanks?: Partial<HoleRanks>;
 }
@@ -86,18 +86,21 @@ function checkEffortModel({ id, name, use, level, weights, holeRanks }: EffortMo
   return checked;
 }
 
-function checkWeights(weights: unknown): Weights {
+function checkWeights(weights: unknown): EffortWeights {
   if (typeof weights !== 'object' || weights === null) {
     throw invalidModel(weights, 'an object of weights', 'weights');
   }
   for (const field of Object.keys(weights)) {
     const where = { path: `weights.${field}` };
-    requireOneOf(field, WEIGHT_IDS, { what: 'a weight', code: 'MODEL_INVALID', where });
+    requireOneOf(field, EFFORT_WEIGHT_IDS, { what: 'a weight', code: 'MODEL_INVALID', where });
   }
-  const given = weights as Weights;
+  const given = weights as EffortWeights;
   const checked = Object.fromEntries(
-    WEIGHT_IDS.map((id) => [id, requireFigure(given[id], 0, LARGEST_WEIGHT, `weights.${id}`)]),
-  ) as Weights;
+    EFFORT_WEIGHT_IDS.map((id) => [
+      id,
+      requireFigure(given[id], 0, LARGEST_WEIGHT, `weights.${id}`),
+    ]),
+  ) as EffortWeights;
   requireFigure(checked.comfort, 0, checked.capacity, 'weights.comfort');
   requireFigure(checked.capacity, 0, LONGEST_BREATH, 'weights.capacity');
   return checked;

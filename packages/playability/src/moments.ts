@@ -5,7 +5,7 @@ import { requirePositive } from '@reedplate/pitch';
  * Notes of a line that begin together and are sounded at once. A note that still sounds when the
  * next moment begins is let go there: a player has one mouth.
  */
-export interface Moment {
+export interface LineMoment {
   /** First tick. */
   readonly start: number;
   /** Tick at which it is let go. */
@@ -32,9 +32,9 @@ export interface Moment {
  * momentsOf(makeLine([])); // throws LINE_EMPTY
  * ```
  */
-export function momentsOf(line: Line): readonly Moment[] {
+export function momentsOf(line: Line): readonly LineMoment[] {
   const { notes } = requireNotes(line);
-  const moments: Moment[] = [];
+  const moments: LineMoment[] = [];
   for (let first = 0, next = 0; first < notes.length; first = next) {
     const start = notes[first]?.start ?? 0;
     let end = 0;
@@ -51,7 +51,7 @@ export function momentsOf(line: Line): readonly Moment[] {
 }
 
 /** Tempo of a line that has none and of a call that gives none, in felt beats a minute. */
-export const DEFAULT_TEMPO = 100;
+export const DEFAULT_LINE_TEMPO = 100;
 
 /**
  * Seconds a tick lasts.
@@ -59,7 +59,7 @@ export const DEFAULT_TEMPO = 100;
  * @throws ReedplateError `NUMBER_RANGE` for a tempo that is not above 0
  */
 export function secondsPerTick({ metre, tempo: own }: Line, tempo?: number): number {
-  const beats = requirePositive(tempo ?? own ?? DEFAULT_TEMPO, {
+  const beats = requirePositive(tempo ?? own ?? DEFAULT_LINE_TEMPO, {
     max: 1000,
     what: 'felt beats a minute',
   });

@@ -3,7 +3,13 @@ import { type Line, makeLine, transposeLine } from '@reedplate/line';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { levels, melodyCases } from './arbitraries.fixture.js';
-import { type Alternative, bestPath, bestPaths, explainPath, sensitivity } from './index.js';
+import {
+  bestPath,
+  bestPaths,
+  effortSensitivity,
+  explainPath,
+  type PathAlternative,
+} from './index.js';
 
 const C = makeHarp('C');
 const notes = (...pitches: number[]) =>
@@ -20,7 +26,7 @@ function changed(
   line: Line,
   harp: Harp,
   level: TechniqueLevel,
-  change: Alternative,
+  change: PathAlternative,
 ): Parameters<typeof bestPath> {
   if (change.change === 'octave') return [transposeLine(line, change.semitones), harp, { level }];
   if (change.change === 'harp') return [line, change.harp, { level }];
@@ -87,12 +93,12 @@ describe('bestPath of a line that cannot be played', () => {
     expect(offered).toBeGreaterThan(50);
   });
 
-  test('bestPaths, explainPath and sensitivity give the same answer', () => {
+  test('bestPaths, explainPath and effortSensitivity give the same answer', () => {
     const line = notes(61, 40);
     const expected = refused(line, C);
     expect(bestPaths(line, C)).toEqual(expected);
     expect(explainPath(line, C)).toEqual(expected);
-    expect(sensitivity(line, C)).toEqual(expected);
+    expect(effortSensitivity(line, C)).toEqual(expected);
   });
 });
 

@@ -1,6 +1,6 @@
 import { type Harp, harpRange, soundingsOfPitch, type TechniqueLevel } from '@reedplate/layout';
 import { barBeatAt, type Line } from '@reedplate/line';
-import { type Alternative, alternativesTo } from './alternatives.js';
+import { alternativesTo, type PathAlternative } from './alternatives.js';
 import { momentsOf } from './moments.js';
 import type { Problem } from './problem.js';
 import type { Setting } from './setting.js';
@@ -10,7 +10,7 @@ import type { Setting } from './setting.js';
  * there at any level; it is `beyond-level`; or each pitch is there but there is `no-grip` that
  * sounds them together.
  */
-export type Obstacle = 'out-of-range' | 'gap' | 'beyond-level' | 'no-grip';
+export type PathObstacle = 'out-of-range' | 'gap' | 'beyond-level' | 'no-grip';
 
 /** A moment that a harp cannot sound. */
 export interface UnplayableMoment {
@@ -20,7 +20,7 @@ export interface UnplayableMoment {
   readonly beat: number;
   /** MIDI numbers, rising. */
   readonly pitches: readonly number[];
-  readonly obstacle: Obstacle;
+  readonly obstacle: PathObstacle;
 }
 
 /** Why a line cannot be played on a harp, and what comes nearest. */
@@ -37,7 +37,7 @@ export interface NotPlayable {
   /** The first of them, at most five. */
   readonly first: readonly UnplayableMoment[];
   /** Changes with which the whole line can be played: of level, of octave, of harp. */
-  readonly alternatives: readonly Alternative[];
+  readonly alternatives: readonly PathAlternative[];
 }
 
 const MOST_LISTED = 5;
@@ -72,7 +72,11 @@ export function notPlayable(
   });
 }
 
-function obstacleTo(pitches: readonly number[], harp: Harp, { level, valved }: Setting): Obstacle {
+function obstacleTo(
+  pitches: readonly number[],
+  harp: Harp,
+  { level, valved }: Setting,
+): PathObstacle {
   const { lowest, highest } = harpRange(harp);
   const isThere = (pitch: number, at: TechniqueLevel): boolean =>
     soundingsOfPitch(harp, pitch, { level: at, valved }).length > 0;

@@ -6,10 +6,10 @@ import type { Problem } from './problem.js';
 import type { Way } from './way.js';
 
 /** What a path is best at: least effort in all, or the mildest worst step and then least effort. */
-export const OBJECTIVES = Object.freeze(['total', 'worst'] as const);
+export const PATH_OBJECTIVES = Object.freeze(['total', 'worst'] as const);
 
-/** What a path is best at; see {@link OBJECTIVES}. */
-export type Objective = (typeof OBJECTIVES)[number];
+/** What a path is best at; see {@link PATH_OBJECTIVES}. */
+export type PathObjective = (typeof PATH_OBJECTIVES)[number];
 
 /** How a path is searched for. */
 export interface PathOptions {
@@ -20,19 +20,19 @@ export interface PathOptions {
   /** As in `SoundingOptions`; default false. */
   readonly valved?: NonNullable<SoundingOptions['valved']>;
   /** Default `total`. */
-  readonly objective?: Objective;
+  readonly objective?: PathObjective;
   /** Felt beats a minute; default that of the line, or 100 where it has none. */
   readonly tempo?: number;
 }
 
 /** A line with a way to sound each of its moments, and the effort of it. */
-export interface Path {
+export interface LinePath {
   readonly playable: true;
   readonly harp: Harp;
   /** Id of the effort model. */
   readonly model: string;
   readonly level: TechniqueLevel;
-  readonly objective: Objective;
+  readonly objective: PathObjective;
   /** Effort in all, in points: exact to the thousandth. */
   readonly effort: number;
   /** Effort of the worst step, in points. */
@@ -42,10 +42,10 @@ export interface Path {
 }
 
 /** What a path says besides its way. */
-export type PathHead = Pick<Path, 'harp' | 'model' | 'level' | 'objective'>;
+export type PathHead = Pick<LinePath, 'harp' | 'model' | 'level' | 'objective'>;
 
 /** The path of a way that a search found. */
-export function pathOf(problem: Problem, way: Way, head: PathHead): Path {
+export function pathOf(problem: Problem, way: Way, head: PathHead): LinePath {
   const { choices } = problem.board;
   return Object.freeze({
     playable: true,

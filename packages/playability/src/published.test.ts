@@ -2,7 +2,7 @@ import { makeHarp, type Sounding, soundings, TUNINGS } from '@reedplate/layout';
 import { type Line, makeLine } from '@reedplate/line';
 import { midi } from '@reedplate/pitch';
 import { describe, expect, test } from 'vitest';
-import { bestPath, EFFORT_MODELS, everyHarp, fit as rankHarps } from './index.js';
+import { bestPath, EFFORT_MODELS, everyHarp, fitHarps as rankHarps } from './index.js';
 
 const C = makeHarp('C');
 const ALL = soundings(C);
@@ -137,7 +137,7 @@ describe('tunings made for melodies in second position', () => {
     expect(bentNotes(tuning, G_MAJOR)).toBe(bent);
   });
 
-  test('fit gives the altered tunings less effort than the standard one, the combined one least', () => {
+  test('fitHarps gives the altered tunings less effort than the standard one, the combined one least', () => {
     const efforts = ['standard', 'raised-third-blow', 'raised-third-blow-and-fifth-draw'].map(
       (tuning) =>
         rankHarps(G_MAJOR, [makeHarp('C', { tuning })], { level: 'overbends' }).harps[0]?.effort ??
@@ -146,7 +146,7 @@ describe('tunings made for melodies in second position', () => {
     expect(rising([...efforts].reverse())).toBe(true);
   });
 
-  test('fit picks natural notes: first position for a major scale from hole 4, common practice', () => {
+  test('fitHarps picks natural notes: first position for a major scale from hole 4, common practice', () => {
     const scale = melody('C5 D5 E5 F5 G5 A5 B5 C6');
     const [best] = rankHarps(scale, everyHarp(), { model: 'beginner' }).harps;
     expect([best?.harp.key, best?.bends]).toEqual(['C', 0]);
@@ -162,7 +162,7 @@ describe('tunings made for melodies in second position', () => {
     expect(isClear).toBe(true);
   });
 
-  test('fit over all tunings knows every one of the catalogue', () => {
+  test('fitHarps over all tunings knows every one of the catalogue', () => {
     const tunings = TUNINGS.map(({ id }) => id);
     const found = rankHarps(G_MAJOR, everyHarp({ tunings }), { count: 12 * tunings.length });
     expect(new Set(found.harps.map(({ harp }) => harp.tuning))).toEqual(new Set(tunings));

@@ -3,17 +3,17 @@ import { makeLine } from '@reedplate/line';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { models, smallCases } from './arbitraries.fixture.js';
-import { bestPath, makeEffortModel, sensitivity, WEIGHT_IDS } from './index.js';
+import { bestPath, EFFORT_WEIGHT_IDS, effortSensitivity, makeEffortModel } from './index.js';
 
 const TIMES_AND_RATES = ['comfort', 'capacity', 'recovery'];
-const COSTS = WEIGHT_IDS.filter((id) => ![...TIMES_AND_RATES, 'chordAir'].includes(id));
+const COSTS = EFFORT_WEIGHT_IDS.filter((id) => ![...TIMES_AND_RATES, 'chordAir'].includes(id));
 
-describe('sensitivity', () => {
-  test('sensitivity gives what bestPath gives with the weight changed', () => {
+describe('effortSensitivity', () => {
+  test('effortSensitivity gives what bestPath gives with the weight changed', () => {
     const factors = fc.integer({ min: 2, max: 4 });
     fc.assert(
       fc.property(smallCases, models, factors, ([line, harp], model, factor) => {
-        const found = sensitivity(line, harp, { model, level: 'overbends', factor });
+        const found = effortSensitivity(line, harp, { model, level: 'overbends', factor });
         if (!found.playable) return;
         for (const { weight, effortAbove } of found.weights) {
           if (TIMES_AND_RATES.includes(weight)) continue;
@@ -29,10 +29,10 @@ describe('sensitivity', () => {
     );
   });
 
-  test('sensitivity: a dearer weight never lowers effort, more comfort never raises it', () => {
+  test('effortSensitivity: a dearer weight never lowers effort, more comfort never raises it', () => {
     fc.assert(
       fc.property(smallCases, models, ([line, harp], model) => {
-        const found = sensitivity(line, harp, { model, level: 'overbends' });
+        const found = effortSensitivity(line, harp, { model, level: 'overbends' });
         if (!found.playable) return;
         const effects = new Map(found.weights.map((effect) => [effect.weight, effect]));
         for (const weight of COSTS) {
@@ -51,30 +51,30 @@ describe('sensitivity', () => {
     { start: 960, duration: 960, pitch: 72 },
   ]);
 
-  test('sensitivity names every weight once', () => {
-    const found = sensitivity(line, makeHarp('C'));
+  test('effortSensitivity names every weight once', () => {
+    const found = effortSensitivity(line, makeHarp('C'));
     expect(found.playable && found.weights.map(({ weight }) => weight).sort()).toEqual(
-      [...WEIGHT_IDS].sort(),
+      [...EFFORT_WEIGHT_IDS].sort(),
     );
   });
 
-  test('sensitivity says which weights turn the path over', () => {
+  test('effortSensitivity says which weights turn the path over', () => {
     // G then A: 3 blow and a turn of breath, or 2 draw and a move of one hole.
     const pitches = [67, 69];
     const toA = makeLine(pitches.map((pitch, at) => ({ start: at * 960, duration: 960, pitch })));
-    const found = sensitivity(toA, makeHarp('C'), { factor: 4 });
+    const found = effortSensitivity(toA, makeHarp('C'), { factor: 4 });
     const turning = found.playable ? found.weights.filter(({ changesPath }) => changesPath) : [];
     expect(turning.map(({ weight }) => weight).sort()).toEqual(['breathChange', 'reach']);
   });
 
-  test('sensitivity of a line that cannot be played says why', () => {
+  test('effortSensitivity of a line that cannot be played says why', () => {
     expect(
-      sensitivity(makeLine([{ start: 0, duration: 1, pitch: 30 }]), makeHarp('C')),
+      effortSensitivity(makeLine([{ start: 0, duration: 1, pitch: 30 }]), makeHarp('C')),
     ).toMatchObject({ playable: false });
   });
 
-  test.each([1, 0.5, 11, Number.NaN])('sensitivity refuses the factor %d', (factor) => {
-    expect(() => sensitivity(line, makeHarp('C'), { factor })).toThrow(
+  test.each([1, 0.5, 11, Number.NaN])('effortSensitivity refuses the factor %d', (factor) => {
+    expect(() => effortSensitivity(line, makeHarp('C'), { factor })).toThrow(
       expect.objectContaining({ code: 'NUMBER_RANGE' }),
     );
   });

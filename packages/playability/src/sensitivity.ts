@@ -9,11 +9,11 @@ import { makeProblem } from './problem.js';
 import { cheapestWay } from './search.js';
 import { settingOf } from './setting.js';
 import type { Way } from './way.js';
-import { WEIGHT_IDS, type WeightId } from './weights.js';
+import { EFFORT_WEIGHT_IDS, type EffortWeightId } from './weights.js';
 
 /** How a result hangs on one weight. */
-export interface WeightEffect {
-  readonly weight: WeightId;
+export interface EffortWeightEffect {
+  readonly weight: EffortWeightId;
   /** Least effort with the weight divided and multiplied by the factor, in points. */
   readonly effortBelow: number;
   readonly effortAbove: number;
@@ -22,16 +22,16 @@ export interface WeightEffect {
 }
 
 /** How a result hangs on the weights of its model. */
-export interface Sensitivity {
+export interface EffortSensitivity {
   readonly playable: true;
   /** Least effort with the weights as they are, in points. */
   readonly effort: number;
   /** By how far the effort moves, the farthest first; then in the order of the weights. */
-  readonly weights: readonly WeightEffect[];
+  readonly weights: readonly EffortWeightEffect[];
 }
 
-/** How {@link sensitivity} varies the weights. */
-export interface SensitivityOptions extends Omit<PathOptions, 'objective'> {
+/** How {@link effortSensitivity} varies the weights. */
+export interface EffortSensitivityOptions extends Omit<PathOptions, 'objective'> {
   /** Each weight is divided and multiplied by this, above 1 and at most 10; default 1.5. */
   readonly factor?: number;
 }
@@ -46,33 +46,33 @@ export interface SensitivityOptions extends Omit<PathOptions, 'objective'> {
  * ```ts
  * import { makeHarp } from '@reedplate/layout';
  * import { makeLine } from '@reedplate/line';
- * import { sensitivity } from '@reedplate/playability';
+ * import { effortSensitivity } from '@reedplate/playability';
  *
  * const line = makeLine([{ start: 0, duration: 960, pitch: 73 }]);
- * const found = sensitivity(line, makeHarp('C'), { factor: 2 });
+ * const found = effortSensitivity(line, makeHarp('C'), { factor: 2 });
  * if (!found.playable) throw new Error('not playable');
  * found.weights[0]; // => { weight: 'bend', effortBelow: 4.7, effortAbove: 10.7, changesPath: false }
- * sensitivity(line, makeHarp('C'), { factor: 20 }); // throws NUMBER_RANGE
+ * effortSensitivity(line, makeHarp('C'), { factor: 20 }); // throws NUMBER_RANGE
  * ```
  */
-export function sensitivity(
+export function effortSensitivity(
   line: Line,
   harp: Harp,
-  { factor = 1.5, ...options }: SensitivityOptions = {},
-): Sensitivity | NotPlayable {
+  { factor = 1.5, ...options }: EffortSensitivityOptions = {},
+): EffortSensitivity | NotPlayable {
   requirePositive(factor - 1, { max: 9, what: 'a factor less 1' });
   const setting = settingOf(options);
   const problem = makeProblem(line, harp, setting.model, setting);
   const base = cheapestWay(problem);
   if (base === undefined) return notPlayable(line, harp, setting, problem);
-  const withWeight = (weight: WeightId, by: number): Way => {
+  const withWeight = (weight: EffortWeightId, by: number): Way => {
     const { weights } = setting.model;
     const figure = limit(weight, weights[weight] * by, weights);
     const model = makeEffortModel(setting.model, { weights: { [weight]: figure } });
     // What can be sounded does not hang on the weights, so there is a way as before.
     return cheapestWay(makeProblem(line, harp, model, setting)) as Way;
   };
-  const effects = WEIGHT_IDS.map((weight): WeightEffect => {
+  const effects = EFFORT_WEIGHT_IDS.map((weight): EffortWeightEffect => {
     const [below, above] = [withWeight(weight, 1 / factor), withWeight(weight, factor)];
     return Object.freeze({
       weight,
@@ -81,7 +81,8 @@ export function sensitivity(
       changesPath: !isSame(below, base) || !isSame(above, base),
     });
   });
-  const reach = ({ effortBelow, effortAbove }: WeightEffect) => Math.abs(effortAbove - effortBelow);
+  const reach = ({ effortBelow, effortAbove }: EffortWeightEffect) =>
+    Math.abs(effortAbove - effortBelow);
   return Object.freeze({
     playable: true,
     effort: inPoints(base.cost),
@@ -91,7 +92,7 @@ export function sensitivity(
 
 /** Keeps comfort below capacity and both within what a model may hold. */
 function limit(
-  weight: WeightId,
+  weight: EffortWeightId,
   figure: number,
   { comfort, capacity }: { readonly comfort: number; readonly capacity: number },
 ): number {

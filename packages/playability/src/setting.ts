@@ -7,14 +7,14 @@ import {
 import { requireOneOf } from '@reedplate/pitch';
 import type { EffortModel } from './effort-model.js';
 import { readEffortModel } from './make-effort-model.js';
-import { OBJECTIVES, type Objective, type PathHead, type PathOptions } from './path.js';
+import { PATH_OBJECTIVES, type PathHead, type PathObjective, type PathOptions } from './path.js';
 
 /** What is assumed of the player and of the tempo, with every default filled in. */
 export interface Setting {
   readonly model: EffortModel;
   readonly level: TechniqueLevel;
   readonly valved: NonNullable<SoundingOptions['valved']>;
-  readonly objective: Objective;
+  readonly objective: PathObjective;
   readonly tempo?: number;
 }
 
@@ -34,7 +34,7 @@ export function settingOf({
     model: checked,
     level: requireOneOf(level ?? checked.level, TECHNIQUE_LEVELS, { what: 'a technique level' }),
     valved,
-    objective: requireOneOf(objective, OBJECTIVES, { what: 'what a path is best at' }),
+    objective: requireOneOf(objective, PATH_OBJECTIVES, { what: 'what a path is best at' }),
     ...(tempo === undefined ? {} : { tempo }),
   };
 }

@@ -7,29 +7,29 @@ import { mean, quantileSorted, sampleWithReplacement } from 'simple-statistics';
 import type { StudyCell, StudyResult } from './study.js';
 
 /** A figure with its 95 % interval over the tunes. */
-export interface Interval {
+export interface StudyFigure {
   readonly value: number;
   readonly low: number;
   readonly high: number;
 }
 
 /** What a study found of a tuning in a position at a level, over all its tunes. */
-export interface CellSummary {
+export interface StudyCellSummary {
   readonly tuning: string;
   readonly position: PositionNumber;
   readonly level: TechniqueLevel;
   readonly tunes: number;
   /** Share of the tunes that can be played whole. */
-  readonly wholeShare: Interval;
+  readonly wholeShare: StudyFigure;
   /** Mean effort a moment, over the tunes that can be played whole; null where there are none. */
-  readonly effortPerMoment: Interval | null;
+  readonly effortPerMoment: StudyFigure | null;
   /** Mean bends, and overbends, in a hundred moments of the tunes that can be played whole. */
-  readonly bendsPerHundred: Interval | null;
-  readonly overbendsPerHundred: Interval | null;
+  readonly bendsPerHundred: StudyFigure | null;
+  readonly overbendsPerHundred: StudyFigure | null;
 }
 
 /** How {@link summariseStudy} draws its intervals. */
-export interface SummaryOptions {
+export interface StudySummaryOptions {
   /** Resamples of the tunes, 100 to 100,000; default 1,000. */
   readonly resamples?: number;
   /** Seed of the resampling; default 1. The same seed gives the same intervals. */
@@ -55,8 +55,8 @@ export interface SummaryOptions {
  */
 export function summariseStudy(
   results: Iterable<StudyResult>,
-  { resamples = 1000, seed = 1 }: SummaryOptions = {},
-): readonly CellSummary[] {
+  { resamples = 1000, seed = 1 }: StudySummaryOptions = {},
+): readonly StudyCellSummary[] {
   requireInteger(resamples, { min: 100, max: 100_000, what: 'resamples' });
   requireInteger(seed, { what: 'a seed' });
   return Object.freeze(
@@ -129,7 +129,7 @@ function failNoResult(): never {
   throw new ReedplateError({ code: 'STUDY_INVALID', value: [], expected: 'one result or more' });
 }
 
-function bootstrap(values: readonly number[], resamples: number, seed: number): Interval {
+function bootstrap(values: readonly number[], resamples: number, seed: number): StudyFigure {
   const generator = xoroshiro128plus(seed);
   const random = () => uniformFloat64(generator);
   const all = [...values];

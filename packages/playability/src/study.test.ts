@@ -8,7 +8,7 @@ import { describe, expect, test } from 'vitest';
 import { melodies } from './arbitraries.fixture.js';
 import {
   makeStudySetup,
-  fit as rankHarps,
+  fitHarps as rankHarps,
   readStudyTune,
   type StudyFailure,
   type StudyResult,

@@ -15,7 +15,7 @@ import { everyWay, gripsFor, momentsIn } from './brute-force.fixture.js';
 import {
   type EffortModel,
   effortModelById,
-  fit as rankHarps,
+  fitHarps as rankHarps,
   type TuningChange,
   tuningChanges,
 } from './index.js';

@@ -4,17 +4,17 @@ import { expectTypeOf, test } from 'vitest';
 import {
   bestPath,
   type EFFORT_TERMS,
+  type EFFORT_WEIGHTS,
   type EffortTerm,
+  type EffortWeightId,
+  type EffortWeights,
   type HarpFit,
+  type LinePath,
   makeEffortModel,
   type NotPlayable,
-  type Path,
-  fit as rankHarps,
+  fitHarps as rankHarps,
   type TermEfforts,
   tuningChanges,
-  type WEIGHTS,
-  type WeightId,
-  type Weights,
 } from './index.js';
 
 const line = makeLine([]);
@@ -22,26 +22,26 @@ const harp = makeHarp('C');
 
 test('a path is known to be one by its field playable', () => {
   const found = bestPath(line, harp);
-  expectTypeOf(found).toEqualTypeOf<Path | NotPlayable>();
-  if (found.playable) expectTypeOf(found).toEqualTypeOf<Path>();
+  expectTypeOf(found).toEqualTypeOf<LinePath | NotPlayable>();
+  if (found.playable) expectTypeOf(found).toEqualTypeOf<LinePath>();
   else expectTypeOf(found).toEqualTypeOf<NotPlayable>();
 });
 
 test('what sounds at a moment has at least one sounding', () => {
-  expectTypeOf<Path['soundings'][number][0]>().toEqualTypeOf<Sounding>();
+  expectTypeOf<LinePath['soundings'][number][0]>().toEqualTypeOf<Sounding>();
 });
 
 test('weights and terms are literal unions', () => {
-  expectTypeOf<keyof Weights>().toEqualTypeOf<WeightId>();
-  expectTypeOf<(typeof WEIGHTS)[number]['id']>().toEqualTypeOf<WeightId>();
+  expectTypeOf<keyof EffortWeights>().toEqualTypeOf<EffortWeightId>();
+  expectTypeOf<(typeof EFFORT_WEIGHTS)[number]['id']>().toEqualTypeOf<EffortWeightId>();
   expectTypeOf<(typeof EFFORT_TERMS)[number]>().toEqualTypeOf<EffortTerm>();
   expectTypeOf<keyof TermEfforts>().toEqualTypeOf<EffortTerm>();
 });
 
 test('results are read-only', () => {
-  expectTypeOf<Path>().toEqualTypeOf<Readonly<Path>>();
+  expectTypeOf<LinePath>().toEqualTypeOf<Readonly<LinePath>>();
   expectTypeOf<HarpFit>().toEqualTypeOf<Readonly<HarpFit>>();
-  expectTypeOf<Weights>().toEqualTypeOf<Readonly<Weights>>();
+  expectTypeOf<EffortWeights>().toEqualTypeOf<Readonly<EffortWeights>>();
 });
 
 test('misuse does not compile', () => {

@@ -2,10 +2,10 @@
  * Where a weight comes from: a publication, what teachers commonly say, or an assumption of ours
  * that a study may vary.
  */
-export type Ground = 'published' | 'common practice' | 'assumption';
+export type EffortWeightGround = 'published' | 'common practice' | 'assumption';
 
 /** Unit of a weight. A point is the effort of moving to the next hole at leisure. */
-export type WeightUnit =
+export type EffortWeightUnit =
   | 'points'
   | 'points per hole'
   | 'points per semitone'
@@ -16,12 +16,12 @@ export type WeightUnit =
   | 'holes';
 
 /** What one weight of an effort model means. */
-export interface WeightInfo {
-  readonly id: WeightId;
-  readonly unit: WeightUnit;
+export interface EffortWeightInfo {
+  readonly id: EffortWeightId;
+  readonly unit: EffortWeightUnit;
   readonly meaning: string;
   /** What the weight's being there, and its order against others, rests on; figures are ours. */
-  readonly ground: Ground;
+  readonly ground: EffortWeightGround;
   /** The publication, the practice, or why it is assumed. */
   readonly source: string;
 }
@@ -225,8 +225,8 @@ const ROWS = [
   },
 ] as const;
 
-/** Name of a weight of an effort model; see {@link WEIGHTS}. */
-export type WeightId = (typeof ROWS)[number]['id'];
+/** Name of a weight of an effort model; see {@link EFFORT_WEIGHTS}. */
+export type EffortWeightId = (typeof ROWS)[number]['id'];
 
 /**
  * Every weight that an effort model sets, with its unit, its meaning and its ground. The figures
@@ -234,12 +234,14 @@ export type WeightId = (typeof ROWS)[number]['id'];
  *
  * @example
  * ```ts
- * import { WEIGHTS } from '@reedplate/playability';
+ * import { EFFORT_WEIGHTS } from '@reedplate/playability';
  *
- * WEIGHTS.find(({ id }) => id === 'bendAttack')?.ground; // => 'common practice'
+ * EFFORT_WEIGHTS.find(({ id }) => id === 'bendAttack')?.ground; // => 'common practice'
  * ```
  */
-export const WEIGHTS: readonly WeightInfo[] = Object.freeze(ROWS.map((row) => Object.freeze(row)));
+export const EFFORT_WEIGHTS: readonly EffortWeightInfo[] = Object.freeze(
+  ROWS.map((row) => Object.freeze(row)),
+);
 
-/** The names of the weights, in the order of {@link WEIGHTS}. */
-export const WEIGHT_IDS: readonly WeightId[] = Object.freeze(ROWS.map(({ id }) => id));
+/** The names of the weights, in the order of {@link EFFORT_WEIGHTS}. */
+export const EFFORT_WEIGHT_IDS: readonly EffortWeightId[] = Object.freeze(ROWS.map(({ id }) => id));

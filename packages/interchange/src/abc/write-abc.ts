@@ -4,7 +4,7 @@ import { isSwung } from '../feel.js';
 import { HARMONICA_PROGRAM } from '../midi/find-melody.js';
 import { partsOf } from '../midi/write-midi.js';
 import type { WriteScoreOptions } from '../musicxml/write-musicxml.js';
-import type { Part, Sheet } from '../piece.js';
+import type { PiecePart, Sheet } from '../piece.js';
 import { foldRepeats } from '../score/fold-repeats.js';
 import { type WrittenBar, writeBars } from '../score/write-bars.js';
 import { readKeyField } from './key-field.js';
@@ -78,7 +78,7 @@ interface PartContext {
 }
 
 function writePart(
-  { line }: Part,
+  { line }: PiecePart,
   isFirst: boolean,
   key: KeyName,
   { sheet: { chart }, options: { words, repeats = true } }: PartContext,

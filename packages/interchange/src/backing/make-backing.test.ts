@@ -3,12 +3,12 @@ import { lineEnd, makeLine } from '@reedplate/line';
 import { describe, expect, test } from 'vitest';
 import { readMidi } from '../midi/read-midi.js';
 import { writeMidi } from '../midi/write-midi.js';
-import type { Part, Sheet } from '../piece.js';
+import type { PiecePart, Sheet } from '../piece.js';
 import { DRUMS } from './drums.js';
 import { makeBacking } from './make-backing.js';
 
 const chart = makeChart(formById('basic'), { key: 'G', tempo: 100, choruses: 2 });
-const part = (sheet: Sheet, name: string): Part => {
+const part = (sheet: Sheet, name: string): PiecePart => {
   const found = sheet.parts?.find((each) => each.name === name);
   if (found === undefined) throw new Error(`no ${name}`);
   return found;

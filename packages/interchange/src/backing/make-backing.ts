@@ -1,7 +1,7 @@
 import type { Chart, ChordSpan } from '@reedplate/form';
 import { type Line, makeLine, parseMetre, type TimedNote } from '@reedplate/line';
 import { type Chord, deepFreeze, requireInteger } from '@reedplate/pitch';
-import type { Part, Sheet } from '../piece.js';
+import type { PiecePart, Sheet } from '../piece.js';
 import { walkBass } from './bass.js';
 import { beatsOf } from './beats.js';
 import { comp } from './comping.js';
@@ -60,7 +60,7 @@ type LineHead = Pick<Line, 'metre' | 'pickup' | 'tempo'>;
 /** General MIDI programs, counted from 1: harmonica, fingered bass, clean electric guitar. */
 const PROGRAMS = { tune: 23, bass: 34, comping: 28 } as const;
 
-function tunePart(line: Line): Part {
+function tunePart(line: Line): PiecePart {
   return { name: 'Tune', program: PROGRAMS.tune, line };
 }
 
@@ -69,7 +69,7 @@ function bandParts(
   countIn: number,
   ending: boolean,
   head: LineHead,
-): readonly Part[] {
+): readonly PiecePart[] {
   const { barTicks, beatTicks } = parseMetre(chart.metre);
   const all = beatsOf(chart).slice(countIn * parseMetre(chart.metre).beatsPerBar);
   const last = ending ? chart.spans.at(-1) : undefined;

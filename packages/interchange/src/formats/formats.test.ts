@@ -3,7 +3,7 @@ import { makeHarp } from '@reedplate/layout';
 import { makeLine } from '@reedplate/line';
 import { describe, expect, test } from 'vitest';
 import type { Sheet } from '../piece.js';
-import { detectFormat, FORMAT_IDS, FORMATS, formatOfName } from './formats.js';
+import { detectFormat, formatOfName, PIECE_FORMAT_IDS, PIECE_FORMATS } from './formats.js';
 import { readPiece } from './read-piece.js';
 import { writePiece } from './write-piece.js';
 
@@ -19,7 +19,7 @@ const line = makeLine(
 const sheet: Sheet = { line, key: 'G', chart: makeChart(formById('basic'), { key: 'G' }) };
 
 describe('readPiece and writePiece', () => {
-  test.each(FORMAT_IDS)(
+  test.each(PIECE_FORMAT_IDS)(
     'readPiece undoes writePiece in the format %s, found by itself',
     (format) => {
       const written = writePiece(sheet, format, { harp });
@@ -77,9 +77,9 @@ describe('readPiece and writePiece', () => {
 
 describe('formatOfName and detectFormat', () => {
   test('formatOfName finds a format by every ending, in capitals too', () => {
-    for (const id of FORMAT_IDS) {
-      expect(FORMATS[id].id).toBe(id);
-      for (const ending of FORMATS[id].endings) {
+    for (const id of PIECE_FORMAT_IDS) {
+      expect(PIECE_FORMATS[id].id).toBe(id);
+      for (const ending of PIECE_FORMATS[id].endings) {
         expect(formatOfName(`a.b/tune${ending.toUpperCase()}`)).toBe(id);
       }
     }

@@ -15,7 +15,7 @@ export interface PieceFormat {
 }
 
 /** The formats of whole pieces. */
-export const FORMATS = deepFreeze({
+export const PIECE_FORMATS = deepFreeze({
   line: {
     id: 'line',
     description: 'a line as JSON, of its own schema',
@@ -41,13 +41,13 @@ export const FORMATS = deepFreeze({
     endings: ['.tab', '.txt'],
     onlyRead: [],
   },
-} as const satisfies Readonly<Record<FormatId, PieceFormat>>);
+} as const satisfies Readonly<Record<PieceFormatId, PieceFormat>>);
 
 /** Name of a format. */
-export type FormatId = 'line' | 'midi' | 'musicxml' | 'abc' | 'tab';
+export type PieceFormatId = 'line' | 'midi' | 'musicxml' | 'abc' | 'tab';
 
 /** The names of all formats. */
-export const FORMAT_IDS: readonly FormatId[] = Object.freeze([
+export const PIECE_FORMAT_IDS: readonly PieceFormatId[] = Object.freeze([
   'line',
   'midi',
   'musicxml',
@@ -74,12 +74,18 @@ export interface FormatOfNameOptions {
  * formatOfName('sheet.mxl', { to: 'write' }); // throws FORMAT_UNKNOWN
  * ```
  */
-export function formatOfName(name: string, { to = 'read' }: FormatOfNameOptions = {}): FormatId {
+export function formatOfName(
+  name: string,
+  { to = 'read' }: FormatOfNameOptions = {},
+): PieceFormatId {
   const ending = /\.[a-z]+$/iu.exec(name)?.[0].toLowerCase() ?? '';
-  const found = FORMAT_IDS.find((id) => FORMATS[id].endings.some((each) => each === ending));
-  const isWritten = found === undefined || !FORMATS[found].onlyRead.some((each) => each === ending);
+  const found = PIECE_FORMAT_IDS.find((id) =>
+    PIECE_FORMATS[id].endings.some((each) => each === ending),
+  );
+  const isWritten =
+    found === undefined || !PIECE_FORMATS[found].onlyRead.some((each) => each === ending);
   if (found !== undefined && (to === 'read' || isWritten)) return found;
-  const endings = FORMAT_IDS.map((id) => FORMATS[id].endings[0]).join(', ');
+  const endings = PIECE_FORMAT_IDS.map((id) => PIECE_FORMATS[id].endings[0]).join(', ');
   throw new ReedplateError({
     code: 'FORMAT_UNKNOWN',
     value: name,
@@ -100,7 +106,7 @@ export function formatOfName(name: string, { to = 'read' }: FormatOfNameOptions 
  * detectFormat('Dear reader'); // throws FORMAT_UNKNOWN
  * ```
  */
-export function detectFormat(input: string | Uint8Array): FormatId {
+export function detectFormat(input: string | Uint8Array): PieceFormatId {
   if (input instanceof Uint8Array) {
     if (isMidi(input)) return 'midi';
     if (isMxl(input)) return 'musicxml';
@@ -115,12 +121,12 @@ export function detectFormat(input: string | Uint8Array): FormatId {
   throw new ReedplateError({
     code: 'FORMAT_UNKNOWN',
     value: text,
-    expected: FORMAT_IDS.map((id) => FORMATS[id].description).join('; '),
+    expected: PIECE_FORMAT_IDS.map((id) => PIECE_FORMATS[id].description).join('; '),
   });
 }
 
 /** What tells text formats apart, the surest first. */
-const SIGNS: readonly (readonly [FormatId, RegExp])[] = [
+const SIGNS: readonly (readonly [PieceFormatId, RegExp])[] = [
   ['line', /^\s*(?:\{|\[\s*[\]{["])/u],
   ['musicxml', /<score-(?:partwise|timewise)\b|^\s*<\?xml/u],
   ['abc', /^[XK]:/mu],
@@ -152,6 +158,6 @@ function isTab(text: string): boolean {
 }
 
 /** The id itself, if it names a format. */
-export function requireFormat(id: string): FormatId {
-  return requireOneOf(id, FORMAT_IDS, { what: 'a format', code: 'FORMAT_UNKNOWN' });
+export function requireFormat(id: string): PieceFormatId {
+  return requireOneOf(id, PIECE_FORMAT_IDS, { what: 'a format', code: 'FORMAT_UNKNOWN' });
 }

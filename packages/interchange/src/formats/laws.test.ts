@@ -6,7 +6,7 @@ import { TAB_DIALECT_IDS } from '@reedplate/tab';
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { lines, mutations } from '../arbitraries.fixture.js';
-import { detectFormat, FORMAT_IDS, type FormatId } from './formats.js';
+import { detectFormat, PIECE_FORMAT_IDS, type PieceFormatId } from './formats.js';
 import { readPiece } from './read-piece.js';
 import { writePiece } from './write-piece.js';
 
@@ -23,13 +23,13 @@ const headOf = ({ metre, pickup, tempo }: Line) => ({
   ...{ metre, pickup },
   ...(tempo === undefined ? {} : { tempo }),
 });
-const formats = fc.constantFrom(...FORMAT_IDS);
+const formats = fc.constantFrom(...PIECE_FORMAT_IDS);
 
 describe('laws of all formats', () => {
   test('a line goes through any two formats, one after the other, and comes back', () => {
     fc.assert(
       fc.property(playable, formats, formats, (line, first, second) => {
-        const through = (format: FormatId, from: Line): Line =>
+        const through = (format: PieceFormatId, from: Line): Line =>
           readPiece(writePiece({ line: from }, format, { harp }), {
             ...{ harp, format, tabHead: headOf(from) },
           }).line;

@@ -6,7 +6,7 @@ import { describe, expect, test, vi } from 'vitest';
 import { lines } from '../arbitraries.fixture.js';
 import { makeBacking } from '../backing/make-backing.js';
 import type { Sheet } from '../piece.js';
-import { FORMAT_IDS, type FormatId } from './formats.js';
+import { PIECE_FORMAT_IDS, type PieceFormatId } from './formats.js';
 import { lossesOf } from './losses-of.js';
 import { readPiece } from './read-piece.js';
 import { writePiece } from './write-piece.js';
@@ -15,7 +15,7 @@ import { writePiece } from './write-piece.js';
 vi.setConfig({ testTimeout: 60_000 });
 
 const note = { start: 0, duration: 960, pitch: 67 };
-const codes = (sheet: Sheet, format: FormatId): readonly string[] =>
+const codes = (sheet: Sheet, format: PieceFormatId): readonly string[] =>
   lossesOf(sheet, format).map(({ code }) => code);
 
 describe('lossesOf', () => {
@@ -63,7 +63,7 @@ describe('lossesOf', () => {
       return makeLine(notes, line.title === undefined ? {} : { title: line.title });
     });
     fc.assert(
-      fc.property(single, fc.constantFrom(...FORMAT_IDS), (line, format) => {
+      fc.property(single, fc.constantFrom(...PIECE_FORMAT_IDS), (line, format) => {
         const read = readPiece(writePiece({ line }, format, { harp }), { harp }).line;
         const isKept = lossesOf({ line }, format).length === 0;
         // A writer of MIDI always says a tempo.

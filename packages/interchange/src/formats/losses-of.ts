@@ -1,6 +1,6 @@
 import type { Sheet } from '../piece.js';
-import { makeWarningList, type Warning, type WarningCode } from '../warning.js';
-import { type FormatId, requireFormat } from './formats.js';
+import { makeWarningList, type PieceWarning, type PieceWarningCode } from '../warning.js';
+import { type PieceFormatId, requireFormat } from './formats.js';
 
 /**
  * What of a sheet a format does not hold, as data; empty where nothing is lost on writing.
@@ -16,7 +16,7 @@ import { type FormatId, requireFormat } from './formats.js';
  * lossesOf({ line, key: 'G' }, 'tab')[0]?.value; // => 'title, key'
  * ```
  */
-export function lossesOf(sheet: Sheet, format: FormatId): readonly Warning[] {
+export function lossesOf(sheet: Sheet, format: PieceFormatId): readonly PieceWarning[] {
   const losses = makeWarningList();
   const id = requireFormat(format);
   for (const [code, lost] of LOSSES[id](sheet)) {
@@ -26,9 +26,9 @@ export function lossesOf(sheet: Sheet, format: FormatId): readonly Warning[] {
 }
 
 /** Names of what is lost, by what it is lost for; an empty list loses nothing. */
-type Losses = readonly (readonly [WarningCode, readonly string[]])[];
+type Losses = readonly (readonly [PieceWarningCode, readonly string[]])[];
 
-const LOSSES: Readonly<Record<FormatId, (sheet: Sheet) => Losses>> = {
+const LOSSES: Readonly<Record<PieceFormatId, (sheet: Sheet) => Losses>> = {
   midi: () => [],
   musicxml: (sheet) => [['percussion-unwritten', percussionOf(sheet)]],
   abc: (sheet) => [['percussion-unwritten', percussionOf(sheet)]],

@@ -8,14 +8,14 @@ import { type ReadMidiOptions, readMidi } from '../midi/read-midi.js';
 import { readMusicXml } from '../musicxml/read-musicxml.js';
 import type { Piece } from '../piece.js';
 import type { ReadScoreOptions } from '../score/assemble-piece.js';
-import { makeWarningList, type Warning } from '../warning.js';
-import { detectFormat, type FormatId, requireFormat } from './formats.js';
+import { makeWarningList, type PieceWarning } from '../warning.js';
+import { detectFormat, type PieceFormatId, requireFormat } from './formats.js';
 import { tabWithoutLengths } from './tab-text.js';
 
 /** How a file of any format is read. */
 export interface ReadPieceOptions extends ReadScoreOptions, ReadMidiOptions {
   /** Default what {@link detectFormat} finds. */
-  readonly format?: FormatId;
+  readonly format?: PieceFormatId;
   /** Tune of a file with several, from 1; default 1. */
   readonly tune?: number;
   /** Harp that tablature is written for; needed for it alone. */
@@ -48,7 +48,7 @@ export function readPiece(input: string | Uint8Array, options: ReadPieceOptions 
 
 type PieceReader = (input: string | Uint8Array, options: ReadPieceOptions) => Piece;
 
-const READERS: Readonly<Record<FormatId, PieceReader>> = {
+const READERS: Readonly<Record<PieceFormatId, PieceReader>> = {
   line: (input) => pieceOf(readLine(decodeText(input))),
   midi: (input, options) => readMidi(input as Uint8Array, options),
   musicxml: readMusicXml,
@@ -87,6 +87,6 @@ function findDialect(
   return dialect;
 }
 
-function pieceOf(line: Piece['line'], warnings: readonly Warning[] = []): Piece {
+function pieceOf(line: Piece['line'], warnings: readonly PieceWarning[] = []): Piece {
   return deepFreeze({ line, parts: [{ name: line.title ?? '', line }], warnings });
 }

@@ -5,7 +5,7 @@ import { writeAbc } from '../abc/write-abc.js';
 import { writeMidi } from '../midi/write-midi.js';
 import { writeMusicXml } from '../musicxml/write-musicxml.js';
 import type { Sheet } from '../piece.js';
-import { type FormatId, requireFormat } from './formats.js';
+import { type PieceFormatId, requireFormat } from './formats.js';
 import { tabWords } from './tab-words.js';
 
 /** How a sheet is written in any format. */
@@ -36,7 +36,7 @@ export interface WritePieceOptions {
  */
 export function writePiece(
   sheet: Sheet,
-  format: FormatId,
+  format: PieceFormatId,
   options: WritePieceOptions = {},
 ): string | Uint8Array {
   return WRITERS[requireFormat(format)](sheet, options);
@@ -44,7 +44,7 @@ export function writePiece(
 
 type PieceWriter = (sheet: Sheet, options: WritePieceOptions) => string | Uint8Array;
 
-const WRITERS: Readonly<Record<FormatId, PieceWriter>> = {
+const WRITERS: Readonly<Record<PieceFormatId, PieceWriter>> = {
   line: ({ line }) => `${JSON.stringify(line, null, 2)}\n`,
   midi: (sheet) => writeMidi(sheet),
   musicxml: (sheet, options) => writeMusicXml(sheet, wordsOf(sheet, options)),

@@ -1,7 +1,7 @@
 import { makeLine } from '@reedplate/line';
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
-import type { Part } from '../piece.js';
+import type { PiecePart } from '../piece.js';
 import { findMelody, HARMONICA_PROGRAM } from './find-melody.js';
 
 // A busy machine takes its time over hundreds of cases.
@@ -11,8 +11,8 @@ vi.setConfig({ testTimeout: 60_000 });
 function part(
   name: string,
   pitch: number,
-  shape: Partial<Part> & { readonly together?: boolean } = {},
-): Part {
+  shape: Partial<PiecePart> & { readonly together?: boolean } = {},
+): PiecePart {
   const { together = false, ...rest } = shape;
   const notes = Array.from({ length: 8 }, (_, at) => ({
     start: together ? 0 : at * 480,
@@ -43,7 +43,10 @@ describe('findMelody', () => {
   });
 
   test('findMelody passes over percussion, and over parts of hardly any notes', () => {
-    const effect: Part = { name: 'Lead', line: makeLine([{ start: 0, duration: 1, pitch: 100 }]) };
+    const effect: PiecePart = {
+      name: 'Lead',
+      line: makeLine([{ start: 0, duration: 1, pitch: 100 }]),
+    };
     const many = {
       name: 'Line',
       line: makeLine(

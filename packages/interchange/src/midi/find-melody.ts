@@ -1,5 +1,5 @@
 import type { TimedNote } from '@reedplate/line';
-import type { Part } from '../piece.js';
+import type { PiecePart } from '../piece.js';
 
 /** General MIDI program of the harmonica, counted from 1. */
 export const HARMONICA_PROGRAM = 23;
@@ -15,7 +15,7 @@ const WEIGHT_OF_HEIGHT = 0.5;
  * The part that looks most like a melody: a harmonica or what is named a melody first, else what
  * sounds one note at a time and lies high. The weights are our own; the first part on a tie.
  */
-export function findMelody(parts: readonly Part[]): Part | undefined {
+export function findMelody(parts: readonly PiecePart[]): PiecePart | undefined {
   const most = Math.max(0, ...parts.map(({ line }) => line.notes.length));
   const pitched = parts.filter(
     ({ line, percussion }) => percussion !== true && line.notes.length >= most * LEAST_SHARE,
@@ -25,7 +25,7 @@ export function findMelody(parts: readonly Part[]): Part | undefined {
   return weighed.find(({ weight }) => weight === best)?.part;
 }
 
-function melodyWeight({ name, program, line }: Part): number {
+function melodyWeight({ name, program, line }: PiecePart): number {
   const isNamed = program === HARMONICA_PROGRAM || MELODY_NAME.test(name);
   const height = line.notes.reduce((sum, { pitch }) => sum + pitch, 0) / line.notes.length / 127;
   return (isNamed ? WEIGHT_OF_NAME : 0) + shareAlone(line.notes) + WEIGHT_OF_HEIGHT * height;

@@ -3,7 +3,7 @@ import { makeLine } from '@reedplate/line';
 import { deepFreeze } from '@reedplate/pitch';
 import { choosePart } from '../choose-part.js';
 import { liftFeel } from '../feel.js';
-import type { Part, Piece } from '../piece.js';
+import type { Piece, PiecePart } from '../piece.js';
 import { chartOfMarks } from '../score/chart-of-marks.js';
 import type { ChordMark } from '../score/lay-measures.js';
 import { makeWarningList } from '../warning.js';
@@ -94,7 +94,7 @@ function titleOf(events: readonly MidiEvent[], tracks: number): string | undefin
     : undefined;
 }
 
-function toPart({ name, program, channel, notes }: ChannelNotes, options: object): Part {
+function toPart({ name, program, channel, notes }: ChannelNotes, options: object): PiecePart {
   const isPercussion = channel === PERCUSSION_CHANNEL;
   return {
     name,

@@ -3,7 +3,7 @@ import { type Line, parseMetre, TICKS_PER_QUARTER } from '@reedplate/line';
 import { type Chord, type KeyName, toKey } from '@reedplate/pitch';
 import { writeMidi as writeBytes } from 'midi-file';
 import { layFeel } from '../feel.js';
-import type { Part, Sheet } from '../piece.js';
+import type { PiecePart, Sheet } from '../piece.js';
 import { HARMONICA_PROGRAM } from './find-melody.js';
 import { signatureOfKey } from './read-head.js';
 import { eventAt, type TimedEvent, textAt, toTrack } from './track.js';
@@ -40,7 +40,7 @@ const USUAL_TEMPO = 96;
  */
 export function writeMidi(sheet: Sheet, options: WriteMidiOptions = {}): Uint8Array {
   const { feel = sheet.chart?.feel ?? 'straight', ratio } = options;
-  const played = ({ line }: Part): Line =>
+  const played = ({ line }: PiecePart): Line =>
     layFeel(line, { feel, ...(ratio === undefined ? {} : { ratio }) });
   const parts = partsOf(sheet, options.program ?? HARMONICA_PROGRAM);
   const tracks = [
@@ -52,7 +52,7 @@ export function writeMidi(sheet: Sheet, options: WriteMidiOptions = {}): Uint8Ar
 }
 
 /** The line as a part, unless it is one already or holds nothing; parts as they are. */
-export function partsOf({ line, parts = [] }: Sheet, program: number): readonly Part[] {
+export function partsOf({ line, parts = [] }: Sheet, program: number): readonly PiecePart[] {
   const isBare = line.notes.length === 0 && parts.length > 0;
   const isPart = isBare || parts.some((part) => sameNotes(part.line, line));
   return isPart ? parts : [{ name: line.title ?? '', program, line }, ...parts];
@@ -66,7 +66,7 @@ const PERCUSSION_CHANNEL = 9;
 const PITCHED_CHANNELS = 15;
 
 /** Channels in the order of parts, over again after fifteen; channel 10 is for percussion. */
-function channelOf(parts: readonly Part[], at: number): number {
+function channelOf(parts: readonly PiecePart[], at: number): number {
   if (parts[at]?.percussion === true) return PERCUSSION_CHANNEL;
   const before = parts.slice(0, at).filter(({ percussion }) => percussion !== true).length;
   const channel = before % PITCHED_CHANNELS;
@@ -130,7 +130,7 @@ function markerOf(chord: Chord | null): string {
 const TUNE_VELOCITY = 96;
 const BACKING_VELOCITY = 72;
 
-function partEvents(part: Part, { notes }: Line, channel: number): readonly TimedEvent[] {
+function partEvents(part: PiecePart, { notes }: Line, channel: number): readonly TimedEvent[] {
   const { name, program, percussion } = part;
   const velocity =
     percussion === true || program !== HARMONICA_PROGRAM ? BACKING_VELOCITY : TUNE_VELOCITY;

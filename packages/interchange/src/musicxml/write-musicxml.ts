@@ -4,7 +4,7 @@ import { isSwung } from '../feel.js';
 import { HARMONICA_PROGRAM } from '../midi/find-melody.js';
 import { signatureOfKey } from '../midi/read-head.js';
 import { partsOf } from '../midi/write-midi.js';
-import type { Part, Sheet } from '../piece.js';
+import type { PiecePart, Sheet } from '../piece.js';
 import { foldRepeats } from '../score/fold-repeats.js';
 import { spellVoice } from '../score/spell-voice.js';
 import { type WrittenBar, writeBars } from '../score/write-bars.js';
@@ -54,7 +54,7 @@ export function writeMusicXml(sheet: Sheet, options: WriteScoreOptions = {}): st
 const HEAD = `<?xml version="1.0" encoding="UTF-8"?>
 <!DOCTYPE score-partwise PUBLIC "-//Recordare//DTD MusicXML 4.0 Partwise//EN" "http://www.musicxml.org/dtds/partwise.dtd">`;
 
-function writeScorePart({ name, program }: Part, at: number): string {
+function writeScorePart({ name, program }: PiecePart, at: number): string {
   const id = `P${at + 1}`;
   const instrument = `${id}-I1`;
   const isHarmonica = program === HARMONICA_PROGRAM;
@@ -73,7 +73,7 @@ function writeScorePart({ name, program }: Part, at: number): string {
 }
 
 function writePart(
-  { line }: Part,
+  { line }: PiecePart,
   at: number,
   sheet: Sheet,
   { words, repeats = true }: WriteScoreOptions,

@@ -2,7 +2,7 @@ import type { Feel } from '@reedplate/form';
 import { type Line, type Metre, makeLine, parseMetre } from '@reedplate/line';
 import { deepFreeze, type KeyName } from '@reedplate/pitch';
 import { choosePart } from '../choose-part.js';
-import type { Part, Piece } from '../piece.js';
+import type { Piece, PiecePart } from '../piece.js';
 import type { WarningList } from '../warning.js';
 import { chartOfMarks } from './chart-of-marks.js';
 import { type LaidMeasures, layMeasures } from './lay-measures.js';
@@ -96,7 +96,7 @@ function headOf({ title, metre, quartersPerMinute }: WrittenScore): Omit<LineHea
   };
 }
 
-function toPart({ written, laid }: PlayedPart, head: LineHead): Part {
+function toPart({ written, laid }: PlayedPart, head: LineHead): PiecePart {
   const { name, program } = written;
   return {
     name,

@@ -1,12 +1,12 @@
 import {
-  type FormatId,
   formatOfName,
   lossesOf,
   type Piece,
+  type PieceFormatId,
+  type PieceWarning,
   type ReadPieceOptions,
   readPiece,
   type Sheet,
-  type Warning,
   type WritePieceOptions,
   writePiece,
 } from '@reedplate/interchange';
@@ -45,7 +45,7 @@ function readInFile(file: string, bytes: Uint8Array, options: ReadPieceOptions):
   }
 }
 
-function sayWarning(file: string, { message, count, value, where }: Warning): string {
+function sayWarning(file: string, { message, count, value, where }: PieceWarning): string {
   const place = Object.entries(where).map(([name, at]) => `${name} ${at}`);
   const shown = value === undefined ? '' : `: ${JSON.stringify(value)}`;
   const times = count === 1 ? '' : ` (${count} times)`;
@@ -55,7 +55,7 @@ function sayWarning(file: string, { message, count, value, where }: Warning): st
 /** How a piece is written to a file. */
 export interface WriteFileOptions extends WritePieceOptions {
   /** Format; default the one that the name of the file asks for. */
-  readonly to?: FormatId;
+  readonly to?: PieceFormatId;
 }
 
 /**
@@ -70,7 +70,7 @@ export function writePieceFile(
   file: string,
   terminal: Pick<Terminal, 'writeBytes' | 'err'>,
   { to = formatOfName(file, { to: 'write' }), ...options }: WriteFileOptions = {},
-): FormatId {
+): PieceFormatId {
   terminal.writeBytes(file, bytesOf(writePiece(sheet, to, options)));
   for (const loss of lossesOf(sheet, to)) terminal.err(`reedplate: ${sayWarning(file, loss)}\n`);
   return to;

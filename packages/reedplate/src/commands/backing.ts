@@ -1,4 +1,4 @@
-import { type FormatId, formatOfName, makeBacking } from '@reedplate/interchange';
+import { formatOfName, makeBacking, type PieceFormatId } from '@reedplate/interchange';
 import { ReedplateError } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { type ChartWords, readChart, withChartOptions } from '../command/chart-options.js';
@@ -46,7 +46,7 @@ export function addBacking(program: Command, terminal: Terminal): void {
 }
 
 /** A file that holds a line alone would hold nothing of a band. */
-function bandFormat(file: string): FormatId {
+function bandFormat(file: string): PieceFormatId {
   const format = formatOfName(file, { to: 'write' });
   if (format !== 'line' && format !== 'tab') return format;
   const expected = 'a name that ends in .mid, .musicxml or .abc, which hold a band';

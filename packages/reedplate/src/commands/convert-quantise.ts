@@ -1,8 +1,8 @@
 import {
-  type FormatId,
   GRID_IDS,
   type GridId,
   type Piece,
+  type PieceFormatId,
   quantiseLine,
 } from '@reedplate/interchange';
 import type { Line } from '@reedplate/line';
@@ -58,13 +58,13 @@ function readGrid(word: string): GridId {
 }
 
 /** Formats that print note values. */
-const PRINTED: ReadonlySet<FormatId> = new Set(['musicxml', 'abc', 'tab']);
+const PRINTED: ReadonlySet<PieceFormatId> = new Set(['musicxml', 'abc', 'tab']);
 
 /** Ticks between places of binary note values and of triplets. */
 const PRINTED_GRIDS = [30, 40];
 
 /** Whether a line is to be printed that lies off every printed note value, as a take by hand does. */
-export function needsGrid({ notes }: Line, to: FormatId): boolean {
+export function needsGrid({ notes }: Line, to: PieceFormatId): boolean {
   const isOff = (tick: number): boolean => PRINTED_GRIDS.every((grid) => tick % grid !== 0);
   return (
     PRINTED.has(to) && notes.some(({ start, duration }) => isOff(start) || isOff(start + duration))

@@ -1,8 +1,8 @@
 import {
-  FORMAT_IDS,
-  type FormatId,
   formatOfName,
+  PIECE_FORMAT_IDS,
   type Piece,
+  type PieceFormatId,
   type Sheet,
 } from '@reedplate/interchange';
 import { type Harp, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
@@ -51,7 +51,7 @@ export function addConvert(program: Command, terminal: Terminal): void {
     .description('a tune, take or chart from one format into another, and what is left out')
     .option(
       '--from <format>',
-      `format of the file read: ${FORMAT_IDS.join(', ')}; found without it`,
+      `format of the file read: ${PIECE_FORMAT_IDS.join(', ')}; found without it`,
     )
     .option('--to <format>', 'format of the file written; its name says it without it')
     .option('--tune <number>', 'which tune of an ABC file, from 1')
@@ -95,8 +95,8 @@ function convert(input: string, output: string, words: ConvertWords, terminal: T
   }
 }
 
-function readFormat(word: string): FormatId {
-  return requireOneOf(word, FORMAT_IDS, { what: 'a format', code: 'FORMAT_UNKNOWN' });
+function readFormat(word: string): PieceFormatId {
+  return requireOneOf(word, PIECE_FORMAT_IDS, { what: 'a format', code: 'FORMAT_UNKNOWN' });
 }
 
 const MOST_TUNES = 1_000_000;

@@ -1,12 +1,12 @@
 import { type Key, type NoteNameWithOctave, noteNameWithOctave, parseKey } from '@reedplate/pitch';
 import type {
-  Alternative,
   NotPlayable,
-  Objective,
+  PathAlternative,
+  PathObjective,
   TermEfforts,
   UnplayableMoment,
 } from '@reedplate/playability';
-import { OBJECTIVES } from '@reedplate/playability';
+import { PATH_OBJECTIVES } from '@reedplate/playability';
 import type { Command } from 'commander';
 import { examples } from '../command/examples.js';
 import { type HarpWords, readHarp, withHarpOptions } from '../command/harp-options.js';
@@ -39,7 +39,7 @@ export function addPath(program: Command, terminal: Terminal): void {
     .description('the easiest way to play a line: tab, effort by note, and why each choice')
     .option(
       '--objective <what>',
-      `least effort in total, or first in the worst step: ${OBJECTIVES.join(', ')}`,
+      `least effort in total, or first in the worst step: ${PATH_OBJECTIVES.join(', ')}`,
       'total',
     )
     .option('--key <key>', 'key of the song, which spells the notes; else that of the line or harp')
@@ -58,7 +58,7 @@ export function addPath(program: Command, terminal: Terminal): void {
       const report = pathReport(piece.line, harp, {
         ...readPlayer(words),
         key: key.name,
-        objective: words.objective as Objective,
+        objective: words.objective as PathObjective,
         count: readWholeNumber(words.count, { min: 1, max: 1000, what: 'a number of ways' }),
       });
       printReport(report, words, terminal, (found, paint) => showPath(found, key, paint));
@@ -156,7 +156,7 @@ function sayObstacle({ bar, beat, pitches, obstacle }: UnplayableMoment, key: Ke
   return `bar ${bar}, beat ${round(beat)}: ${notes.join(' ')} ${OBSTACLES[obstacle]}`;
 }
 
-function sayAlternative(alternative: Alternative): string {
+function sayAlternative(alternative: PathAlternative): string {
   const effort = `effort ${round(alternative.effort)}`;
   if (alternative.change === 'level') return `at level ${alternative.level}: ${effort}`;
   if (alternative.change === 'harp') return `on the ${sayHarp(alternative.harp)}: ${effort}`;

@@ -1,13 +1,13 @@
 import {
   type ChangeScore,
   describeNote,
-  type Measures,
   type NoteClass,
   type NoteScore,
+  PLAYING_STYLES,
+  type PlayingStyle,
   type Score,
+  type ScoreMeasures,
   type ScoreOptions,
-  STYLES,
-  type Style,
 } from '@reedplate/chord-tone';
 import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import type { Command } from 'commander';
@@ -47,7 +47,7 @@ export function addScore(program: Command, terminal: Terminal): void {
     .option('--level <level>', `what suggestions may ask for: ${LEVELS}`, 'bends')
     .option(
       '--style <style>',
-      `what is judged to clash: ${STYLES.join(', ')}; that of the key without it`,
+      `what is judged to clash: ${PLAYING_STYLES.join(', ')}; that of the key without it`,
     )
     .option(
       '--swing <ratio>',
@@ -91,7 +91,7 @@ function readScoreOptions(words: ScoreWords): ScoreOptions {
     level: level as TechniqueLevel,
     swing: readEstimate(swing),
     latency: readEstimate(latency),
-    ...(style === undefined ? {} : { style: style as Style }),
+    ...(style === undefined ? {} : { style: style as PlayingStyle }),
   };
 }
 
@@ -149,7 +149,7 @@ function titleOf({ title, form, key, harp }: ScoreReport): string {
   return `${title ?? 'take'}: ${form} in ${key}${harp === null ? '' : ` on the ${sayHarp(harp)}`}`;
 }
 
-const MEASURE_NAMES: readonly (readonly [keyof Measures, string])[] = [
+const MEASURE_NAMES: readonly (readonly [keyof ScoreMeasures, string])[] = [
   ['fit', 'fit of the notes to their chords: most of the total'],
   ['landing', 'landing: what sounds when the chord changes'],
   ['coverage', 'changes shown: by the new root, or a tone the chord before lacked'],
@@ -160,7 +160,7 @@ const MEASURE_NAMES: readonly (readonly [keyof Measures, string])[] = [
   ['timing', 'onsets near halves, thirds and quarters of the beat'],
 ];
 
-function showMeasures(measures: Measures): readonly string[] {
+function showMeasures(measures: ScoreMeasures): readonly string[] {
   return setColumns(
     MEASURE_NAMES.map(([measure, name]) => [percent(measures[measure]).padStart(5), name]),
   );

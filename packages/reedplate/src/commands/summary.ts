@@ -1,4 +1,4 @@
-import type { CellSummary, Interval } from '@reedplate/playability';
+import type { StudyCellSummary, StudyFigure } from '@reedplate/playability';
 import type { Command } from 'commander';
 import { setCsv } from '../command/csv.js';
 import { examples } from '../command/examples.js';
@@ -62,7 +62,7 @@ function showSummary({ model, tunes, failures, cells }: SummaryReport, paint: Pa
   ];
 }
 
-function rowOf(cell: CellSummary): readonly string[] {
+function rowOf(cell: StudyCellSummary): readonly string[] {
   return [
     cell.tuning,
     `${cell.position}`,
@@ -74,7 +74,11 @@ function rowOf(cell: CellSummary): readonly string[] {
   ];
 }
 
-function sayInterval(interval: Interval | null, say: (value: number) => string, unit = ''): string {
+function sayInterval(
+  interval: StudyFigure | null,
+  say: (value: number) => string,
+  unit = '',
+): string {
   if (interval === null) return '-';
   const { value, low, high } = interval;
   return `${say(value)}${unit} (${say(low)}-${say(high)})`;

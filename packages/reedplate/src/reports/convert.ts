@@ -1,4 +1,4 @@
-import type { FormatId, Part, Piece, Warning } from '@reedplate/interchange';
+import type { Piece, PieceFormatId, PiecePart, PieceWarning } from '@reedplate/interchange';
 import { barBeatAt } from '@reedplate/line';
 import type { KeyName } from '@reedplate/pitch';
 
@@ -16,7 +16,7 @@ export interface ConvertPart {
 /** What `reedplate convert --json` prints. */
 export interface ConvertReport {
   readonly title: string | null;
-  readonly to: FormatId;
+  readonly to: PieceFormatId;
   readonly key: KeyName | null;
   readonly metre: string;
   /** Felt beats a minute, or null where none is given. */
@@ -28,7 +28,7 @@ export interface ConvertReport {
   readonly chartBars: number | null;
   readonly parts: readonly ConvertPart[];
   /** What was left out on reading. */
-  readonly warnings: readonly Warning[];
+  readonly warnings: readonly PieceWarning[];
 }
 
 /**
@@ -44,7 +44,7 @@ export interface ConvertReport {
  * [bars, notes, warnings[0]?.code]; // => [2, 4, 'grace-notes']
  * ```
  */
-export function convertReport(piece: Piece, to: FormatId): ConvertReport {
+export function convertReport(piece: Piece, to: PieceFormatId): ConvertReport {
   const { line, key, chart, parts, warnings } = piece;
   const last = line.notes.at(-1)?.start;
   return {
@@ -61,7 +61,7 @@ export function convertReport(piece: Piece, to: FormatId): ConvertReport {
   };
 }
 
-function describePart({ name, program, percussion, line }: Part, index: number): ConvertPart {
+function describePart({ name, program, percussion, line }: PiecePart, index: number): ConvertPart {
   return {
     number: index + 1,
     name,

@@ -1,6 +1,11 @@
 import { type Harp, harpName } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
-import { type Fit, type FitOptions, type HarpFit, fit as rankHarps } from '@reedplate/playability';
+import {
+  type FitHarpsOptions,
+  type FitRanking,
+  type HarpFit,
+  fitHarps as rankHarps,
+} from '@reedplate/playability';
 
 /** A harp of a ranking, with its place and name. */
 export interface FitEntry extends HarpFit {
@@ -11,14 +16,14 @@ export interface FitEntry extends HarpFit {
 }
 
 /** What `reedplate fit --json` prints. */
-export interface FitReport extends Omit<Fit, 'harps'> {
+export interface FitReport extends Omit<FitRanking, 'harps'> {
   readonly harps: readonly FitEntry[];
 }
 
 /**
  * Which harps suit a line, the best first, with what each asks of the player.
  *
- * @throws ReedplateError as `fit`
+ * @throws ReedplateError as `fitHarps`
  * @example
  * ```ts
  * import { everyHarp, fitReport, makeLine } from 'reedplate';
@@ -28,7 +33,11 @@ export interface FitReport extends Omit<Fit, 'harps'> {
  * harps.map(({ name, effort }) => `${name}: ${effort}`); // => ['C: 0.6', 'F: 2.1']
  * ```
  */
-export function fitReport(line: Line, harps: readonly Harp[], options: FitOptions = {}): FitReport {
+export function fitReport(
+  line: Line,
+  harps: readonly Harp[],
+  options: FitHarpsOptions = {},
+): FitReport {
   const { harps: ranked, ...found } = rankHarps(line, harps, options);
   return {
     ...found,

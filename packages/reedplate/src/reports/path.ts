@@ -7,8 +7,8 @@ import {
   type ChoiceReason,
   type ExplainedStep,
   explainPath,
+  type LinePath,
   type NotPlayable,
-  type Path,
   type PathHead,
   type TermEfforts,
 } from '@reedplate/playability';
@@ -107,7 +107,7 @@ export function pathReport(
     worst,
     terms: found.terms,
     moves: found.steps.map((step) => moveOf(step, spelling)),
-    next: (paths.playable ? paths.paths.slice(1) : []).map((path: Path) => ({
+    next: (paths.playable ? paths.paths.slice(1) : []).map((path: LinePath) => ({
       tab: tabOf(path.soundings),
       effort: path.effort,
       worst: path.worst,

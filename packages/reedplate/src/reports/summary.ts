@@ -1,9 +1,9 @@
 import { ReedplateError } from '@reedplate/pitch';
 import {
-  type CellSummary,
+  type StudyCellSummary,
   type StudyFailure,
   type StudyResult,
-  type SummaryOptions,
+  type StudySummaryOptions,
   summariseStudy,
 } from '@reedplate/playability';
 
@@ -15,7 +15,7 @@ export interface SummaryReport {
   readonly tunes: number;
   readonly failures: number;
   /** By tuning, then position, then level. */
-  readonly cells: readonly CellSummary[];
+  readonly cells: readonly StudyCellSummary[];
 }
 
 /**
@@ -36,7 +36,7 @@ export interface SummaryReport {
  */
 export function summaryReport(
   results: Iterable<StudyResult | StudyFailure>,
-  options: SummaryOptions = {},
+  options: StudySummaryOptions = {},
 ): SummaryReport {
   let model: string | undefined;
   let tunes = 0;

@@ -6,8 +6,8 @@ import {
   chordAvailability,
   chordShapes,
   type Gesture,
+  type PlayingStyle,
   type ShapeFit,
-  type Style,
   styleOfKey,
 } from '@reedplate/chord-tone';
 import type { Chart } from '@reedplate/form';
@@ -89,7 +89,7 @@ export interface TargetReportOptions {
   /** Default `bends`: natural notes and bends. */
   readonly level?: TechniqueLevel;
   /** Default that of the key: `minor` for a minor key, else `traditional`. */
-  readonly style?: Style;
+  readonly style?: PlayingStyle;
 }
 
 /**
@@ -144,7 +144,7 @@ function describer(
   };
 }
 
-function shapesOfChords({ spans }: Chart, harp: Harp, style: Style): readonly ChordShapes[] {
+function shapesOfChords({ spans }: Chart, harp: Harp, style: PlayingStyle): readonly ChordShapes[] {
   const chords = new Map(
     spans.flatMap(({ chord }) => (chord === null ? [] : [[chord.symbol, chord]])),
   );
