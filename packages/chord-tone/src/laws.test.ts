@@ -7,6 +7,7 @@ import { describe, expect, it } from 'vitest';
 import { anyChart, anyChord, anyMelody, anyNotes, anyTonic } from './arbitraries.fixture.js';
 import {
   chordAvailability,
+  chordFamily,
   chordShapes,
   PLAYING_STYLES,
   practiceLine,
