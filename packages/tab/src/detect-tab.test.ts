@@ -1,4 +1,5 @@
 import { makeHarp } from '@reedplate/layout';
+import { ReedplateError } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { dialects, eventsOf } from './arbitraries.fixture.js';
@@ -92,6 +93,34 @@ describe('detectTab', () => {
   test('detectTab says its question in words of the two readings', () => {
     expect(detectTab('4').question).toBe('are plain numbers blow (sign) or draw (plus)?');
     expect(detectTab('4+ 4').question).toBe('');
+  });
+
+  test('detectTab reads for a harp of ten holes, unless it is told another', () => {
+    const holesOf = (text: string, options = {}): readonly number[] | undefined =>
+      detectTab(text, options).events[0]?.map(({ hole }) => hole);
+    expect(holesOf('-10')).toEqual([10]);
+    expect(holesOf('-12')).toEqual([1, 2]);
+    expect(holesOf('-12', { holes: 12 })).toEqual([12]);
+    expect(() => detectTab('-11')).toThrowError(
+      expect.objectContaining({
+        code: 'TAB_SYNTAX',
+        expected: expect.stringContaining('holes from 1 to 10 with'),
+      }),
+    );
+  });
+
+  test('detectTab says where the dialect that reads farthest stops, in lines and then in columns', () => {
+    const stop = (text: string): unknown => {
+      try {
+        return detectTab(text);
+      } catch (error) {
+        return error instanceof ReedplateError ? error.where : error;
+      }
+    };
+    expect(stop('4↑ 4↓ 4↑\n?')).toEqual({ line: 2, column: 1 });
+    expect(stop('4↑ 4↓ 4↑ ?')).toEqual({ line: 1, column: 10 });
+    expect(stop('4B 3D\n4B ?\n-2')).toEqual({ line: 2, column: 4 });
+    expect(stop('-2 +4 ?\n4B')).toEqual({ line: 1, column: 7 });
   });
 
   test('detectTab gives frozen data', () => {

@@ -56,6 +56,33 @@ describe('laws of tablature', () => {
     );
   });
 
+  test('parseTab names the line and column of the first word that it cannot read, wherever that is', () => {
+    const ends = fc.constantFrom(' ', '  ', '\n', '\r\n', ' |\n\t');
+    fc.assert(
+      fc.property(events, events, dialects, ends, (before, after, dialect, end) => {
+        const good = before.map((event) => formatTab([event], { dialect }) + end).join('');
+        const text = `${good}?? ${formatTab(after, { dialect })}`;
+        const lines = good.split(/\r?\n/u);
+        const where = { line: lines.length, column: (lines.at(-1)?.length ?? 0) + 1 };
+        for (const read of [parseTab, parseTimedTab]) {
+          expect(() => read(text, { dialect })).toThrowError(
+            expect.objectContaining({ code: 'TAB_SYNTAX', where }),
+          );
+        }
+      }),
+    );
+  });
+
+  test('parseTab passes over bar lines, spaces and ends of lines between events', () => {
+    const between = fc.constantFrom(' ', '\n', ' | ', '|', '\r\n', '\t|\n| ');
+    fc.assert(
+      fc.property(events, dialects, between, (line, dialect, space) => {
+        const text = line.map((event) => formatTab([event], { dialect })).join(space);
+        expect(parseTab(`${space}${text}${space}`, { dialect })).toEqual(line);
+      }),
+    );
+  });
+
   test('soundMark undoes formatSounding for all that a harp can sound, in every key', () => {
     for (const key of TWELVE_KEYS) {
       const harp = makeHarp(key.name);

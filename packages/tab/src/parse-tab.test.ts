@@ -132,6 +132,16 @@ describe('parseTab', () => {
     expect(error).toMatchObject({ code: 'TAB_SYNTAX', where: { line, column } });
   });
 
+  test('parseTab says which holes the harp has where it cannot read on', () => {
+    expect(failure('x')).toMatchObject({
+      expected: expect.stringMatching(/^holes from 1 to 16 /u),
+    });
+    for (const text of ['', 'x', '-5', '-2 (-1?)']) {
+      const expected = expect.stringMatching(/^holes from 1 to 4 with their breath: /u);
+      expect(failure(text, { holes: 4 })).toMatchObject({ code: 'TAB_SYNTAX', expected });
+    }
+  });
+
   test('parseTab refuses an unknown dialect with the nearest one', () => {
     // @ts-expect-error: no such dialect
     const error = failure('4', { dialect: 'arow' });

@@ -54,7 +54,8 @@ export interface TextPlace {
 /** Reads tablature word by word; at least one word. */
 export function parseTabWords(text: string, options: ParseTabOptions = {}): readonly TabWord[] {
   const read = readWords(text, options);
-  return read.length > 0 ? read : fail(text, { line: 1, column: 1 }, options.dialect ?? 'sign');
+  const { dialect = 'sign', holes = MOST_HOLES } = options;
+  return read.length > 0 ? read : fail(text, { line: 1, column: 1 }, { dialect, holes });
 }
 
 function readWords(
@@ -101,16 +102,17 @@ interface MarkContext {
 function parseMarks(
   text: string,
   { line, column }: TextPlace,
-  { dialect, holes, joined }: MarkContext,
+  context: MarkContext,
 ): readonly TabMark[] {
+  const { dialect, holes, joined } = context;
   const marks: TabMark[] = [];
   let at = skipSpace(text, 0);
   do {
     const isUnjoined = joined && marks.length > 0 && text.charAt(at) !== '&';
-    if (isUnjoined) return fail(text, { line, column }, dialect);
+    if (isUnjoined) return fail(text, { line, column }, context);
     if (marks.length > 0 && text.charAt(at) === '&') at = skipSpace(text, at + 1);
     const read = parseMarkAt(text, at, dialect, holes);
-    if (read === undefined) return fail(text.slice(at), { line, column: column + at }, dialect);
+    if (read === undefined) return fail(text.slice(at), { line, column: column + at }, context);
     marks.push(...read.marks);
     at = skipSpace(text, read.end);
   } while (at < text.length);
@@ -123,11 +125,15 @@ function skipSpace(text: string, from: number): number {
   return at;
 }
 
-function fail(value: string, where: TextPlace, dialect: TabDialectId): never {
+function fail(
+  value: string,
+  where: TextPlace,
+  { dialect, holes }: Omit<MarkContext, 'joined'>,
+): never {
   throw new ReedplateError({
     code: 'TAB_SYNTAX',
     value,
-    expected: `holes from 1 to 16 with their breath: ${TAB_DIALECTS[dialect].description}`,
+    expected: `holes from 1 to ${holes} with their breath: ${TAB_DIALECTS[dialect].description}`,
     where,
   });
 }
