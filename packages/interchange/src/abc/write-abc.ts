@@ -23,7 +23,8 @@ const BARS_A_LINE = 4;
  * the notes, each other pitched part as a voice. Accidentals are written so that readers which hold
  * them in one octave and those which hold them in all read the same.
  *
- * @throws ReedplateError `NUMBER_RANGE` for a wrong number
+ * @throws ReedplateError `NUMBER_RANGE` for a wrong number, `LINE_INVALID` for a line of more than
+ * 20,000 bars
  * @example
  * ```ts
  * import { makeLine } from '@reedplate/line';

@@ -38,7 +38,8 @@ function writeVoice(
   const { beatTicks, length } = context;
   return spellVoice(pieces, { beatTicks, length })
     .map((note, at) => {
-      const isNewBeat = at > 0 && note.offset % beatTicks === 0;
+      // The beats of a pickup are counted from its end.
+      const isNewBeat = at > 0 && (length - note.offset) % beatTicks === 0;
       const text = writeNote(note, chords, accidentals, context);
       return `${isNewBeat ? ' ' : ''}${tupletMark(note)}${text}`;
     })

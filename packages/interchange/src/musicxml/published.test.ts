@@ -102,6 +102,16 @@ describe('MusicXML, read by another reader', () => {
     ]);
   });
 
+  test('writeMusicXml writes beams that Verovio draws by the beat, chords and triplets among them', () => {
+    const eighths = [at(0, 0.5, 67), at(0, 0.5, 71), at(0.5, 0.5, 70), at(1, 0.5, 71)];
+    const shorter = [at(2, 0.75, 67), at(2.75, 0.25, 69)];
+    const triplet = [0, 1, 2].map((third) => at(3 + third / 3, 1 / 3, 72));
+    const melody = makeLine([...eighths, ...shorter, ...triplet]);
+    const { beams, notes, log } = read(writeMusicXml({ line: melody }));
+    expect([beams, log]).toEqual([[2, 2, 3], '']);
+    expectSameNotes(melody, notes);
+  });
+
   test('writeMusicXml writes key, metre, tempo and instrument that Verovio reads', () => {
     const slow = makeLine([at(0, 1.5, 67)], { metre: '12/8', tempo: 60 });
     expect(read(writeMusicXml({ line: slow, key: 'Em' })).head).toEqual({

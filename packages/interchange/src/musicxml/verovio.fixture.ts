@@ -26,6 +26,8 @@ export interface VerovioReading {
   readonly harmonies: readonly string[];
   /** Words under the notes, as written. */
   readonly words: readonly string[];
+  /** How many notes and chords stand under each beam. */
+  readonly beams: readonly number[];
   /** Names of its key, metre and tempo. */
   readonly head: Readonly<Record<string, string | undefined>>;
   /** What it complained of; empty for nothing. */
@@ -62,7 +64,7 @@ function playedNotes(toolkit: Toolkit): VerovioReading['notes'] {
     .sort((a, b) => a[0] - b[0] || a[2] - b[2]);
 }
 
-function writtenMarks(mei: XmlElement): Pick<VerovioReading, 'harmonies' | 'words'> {
+function writtenMarks(mei: XmlElement): Pick<VerovioReading, 'harmonies' | 'words' | 'beams'> {
   const measures = descendants(mei, 'measure');
   return {
     harmonies: measures.flatMap((measure, at) =>
@@ -71,6 +73,9 @@ function writtenMarks(mei: XmlElement): Pick<VerovioReading, 'harmonies' | 'word
       ),
     ),
     words: descendants(mei, 'syl').map(({ text }) => text),
+    beams: descendants(mei, 'beam').map(
+      (beam) => [...descendants(beam, 'chord'), ...singles(beam)].length,
+    ),
   };
 }
 
@@ -84,6 +89,14 @@ function headOf(mei: XmlElement): VerovioReading['head'] {
     quartersPerMinute: attribute('scoreDef', 'midi.bpm'),
     program: attribute('instrDef', 'midi.instrnum'),
   };
+}
+
+/** Notes that stand in no chord. */
+function singles({ children }: XmlElement): readonly XmlElement[] {
+  return children.flatMap((each) => {
+    if (each.name === 'chord') return [];
+    return each.name === 'note' ? [each] : singles(each);
+  });
 }
 
 function descendants(element: XmlElement, name: string): readonly XmlElement[] {

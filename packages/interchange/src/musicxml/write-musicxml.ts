@@ -5,6 +5,7 @@ import { HARMONICA_PROGRAM } from '../midi/find-melody.js';
 import { signatureOfKey } from '../midi/read-head.js';
 import { partsOf } from '../midi/write-midi.js';
 import type { PiecePart, Sheet } from '../piece.js';
+import { beamNotes } from '../score/beam-notes.js';
 import { foldRepeats } from '../score/fold-repeats.js';
 import { spellVoice } from '../score/spell-voice.js';
 import { type WrittenBar, writeBars } from '../score/write-bars.js';
@@ -22,10 +23,11 @@ export interface WriteScoreOptions {
 
 /**
  * Writes a partwise MusicXML 4.0 score: the line as a lead sheet with the chart's chord symbols,
- * each other pitched part below, words as lyrics. Times are exact, 960 divisions to the quarter; a
+ * each other pitched part below, words as lyrics, short notes beamed by the beat. Times are exact, 960 divisions to the quarter; a
  * length that no note values make is written without one.
  *
- * @throws ReedplateError `PITCH_RANGE` for a note below C0, which the format does not have
+ * @throws ReedplateError `PITCH_RANGE` for a note below C0, which the format does not have;
+ * `LINE_INVALID` for a line of more than 20,000 bars
  * @example
  * ```ts
  * import { makeLine } from '@reedplate/line';
@@ -121,11 +123,14 @@ function writeMeasure(
   head: readonly string[],
 ): string {
   const backup = element('backup', [element('duration', `${bar.length}`)]);
-  const voices = bar.voices.map((events, at) =>
-    spellVoice(events, { beatTicks, length: bar.length }).flatMap((note) =>
-      writeEvent(note, { key, voice: at + 1 }),
-    ),
-  );
+  const frame = { beatTicks, length: bar.length };
+  const voices = bar.voices.map((events, at) => {
+    const notes = spellVoice(events, frame);
+    const beams = beamNotes(notes, frame);
+    return notes.flatMap((note, index) =>
+      writeEvent(note, { key, voice: at + 1, beams: beams[index] ?? [] }),
+    );
+  });
   const implicit = bar.number === 0 ? { implicit: 'yes' } : {};
   return element(
     'measure',

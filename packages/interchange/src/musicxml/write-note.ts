@@ -1,4 +1,5 @@
 import { type KeyName, ReedplateError } from '@reedplate/pitch';
+import type { Beam } from '../score/beam-notes.js';
 import type { NoteValue } from '../score/note-value.js';
 import type { SpelledNote } from '../score/spell-voice.js';
 import { staffPitch } from '../score/staff-pitch.js';
@@ -9,6 +10,7 @@ export interface NoteContext {
   readonly key: KeyName;
   /** Counted from 1. */
   readonly voice: number;
+  readonly beams: readonly Beam[];
 }
 
 /** The `<note>` elements of a printed value: a rest, or one for each of its pitches. */
@@ -21,7 +23,7 @@ function writeNote(
   pitch: number | undefined,
   { value, duration, tiedFrom, tiedTo, word, tuplet }: SpelledNote,
   isInChord: boolean,
-  { key, voice }: NoteContext,
+  { key, voice, beams }: NoteContext,
 ): string {
   const ties = pitch === undefined ? [] : tieTypes(tiedFrom, tiedTo);
   const shown = isInChord ? undefined : word;
@@ -33,6 +35,8 @@ function writeNote(
     ...ties.map((type) => element('tie', '', { type })),
     element('voice', `${voice}`),
     ...writeValue(value),
+    // The first note of a chord carries its beams.
+    ...(isInChord ? [] : beams.map((beam, at) => element('beam', beam, { number: at + 1 }))),
     ...writeNotations(ties, brackets, shown),
     ...(shown === undefined ? [] : [writeLyric(shown)]),
   ]);
