@@ -3,6 +3,7 @@ import { deepFreeze, type ErrorPlace } from '@reedplate/pitch';
 /** What a reader left out, changed or could not make sense of, and what a format does not hold. */
 export const PIECE_WARNINGS = {
   'grace-notes': 'grace notes are left out: they have no length of their own',
+  'cue-notes': 'cue notes are left out: another part plays them',
   ornaments: 'ornaments and playing signs are left out',
   words: 'words under the notes are left out',
   'chord-unknown': 'a chord symbol is not known, and the chord before it goes on',

@@ -35,6 +35,7 @@ const kit = { name: 'Kit', percussion: true, line: makeLine([]) } as const;
 /** What each warning is met with: at least once, by the reader that says it. */
 const MET: Readonly<Record<PieceWarningCode, readonly (readonly PieceWarning[])[]>> = {
   'grace-notes': [abc('{g}A4|]'), xml(`<note><grace/>${C4}</note>${note(C4)}`)],
+  'cue-notes': [xml(note(C4).replace('<pitch>', '<cue/><pitch>') + note(C4))],
   ornaments: [
     abc('!trill!A4|]'),
     xml(note(C4).replace('</note>', '<notations><ornaments/></notations></note>')),

@@ -204,6 +204,13 @@ describe('readMusicXml, what is left out', () => {
   test.each([
     [note('C4').replace('<pitch>', '<grace/><pitch>'), 'grace-notes', 1],
     [note('C4', 2, '<notations><ornaments><trill-mark/></ornaments></notations>'), 'ornaments', 2],
+    [
+      note('C4', 2, '<notations><articulations><accent/></articulations></notations>'),
+      'ornaments',
+      2,
+    ],
+    [note('C4', 2, '<notations><fermata/></notations>'), 'ornaments', 2],
+    [note('C4').replace('<pitch>', '<cue/><pitch>'), 'cue-notes', 1],
     [note('C4', 2, '<lyric><text>la</text></lyric>'), 'words', 2],
     ['<note><unpitched/><duration>2</duration></note>', 'percussion', 1],
     [note('C4+0.5'), 'pitch-bend', 2],
@@ -215,10 +222,25 @@ describe('readMusicXml, what is left out', () => {
     expect(piece.warnings[0]?.where).toEqual({ bar: 1 });
   });
 
-  test('readMusicXml leaves out cue notes, which another part plays', () => {
-    expect(
-      read([note('C4').replace('<pitch>', '<cue/><pitch>') + note('D4')]).line.notes.length,
-    ).toBe(1);
+  test('readMusicXml says which playing sign it left out first, and takes ties and tab for none', () => {
+    const accent = '<notations><articulations><accent/></articulations></notations>';
+    expect(read([note('C4', 2, accent) + note('D4')]).warnings[0]?.value).toBe('accent');
+    expect(read([note('C4', 2, '<notations><fermata/></notations>')]).warnings[0]?.value).toBe(
+      'fermata',
+    );
+    const tab =
+      '<notations><technical><other-technical>-2</other-technical></technical></notations>';
+    expect(codes(read([note('C4', 2, tab) + note('D4')]))).toEqual([]);
+  });
+
+  test('readMusicXml leaves out cue notes, which another part plays, and not their time', () => {
+    const piece = read([note('C4').replace('<pitch>', '<cue/><pitch>') + note('D4')]);
+    expect(piece.line.notes.map(({ start }) => start)).toEqual([960]);
+  });
+
+  test('readMusicXml warns of a tempo that changes', () => {
+    const piece = read([`<sound tempo="60"/>${note('C4')}<sound tempo="90"/>${note('D4')}`]);
+    expect([piece.line.tempo, codes(piece)]).toEqual([60, ['tempo-change']]);
   });
 });
 

@@ -11,14 +11,15 @@ import {
 } from '../score/assemble-piece.js';
 import { makeWarningList, type WarningList } from '../warning.js';
 import { readPart } from './read-part.js';
+import { readTempo } from './read-tempo.js';
 import { isMxl, unpackMxl } from './unpack-mxl.js';
 import { child, childNumber, childrenOf, childText, readXml, type XmlElement } from './xml-tree.js';
 
 /**
  * Reads a MusicXML score, plain or compressed (`.mxl`), partwise or timewise: notes with ties,
  * repeats with endings, chord symbols, transposing instruments at sounding pitch. Each staff is a
- * part of its own, the first the line. Grace notes, ornaments, lyrics and jumps such as D.C. are
- * left out, as the warnings say.
+ * part of its own, the first the line. Jumps such as D.C. are played where they are clear. Grace and
+ * cue notes, ornaments and lyrics are left out, as the warnings say.
  *
  * @param input text, or the bytes of a file in any encoding that its byte order mark names
  * @throws ReedplateError `MUSICXML_MALFORMED` for what is no score, with line and column where the
@@ -52,7 +53,10 @@ function readScore(root: XmlElement, warnings: WarningList): WrittenScore {
   const metre = readTime(attributes, warnings);
   const key = readKey(attributes);
   const title = childText(child(root, 'work'), 'work-title') || childText(root, 'movement-title');
-  const tempo = readTempo(parts);
+  const tempo = readTempo(
+    parts.map(({ measures }) => measures),
+    warnings,
+  );
   return {
     ...(title === '' ? {} : { title }),
     ...(key === undefined ? {} : { key }),
@@ -152,12 +156,6 @@ function readKey(attributes: readonly XmlElement[]): KeyName | undefined {
 function soundsOf(parts: readonly ScorePart[]): readonly XmlElement[] {
   const elements = parts.flatMap(({ measures }) => measures.flatMap(({ children }) => children));
   return elements.flatMap((each) => (each.name === 'sound' ? [each] : childrenOf(each, 'sound')));
-}
-
-/** Quarter notes a minute of the first tempo. */
-function readTempo(parts: readonly ScorePart[]): number | undefined {
-  const tempos = soundsOf(parts).map(({ attributes }) => Number(attributes.get('tempo') ?? 0));
-  return tempos.find((tempo) => tempo > 0 && Number.isFinite(tempo));
 }
 
 function isSwung(parts: readonly ScorePart[]): boolean {

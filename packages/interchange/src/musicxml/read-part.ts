@@ -133,7 +133,8 @@ function readNote(element: XmlElement, open: OpenMeasure, state: PartState): voi
   const start = isInChord ? open.lastStart : open.at;
   const pitch = pitchOf(element, state, where.bar);
   const isCue = child(element, 'cue') !== undefined;
-  if (pitch !== undefined && !isCue) {
+  if (pitch !== undefined && isCue) state.warnings.add('cue-notes', where);
+  else if (pitch !== undefined) {
     if (duration > 0) addNote(open, element, { offset: start, duration, pitch });
     else state.warnings.add('note-empty', where);
   }
@@ -175,11 +176,13 @@ function pitchOf(
   return undefined;
 }
 
+/** Notations that change how a note is played, and not which note it is. */
+const PLAYING_SIGNS: ReadonlySet<string> = new Set(['ornaments', 'articulations', 'fermata']);
+
 function warnOfNotations(element: XmlElement, bar: number, warnings: WarningList): void {
-  const notations = childrenOf(element, 'notations');
-  if (notations.some((each) => child(each, 'ornaments') !== undefined)) {
-    warnings.add('ornaments', { bar });
-  }
+  const notations = childrenOf(element, 'notations').flatMap(({ children }) => children);
+  const sign = notations.find(({ name }) => PLAYING_SIGNS.has(name));
+  if (sign !== undefined) warnings.add('ornaments', { bar }, (sign.children[0] ?? sign).name);
   if (child(element, 'lyric') !== undefined) warnings.add('words', { bar });
 }
 

@@ -21,6 +21,8 @@ interface OpenElement {
 const DEEPEST = 100;
 const MOST_ELEMENTS = 2_000_000;
 
+const QUOTED = /"[^"]*"|'[^']*'/gu;
+
 /**
  * Reads an XML document as a tree. Entities of its own are refused, so that none can grow, and so
  * are documents deeper or larger than music is.
@@ -44,6 +46,11 @@ export function readXml(text: string): XmlElement {
       throw malformed(name, `at most ${MOST_ELEMENTS} elements`, parser);
     }
     const given = Object.entries(attributes as Readonly<Record<string, string>>);
+    // The parser drops a doubled attribute without a word.
+    const written = text.slice(parser.startTagPosition - 1, parser.position).replace(QUOTED, '');
+    if (written.split('=').length - 1 !== given.length) {
+      throw malformed(name, 'each attribute of an element once', parser);
+    }
     open.push({ name, attributes: new Map(given), children: [], text: '' });
   };
   const addText = (piece: string): void => {

@@ -93,6 +93,8 @@ describe('readXml', () => {
     ['an element that is not closed', '<a><b></a>'],
     ['two roots', '<a/><b/>'],
     ['an attribute without a value', '<a b/>'],
+    ['an attribute that comes twice', '<a b="1" b="1"/>'],
+    ['an attribute that comes twice, inside', '<c><a b="=" d="" b=\'"\'>x</a></c>'],
     ['text alone', 'text'],
     ['nothing', ''],
     ['a sign that is escaped wrongly', '<a>&nothing;</a>'],
@@ -100,6 +102,14 @@ describe('readXml', () => {
     expect(() => readXml(text)).toThrowError(
       expect.objectContaining({ code: 'MUSICXML_MALFORMED', where: expect.any(Object) }),
     );
+  });
+
+  test('readXml takes signs of equality and quotation marks inside values for no attributes', () => {
+    const { attributes } = readXml('<?xml version="1.0"?>\n<a b = "x=1 y=\'2\'" c=\'d="e"\'\n/>');
+    expect([...attributes]).toEqual([
+      ['b', "x=1 y='2'"],
+      ['c', 'd="e"'],
+    ]);
   });
 
   test('readXml says line and column where it could not read on', () => {
