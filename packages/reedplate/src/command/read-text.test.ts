@@ -2,7 +2,7 @@ import { closeSync, ftruncateSync, mkdtempSync, openSync, rmSync, writeFileSync 
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
-import { LARGEST_FILE, readText } from './read-text.js';
+import { LARGEST_FILE, readBytes, readText } from './read-text.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'reedplate-'));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -14,6 +14,18 @@ function sparseFile(name: string, bytes: number): string {
   closeSync(file);
   return path;
 }
+
+describe('readBytes', () => {
+  test('readBytes reads bytes as they are, and does not ask for text where there is no file', () => {
+    const path = join(folder, 'take.mid');
+    const bytes = Uint8Array.from({ length: 256 }, (_, at) => at);
+    writeFileSync(path, bytes);
+    expect(Uint8Array.from(readBytes(path))).toEqual(bytes);
+    expect(() => readBytes(join(folder, 'gone.mid'))).toThrowError(
+      /gone\.mid" cannot be read: expected a file that can be read \(there is no such file\)/u,
+    );
+  });
+});
 
 describe('readText', () => {
   test('readText reads a file whole, across chunks', () => {

@@ -81,7 +81,7 @@ function unreadable(path: string, reason: string): ReedplateError {
   return new ReedplateError({
     code: 'FILE_UNREADABLE',
     value: path,
-    expected: `a readable text file (${reason})`,
+    expected: `a file that can be read (${reason})`,
   });
 }
 
