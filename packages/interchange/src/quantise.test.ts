@@ -101,34 +101,54 @@ describe('laws of quantiseLine', () => {
     );
   });
 
-  test('quantiseLine gives back a line that is played less than half a step off its grid', () => {
-    const grids = fc.constantFrom<GridId>('1/4', '1/8', '1/8t', '1/16', '1/16t', '1/32');
-    const moves = fc.array(fc.double({ min: -0.49, max: 0.49, noNaN: true }), {
-      minLength: 120,
-      maxLength: 120,
-    });
-    const cases = grids.chain((grid) =>
-      fc.record({
-        grid: fc.constant(grid),
-        line: lines({ unit: GRIDS[grid], chords: false }),
-        moves,
-      }),
-    );
-    fc.assert(
-      fc.property(cases, ({ grid, line: { notes }, moves: off }) => {
-        const line = makeLine(notes);
+  /** A line on a grid, and as it is played: each beginning and end off by up to a part of a step. */
+  const playedOff = (most: number) =>
+    fc
+      .constantFrom<GridId>('1/4', '1/8', '1/8t', '1/16', '1/16t', '1/32')
+      .chain((grid) =>
+        fc.record({
+          grid: fc.constant(grid),
+          line: lines({ unit: GRIDS[grid], chords: false }),
+          off: fc.array(fc.double({ min: -most, max: most, noNaN: true }), {
+            minLength: 120,
+            maxLength: 120,
+          }),
+        }),
+      )
+      .map(({ grid, line: { notes }, off }) => {
         const move = (tick: number, at: number): number =>
           Math.max(0, tick + Math.trunc((off[at] ?? 0) * GRIDS[grid]));
         const played = notes.map(({ start, duration, pitch }, at) => {
           const from = move(start, 2 * at);
-          return {
-            start: from,
-            duration: Math.max(1, move(start + duration, 2 * at + 1) - from),
-            pitch,
-          };
+          const to = move(start + duration, 2 * at + 1);
+          return { start: from, duration: Math.max(1, to - from), pitch };
         });
-        expect(quantiseLine(makeLine(played), { grid })).toEqual(line);
+        return { grid, line: makeLine(notes), played: makeLine(played) };
+      });
+
+  test('quantiseLine gives back a line that is played less than a quarter of a step off its grid', () => {
+    fc.assert(
+      fc.property(playedOff(0.24), ({ grid, line, played }) => {
+        expect(quantiseLine(played, { grid })).toEqual(line);
       }),
+      { numRuns: 300 },
+    );
+  });
+
+  // A rest of one step may be played so short that its note meets the next.
+  test('quantiseLine gives back beginnings less than half a step off, and ends, or where the next note begins', () => {
+    fc.assert(
+      fc.property(playedOff(0.49), ({ grid, line, played }) => {
+        const laid = quantiseLine(played, { grid }).notes;
+        expect(laid.map(({ start, pitch }) => [start, pitch])).toEqual(
+          line.notes.map(({ start, pitch }) => [start, pitch]),
+        );
+        for (const [at, { start, duration }] of line.notes.entries()) {
+          const end = (laid[at]?.start ?? 0) + (laid[at]?.duration ?? 0);
+          expect([start + duration, line.notes[at + 1]?.start]).toContain(end);
+        }
+      }),
+      { numRuns: 300 },
     );
   });
 
