@@ -1,4 +1,9 @@
-import { formatOfName, makeBacking, type PieceFormatId } from '@reedplate/interchange';
+import {
+  formatOfName,
+  makeBacking,
+  PIECE_FORMATS,
+  type PieceFormatId,
+} from '@reedplate/interchange';
 import { ReedplateError } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { type ChartWords, readChart, withChartOptions } from '../command/chart-options.js';
@@ -45,10 +50,13 @@ export function addBacking(program: Command, terminal: Terminal): void {
     });
 }
 
-/** A file that holds a line alone would hold nothing of a band. */
+/** Formats that hold a band: of a file that holds a line alone nothing would be left. */
+const BAND_FORMATS = ['midi', 'musicxml', 'abc'] as const;
+
 function bandFormat(file: string): PieceFormatId {
-  const format = formatOfName(file, { to: 'write' });
-  if (format !== 'line' && format !== 'tab') return format;
+  const endings = BAND_FORMATS.flatMap((id): readonly string[] => PIECE_FORMATS[id].endings);
+  const holdsBand = endings.some((ending) => file.toLowerCase().endsWith(ending));
+  if (holdsBand) return formatOfName(file, { to: 'write' });
   const expected = 'a name that ends in .mid, .musicxml or .abc, which hold a band';
   throw new ReedplateError({ code: 'FORMAT_UNKNOWN', value: file, expected });
 }

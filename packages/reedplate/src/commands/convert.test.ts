@@ -86,6 +86,29 @@ describe('reedplate convert', () => {
     );
   });
 
+  test('reedplate convert reads tab in the metre asked for, and its chords in the same', () => {
+    const words = ['convert', 'riff.tab', 'riff.musicxml', '--harp', 'C', '--tab-metre', '12/8'];
+    const { code, err, out, bytes } = convert('-2:2 -3:1/3 -4:5/3', [
+      ...[...words, '--form', 'slow-ninths', '--key', 'G'],
+    ]);
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toMatch(/^untitled: 3 notes in 1 bar of 12\/8, in G, with 12 bars of chords/u);
+    const { line: read, chart } = readMusicXml(bytes);
+    expect([read.metre, chart?.metre]).toEqual(['12/8', '12/8']);
+    expect(read.notes[1]).toEqual({ start: 2880, duration: 480, pitch: 71 });
+  });
+
+  test.each([
+    ['-2', 'riff.tab', '5/5', /"5\/5" is not a metre/u],
+    [ABC, 'a.abc', '3/4', /--tab-metre with tab alone, or the 4\/4 that the file says/u],
+  ])('reedplate convert refuses a metre that does not fit: %j', (text, file, metre, message) => {
+    const words = ['convert', file, 'out.musicxml', '--harp', 'C', '--tab-metre', metre];
+    const { code, err } = convert(text, words);
+    expect(code).toBe(2);
+    expect(err).toMatch(message);
+    expect(convert(ABC, ['convert', 'a.abc', 'a.mid', '--tab-metre', '4/4']).code).toBe(0);
+  });
+
   const take = makeLine(
     [
       { start: 7, duration: 611, pitch: 67 },
@@ -189,7 +212,9 @@ describe('reedplate backing', () => {
   });
 
   test.each([
-    [['band.wav'], /not in a known format/u],
+    [['band.wav'], /expected a name that ends in \.mid, \.musicxml or \.abc, which hold a band/u],
+    [['band'], /which hold a band/u],
+    [['band.MXL'], /\.mxl is read, not written/u],
     [['band.json'], /\.mid, \.musicxml or \.abc, which hold a band/u],
     [['band.tab'], /which hold a band/u],
     [['band.mid', '--tempo', 'fast'], /felt beats a minute/u],

@@ -6,6 +6,7 @@ import {
   type Sheet,
 } from '@reedplate/interchange';
 import { type Harp, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import type { Metre } from '@reedplate/line';
 import { parseKey, ReedplateError, requireOneOf } from '@reedplate/pitch';
 import { TAB_DIALECT_IDS, type TabDialectId } from '@reedplate/tab';
 import type { Command } from 'commander';
@@ -39,6 +40,7 @@ interface ConvertWords extends Partial<ChartForLineWords>, MaybeHarpWords, Quant
   readonly repeats: boolean;
   readonly level: string;
   readonly dialect?: string;
+  readonly tabMetre?: string;
   readonly json: boolean;
 }
 
@@ -63,6 +65,7 @@ export function addConvert(program: Command, terminal: Terminal): void {
       'overbends',
     )
     .option('--dialect <dialect>', `dialect of tab: ${TAB_DIALECT_IDS.join(', ')}`)
+    .option('--tab-metre <metre>', 'metre of tab that is read, which does not say it; 4/4 without')
     .addHelpText(
       'after',
       examples(
@@ -85,6 +88,7 @@ function convert(input: string, output: string, words: ConvertWords, terminal: T
   const to = words.to === undefined ? formatOfName(output, { to: 'write' }) : readFormat(words.to);
   const harp = readMaybeHarp(words, terminal);
   const read = readPieceFile(input, terminal, { ...readOptions(words), ...harp });
+  requireMetre(read, words);
   const piece = quantisePiece(read, words);
   if (needsGrid(piece.line, to)) terminal.err(`reedplate: ${input}: ${BY_HAND}\n`);
   const sheet = dressSheet(piece, words, terminal);
@@ -101,7 +105,7 @@ function readFormat(word: string): PieceFormatId {
 
 const MOST_TUNES = 1_000_000;
 
-function readOptions({ from, tune, part, repeats, dialect }: ConvertWords) {
+function readOptions({ from, tune, part, repeats, dialect, tabMetre }: ConvertWords) {
   const what = 'the number of a tune';
   return {
     repeats,
@@ -111,7 +115,15 @@ function readOptions({ from, tune, part, repeats, dialect }: ConvertWords) {
       : { tune: readWholeNumber(tune, { min: 1, max: MOST_TUNES, what }) }),
     ...(part === undefined ? {} : { part: /^\d{1,6}$/u.test(part) ? Number(part) : part }),
     ...(dialect === undefined ? {} : { dialect: dialect as TabDialectId }),
+    ...(tabMetre === undefined ? {} : { tabHead: { metre: tabMetre as Metre } }),
   };
+}
+
+/** Any other file than one of tab says its metre itself. */
+function requireMetre({ line }: Piece, { tabMetre }: ConvertWords): void {
+  if (tabMetre === undefined || tabMetre === line.metre) return;
+  const expected = `--tab-metre with tab alone, or the ${line.metre} that the file says`;
+  throw new ReedplateError({ code: 'USAGE', value: tabMetre, expected });
 }
 
 function writeOptions({ level, dialect }: ConvertWords, harp: { readonly harp?: Harp }) {
