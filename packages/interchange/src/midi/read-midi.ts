@@ -33,7 +33,7 @@ export interface ReadMidiOptions {
  * is damaged: it is kept as far as it could be read.
  *
  * @throws ReedplateError `MIDI_MALFORMED` for what is no MIDI file, `FILE_TOO_LARGE` above 16 MB or
- * 500,000 events, `OPTION_UNKNOWN` or `NUMBER_RANGE` for a part that is not there
+ * 500,000 events, `OPTION_UNKNOWN` for a part that is not there
  * @example
  * ```ts
  * import { makeLine } from '@reedplate/line';
