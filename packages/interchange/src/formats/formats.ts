@@ -18,26 +18,26 @@ export interface PieceFormat {
 export const PIECE_FORMATS = deepFreeze({
   line: {
     id: 'line',
-    description: 'a line as JSON, of its own schema',
+    description: 'a line as JSON',
     endings: ['.json'],
     onlyRead: [],
   },
   midi: {
     id: 'midi',
-    description: 'Standard MIDI File',
+    description: 'a Standard MIDI File',
     endings: ['.mid', '.midi', '.kar', '.rmi'],
     onlyRead: ['.rmi'],
   },
   musicxml: {
     id: 'musicxml',
-    description: 'MusicXML 4.0; compressed files are read',
+    description: 'MusicXML 4.0 (compressed files are read)',
     endings: ['.musicxml', '.xml', '.mxl'],
     onlyRead: ['.mxl'],
   },
   abc: { id: 'abc', description: 'ABC notation 2.1', endings: ['.abc'], onlyRead: [] },
   tab: {
     id: 'tab',
-    description: 'harmonica tablature with rhythm; needs a harp',
+    description: 'harmonica tablature with rhythm (for a harp)',
     endings: ['.tab', '.txt'],
     onlyRead: [],
   },
@@ -121,7 +121,7 @@ export function detectFormat(input: string | Uint8Array): PieceFormatId {
   throw new ReedplateError({
     code: 'FORMAT_UNKNOWN',
     value: text,
-    expected: PIECE_FORMAT_IDS.map((id) => PIECE_FORMATS[id].description).join('; '),
+    expected: PIECE_FORMAT_IDS.map((id) => PIECE_FORMATS[id].description).join(', '),
   });
 }
 
