@@ -6,7 +6,6 @@ export const DRUMS = Object.freeze({
   kick: 36,
   sideStick: 37,
   snare: 38,
-  closedHat: 42,
   crash: 49,
   ride: 51,
 } as const);
