@@ -44,6 +44,35 @@ export async function runStudy(words: readonly string[]): Promise<StudyRun> {
   return { seconds: (performance.now() - begun) / 1000, megabytes };
 }
 
+/** What is live in a thread after a collection of all garbage, at the end of a study. */
+export interface LiveMemory {
+  /** 0 is the main thread. */
+  readonly thread: number;
+  /** Objects, and memory outside the heap that they hold, in megabytes. */
+  readonly megabytes: number;
+}
+
+const WATCH = fileURLToPath(new URL('./study-live.mjs', import.meta.url));
+
+/** Runs the built command once, collecting garbage again and again; `notes` is a file for what is seen. */
+export async function liveMemory(
+  words: readonly string[],
+  notes: string,
+): Promise<readonly LiveMemory[]> {
+  const child = spawn(process.execPath, ['--import', WATCH, CLI, 'study', ...words], {
+    stdio: ['ignore', 'ignore', 'inherit'],
+    env: { ...process.env, LIVE_MEMORY: notes },
+  });
+  const [code] = await once(child, 'close');
+  if (code !== 0) throw new Error(`reedplate study ended with ${code}`);
+  const last = new Map<number, number>();
+  for (const line of readFileSync(notes, 'utf8').trimEnd().split('\n')) {
+    const { threadId, heapUsed, external } = JSON.parse(line);
+    last.set(threadId, (heapUsed + external) / 1024 / 1024);
+  }
+  return Array.from(last, ([thread, megabytes]) => ({ thread, megabytes }));
+}
+
 /** Linux keeps a process's high-water mark. */
 function peakMegabytes(pid: number | undefined): number {
   const file = `/proc/${pid}/status`;

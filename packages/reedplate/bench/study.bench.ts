@@ -1,7 +1,7 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { runStudy, type StudyRun, writeTunes } from './study-runs.js';
+import { liveMemory, runStudy, type StudyRun, writeTunes } from './study-runs.js';
 
 // A large study on one worker, on two, and as two studies of half the tunes side by side, which is
 // what the machine allows; in turns. And the memory of small and large studies.
@@ -45,11 +45,16 @@ console.log(`one worker : two studies of halves = ${median(ceilings)} (${spread(
 for (const workers of ['1', '2']) {
   for (const count of [1000, 10_000, 100_000]) {
     await writeTunes(at('many.ndjson'), count, 24);
-    const run = await runStudy([at('many.ndjson'), '--positions', '1', '--workers', workers]);
-    const { seconds, megabytes } = run;
+    const words = [at('many.ndjson'), '--positions', '1', '--workers', workers];
+    const { seconds, megabytes } = await runStudy(words);
     console.log(
       `${workers} workers, ${count} tunes: ${seconds.toFixed(1)} s, at most ${megabytes.toFixed(0)} MB`,
     );
+    const live = await liveMemory(words, at(`live-${workers}-${count}`));
+    const said = live.map(
+      ({ thread, megabytes: held }) => `thread ${thread} ${held.toFixed(1)} MB`,
+    );
+    console.log(`  live at the end: ${said.join(', ')}`);
   }
 }
 rmSync(folder, { recursive: true });

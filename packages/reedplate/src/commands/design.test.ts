@@ -95,7 +95,8 @@ describe('reedplate design', () => {
   test('design names the line of a bad tune, and refuses files without a tune', async () => {
     const bad = fileOf('bad.ndjson', `${asText('G')}{"key":"G"}\n`);
     expect((await runLater(['design', bad])).err).toMatch(/line 3/u);
-    expect((await runLater(['design', fileOf('none.ndjson', '\n')])).code).toBe(2);
+    const { code, err } = await runLater(['design', fileOf('none.ndjson', '\n')]);
+    expect([code, err]).toEqual([2, expect.stringMatching(/none\.ndjson" holds nothing/u)]);
     expect((await runLater(['design', join(folder, 'nowhere')])).err).toMatch(/no such file/u);
   });
 });

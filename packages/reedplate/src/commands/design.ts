@@ -109,7 +109,12 @@ async function readTunes(
       if (text.trim() !== '') tunes.push(readTuneAt(text, line));
     }
   }
-  return tunes;
+  if (tunes.length > 0) return tunes;
+  throw new ReedplateError({
+    code: 'LIST_EMPTY',
+    value: files.join(' '),
+    expected: 'at least one tune: one JSON value a line, ABC, MIDI or MusicXML',
+  });
 }
 
 /** A corpus is read whole, so one bad tune ends it, and is named. */

@@ -7,7 +7,7 @@ const LINE_END = 10;
 
 /**
  * How many lines of input a file of results has done, after cutting a line off that was not
- * written to its end. 0 where there is no file yet.
+ * written to its end. 0 where there is no file yet. A file that is refused stays as it is.
  *
  * @throws ReedplateError `STUDY_INVALID` for a file that holds no results, or those of another setup
  */
@@ -15,14 +15,41 @@ export function linesDone(path: string, setup: StudySetup): number {
   if (!existsSync(path)) return 0;
   const file = openSync(path, 'r+');
   try {
-    const end = lastLineEnd(file, fstatSync(file).size);
+    const { size } = fstatSync(file);
+    const end = lastLineEnd(file, size);
+    if (!isBegun(readText(file, end, Math.min(size, end + BEGINNING.length)))) throw refused(path);
+    const done = numberDone(file, end, path, setup);
     ftruncateSync(file, end);
-    if (end === 0) return 0;
-    const before = lastLineEnd(file, end - 1);
-    return numberOf(readText(file, before, end), path, setup);
+    return done;
   } finally {
     closeSync(file);
   }
+}
+
+/** How every result begins. */
+const BEGINNING = '{"number":';
+
+/** Whether text may be a result that was not written to its end. */
+const isBegun = (text: string): boolean => BEGINNING.startsWith(text);
+
+/**
+ * Number of the last of the whole lines before `end`; 0 where there is none. A tune that could not
+ * be read has no cells and tells nothing of the setup, so the last that has some is looked for.
+ */
+function numberDone(file: number, end: number, path: string, setup: StudySetup): number {
+  let number = 0;
+  for (let to = end; to > 0; ) {
+    const from = lastLineEnd(file, to - 1);
+    const result = parse(readText(file, from, to));
+    if (typeof result?.number !== 'number') throw refused(path);
+    number ||= result.number;
+    if (result.cells !== undefined) {
+      if (!isOfSetup(result, setup)) throw refused(path);
+      return number;
+    }
+    to = from;
+  }
+  return number;
 }
 
 /** Offset after the last line end before `size`; 0 where there is none. */
@@ -43,17 +70,13 @@ function readText(file: number, begin: number, end: number): string {
   return buffer.toString('utf8');
 }
 
-function numberOf(text: string, path: string, setup: StudySetup): number {
-  const result = parse(text);
-  if (typeof result?.number !== 'number' || !isOfSetup(result, setup)) {
-    throw new ReedplateError({
-      code: 'STUDY_INVALID',
-      value: path,
-      expected: 'results of the same study, to resume it',
-      where: { file: path },
-    });
-  }
-  return result.number;
+function refused(path: string): ReedplateError {
+  return new ReedplateError({
+    code: 'STUDY_INVALID',
+    value: path,
+    expected: 'results of the same study, to resume it',
+    where: { file: path },
+  });
 }
 
 function parse(text: string): Partial<StudyResult> | undefined {
@@ -64,14 +87,14 @@ function parse(text: string): Partial<StudyResult> | undefined {
   }
 }
 
-function isOfSetup({ cells, model }: Partial<StudyResult>, setup: StudySetup): boolean {
-  // A tune that could not be read has no cells, and tells nothing of the setup.
-  if (cells === undefined) return true;
+/** A result does not say which octaves were asked for, but none of its own may lie outside them. */
+function isOfSetup({ cells = [], model }: Partial<StudyResult>, setup: StudySetup): boolean {
   const expected = setup.tunings.flatMap(({ id }) =>
     setup.positions.flatMap((position) =>
       setup.levels.map((level) => `${id} ${position} ${level}`),
     ),
   );
   const found = cells.map(({ tuning, position, level }) => `${tuning} ${position} ${level}`);
-  return model === setup.model.id && found.join() === expected.join();
+  const isAsked = cells.every(({ octave }) => setup.octaves.includes(octave));
+  return model === setup.model.id && isAsked && found.join() === expected.join();
 }

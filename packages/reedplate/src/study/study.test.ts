@@ -331,7 +331,14 @@ describe('makePace and makeSlots', () => {
   });
 });
 
+const FAILED = '{"number":7,"error":{"code":"X","message":"x"}}\n';
+
 describe('linesDone', () => {
+  test('linesDone counts tunes that could not be read, after others or alone', () => {
+    expect(linesDone(fileOf(`${resultLine(1)}${FAILED}`), SETUP)).toBe(7);
+    expect(linesDone(fileOf(FAILED), SETUP)).toBe(7);
+  });
+
   test('linesDone is 0 for a file that is not there, is empty or holds no whole line', () => {
     expect(linesDone(join(folder, 'none'), SETUP)).toBe(0);
     expect(linesDone(fileOf(''), SETUP)).toBe(0);
@@ -355,9 +362,8 @@ describe('linesDone', () => {
   test('linesDone reads a last line longer than a chunk', () => {
     const long = `${JSON.stringify({ number: 9, error: { code: 'X', message: 'x'.repeat(200_000) } })}\n`;
     expect(linesDone(fileOf(resultLine(1) + long), SETUP)).toBe(9);
-    expect(linesDone(fileOf(`${resultLine(1)}${resultLine(2)}${'x'.repeat(200_000)}`), SETUP)).toBe(
-      2,
-    );
+    const torn = `{"number":3,"id":"${'x'.repeat(200_000)}`;
+    expect(linesDone(fileOf(`${resultLine(1)}${resultLine(2)}${torn}`), SETUP)).toBe(2);
   });
 
   test.each([
@@ -365,10 +371,17 @@ describe('linesDone', () => {
     ['{}\n'],
     [resultLine(1, makeStudySetup({ positions: [3] }))],
     [resultLine(1, makeStudySetup({ positions: [1, 2], model: 'advanced' }))],
+    [resultLine(1, makeStudySetup({ positions: [1, 2], octaves: [3] }))],
+    [`${resultLine(1, makeStudySetup({ positions: [3] }))}${FAILED}${FAILED}`],
+    [`no JSON\n${FAILED}`],
+    ['notes of mine, with no end of line'],
+    [`${resultLine(1)}notes of mine`],
   ])('linesDone refuses results that are not of the study: %j', (text) => {
-    expect(() => linesDone(fileOf(text), SETUP)).toThrow(
+    const path = fileOf(text);
+    expect(() => linesDone(path, SETUP)).toThrow(
       expect.objectContaining({ code: 'STUDY_INVALID' }),
     );
+    expect(readFileSync(path, 'utf8')).toBe(text);
   });
 });
 
