@@ -86,13 +86,24 @@ interface Gathered {
 }
 
 function gather(results: Iterable<StudyResult>): readonly Gathered[] {
-  let gathered: readonly Gathered[] | undefined;
-  for (const { number, cells, moments } of results) {
-    gathered ??= cells.map((cell) => ({ cell, whole: [], effort: [], bends: [], overbends: [] }));
-    requireSameCells(gathered, cells, number);
+  let gathered: readonly Gathered[] = [];
+  let setup: readonly string[] | undefined;
+  for (const result of results) {
+    const { cells, moments, number } = result;
+    if (setup === undefined) {
+      setup = setupOf(result);
+      gathered = cells.map((cell) => ({ cell, whole: [], effort: [], bends: [], overbends: [] }));
+    }
+    requireSame(setup, setupOf(result), number);
     for (const [at, cell] of cells.entries()) add(gathered[at] as Gathered, cell, moments);
   }
-  return gathered ?? failNoResult();
+  if (setup === undefined) failNoResult();
+  return gathered;
+}
+
+/** What a result tells of its setup. Effort under another model is not the same figure. */
+function setupOf({ model, cells }: StudyResult): readonly string[] {
+  return [model, ...cells.map(({ tuning, position, level }) => `${tuning} ${position} ${level}`)];
 }
 
 function add(
@@ -108,21 +119,17 @@ function add(
   overbends.push((100 * cell.overbends) / moments);
 }
 
-function requireSameCells(
-  gathered: readonly Gathered[],
-  cells: readonly StudyCell[],
-  line: number,
-): void {
-  const nameOf = ({ tuning, position, level }: StudyCell) => `${tuning} ${position} ${level}`;
-  const expected = gathered.map(({ cell }) => nameOf(cell));
-  const found = cells.map(nameOf);
-  if (found.join() === expected.join()) return;
-  throw new ReedplateError({
-    code: 'STUDY_INVALID',
-    value: found,
-    expected: 'results of one setup',
-    where: { line },
-  });
+function requireSame(expected: readonly string[], found: readonly string[], line: number): void {
+  const most = Math.max(expected.length, found.length);
+  for (let at = 0; at < most; at += 1) {
+    if (found[at] === expected[at]) continue;
+    throw new ReedplateError({
+      code: 'STUDY_INVALID',
+      value: found[at] ?? 'the end',
+      expected: `results of one setup (here ${expected[at] ?? 'the end'})`,
+      where: { line },
+    });
+  }
 }
 
 function failNoResult(): never {

@@ -320,11 +320,23 @@ describe('summariseStudy', () => {
   });
 
   test('summariseStudy refuses no results, results of different setups, and wrong options', () => {
-    const other = result({ key: 'G', line }, { positions: [3] });
     const failsWith = (code: string) => expect.objectContaining({ code });
     expect(() => summariseStudy([])).toThrow(failsWith('STUDY_INVALID'));
-    expect(() => summariseStudy([...tunes([1]), other])).toThrow(failsWith('STUDY_INVALID'));
     expect(() => summariseStudy(tunes([1]), { resamples: 10 })).toThrow(failsWith('NUMBER_RANGE'));
     expect(() => summariseStudy(tunes([1]), { seed: 0.5 })).toThrow(failsWith('NUMBER_RANGE'));
+  });
+
+  test('summariseStudy refuses results of another model, position or number of cells, and says which', () => {
+    const first = result({ key: 'G', line }, { positions: [2] });
+    for (const [spec, message] of [
+      [{ positions: [2], model: 'advanced' }, /"advanced" .* \(here intermediate\)/u],
+      [{ positions: [3] }, /"standard 3 bends" .* \(here standard 2 bends\)/u],
+      [{ positions: [2, 3] }, /"standard 3 bends" .* \(here the end\)/u],
+    ] as const) {
+      const other = result({ key: 'G', line }, spec);
+      expect(() => summariseStudy([first, other])).toThrow(message);
+    }
+    const both = result({ key: 'G', line }, { positions: [2, 3] });
+    expect(() => summariseStudy([both, first])).toThrow(/"the end" .* \(here standard 3 bends\)/u);
   });
 });

@@ -122,7 +122,7 @@ function readCorpus(lines: readonly Line[], tempo: number | undefined): readonly
   if (empty >= 0) {
     throw new ReedplateError({
       code: 'LINE_EMPTY',
-      value: lines[empty],
+      value: lines[empty] ?? lines,
       expected: 'a corpus of one line or more, each with a note',
       where: { index: empty },
     });

@@ -1,4 +1,3 @@
-import { ReedplateError } from '@reedplate/pitch';
 import {
   type StudyCellSummary,
   type StudyFailure,
@@ -22,7 +21,7 @@ export interface SummaryReport {
  * The results of a study summed up, tunes that could not be read counted apart.
  *
  * @param results in any order, each used once and not kept
- * @throws ReedplateError as `summariseStudy`; `STUDY_INVALID` for results of several models
+ * @throws ReedplateError as `summariseStudy`
  * @example
  * ```ts
  * import { makeStudySetup, studyTune, summaryReport } from 'reedplate';
@@ -48,22 +47,12 @@ export function summaryReport(
         continue;
       }
       model ??= result.model;
-      if (result.model !== model) throw ofOtherModel(result, model);
       tunes += 1;
       yield result;
     }
   }
   const cells = summariseStudy(studied(), options);
   return { model: model ?? '', tunes, failures, cells };
-}
-
-function ofOtherModel({ model, number }: StudyResult, expected: string): ReedplateError {
-  return new ReedplateError({
-    code: 'STUDY_INVALID',
-    value: model,
-    expected: `results of one model, here ${expected}`,
-    where: { line: number },
-  });
 }
 
 /** A cell of a summary as one flat record, for CSV; null where no tune can be played whole. */
