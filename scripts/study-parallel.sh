@@ -26,14 +26,26 @@ fi
 
 $command study "$tunes" --workers 1 >"$folder/one.ndjson"
 
+begun=$(date +%s%N)
 $command study "$tunes" --workers 2 >"$folder/two.ndjson"
+took=$(($(date +%s%N) - begun))
 cmp "$folder/one.ndjson" "$folder/two.ndjson"
 
-# Killed again and again, each time a little later, and resumed each time.
-for tenths in 3 4 5 6 7 8; do
-  timeout -s KILL "0.$tenths" $command study "$tunes" --workers 2 --resume \
-    --out "$folder/killed.ndjson" || echo "killed after $(wc -l <"$folder/killed.ndjson") tunes"
+# Killed again and again, each time after a larger share of what a whole run takes here, and resumed.
+inside=0
+for share in 40 50 60 70 80 90; do
+  seconds=$(awk "BEGIN { print $took * $share / 1e11 }")
+  timeout -s KILL "$seconds" $command study "$tunes" --workers 2 --resume \
+    --out "$folder/killed.ndjson" || true
+  touch "$folder/killed.ndjson"
+  written=$(wc -l <"$folder/killed.ndjson")
+  echo "after $seconds s: $written tunes"
+  if [ "$written" -gt 0 ] && [ "$written" -lt "$(wc -l <"$tunes")" ]; then inside=$((inside + 1)); fi
 done
+if [ "$inside" -eq 0 ]; then
+  echo "no kill fell within the study: nothing is shown of resuming" >&2
+  exit 1
+fi
 $command study "$tunes" --workers 2 --resume --out "$folder/killed.ndjson"
 cmp "$folder/one.ndjson" "$folder/killed.ndjson"
 
