@@ -1,13 +1,13 @@
 import { ReedplateError, requireFields } from '@reedplate/pitch';
 import { type CalibrationPoint, SCORE_WEIGHTS, type ScoreWeights } from './weights.js';
 
+/** Parts of {@link SCORE_WEIGHTS} to replace, down to single figures; the rest stays. */
+export type WeightChanges = Partial<Omit<ScoreWeights, 'credit' | 'landing' | 'measures'>> & {
+  readonly [Name in 'credit' | 'landing' | 'measures']?: Partial<ScoreWeights[Name]>;
+};
+
 type Table = 'credit' | 'landing' | 'measures';
 type Figure = Exclude<keyof ScoreWeights, Table | 'calibration'>;
-
-/** Parts of {@link SCORE_WEIGHTS} to replace, down to single figures; the rest stays. */
-export type WeightChanges = Partial<Omit<ScoreWeights, Table>> & {
-  readonly [Name in Table]?: Partial<ScoreWeights[Name]>;
-};
 
 /** Largest time in beats, share of a measure and figure of a calibration: far beyond any use. */
 const LARGEST = 1000;
