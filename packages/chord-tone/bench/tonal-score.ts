@@ -191,8 +191,9 @@ function scoreLandings(
     if (end - start < beatTicks / 8) continue;
     if (start > (changes[change]?.start ?? 0) + landWithin * beatTicks) continue;
     const first = landed[change];
-    const isTie = first?.start === start && landing[note.class] > landing[first.class];
-    if (first === undefined || isTie) landed[change] = note;
+    const lead = first?.start ?? Number.POSITIVE_INFINITY;
+    const isBetter = first !== undefined && landing[note.class] > landing[first.class];
+    if (start < lead || (start === lead && isBetter)) landed[change] = note;
   }
   const scores = changes.map(({ bar, beat, symbol, numeral }, at) => {
     const note = landed[at];

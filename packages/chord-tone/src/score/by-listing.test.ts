@@ -1,5 +1,5 @@
 import { type Chart, formById, makeChart } from '@reedplate/form';
-import { parseMetre } from '@reedplate/line';
+import { makeLine, parseMetre } from '@reedplate/line';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { anyChart, anyMelody, anyNotes } from '../arbitraries.fixture.js';
@@ -107,6 +107,16 @@ describe('changes of scoreLine by listing', () => {
         });
       }),
     );
+  });
+
+  it('changes of scoreLine land on a push before a note that is held over the change', () => {
+    const chart = makeChart(formById('basic'), { key: 'G' });
+    const line = makeLine([
+      { start: 15000, duration: 3000, pitch: 66 },
+      { start: 15120, duration: 120, pitch: 76 },
+    ]);
+    const toC = scoreLine(line, chart, { swing: 1 }).changes.find(({ bar }) => bar === 5);
+    expect(toC).toMatchObject({ chord: 'C7', class: 'guide-tone', landing: 1, index: 1 });
   });
 
   it('changes of scoreLine are shown by the root, or by a tone that the chord before did not have', () => {

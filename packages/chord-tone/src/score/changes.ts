@@ -56,9 +56,10 @@ function gatherByChange(
     const start = pieces.start[piece] as number;
     if (start > (starts[at] as number) + weights.landWithin * beatTicks) continue;
     const first = landings[at] as number;
-    // Of notes struck together the best counts: a chord lands if one of its notes does.
-    const isBetter =
-      first < 0 || (pieces.start[first] === start && landingOf(piece) > landingOf(first));
+    // A push is there before a note held over the change, though struck after it. Of notes struck
+    // together the best counts: a chord lands if one of its notes does.
+    const lead = first < 0 ? Number.POSITIVE_INFINITY : (pieces.start[first] as number);
+    const isBetter = start < lead || (start === lead && landingOf(piece) > landingOf(first));
     if (isBetter) landings[at] = piece;
   }
   return { landings, heard };
