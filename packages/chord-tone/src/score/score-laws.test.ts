@@ -289,7 +289,8 @@ describe('scoreLine and time', () => {
             const notes = steps.map(({ rest, pitch }) => {
               const start = Math.floor(place / 2) * BEAT + (place % 2) * offBeat;
               place += 1 + rest;
-              return { start, duration: 200, pitch };
+              // Short of the next onset at any ratio: notes of one pitch that touch are one.
+              return { start, duration: 100, pitch };
             });
             return makeLine(notes);
           };
