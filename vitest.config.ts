@@ -11,6 +11,7 @@ export default defineConfig({
     ],
   },
   test: {
+    setupFiles: ['test/seed.setup.ts'],
     include: [
       'packages/*/{src,test}/**/*.test.ts',
       'test/**/*.test.ts',
