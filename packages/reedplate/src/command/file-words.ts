@@ -1,4 +1,4 @@
-import { isReedplateError, ReedplateError } from '@reedplate/pitch';
+import { readAt } from './read-at.js';
 
 const FILE = /[./\\]|^-$/u;
 const BAR_LINE = '|';
@@ -17,11 +17,5 @@ export function isFileName(word: string): boolean {
  * @throws ReedplateError what `read` throws, with `where.file`
  */
 export function readInFile<Value>(file: string, read: () => Value): Value {
-  try {
-    return read();
-  } catch (error) {
-    if (!isReedplateError(error)) throw error;
-    const { code, value, expected, nearest, where } = error;
-    throw new ReedplateError({ code, value, expected, nearest, where: { ...where, file } });
-  }
+  return readAt({ file }, read);
 }

@@ -10,7 +10,8 @@ import {
   type WritePieceOptions,
   writePiece,
 } from '@reedplate/interchange';
-import { isReedplateError, ReedplateError } from '@reedplate/pitch';
+
+import { readInFile } from './file-words.js';
 import type { Terminal } from './terminal.js';
 
 /** What verbs that read a line say of their file. */
@@ -30,19 +31,10 @@ export function readPieceFile(
   terminal: PieceTerminal,
   options: ReadPieceOptions = {},
 ): Piece {
-  const piece = readInFile(file, terminal.readBytes(file), options);
+  const bytes = terminal.readBytes(file);
+  const piece = readInFile(file, () => readPiece(bytes, options));
   for (const warning of piece.warnings) terminal.err(`reedplate: ${sayWarning(file, warning)}\n`);
   return piece;
-}
-
-function readInFile(file: string, bytes: Uint8Array, options: ReadPieceOptions): Piece {
-  try {
-    return readPiece(bytes, options);
-  } catch (error) {
-    if (!isReedplateError(error)) throw error;
-    const { code, value, expected, nearest, where } = error;
-    throw new ReedplateError({ code, value, expected, nearest, where: { ...where, file } });
-  }
 }
 
 function sayWarning(file: string, { message, count, value, where }: PieceWarning): string {

@@ -1,5 +1,6 @@
-import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
+import { closeSync, fstatSync, readSync } from 'node:fs';
 import { ReedplateError } from '@reedplate/pitch';
+import { openFile, systemReason, unreadable } from './open-file.js';
 
 /** Largest file read, in bytes: a take of 100,000 notes has room; what is larger is a mistake. */
 export const LARGEST_FILE = 16 * 1024 * 1024;
@@ -23,27 +24,13 @@ export function readText(path: string): string {
  *   `FILE_TOO_LARGE`
  */
 export function readBytes(path: string): Uint8Array {
-  const file = path === '-' ? STANDARD_INPUT : open(path);
+  const file = path === '-' ? STANDARD_INPUT : openFile(path);
   try {
-    if (file !== STANDARD_INPUT) requireFile(file, path);
+    if (file !== STANDARD_INPUT && fstatSync(file).size > LARGEST_FILE) throw tooLarge(path);
     return readBounded(file, path);
   } finally {
     if (file !== STANDARD_INPUT) closeSync(file);
   }
-}
-
-function open(path: string): number {
-  try {
-    return openSync(path, 'r');
-  } catch (error) {
-    throw unreadable(path, systemReason(error));
-  }
-}
-
-function requireFile(file: number, path: string): void {
-  const stats = fstatSync(file);
-  if (stats.isDirectory()) throw unreadable(path, 'it is a directory');
-  if (stats.size > LARGEST_FILE) throw tooLarge(path);
 }
 
 /** Counts what really comes, since a pipe or a device does not say its size. */
@@ -68,21 +55,6 @@ function readChunk(file: number, chunk: Buffer, path: string): number {
     if (reason === 'EOF') return 0;
     throw unreadable(path, reason);
   }
-}
-
-function systemReason(error: unknown): string {
-  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-  if (code === 'ENOENT') return 'there is no such file';
-  if (code === 'EACCES') return 'permission is denied';
-  return code === '' ? 'it cannot be opened' : code;
-}
-
-function unreadable(path: string, reason: string): ReedplateError {
-  return new ReedplateError({
-    code: 'FILE_UNREADABLE',
-    value: path,
-    expected: `a file that can be read (${reason})`,
-  });
 }
 
 function tooLarge(path: string): ReedplateError {

@@ -1,6 +1,6 @@
 import { makeHarp, type Tuning } from '@reedplate/layout';
 import { type Line, transposeLine } from '@reedplate/line';
-import { isReedplateError, parseKey, ReedplateError } from '@reedplate/pitch';
+import { parseKey, ReedplateError } from '@reedplate/pitch';
 import { readStudyTune, type StudyTune } from '@reedplate/playability';
 import { songKeyOf } from '@reedplate/position';
 import type { Command } from 'commander';
@@ -9,6 +9,7 @@ import { examples } from '../command/examples.js';
 import { withJson } from '../command/options.js';
 import { type PlayerWords, readPlayer, withPlayerOptions } from '../command/player-options.js';
 import { type Paint, printReport } from '../command/print.js';
+import { readAt } from '../command/read-at.js';
 import { readTuningWord, TUNING_WORD } from '../command/read-tuning.js';
 import { readList, readNumber, readWholeNumber } from '../command/read-words.js';
 import { setColumns } from '../command/table.js';
@@ -106,7 +107,8 @@ async function readTunes(
     if (part instanceof ReedplateError) throw part;
     for (const text of part.toString('utf8').split('\n').slice(0, -1)) {
       line += 1;
-      if (text.trim() !== '') tunes.push(readTuneAt(text, line));
+      // A corpus is read whole, so one bad tune ends it, and is named.
+      if (text.trim() !== '') tunes.push(readAt({ line }, () => readStudyTune(text)));
     }
   }
   if (tunes.length > 0) return tunes;
@@ -115,17 +117,6 @@ async function readTunes(
     value: files.join(' '),
     expected: 'at least one tune: one JSON value a line, ABC, MIDI or MusicXML',
   });
-}
-
-/** A corpus is read whole, so one bad tune ends it, and is named. */
-function readTuneAt(text: string, line: number): StudyTune {
-  try {
-    return readStudyTune(text);
-  } catch (error) {
-    if (!isReedplateError(error)) throw error;
-    const { code, value, expected, nearest: near, where } = error;
-    throw new ReedplateError({ code, value, expected, nearest: near, where: { ...where, line } });
-  }
 }
 
 function rowsOf({ changes }: DesignReport) {

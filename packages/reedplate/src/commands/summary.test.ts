@@ -122,6 +122,19 @@ describe('readResults', () => {
     expect([...readResults(path)]).toEqual([...found, long, failure]);
   });
 
+  test.each([
+    ['a directory', folder, 'it is a directory'],
+    ['what is not there', join(folder, 'gone.ndjson'), 'there is no such file'],
+  ])('readResults refuses %s, and says why', (_, path, reason) => {
+    expect(() => [...readResults(path)]).toThrow(
+      expect.objectContaining({
+        code: 'FILE_UNREADABLE',
+        value: path,
+        expected: expect.stringContaining(reason),
+      }),
+    );
+  });
+
   test('readResults refuses any JSON that is no result, and names its line', () => {
     fc.assert(
       fc.property(fc.jsonValue(), (value) => {

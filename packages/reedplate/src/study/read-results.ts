@@ -1,7 +1,8 @@
-import { closeSync, openSync, readSync } from 'node:fs';
+import { closeSync, readSync } from 'node:fs';
 import { StringDecoder } from 'node:string_decoder';
 import { ReedplateError } from '@reedplate/pitch';
 import type { StudyFailure, StudyResult } from '@reedplate/playability';
+import { openFile } from '../command/open-file.js';
 
 const CHUNK = 256 * 1024;
 
@@ -20,7 +21,7 @@ export function* readResults(path: string): Generator<StudyResult | StudyFailure
 }
 
 function* linesOf(path: string): Generator<string> {
-  const file = path === '-' ? 0 : open(path);
+  const file = path === '-' ? 0 : openFile(path);
   const decoder = new StringDecoder('utf8');
   const chunk = Buffer.alloc(CHUNK);
   let begun = '';
@@ -36,18 +37,6 @@ function* linesOf(path: string): Generator<string> {
     yield begun + decoder.end();
   } finally {
     if (file !== 0) closeSync(file);
-  }
-}
-
-function open(path: string): number {
-  try {
-    return openSync(path, 'r');
-  } catch {
-    throw new ReedplateError({
-      code: 'FILE_UNREADABLE',
-      value: path,
-      expected: 'a file of results that we may read',
-    });
   }
 }
 

@@ -1,9 +1,11 @@
-import { closeSync, openSync, read as readFile, readFileSync, statSync } from 'node:fs';
+import { closeSync, read as readFile, readFileSync, statSync } from 'node:fs';
 import { basename } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { promisify } from 'node:util';
 import type { Piece } from '@reedplate/interchange';
-import { isReedplateError, type KeyName, ReedplateError } from '@reedplate/pitch';
+import { isReedplateError, type KeyName } from '@reedplate/pitch';
+import { readInFile } from '../command/file-words.js';
+import { openFile, unreadable } from '../command/open-file.js';
 import { type InputPart, type ReadInto, wholeLines } from './whole-lines.js';
 
 /** Where a study reads from: several files, one after the other, as one input. */
@@ -61,19 +63,11 @@ function sizeOf(path: string): number {
   throw unreadable(path, stats === undefined ? 'there is no such file' : 'it is a directory');
 }
 
-function unreadable(path: string, reason: string): ReedplateError {
-  return new ReedplateError({
-    code: 'FILE_UNREADABLE',
-    value: path,
-    expected: `a readable file (${reason})`,
-  });
-}
-
 const BYTE_ORDER_MARK = Buffer.from([0xef, 0xbb, 0xbf]);
 
 /** The lines of a text file, without a byte order mark. */
 async function* linesOf(path: string): AsyncGenerator<InputPart> {
-  const file = path === STANDARD_INPUT ? 0 : open(path);
+  const file = path === STANDARD_INPUT ? 0 : openFile(path);
   let isFirst = true;
   try {
     for await (const part of wholeLines(readerOf(file))) {
@@ -85,14 +79,6 @@ async function* linesOf(path: string): AsyncGenerator<InputPart> {
     }
   } finally {
     if (file !== 0) closeSync(file);
-  }
-}
-
-function open(path: string): number {
-  try {
-    return openSync(path, 'r');
-  } catch {
-    throw unreadable(path, 'permission is denied');
   }
 }
 
@@ -122,15 +108,16 @@ async function* piecesOf(path: string, { key }: SourceOptions): AsyncGenerator<I
   const bytes = readFileSync(path);
   const name = basename(path);
   try {
-    const pieces = /\.abc$/iu.test(path) ? readAbc(bytes) : [readPiece(bytes)];
+    const pieces = readInFile(path, () =>
+      /\.abc$/iu.test(path) ? readAbc(bytes) : [readPiece(bytes)],
+    );
     const lines = pieces.map((piece, at) =>
       lineOf(piece, pieces.length === 1 ? name : `${name}:${at + 1}`, key),
     );
     yield Buffer.from(lines.join(''));
   } catch (error) {
     if (!isReedplateError(error)) throw error;
-    const { code, value, expected, nearest, where } = error;
-    yield new ReedplateError({ code, value, expected, nearest, where: { ...where, file: path } });
+    yield error;
   }
 }
 
