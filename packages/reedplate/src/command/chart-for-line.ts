@@ -1,15 +1,19 @@
 import { type Chart, type Form, introBars, makeChart } from '@reedplate/form';
 import { type Line, parseMetre } from '@reedplate/line';
 import { parseKey } from '@reedplate/pitch';
-import { type FormWords, type FrameWords, readFrame, readVariedForm } from './chart-options.js';
+import {
+  type FormWords,
+  type FrameWords,
+  MOST_CHORUSES,
+  readFrame,
+  readVariedForm,
+} from './chart-options.js';
 import type { Terminal } from './terminal.js';
 
 /** Words that name the chart of a line. */
 export interface ChartForLineWords extends FormWords, FrameWords {
   readonly key: string;
 }
-
-const MOST_CHORUSES = 1000;
 
 /** The chart that the words name, in the metre of a line and with as many choruses as it has. */
 export function readChartFor(

@@ -48,11 +48,12 @@ type Reader = Pick<Terminal, 'readText'>;
 
 const GROUP = 'Song:';
 const KEY = '--key <key>';
+const KEY_OF_SONG = 'key of the song: G, Bb, F#m …';
 
 /** Adds `--key`, `--form` and all that makes a chart of it; every verb that plans one has these. */
 export function withChartOptions(command: Command, { choruses = '1' } = {}): Command {
   return withOptionGroup(command, GROUP, (group) =>
-    withFrame(withForm(group.requiredOption(KEY, 'key of the song: G, Bb, F#m …'), 'basic'))
+    withFrame(withForm(group.requiredOption(KEY, KEY_OF_SONG), 'basic'))
       .option('--choruses <number>', 'times through the form', choruses)
       .option('--metre <metre>', 'time signature such as 4/4 or 12/8; without it that of the form')
       .option(
@@ -65,7 +66,7 @@ export function withChartOptions(command: Command, { choruses = '1' } = {}): Com
 /** Adds the options of a chart for a line, which says itself its metre and how long it is. */
 export function withChartForLineOptions(command: Command): Command {
   return withOptionGroup(command, GROUP, (group) =>
-    withFrame(withForm(group.requiredOption(KEY, 'key of the song: G, Bb, F#m …'), 'basic')),
+    withFrame(withForm(group.requiredOption(KEY, KEY_OF_SONG), 'basic')),
   );
 }
 
@@ -100,7 +101,8 @@ function withFrame(command: Command): Command {
     );
 }
 
-const MOST_CHORUSES = 1000;
+/** As many choruses as any band plays, and more. */
+export const MOST_CHORUSES = 1000;
 
 /** The chart that the words name. */
 export function readChart(
