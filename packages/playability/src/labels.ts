@@ -1,3 +1,4 @@
+import { grown } from './grown.js';
 import type { Lattice } from './lattice.js';
 import type { Way } from './way.js';
 
@@ -52,14 +53,8 @@ export function makeRoom(labels: Labels, more: number): void {
 
 function grow(labels: Labels): void {
   const size = labels.cost.length * 2;
-  const cost = new Float64Array(size);
-  cost.set(labels.cost);
-  labels.cost = cost;
-  for (const name of ['air', 'node', 'before'] as const) {
-    const wider = new Int32Array(size);
-    wider.set(labels[name]);
-    labels[name] = wider;
-  }
+  labels.cost = grown(labels.cost, size);
+  for (const name of ['air', 'node', 'before'] as const) labels[name] = grown(labels[name], size);
 }
 
 /** The way that led to a state. */

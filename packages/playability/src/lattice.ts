@@ -1,4 +1,5 @@
 import { airMove } from './air.js';
+import { grown } from './grown.js';
 import { secondsHeld, secondsSince, stepsHeld, stepsRested } from './line-times.js';
 import { type Limits, type Problem, waysAt } from './problem.js';
 import { hurryTerm } from './terms.js';
@@ -91,18 +92,6 @@ function growNodes(lattice: Lattice, size: number): void {
   lattice.rest = new Float64Array(size);
 }
 
-function grown(table: Int32Array, size: number): Int32Array {
-  const larger = new Int32Array(size);
-  larger.set(table);
-  return larger;
-}
-
-function growArcs(lattice: Lattice, size: number): void {
-  const larger = new Float64Array(size);
-  larger.set(lattice.cost);
-  lattice.cost = larger;
-}
-
 function layMoment(
   lattice: Lattice,
   { times, board }: Problem,
@@ -115,7 +104,7 @@ function layMoment(
   const nodes = node + to.length;
   const arcs = arc + to.length * from.length;
   if (lattice.choice.length < nodes) growNodes(lattice, 2 * nodes);
-  if (lattice.cost.length < arcs) growArcs(lattice, 2 * arcs);
+  if (lattice.cost.length < arcs) lattice.cost = grown(lattice.cost, 2 * arcs);
   lattice.firstNode[moment + 1] = nodes;
   lattice.firstArc[moment + 1] = arcs;
   const { figures, choices, still, holdRate, airRate, move, needed } = board;
