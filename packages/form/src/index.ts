@@ -32,6 +32,7 @@ export { type BreakHit, type BreakOptions, withBreak } from './with-break.js';
 export { chartEnd, chordAt, chordAtBeat } from './chord-at.js';
 export { chordChanges, nextChange, previousChange } from './chord-changes.js';
 export { formOfChart } from './form-of-chart.js';
+export { loopOf } from './loop-of.js';
 export { type ChartOptions, makeChart } from './make-chart.js';
 export type { ChartBreak } from './plan-bars.js';
 export { readChart } from './read-chart.js';

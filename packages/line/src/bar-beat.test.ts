@@ -78,3 +78,24 @@ describe('tickAt', () => {
     );
   });
 });
+
+describe('bars counted in', () => {
+  const counted = { metre: '4/4', pickup: 0, countIn: 2 } as const;
+
+  test.each([
+    [0, { bar: -1, beat: 1 }],
+    [3840, { bar: 0, beat: 1 }],
+    [6720, { bar: 0, beat: 4 }],
+    [7680, { bar: 1, beat: 1 }],
+  ])('come before bar 1: tick %i is %j', (tick, place) => {
+    expect(barBeatAt(tick, counted)).toEqual(place);
+    expect(tickAt(place, counted)).toBe(tick);
+  });
+
+  test('have no bar before the first of them', () => {
+    const error = expect.objectContaining({ code: 'NUMBER_RANGE' });
+    expect(() => tickAt({ bar: -2, beat: 1 }, counted)).toThrow(error);
+    expect(() => tickAt({ bar: -1, beat: 1 }, { ...counted, countIn: 1 })).toThrow(error);
+    expect(() => barBeatAt(0, { ...counted, countIn: 0.5 })).toThrow(error);
+  });
+});

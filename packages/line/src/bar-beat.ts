@@ -1,7 +1,10 @@
 import { ReedplateError, requireInteger } from '@reedplate/pitch';
 import { type Metre, type MetreParts, parseMetre } from './metre.js';
 
-/** A place in music as people count it, both numbers from 1; the pickup is bar 0. */
+/**
+ * A place in music as people count it, both numbers from 1; the pickup is bar 0, and so is the last bar
+ * of a count-in, the one before it bar −1.
+ */
 export interface BarBeat {
   readonly bar: number;
   /** Felt beat within the bar; 2.5 is halfway from the second beat to the third. */
@@ -13,6 +16,8 @@ export interface BeatGrid {
   readonly metre: Metre;
   /** Ticks before bar 1, from 0 and less than a bar. */
   readonly pickup: number;
+  /** Whole bars before bar 1 that are counted in; default 0. */
+  readonly countIn?: number;
 }
 
 /**
@@ -26,12 +31,13 @@ export interface BeatGrid {
  *
  * barBeatAt(4320, { metre: '4/4', pickup: 0 }); // => { bar: 2, beat: 1.5 }
  * barBeatAt(0, { metre: '4/4', pickup: 960 }); // => { bar: 0, beat: 4 }
+ * barBeatAt(0, { metre: '4/4', pickup: 0, countIn: 2 }); // => { bar: -1, beat: 1 }
  * ```
  */
 export function barBeatAt(tick: number, grid: BeatGrid): BarBeat {
   requireInteger(tick, { min: 0, what: 'a tick' });
-  const { barTicks, beatTicks, pickup } = readGrid(grid);
-  const fromBarOne = tick - pickup;
+  const { barTicks, beatTicks, barOne } = readGrid(grid);
+  const fromBarOne = tick - barOne;
   const bar = Math.floor(fromBarOne / barTicks);
   return Object.freeze({ bar: bar + 1, beat: (fromBarOne - bar * barTicks) / beatTicks + 1 });
 }
@@ -39,7 +45,7 @@ export function barBeatAt(tick: number, grid: BeatGrid): BarBeat {
 /**
  * The tick at a bar and beat: the inverse of {@link barBeatAt}.
  *
- * @param place a bar from 0 (the pickup), and a beat from 1 to less than the next bar's first
+ * @param place a bar, of the pickup or the count-in too, and a beat from 1 to less than the next bar's first
  * @throws ReedplateError `NUMBER_RANGE` for a place before the line, past its bar or between ticks;
  * `METRE_UNKNOWN`
  * @example
@@ -52,12 +58,13 @@ export function barBeatAt(tick: number, grid: BeatGrid): BarBeat {
  * ```
  */
 export function tickAt(place: BarBeat, grid: BeatGrid): number {
-  const { barTicks, beatTicks, beatsPerBar, pickup } = readGrid(grid);
-  const bar = requireInteger(place.bar, { min: 0, what: 'a bar', where: { bar: place.bar } });
+  const { barTicks, beatTicks, beatsPerBar, barOne, countIn } = readGrid(grid);
+  const min = Math.min(0, 1 - countIn);
+  const bar = requireInteger(place.bar, { min, what: 'a bar', where: { bar: place.bar } });
   const exact = (place.beat - 1) * beatTicks;
   // A beat such as 1 + 1/3 is not exact in binary, so the tick it means is the nearest one.
   const inBar = Math.round(exact);
-  const tick = pickup + (bar - 1) * barTicks + inBar;
+  const tick = barOne + (bar - 1) * barTicks + inBar;
   const isOnTick = Number.isFinite(place.beat) && Math.abs(exact - inBar) < LARGEST_ROUNDING;
   if (isOnTick && inBar >= 0 && inBar < barTicks && tick >= 0) {
     return requireInteger(tick, { what: 'a tick', where: { bar, beat: place.beat } });
@@ -73,8 +80,15 @@ export function tickAt(place: BarBeat, grid: BeatGrid): number {
 /** Parts of a tick by which a beat that was computed may be off. */
 const LARGEST_ROUNDING = 1e-3;
 
-function readGrid({ metre, pickup }: BeatGrid): MetreParts & { readonly pickup: number } {
+interface GridParts extends MetreParts {
+  readonly countIn: number;
+  /** Tick at which bar 1 begins. */
+  readonly barOne: number;
+}
+
+function readGrid({ metre, pickup, countIn = 0 }: BeatGrid): GridParts {
   const parts = parseMetre(metre);
   requireInteger(pickup, { min: 0, max: parts.barTicks - 1, what: 'the ticks of a pickup' });
-  return { ...parts, pickup };
+  requireInteger(countIn, { min: 0, what: 'bars counted in' });
+  return { ...parts, countIn, barOne: pickup + countIn * parts.barTicks };
 }

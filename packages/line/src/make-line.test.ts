@@ -32,8 +32,8 @@ describe('makeLine', () => {
     expect(makeLine([...sorted].reverse()).notes).toEqual(sorted);
   });
 
-  test('leaves the notes given as they are, and keeps only their three fields', () => {
-    const given = [{ ...note, start: 960, velocity: 90 }, note];
+  test('leaves the notes given as they are, and keeps only the fields of a note', () => {
+    const given = [{ ...note, start: 960, finger: 3 }, note];
     const before = structuredClone(given);
     expect(makeLine(given).notes[1]).toEqual({ ...note, start: 960 });
     expect(given).toEqual(before);
@@ -102,6 +102,117 @@ describe('makeLine', () => {
     expect(() => makeLine([note], { [field]: value } as LineOptions)).toThrow(
       invalid(field, { value }),
     );
+  });
+
+  test('keeps how a note is played, and leaves out what says nothing', () => {
+    const played: TimedNote = {
+      ...note,
+      velocity: 96,
+      accent: true,
+      grace: true,
+      cents: -18.5,
+      curve: [
+        { at: 0, cents: -90 },
+        { at: 960, cents: 2400 },
+      ],
+      confidence: 0.5,
+    };
+    expect(makeLine([played]).notes).toEqual([played]);
+    const plain = { ...note, accent: false, grace: false, curve: [] };
+    expect(makeLine([plain]).notes).toEqual([note]);
+    expect(Object.is(makeLine([{ ...note, cents: -0 }]).notes[0]?.cents, 0)).toBe(true);
+  });
+
+  test('freezes curves, tempo changes and what is in them, and not those given', () => {
+    const curve = [{ at: 0, cents: 5 }];
+    const tempoChanges = [{ start: 960, tempo: 80 }];
+    const line = makeLine([{ ...note, curve }], { tempo: 90, tempoChanges });
+    const made = [line.notes[0]?.curve, line.tempoChanges];
+    expect(made).toEqual([curve, tempoChanges]);
+    for (const list of made) {
+      expect(Object.isFrozen(list) && Object.isFrozen(list?.[0])).toBe(true);
+    }
+    expect([curve, curve[0], tempoChanges, tempoChanges[0]].some(Object.isFrozen)).toBe(false);
+  });
+
+  test('sorts notes of the same time and pitch by how they are played', () => {
+    const list = [{ ...note, velocity: 3 }, note, { ...note, accent: true }];
+    expect(makeLine([...list].reverse())).toEqual(makeLine(list));
+  });
+
+  test.each<[string, unknown, string?]>([
+    ['velocity', 0],
+    ['velocity', 128],
+    ['velocity', 64.5],
+    ['velocity', null],
+    ['accent', 1],
+    ['accent', null],
+    ['grace', 'yes'],
+    ['cents', 100.5],
+    ['cents', Number.NaN],
+    ['cents', '5'],
+    ['confidence', 1.5],
+    ['confidence', -0.1],
+    ['confidence', Number.NaN],
+    ['curve', {}],
+    ['curve', null],
+    ['curve', [null], 'curve[0]'],
+    ['curve', [7], 'curve[0]'],
+    ['curve', [{ at: 961, cents: 0 }], 'curve[0].at'],
+    ['curve', [{ at: -1, cents: 0 }], 'curve[0].at'],
+    ['curve', [{ at: 0.5, cents: 0 }], 'curve[0].at'],
+    ['curve', [{ at: 0, cents: 2401 }], 'curve[0].cents'],
+    ['curve', [{ at: 0 }], 'curve[0].cents'],
+    [
+      'curve',
+      [
+        { at: 5, cents: 0 },
+        { at: 5, cents: 9 },
+      ],
+      'curve[1].at',
+    ],
+  ])('refuses a note whose %s is %j, and says where', (field, value, path = field) => {
+    const wrong = { ...note, [field]: value } as TimedNote;
+    expect(() => makeLine([note, wrong])).toThrow(invalid(`notes[1].${path}`));
+  });
+
+  test.each<[unknown, string]>([
+    [{}, 'tempoChanges'],
+    [null, 'tempoChanges'],
+    [[null], 'tempoChanges[0]'],
+    [[{ start: 0, tempo: 90 }], 'tempoChanges[0].start'],
+    [[{ start: 960, tempo: 0 }], 'tempoChanges[0].tempo'],
+    [
+      [
+        { start: 960, tempo: 90 },
+        { start: 960, tempo: 80 },
+      ],
+      'tempoChanges[1].start',
+    ],
+  ])('refuses the tempo changes %j', (tempoChanges, path) => {
+    const options = { tempo: 100, tempoChanges } as LineOptions;
+    expect(() => makeLine([note], options)).toThrow(invalid(path));
+  });
+
+  test('needs the tempo of the beginning where it changes, and no changes are none', () => {
+    const tempoChanges = [{ start: 960, tempo: 90 }];
+    expect(() => makeLine([note], { tempoChanges })).toThrow(invalid('tempo'));
+    expect(makeLine([note], { tempoChanges: [] })).toEqual(makeLine([note]));
+  });
+
+  test('counts in whole bars, with the pickup among them', () => {
+    expect(makeLine([note], { countIn: 2 })).toMatchObject({ countIn: 2, pickup: 0 });
+    expect(makeLine([note], { countIn: 0 })).toEqual(makeLine([note]));
+    for (const countIn of [-1, 65, 0.5, null]) {
+      expect(() => makeLine([note], { countIn: countIn as number })).toThrow(invalid('countIn'));
+    }
+    expect(() => makeLine([note], { countIn: 1, pickup: 960 })).toThrow(
+      invalid('pickup', { expected: expect.stringMatching(/last bar/u) }),
+    );
+  });
+
+  test.each([[null], ['4/4'], [7]])('refuses %j for options', (options) => {
+    expect(() => makeLine([note], options as unknown as LineOptions)).toThrow(invalid('options'));
   });
 
   test('measures the pickup by the bar of its metre', () => {

@@ -1,6 +1,8 @@
-import { type ErrorPlace, HIGHEST_MIDI, requireInteger, requirePositive } from '@reedplate/pitch';
-import { invalidLine } from './invalid-line.js';
-import type { Line, TimedNote } from './line.js';
+import { requireInteger } from '@reedplate/pitch';
+import { checkNote } from './check-note.js';
+import { checkTempos } from './check-tempo.js';
+import { invalidLine, requireTicks } from './invalid-line.js';
+import type { Line, TempoChange, TimedNote } from './line.js';
 import { type Metre, parseMetre } from './metre.js';
 
 /** What {@link makeLine} fills in. */
@@ -9,15 +11,15 @@ export interface LineOptions {
   readonly metre?: Metre;
   /** Ticks before bar 1, from 0 and less than a bar; default 0. */
   readonly pickup?: number;
+  /** Whole bars counted in before bar 1, at the beginning of the line, 0 to 64; default 0. */
+  readonly countIn?: number;
   /** Felt beats a minute, above 0 and at most 1000; default none. */
   readonly tempo?: number;
+  /** Where the tempo changes after the beginning, in rising order; default nowhere. */
+  readonly tempoChanges?: readonly TempoChange[];
   /** Default none. */
   readonly title?: string;
 }
-
-/** Longest line held: 2^40 ticks, years of music, still exact in every sum made of it. */
-const LATEST_TICK = 2 ** 40;
-const FASTEST_TEMPO = 1000;
 
 /**
  * Makes a line from notes: checked, sorted by start, then pitch, then duration, frozen. The notes
@@ -30,60 +32,62 @@ const FASTEST_TEMPO = 1000;
  * import { makeLine } from '@reedplate/line';
  *
  * makeLine([{ start: 0, duration: 960, pitch: 67 }]).metre; // => '4/4'
+ * makeLine([{ start: 0, duration: 960, pitch: 67, velocity: 96, cents: -18 }]).notes[0]?.cents; // => -18
  * makeLine([{ start: -1, duration: 960, pitch: 67 }]); // throws LINE_INVALID
+ * makeLine([{ start: 0, duration: 960, pitch: 67, velocity: 0 }]); // throws LINE_INVALID
  * ```
  */
 export function makeLine(notes: readonly TimedNote[], options: LineOptions = {}): Line {
-  const { metre = '4/4', pickup = 0, tempo, title } = options;
+  if (typeof options !== 'object' || options === null) {
+    throw invalidLine(options, 'options such as { metre, pickup, tempo }', { path: 'options' });
+  }
+  const { metre = '4/4', title } = options;
   const { barTicks } = parseMetre(metre);
   if (!Array.isArray(notes)) throw invalidLine(notes, 'a list of notes', { path: 'notes' });
   // Array.from visits the gaps of a sparse list too, which map would pass over.
   const checked = Array.from(notes as readonly TimedNote[], checkNote).sort(inOrder);
   return Object.freeze({
     metre,
-    pickup: requireTicks(pickup, 0, barTicks - 1, { path: 'pickup' }),
-    ...(tempo === undefined ? {} : { tempo: checkTempo(tempo) }),
+    ...checkLead(options, barTicks),
+    ...checkTempos(options),
     ...(title === undefined ? {} : { title: checkTitle(title) }),
     notes: Object.freeze(checked),
   });
 }
 
-/** The length settles what start and pitch leave open, so that order never hangs on the input's. */
+/** What the times leave open is settled by how notes are played, so that order never hangs on the input's. */
 function inOrder(a: TimedNote, b: TimedNote): number {
-  return a.start - b.start || a.pitch - b.pitch || a.duration - b.duration;
+  return a.start - b.start || a.pitch - b.pitch || a.duration - b.duration || inText(a, b);
 }
 
-function checkNote(note: TimedNote, index: number): TimedNote {
-  if (typeof note !== 'object' || note === null) {
-    throw invalidLine(note, 'a note with start, duration and pitch', {
-      path: `notes[${index}]`,
-      index,
-    });
-  }
-  const at = (field: string): ErrorPlace => ({ path: `notes[${index}].${field}`, index });
-  const start = requireTicks(note.start, 0, LATEST_TICK, at('start'));
-  const duration = requireTicks(note.duration, 1, LATEST_TICK, at('duration'));
-  const pitch = requireInteger(note.pitch, {
+function inText(a: TimedNote, b: TimedNote): number {
+  const [first, second] = [JSON.stringify(a), JSON.stringify(b)];
+  if (first === second) return 0;
+  return first < second ? -1 : 1;
+}
+
+const LONGEST_COUNT_IN = 64;
+
+/** What comes before bar 1: a pickup, or bars counted in with the pickup among them. */
+function checkLead(
+  { pickup = 0, countIn = 0 }: LineOptions,
+  barTicks: number,
+): Pick<Line, 'pickup' | 'countIn'> {
+  const counted = requireInteger(countIn, {
     min: 0,
-    max: HIGHEST_MIDI,
-    what: 'a MIDI note number',
+    max: LONGEST_COUNT_IN,
+    what: 'bars counted in',
     code: 'LINE_INVALID',
-    where: at('pitch'),
+    where: { path: 'countIn' },
   });
-  return Object.freeze({ start, duration, pitch });
-}
-
-function requireTicks(value: unknown, min: number, max: number, where: ErrorPlace): number {
-  return requireInteger(value, { min, max, what: 'whole ticks', code: 'LINE_INVALID', where });
-}
-
-function checkTempo(tempo: unknown): number {
-  return requirePositive(tempo, {
-    max: FASTEST_TEMPO,
-    what: 'felt beats a minute',
-    code: 'LINE_INVALID',
-    where: { path: 'tempo' },
-  });
+  if (counted > 0 && pickup !== 0) {
+    const expected = '0 with a count-in: a pickup sounds within its last bar';
+    throw invalidLine(pickup, expected, { path: 'pickup' });
+  }
+  return {
+    pickup: requireTicks(pickup, { min: 0, max: barTicks - 1 }, { path: 'pickup' }),
+    ...(counted === 0 ? {} : { countIn: counted }),
+  };
 }
 
 function checkTitle(title: unknown): string {

@@ -12,6 +12,12 @@ describe('readLine', () => {
     expect(readLine(JSON.stringify(line))).toEqual(made);
   });
 
+  test('reads how notes are played, the count-in and the tempo changes', () => {
+    const played = { ...note, velocity: 90, cents: 5, curve: [{ at: 10, cents: -40 }] };
+    const head = { countIn: 1, tempo: 90, tempoChanges: [{ start: 960, tempo: 80 }] };
+    expect(readLine({ ...head, notes: [played] })).toEqual(makeLine([played], head));
+  });
+
   test('needs only the notes', () => {
     expect(readLine({ notes: [] })).toEqual(makeLine([]));
   });
@@ -42,7 +48,13 @@ describe('readLine', () => {
     ['{"notes":[],"__proto__":{}}', '__proto__'],
     ['{"notes":[],"valueOf":1}', 'valueOf'],
     [{ notes: [7] }, 'notes[0]'],
-    [{ notes: [note, { ...note, velocity: 3 }] }, 'notes[1].velocity'],
+    [{ notes: [note, { ...note, velocety: 3 }] }, 'notes[1].velocety'],
+    [{ notes: [{ ...note, velocity: 300 }] }, 'notes[0].velocity'],
+    [{ notes: [{ ...note, curve: [{ at: 0, cent: 3 }] }] }, 'notes[0].curve[0].cent'],
+    [{ notes: [{ ...note, curve: {} }] }, 'notes[0].curve'],
+    [{ notes: [], tempo: 90, tempoChanges: [{ at: 960, tempo: 80 }] }, 'tempoChanges[0].at'],
+    [{ notes: [], tempo: 90, tempoChanges: 80 }, 'tempoChanges'],
+    [{ notes: [], countIn: '1' }, 'countIn'],
     [{ notes: [{ ...note, pitch: 'C4' }] }, 'notes[0].pitch'],
     [{ notes: [note], title: null }, 'title'],
   ])('refuses %j at %j', (json, path) => {

@@ -4,13 +4,18 @@ import {
   barBeatAt,
   type Line,
   lineEnd,
+  lineFromSeconds,
   type Metre,
   type MetreUnit,
   makeLine,
+  type NoteInSeconds,
+  notesInSeconds,
   parseMetre,
   readLine,
+  secondsAt,
   type TimedNote,
   tickAt,
+  tickAtSeconds,
   transposeLine,
 } from './index.js';
 
@@ -26,6 +31,11 @@ expectTypeOf(tickAt({ bar: 1, beat: 1 }, line)).toEqualTypeOf<number>();
 expectTypeOf(parseMetre('4/4').denominator).toEqualTypeOf<MetreUnit>();
 expectTypeOf(line.notes).toEqualTypeOf<readonly TimedNote[]>();
 expectTypeOf<'12/8'>().toExtend<Metre>();
+expectTypeOf(lineFromSeconds([], { tempo: 60 })).toEqualTypeOf<Line>();
+expectTypeOf(notesInSeconds(line)).toEqualTypeOf<readonly NoteInSeconds[]>();
+// What seconds are counted by is a line, a chart or a tempo.
+expectTypeOf(secondsAt(0, line)).toEqualTypeOf<number>();
+expectTypeOf(tickAtSeconds(0, { tempo: 60 })).toEqualTypeOf<number>();
 
 // Misuse does not compile.
 // @ts-expect-error a note has a duration
@@ -48,3 +58,13 @@ barBeatAt(0, { pickup: 0 });
 tickAt({ bar: 1 }, line);
 // @ts-expect-error a line moves by a number of semitones
 transposeLine(line, 'C');
+// @ts-expect-error a velocity is a number
+makeLine([{ start: 0, duration: 960, pitch: 60, velocity: 'loud' }]);
+// @ts-expect-error points of a curve have cents
+makeLine([{ start: 0, duration: 960, pitch: 60, curve: [{ at: 0 }] }]);
+// @ts-expect-error a change has a tempo
+makeLine([], { tempo: 60, tempoChanges: [{ start: 960 }] });
+// @ts-expect-error a tempo stands in an object
+secondsAt(0, 60);
+// @ts-expect-error notes in seconds have a duration
+lineFromSeconds([{ start: 0, pitch: 60 }], { tempo: 60 });

@@ -19,6 +19,7 @@ export const ERROR_CODES = Object.freeze({
   METRE_UNKNOWN: 'is not a metre',
   LINE_INVALID: 'is not part of a valid line',
   LINE_EMPTY: 'holds no note',
+  TEMPO_MISSING: 'needs a tempo',
   // form
   FORM_UNKNOWN: 'is not a form of the catalogue',
   FORM_INVALID: 'is not part of a valid form',
