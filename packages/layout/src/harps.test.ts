@@ -20,7 +20,9 @@ describe('makeHarp', () => {
   it('reads the key by the labelling convention of the tuning', () => {
     expect(makeHarp('Gm', { tuning: 'natural-minor' }).holes[0]?.blow).toBe(midi('C4'));
     expect(makeHarp('Cm', { tuning: 'harmonic-minor' }).holes[0]?.blow).toBe(midi('C4'));
-    expect(makeHarp('C', { tuning: 'circular-second-draw' }).holes[0]?.blow).toBe(midi('C4'));
+    const circular = makeHarp('G', { tuning: 'circular-second-draw' });
+    expect(circular.holes[0]?.blow).toBe(midi('G3'));
+    expect(circular.firstPosition).toBe('C');
     const melody = makeHarp('G', { tuning: 'raised-third-blow-and-fifth-and-ninth-draw' });
     expect(melody.holes[0]?.blow).toBe(midi('C4'));
     expect(melody.firstPosition).toBe('C');

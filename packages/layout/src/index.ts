@@ -15,6 +15,7 @@ export { TUNINGS, type TuningId, type TuningName, tuningById } from './tunings.j
 // Harps
 
 export type { Harp, HoleReeds, Register } from './harp.js';
+export { type HarpCaveat, harpCaveats } from './harp-caveats.js';
 export { harpName, type ParseHarpOptions, parseHarp } from './harp-name.js';
 export { type HarpOptions, makeHarp, REGISTERS } from './make-harp.js';
 export { harpRange, type MissingOptions, missingPitches, type PitchRange } from './range.js';
@@ -24,6 +25,7 @@ export { transposeHarp } from './transpose-harp.js';
 
 // Soundings
 
+export { SHADING_CENTS, type Shading, shadings } from './shading.js';
 export {
   BREATHS,
   type Breath,
@@ -48,6 +50,7 @@ export {
   type IntervalTuningOptions,
   intervalTuning,
 } from './beats.js';
+export type { ImpureFifth } from './impure-fifths.js';
 export { type NearestRatioOptions, nearestRatio, type Ratio, ratioCents } from './ratio.js';
 export { readScala, type ScalaOptions } from './read-scala.js';
 export type { ReedCents, Temperament } from './temperament.js';

@@ -17,7 +17,8 @@ const HALF_A_SEMITONE = 50;
  * Reads a scale in the Scala format (.scl) as a temperament: comment lines begin with `!`; then
  * come a description, the number of notes, and one pitch a line as a ratio or, with a point, as
  * cents. The unison is the tonic of first position and the last pitch its octave. Each semitone
- * takes the nearest note within half a semitone.
+ * takes the nearest note within half a semitone. What follows a pitch on its line is a remark, and
+ * a byte order mark before the text is passed over.
  *
  * Format: "Scala scale file format", https://www.huygens-fokker.org/scala/scl_format.html.
  *
@@ -65,6 +66,7 @@ interface ScalaLine {
 function contentLines(text: unknown): readonly ScalaLine[] {
   if (typeof text !== 'string') throw syntax(text, 'the text of a Scala file', 1);
   return text
+    .replace(/^\uFEFF/u, '')
     .split(/\r\n|\r|\n/u)
     .map((content, index) => ({ content, line: index + 1 }))
     .filter(({ content }) => !content.startsWith('!'));
@@ -73,19 +75,22 @@ function contentLines(text: unknown): readonly ScalaLine[] {
 function readCount(found: ScalaLine | undefined, line: number): number {
   const count = Number(/^\s*(\d{1,4})(?:\s|$)/u.exec(found?.content ?? '')?.[1]);
   if (count >= 1 && count <= MOST_NOTES) return count;
-  throw syntax(found?.content, `a number of notes, 1 to ${MOST_NOTES}`, found?.line ?? line);
+  const expected = `a number of notes, 1 to ${MOST_NOTES}`;
+  const reason = count === 0 ? ': the format allows a scale of none, which tunes no reed' : '';
+  throw syntax(found?.content, expected + reason, found?.line ?? line);
 }
 
-const RATIO = /^\s*(\d{1,15})(?:\/(\d{1,15}))?(?:\s|$)/u;
-const CENTS = /^\s*(-?\d{0,6}\.\d{0,15})(?:\s|$)/u;
+// Whatever follows a whole number is a remark, as in `5/4E`; a slash without a number is none.
+const RATIO = /^\s*(\d{1,15})(?![\d/])|^\s*(\d{1,15})\/(\d{1,15})(?!\d)/u;
+const CENTS = /^\s*(-?\d{0,6}\.\d{0,15})(?!\d)/u;
 
 /** Cents of a pitch line; a number with a point is cents, any other a ratio. */
 function readPitch(found: ScalaLine | undefined, lines: readonly ScalaLine[]): number {
   const content = found?.content ?? '';
   const cents = CENTS.exec(content)?.[1];
   if (cents !== undefined && /\d/u.test(cents)) return Number(cents);
-  const [, numerator, denominator = '1'] = RATIO.exec(content) ?? [];
-  const ratio = { numerator: Number(numerator), denominator: Number(denominator) };
+  const [, whole, upper = whole, lower = '1'] = RATIO.exec(content) ?? [];
+  const ratio = { numerator: Number(upper), denominator: Number(lower) };
   if (ratio.numerator > 0 && ratio.denominator > 0) return ratioCents(ratio);
   const line = found?.line ?? (lines.at(-1)?.line ?? 0) + 1;
   throw syntax(found?.content, 'a pitch as a ratio (5/4) or in cents (386.3)', line);

@@ -8,9 +8,10 @@ export interface TemperamentRatios {
 }
 
 /**
- * Just temperaments as ratios. The sources give the seven degrees of the standard layout (1, 2, 3,
- * 4, 5, 6 and 7); the five others, which only alternate tunings have, are completed in the same
- * limit: design choice, no source.
+ * Just temperaments as ratios, for the chords of the standard layout. The sources give its seven
+ * degrees (1, 2, 3, 4, 5, 6 and 7); the five others, which only alternate tunings have, are completed
+ * in the same limit: design choice, no source. On another layout the chords are others, and may come
+ * out impure: `impureFifths` of a tuned harp says where.
  */
 export const TEMPERAMENT_RATIOS = [
   {
@@ -47,9 +48,9 @@ export const TEMPERAMENT_RATIOS = [
 
 /**
  * The compromise: thirds of the I and V chords (degrees 3 and 7) midway between just and equal,
- * as Missin, tuning-list post, 16 July 1996, says; the fourth as the 19-limit has it, which nearly
- * every modern scheme agrees with; the rest as 7-limit. Figures vary from maker to maker: the
- * choice is ours.
+ * as Missin, tuning-list post, 16 July 1996, tells of many harps. Schemes differ most in the fourth
+ * degree: the same post tells of its being tuned sharper and sharper, by some nearly to a just minor
+ * chord. That of the 19-limit lies between these, and is our choice; so are the other degrees.
  */
 export const COMPROMISE = {
   id: 'compromise',

@@ -128,6 +128,30 @@ describe('readScala', () => {
     expect(read.cents[7]).toBeCloseTo(1.955, 3);
   });
 
+  it.each([
+    ['letters', '5/4E', 386.314],
+    ['a backslash', '5/4   E\\', 386.314],
+    ['a comma', '386.3, a third', 386.3],
+    ['letters after cents', '386.3cents', 386.3],
+    ['letters after a whole number', '5E', null],
+  ])('takes %s after a pitch for a remark: %j', (_, line, cents) => {
+    const third = readScala(`x\n2\n${line}\n2/1`).cents[4];
+    if (cents === null) expect(third).toBeNull();
+    else expect(Number(third) + 400).toBeCloseTo(cents, 3);
+  });
+
+  it('reads a file that begins with a byte order mark', () => {
+    const text = 'fifth\n2\n3/2\n2/1\n';
+    expect(readScala(`\uFEFF${text}`)).toEqual(readScala(text));
+    expect(readScala(`\uFEFF! a comment\n${text}`)).toEqual(readScala(text));
+  });
+
+  it('says why a scale of no notes, which the format allows, is refused', () => {
+    expect(() => readScala('none\n0\n')).toThrow(
+      expect.objectContaining({ expected: expect.stringContaining('tunes no reed') }),
+    );
+  });
+
   it('keeps the stretch of a wide octave', () => {
     expect(readScala('wide\n1\n1203.5').octaveStretch).toBeCloseTo(3.5, 9);
   });
@@ -146,6 +170,9 @@ describe('readScala', () => {
     ['x\n1\n2/0', 3],
     ['x\n1\n-3/2', 3],
     ['x\n1\n3/1', 3],
+    ['x\n1\n2/', 3],
+    ['x\n1\n2/x', 3],
+    ['x\n1\n1234567890123456/1', 3],
     ['! c\nx\n! c\n2\n3/2\n! c\n.', 7],
   ])('throws SCALA_SYNTAX for %j at line %i', (text, line) => {
     expect(() => readScala(text)).toThrow(

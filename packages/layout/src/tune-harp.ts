@@ -1,5 +1,6 @@
 import { deepFreeze, frequency, parseKey, ReedplateError, toPitchClass } from '@reedplate/pitch';
 import type { Harp } from './harp.js';
+import { type ImpureFifth, impureFifths } from './impure-fifths.js';
 import { harpRange } from './range.js';
 import { requireWithin } from './ratio.js';
 import type { Breath, Hole } from './sounding.js';
@@ -27,6 +28,11 @@ export interface TunedHarp {
   readonly a4: number;
   /** From hole 1 up, blow before draw. */
   readonly reeds: readonly TunedReed[];
+  /**
+   * Where the temperament does not hold: fifths on one breath, up to three holes apart, that it leaves
+   * more than ten cents off 3:2. Just temperaments are made for the chords of the standard layout.
+   */
+  readonly impureFifths: readonly ImpureFifth[];
 }
 
 /** How {@link tuneHarp} tunes. */
@@ -40,6 +46,9 @@ export interface TuneOptions {
  * temperament of A4, and from the tonic of first position, which itself does not deviate; octaves
  * are stretched from the lowest such tonic within the harp.
  *
+ * The just temperaments of the catalogue are made for the chords of the standard layout. On another
+ * layout they are laid over its reeds degree by degree, and `impureFifths` says where that is sour.
+ *
  * @param temperament an id of the catalogue, a temperament, or cents for every reed
  * @throws ReedplateError `TEMPERAMENT_UNKNOWN`, `NUMBER_RANGE` for A4 or a cents value, or
  * `TEMPERAMENT_INCOMPLETE` naming the hole and breath that no pitch is given for
@@ -50,6 +59,8 @@ export interface TuneOptions {
  * const { reeds } = tuneHarp(makeHarp('C'), 'seven-limit');
  * reeds[9]?.cents.toFixed(1); // => '-29.2'
  * reeds[0]?.frequency; // => 261.6255653005986
+ * const minor = tuneHarp(makeHarp('Gm', { tuning: 'natural-minor' }), 'seven-limit');
+ * minor.impureFifths[0]?.cents.toFixed(0); // => '653'
  * tuneHarp(makeHarp('C'), 'just'); // throws TEMPERAMENT_UNKNOWN
  * ```
  */
@@ -65,14 +76,16 @@ export function tuneHarp(
     const cents = centsOf({ hole, breath, pitch });
     return { hole, breath, pitch, cents, frequency: frequency(pitch + cents / 100, { a4 }) };
   };
+  const reeds = harp.holes.flatMap(({ hole, blow, draw }) => [
+    tune(hole, 'blow', blow),
+    tune(hole, 'draw', draw),
+  ]);
   return deepFreeze({
     harp,
     temperament: 'cents' in known ? known.id : 'by-reed',
     a4,
-    reeds: harp.holes.flatMap(({ hole, blow, draw }) => [
-      tune(hole, 'blow', blow),
-      tune(hole, 'draw', draw),
-    ]),
+    reeds,
+    impureFifths: impureFifths(reeds),
   });
 }
 

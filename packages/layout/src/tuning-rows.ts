@@ -3,6 +3,7 @@ import type { TuningSpec } from './make-tuning.js';
 const TRADE = 'common practice';
 const MEMORY = 'from memory';
 const OWN = 'own construction';
+const KNOWN_IDEA = 'worked out here from an idea known to the trade';
 const SPECIALLY_TUNED = 'Wikipedia, "Richter-tuned harmonica", Specially-tuned instruments';
 const VARIANTS = 'Wikipedia, "Richter tuning", Variants';
 
@@ -54,7 +55,7 @@ export const TUNING_ROWS = [
   {
     id: 'raised-third-blow-and-fifth-and-ninth-draw',
     name: 'Raised third blow, fifth and ninth draw reeds',
-    use: 'Melodies in second position, named by the key they are played in.',
+    use: 'Major tunes in second position, named by the key they are played in.',
     source: SPECIALLY_TUNED,
     label: 'G',
     labelPosition: 2,
@@ -121,7 +122,7 @@ export const TUNING_ROWS = [
   {
     id: 'lowered-second-and-third-draw',
     name: 'Lowered second and third draw reeds (minor draw chord)',
-    use: 'Easy low end: draw 1 to 4 is the minor chord of third position, and the scale has no gap.',
+    use: 'Low end without bends: draw 1 to 4 is the minor chord of third position; no low 7th.',
     source: TRADE,
     blow: 'C4 E4 G4 C5 E5 G5 C6 E6 G6 C7',
     draw: 'D4 F4 A4 D5 F5 A5 B5 D6 F6 A6',
@@ -129,7 +130,7 @@ export const TUNING_ROWS = [
   {
     id: 'lowered-second-draw',
     name: 'Lowered second draw reed',
-    use: 'Easy low end: the fourth above the low tonic without a bend.',
+    use: 'Low end without bends: the fourth above the low tonic is a natural note.',
     source: OWN,
     blow: 'C4 E4 G4 C5 E5 G5 C6 E6 G6 C7',
     draw: 'D4 F4 B4 D5 F5 A5 B5 D6 F6 A6',
@@ -156,6 +157,7 @@ export const TUNING_ROWS = [
     use: 'All seven notes in order without gap, breath after breath; the tonic moves along the rows.',
     source: TRADE,
     label: 'G',
+    labelPosition: 2,
     blow: 'G3 B3 D4 F4 A4 C5 E5 G5 B5 D6',
     draw: 'A3 C4 E4 G4 B4 D5 F5 A5 C6 E6',
   },
@@ -203,7 +205,7 @@ export const TUNING_ROWS = [
     id: 'exchanged-top',
     name: 'Exchanged reeds in holes 7 to 10',
     use: 'Every draw reed is the higher of its pair, so that all bends are draw bends.',
-    source: OWN,
+    source: KNOWN_IDEA,
     blow: 'C4 E4 G4 C5 E5 G5 B5 D6 F6 A6',
     draw: 'D4 G4 B4 D5 F5 A5 C6 E6 G6 C7',
   },
@@ -211,7 +213,7 @@ export const TUNING_ROWS = [
     id: 'repeated-low-end',
     name: 'Low end repeated on top',
     use: 'Holes 7 to 10 answer holes 1 to 4 two octaves up, with the same draw bends and chord.',
-    source: OWN,
+    source: KNOWN_IDEA,
     blow: 'C4 E4 G4 C5 E5 G5 C6 E6 G6 C7',
     draw: 'D4 G4 B4 D5 F5 A5 D6 G6 B6 D7',
   },

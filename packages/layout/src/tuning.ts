@@ -12,7 +12,10 @@ export interface Tuning {
   readonly name: string;
   /** What it is for. */
   readonly use: string;
-  /** A named publication, `common practice`, `from memory` or `own construction`. */
+  /**
+   * A named publication, `common practice`, `from memory`, `own construction`, or `worked out here
+   * from an idea known to the trade`.
+   */
   readonly source: string;
   /** The key printed on the harp with exactly these `holes`, in the standard register. */
   readonly label: KeyName;

@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { editTuning, makeTuning, readTuning, TUNINGS, tuningById } from './index.js';
+import {
+  editTuning,
+  makeHarp,
+  makeTuning,
+  missingPitches,
+  readTuning,
+  TUNINGS,
+  tuningById,
+} from './index.js';
 
 const failure = (details: object) =>
   expect.objectContaining({ code: 'TUNING_INVALID', ...details });
@@ -16,8 +24,26 @@ describe('TUNINGS', () => {
   it('tells of each tuning what it is for and where it is from', () => {
     for (const { use, source } of TUNINGS) {
       expect(use).toMatch(/^[A-Z].*\.$/u);
-      expect(source).toMatch(/^(common practice|from memory|own construction|[A-Z].+)$/u);
+      expect(source).toMatch(
+        /^(common practice|from memory|own construction|worked out here from an idea known to the trade|[A-Z].+)$/u,
+      );
     }
+  });
+
+  it('does not call its own what is known to the trade', () => {
+    for (const id of ['exchanged-top', 'repeated-low-end'] as const) {
+      expect(tuningById(id).source).toBe('worked out here from an idea known to the trade');
+    }
+  });
+
+  it('says of the lowered second and third draw that the low 7th is missing, as it is', () => {
+    const harp = makeHarp('C', { tuning: 'lowered-second-and-third-draw' });
+    expect(tuningById('lowered-second-and-third-draw').use).toContain('no low 7th');
+    expect(missingPitches(harp, { lowest: 71, highest: 71 })).toEqual([71]);
+  });
+
+  it('begins no word of use with what reads like the name of a model', () => {
+    for (const { use } of TUNINGS) expect(use).not.toMatch(/^(?:Easy|Melod)/u);
   });
 
   it('begins with the standard tuning', () => {
@@ -36,6 +62,7 @@ describe('TUNINGS', () => {
       'natural-minor Gm',
       'harmonic-minor-second-position Gm',
       'dorian Gm',
+      'circular-second-draw G',
     ]);
   });
 });

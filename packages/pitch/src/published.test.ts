@@ -58,7 +58,7 @@ describe('pitches', () => {
     }
   });
 
-  // The chord 4:5:6:7 of Hansson, ji_hca01.scl (2004); the cents computed from the ratios.
+  // The chord 4:5:6:7 of Hansson, ji_hca02.scl (2004); the cents computed from the ratios.
   test.each([
     [5, 4, 386.3],
     [3, 2, 702.0],

@@ -151,7 +151,8 @@ const ROWS = [
     unit: 'seconds per bit',
     meaning: 'time of a move of d holes, per bit of log2(1 + d)',
     ground: 'published',
-    source: "the shape is Fitts's law, general motor control, from memory; the figure is ours",
+    source:
+      "the shape, log2(1 + distance / width), is MacKenzie's of Fitts's law (J. Motor Behavior 21, 1989, eq. 5); the width is one hole, the figure ours",
   },
   {
     id: 'turnTime',

@@ -1,0 +1,45 @@
+import type { Harp } from './harp.js';
+import type { Breath, Hole } from './sounding.js';
+
+/** A reed that goes down a little, and not as far as a semitone. */
+export interface Shading {
+  readonly hole: Hole;
+  /** The breath of the higher reed. */
+  readonly breath: Breath;
+  /** MIDI number of the note that is shaded. */
+  readonly pitch: number;
+  /** Cents it goes down in ordinary playing. */
+  readonly usual: number;
+  /** Cents it has been measured to go down at most. */
+  readonly most: number;
+}
+
+/**
+ * How far a reed a semitone above its neighbour goes down, in cents. Two figures are kept, since
+ * sources differ: about a quarter tone is what players get (common practice, no source), and it is
+ * what we follow; Missin measured about 90 on 7 blow of a harp in G (list post, 4 December 1996).
+ */
+export const SHADING_CENTS = Object.freeze({ usual: 50, most: 90 });
+
+/**
+ * The notes of a harp that shade without bending: where the reeds of a hole lie a semitone apart
+ * there is no semitone between them to bend to, as in 5 draw and 7 blow of the standard layout. They
+ * are no soundings: at no level do they give another note.
+ *
+ * @example
+ * ```ts
+ * import { makeHarp, shadings } from '@reedplate/layout';
+ *
+ * shadings(makeHarp('C')).map(({ hole, breath, usual }) => `${hole} ${breath} ${usual}`); // => ['5 draw 50', '7 blow 50']
+ * ```
+ */
+export function shadings({ holes }: Harp): readonly Shading[] {
+  return Object.freeze(
+    holes
+      .filter(({ blow, draw }) => Math.abs(draw - blow) === 1)
+      .map(({ hole, blow, draw }): Shading => {
+        const breath = draw > blow ? 'draw' : 'blow';
+        return Object.freeze({ hole, breath, pitch: Math.max(blow, draw), ...SHADING_CENTS });
+      }),
+  );
+}
