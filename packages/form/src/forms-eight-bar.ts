@@ -22,6 +22,33 @@ export const EIGHT_BAR_FORMS = [
            | I | V7 IV7 | I | V7 |`,
   },
   {
+    id: 'eight-bar-five-second-turnaround',
+    name: 'Eight-bar, V in bar 2, turnaround in half bars',
+    description: 'V in bar 2, IV for two bars, I–V, then I–IV and I–V in half bars.',
+    use: 'Eight-bar blues at medium tempo.',
+    source: SOURCES.commonPractice,
+    bars: `| I | V | IV | % |
+           | I | V | I IV | I V |`,
+  },
+  {
+    id: 'eight-bar-five-second-back',
+    name: 'Eight-bar, V in bar 2, back to I7 in bar 3',
+    description: 'I, V, I7 and IV, a bar each, then I–V and a turnaround in half bars.',
+    use: 'Ballads of eight bars.',
+    source: SOURCES.commonPractice,
+    bars: `| I | V | I7 | IV |
+           | I | V | I IV | I V |`,
+  },
+  {
+    id: 'ragtime-eight-bar',
+    name: 'Ragtime cycle, eight bars',
+    description: 'I, VI7, II7 and V7, a bar each; the second time II7 and V7 share a bar, and I closes.',
+    use: 'Ragtime blues, hokum songs and jug bands.',
+    source: `${SOURCES.ragtime} (the cycle); its eight bars: ${SOURCES.commonPractice}`,
+    bars: `| I | VI7 | II7 | V7 |
+           | I | VI7 | II7 V7 | I |`,
+  },
+  {
     id: 'eight-bar-five-second-sevenths',
     name: 'Eight-bar, V in bar 2, sevenths throughout',
     description: 'V in bar 2, IV for two bars, then I and V in turn.',
@@ -33,7 +60,7 @@ export const EIGHT_BAR_FORMS = [
   {
     id: 'eight-bar-late-four',
     name: 'Eight-bar, IV in bar 5, V–I',
-    description: 'Four bars of I, two of IV, then V and I.',
+    description: 'I for four bars, IV for two, then one bar of V and one of I: no turnaround.',
     use: 'Boogie and vaudeville blues.',
     source: SOURCES.eightBar,
     bars: `| I | % | % | % |

@@ -45,7 +45,29 @@ export const LONGER_FORMS = [
     bars: `| I7 | % | % | % |
            | IV7 | % | I7 | % |
            | V7 | IV7 | V7 | IV7 |
-           | V7 | IV7 | I7 | V7 |`,
+           | V7 | IV7 | I7 | % |`,
+  },
+  {
+    id: 'sixteen-bar-cadence-and-ending',
+    name: 'Sixteen-bar, V–IV twice and a longer ending',
+    description: 'Bars 9 and 10 of the twelve-bar are played twice, and I is held for four bars.',
+    use: 'Songs with a refrain over the last four bars.',
+    source: `${SOURCES.sixteenBarOlder}, variety 3`,
+    bars: `| I7 | % | % | % |
+           | IV7 | % | I7 | % |
+           | V7 | IV7 | V7 | IV7 |
+           | I7 | % | % | % |`,
+  },
+  {
+    id: 'ragtime-sixteen-bar',
+    name: 'Ragtime cycle, sixteen bars',
+    description: 'I, VI7, II7 and V7 for two bars each, twice; the second time V7 leads home to I.',
+    use: 'Ragtime blues and hokum songs.',
+    source: `${SOURCES.ragtime} (the cycle); its sixteen bars: ${SOURCES.commonPractice}`,
+    bars: `| I | % | VI7 | % |
+           | II7 | % | V7 | % |
+           | I | % | VI7 | % |
+           | II7 | V7 | I | % |`,
   },
   {
     id: 'sixteen-bar-doubled-eight',

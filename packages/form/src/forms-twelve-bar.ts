@@ -86,7 +86,7 @@ export const TWELVE_BAR_FORMS = [
   {
     id: 'rock',
     name: 'Rock twelve-bar',
-    description: 'Plain chords, each with its seventh only just before the next chord.',
+    description: 'Triads, with sevenths in bars 4, 6, 8, 9 and 11; both last bars on I.',
     use: 'Rock and roll.',
     source: SOURCES.commonPractice,
     feel: 'straight',

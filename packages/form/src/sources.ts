@@ -1,11 +1,13 @@
 /** Publications that forms and turnarounds rest on, as the catalogue names them. */
 export const SOURCES = {
   twelveBar: 'Wikipedia, "Twelve-bar blues"',
-  twelveBarJazz: 'Wikipedia, "Twelve-bar blues", section "In jazz"',
+  twelveBarJazz:
+    'Wikipedia, "Twelve-bar blues", section "In jazz" of editions up to 2010 (later ones have "Bebop blues")',
   eightBar: 'Wikipedia, "Eight-bar blues"',
   eightBarOlder: 'Wikipedia, "Eight-bar blues", an older revision',
   sixteenBar: 'Wikipedia, "Sixteen-bar blues"',
   sixteenBarOlder: 'Wikipedia, "Sixteen-bar blues", an older revision',
+  ragtime: 'Wikipedia, "Ragtime progression"',
   minor: 'OnMusic Dictionary, "12-bar minor blues"',
   magazine: 'Premier Guitar, "Style Guide: Essential Blues Progressions", p. 3',
   doubled: 'Jarrett & Day, composition handbook, p. 153',
