@@ -2,7 +2,10 @@ import { existsSync } from 'node:fs';
 import { defineConfig, type Options } from 'tsup';
 
 // Run by each package's `build` script, in that package's folder.
-const hasCommand = existsSync('src/cli.ts');
+const hasCommand = existsSync('src/bin.ts');
+const hasWorker = existsSync('src/run/batch.ts');
+const needsNode =
+  existsSync('src/run') || existsSync('src/main.ts') || existsSync('src/open-file.ts');
 
 const shared: Options = {
   target: 'node20',
@@ -16,26 +19,27 @@ const library: Options = {
   entry: ['src/index.ts'],
   format: ['esm', 'cjs'],
   clean: true,
-  dts: { compilerOptions: { types: hasCommand ? ['node'] : [] } },
-};
-
-/**
- * The umbrella's library is one file: every package on its way costs Node a search and a read, which
- * together were half of what importing `reedplate` took. Its types still come from the packages.
- */
-const umbrella: Options = {
-  ...library,
-  noExternal: [/^@reedplate\/(?!interchange$)/],
-  minifyWhitespace: true,
+  dts: { compilerOptions: { types: needsNode ? ['node'] : [] } },
 };
 
 const command: Options = {
   ...shared,
-  // A study's workers run a file of their own.
-  entry: { cli: 'src/cli.ts', 'study-worker': 'src/study/batch.ts' },
+  entry: ['src/bin.ts'],
   format: ['esm'],
   banner: { js: '#!/usr/bin/env node' },
   dts: false,
 };
 
-export default defineConfig(hasCommand ? [umbrella, command] : [library]);
+// A study's workers run a file of their own.
+const worker: Options = {
+  ...shared,
+  entry: { 'study-worker': 'src/run/batch.ts' },
+  format: ['esm'],
+  dts: false,
+};
+
+export default defineConfig([
+  library,
+  ...(hasCommand ? [command] : []),
+  ...(hasWorker ? [worker] : []),
+]);

@@ -5,7 +5,7 @@
 set -eu
 
 here=$(cd "$(dirname "$0")/.." && pwd)
-command="node $here/packages/reedplate/dist/cli.js"
+command="node $here/packages/reedplate/dist/bin.js"
 folder=$(mktemp -d)
 trap 'rm -rf "$folder"' EXIT
 

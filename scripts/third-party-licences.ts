@@ -2,7 +2,6 @@ import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'no
 import { type WorkspacePackage, workspacePackages } from './lib/packages.mjs';
 import { packageFacts } from './manifests/facts.js';
 import { packageNameOf } from './manifests/import-rules.js';
-import { IMPORTED_APART, UMBRELLA } from './manifests/package-order.js';
 
 // Writes each package's THIRD-PARTY-LICENSES.md; with --check only compares, and fails if one is stale.
 // What a package takes in: dev dependencies that its source imports, and so bundles, and the data below.
@@ -21,13 +20,9 @@ function takenIn(found: WorkspacePackage): readonly string[] {
   return names.filter((name) => imported.includes(name) || asData.includes(name)).sort();
 }
 
-/** The umbrella is built as one file, so it takes in what the packages in it take in. */
-const isBuiltIn = ({ dir }: WorkspacePackage): boolean => !IMPORTED_APART.has(dir);
-
 function foldersTakenIn(found: WorkspacePackage): readonly (readonly [string, string])[] {
-  const holders = found.dir === UMBRELLA ? workspacePackages().filter(isBuiltIn) : [found];
-  const folders = holders.flatMap((holder) =>
-    takenIn(holder).map((name) => [name, `${holder.path}/node_modules/${name}`] as const),
+  const folders = takenIn(found).map(
+    (name) => [name, `${found.path}/node_modules/${name}`] as const,
   );
   return [...new Map(folders)].sort(([a], [b]) => (a < b ? -1 : 1));
 }

@@ -1,9 +1,9 @@
 import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
-import { makeStudySetup, studyTune } from '@reedplate/playability';
+import { makeStudySetup, studyTune } from '@reedplate/study';
 import { describe, expect, test } from 'vitest';
-import { type Outcome, runWords } from '../packages/reedplate/src/command/run-words.fixture.js';
+import { type Outcome, runWords } from '../packages/cli/src/shared/run-words.fixture.js';
 import { ROOT } from '../scripts/lib/root.mjs';
 
 const PAGES = [
@@ -34,7 +34,7 @@ function commandsOf(page: string): readonly Shown[] {
   return lines.flatMap((line, at): readonly Shown[] => {
     const where = `${page}:${at + 1}`;
     if (COMMAND.test(line)) return [{ where, text: line }];
-    const cell = page === 'packages/reedplate/README.md' ? CELL.exec(line)?.[1] : undefined;
+    const cell = page === 'packages/cli/README.md' ? CELL.exec(line)?.[1] : undefined;
     return cell === undefined ? [] : [{ where, text: `reedplate ${cell.replaceAll('\\|', '|')}` }];
   });
 }

@@ -4,8 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { ROOT } from '../scripts/lib/root.mjs';
 
 // Worker threads load a built file, so this looks at what is built, where something is.
-const CLI = `${ROOT}packages/reedplate/dist/cli.js`;
-const isBuilt = existsSync(`${ROOT}packages/reedplate/dist/study-worker.js`);
+const CLI = `${ROOT}packages/reedplate/dist/bin.js`;
+const isBuilt = existsSync(`${ROOT}packages/study/dist/study-worker.js`);
 
 /** Tunes of very different lengths, so that workers finish out of order. */
 const TUNES = Array.from({ length: 150 }, (_, number) => {

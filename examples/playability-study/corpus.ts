@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { readAbc } from '@reedplate/interchange';
-import type { StudyTune } from '@reedplate/playability';
+import type { StudyTune } from '@reedplate/study';
 
 /** What to do where the corpus is not there. */
 export const WHERE_TO_GET_IT = `This study reads tunes in ABC notation. It was made over the Nottingham Music Database in its

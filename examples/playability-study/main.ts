@@ -11,7 +11,7 @@ import {
   studyTune,
   summariseStudy,
   tuningChanges,
-} from '@reedplate/playability';
+} from '@reedplate/study';
 import { readCorpus, WHERE_TO_GET_IT } from './corpus.js';
 import { drawBars } from './plots.js';
 import { inSecondPosition, setupFor } from './question.js';

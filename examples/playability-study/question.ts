@@ -1,4 +1,4 @@
-import { makeStudySetup, type StudySetup, type StudyTune } from '@reedplate/playability';
+import { makeStudySetup, type StudySetup, type StudyTune } from '@reedplate/study';
 import { type Line, parseKey, transposeLine } from 'reedplate';
 
 /** The tunings compared: the standard one, and those made for melodies. */

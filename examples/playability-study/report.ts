@@ -1,4 +1,4 @@
-import type { StudyCellSummary, StudyFigure, TuningChanges } from '@reedplate/playability';
+import type { StudyCellSummary, StudyFigure, TuningChanges } from '@reedplate/study';
 import type { BarPlot } from './plots.js';
 
 const percent = ({ value, low, high }: StudyFigure): string =>

@@ -2,9 +2,9 @@ import { execFileSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { makeBacking } from '@reedplate/backing';
 import { formById, makeChart } from '@reedplate/form';
 import {
-  makeBacking,
   readAbc,
   readMidi,
   readMusicXml,

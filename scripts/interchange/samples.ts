@@ -1,5 +1,6 @@
+import { makeBacking } from '@reedplate/backing';
 import { FORMS, makeChart } from '@reedplate/form';
-import { makeBacking, quantiseLine, type Sheet } from '@reedplate/interchange';
+import { quantiseLine, type Sheet } from '@reedplate/interchange';
 import { type Line, makeLine } from '@reedplate/line';
 
 /** Pitches a band would play, in a fixed order that repeats late. */

@@ -41,7 +41,7 @@ export function packageFacts({ dir, path, manifest }: WorkspacePackage): Package
       .sort()
       .map((file) => sourceFacts(`src/${file}`, readFileSync(`${path}/src/${file}`, 'utf8'))),
     hasSchemas: existsSync(`${path}/schemas`),
-    hasCommand: existsSync(`${path}/src/cli.ts`),
+    hasCommand: existsSync(`${path}/src/bin.ts`),
     licence: textOf('LICENSE'),
     readme: textOf('README.md'),
     thirdPartyLicences: textOf('THIRD-PARTY-LICENSES.md'),

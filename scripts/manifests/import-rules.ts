@@ -1,7 +1,7 @@
 import { posix } from 'node:path';
 import type { PackageFacts, SourceFacts } from './facts.js';
 import { namesUnder, type Rule } from './manifest-rules.js';
-import { UMBRELLA } from './package-order.js';
+import { NODE_PACKAGES } from './package-order.js';
 
 /** What tests may import beside their package and its dependencies. */
 const TEST_TOOLS: readonly string[] = ['vitest', 'fast-check', 'ajv'];
@@ -62,9 +62,9 @@ const noTestsInSource: Rule = (facts) =>
     )
     .map((found) => complain(found, 'which only tests may use'));
 
-const nodeOnlyInCommand: Rule = (facts) =>
+const nodeOnlyWhereNeeded: Rule = (facts) =>
   importsOf(facts)
-    .filter((found) => isNode(found) && !found.isTest && facts.dir !== UMBRELLA)
+    .filter((found) => isNode(found) && !found.isTest && !NODE_PACKAGES.has(facts.dir))
     .map((found) => complain(found, 'which is not there in a browser'));
 
 /** A dev dependency that the source imports ends up inside dist, so its licence ships with it. */
@@ -92,7 +92,7 @@ export const IMPORT_RULES: readonly Rule[] = [
   neverPastIndex,
   withinSource,
   noTestsInSource,
-  nodeOnlyInCommand,
+  nodeOnlyWhereNeeded,
   bundledAreLicensed,
   noIdleDependencies,
 ];

@@ -53,7 +53,7 @@ const exportsShape: Rule = ({ manifest, hasSchemas, hasCommand }) => [
     ...(hasSchemas && { './schemas/*.json': './schemas/*.json' }),
     './package.json': './package.json',
   }),
-  ...mustBe('bin', manifest.bin, hasCommand ? { [UMBRELLA]: './dist/cli.js' } : undefined),
+  ...mustBe('bin', manifest.bin, hasCommand ? { [UMBRELLA]: './dist/bin.js' } : undefined),
 ];
 
 const shippedFiles: Rule = ({ manifest, hasSchemas, thirdPartyLicences }) =>

@@ -12,13 +12,18 @@ export const PACKAGE_ORDER: readonly string[] = [
   'chord-tone',
   'playability',
   'interchange',
+  'backing',
+  'practice',
+  'listen',
   'picture',
-  'lesson',
+  'files',
+  'study',
+  'cli',
   'reedplate',
 ];
 
 /** The package that re-exports the others and brings the command. */
 export const UMBRELLA = 'reedplate';
 
-/** What a program imports by its own name: readers of files, which most programs would load in vain. */
-export const IMPORTED_APART: ReadonlySet<string> = new Set(['interchange']);
+/** What needs Node: the umbrella leaves these out, since it runs in a browser too. */
+export const NODE_PACKAGES: ReadonlySet<string> = new Set(['files', 'study', 'cli']);

@@ -1,6 +1,6 @@
 import type { PackageFacts } from './facts.js';
 import { nameOf } from './manifest-rules.js';
-import { IMPORTED_APART, UMBRELLA } from './package-order.js';
+import { NODE_PACKAGES, UMBRELLA } from './package-order.js';
 
 /** What is wrong between packages: versions that differ, a package the umbrella leaves out. */
 export function workspaceComplaints(packages: readonly PackageFacts[]): readonly string[] {
@@ -10,7 +10,7 @@ export function workspaceComplaints(packages: readonly PackageFacts[]): readonly
   return [
     ...(versions.size > 1 ? [`packages differ in version: ${[...versions].join(', ')}`] : []),
     ...packages
-      .filter(({ dir }) => dir !== UMBRELLA && !IMPORTED_APART.has(dir))
+      .filter(({ dir }) => dir !== UMBRELLA && !NODE_PACKAGES.has(dir))
       .filter(({ dir }) => !reExported.includes(nameOf(dir)))
       .map(({ dir }) => `${UMBRELLA} does not re-export ${nameOf(dir)}`),
   ];

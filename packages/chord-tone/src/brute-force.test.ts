@@ -4,9 +4,9 @@ import { chordSuffixes, SCALE_DEGREES } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { Interval, Note, Chord as TonalChord } from 'tonal';
 import { describe, expect, it } from 'vitest';
+import { practiceLine } from '../../practice/src/index.js';
 import { chordAvailability } from './availability.js';
 import { type ChordShape, chordShapes } from './chord-shape.js';
-import { practiceLine } from './practice-line.js';
 import { CHORD_ROUGHNESS, PLAYING_STYLES, type PlayingStyle } from './styles.js';
 import { targetsOf } from './target.js';
 

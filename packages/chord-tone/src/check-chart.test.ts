@@ -2,8 +2,8 @@ import { type Chart, formById, makeChart } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { makeLine } from '@reedplate/line';
 import { describe, expect, it } from 'vitest';
+import { practiceLine } from '../../practice/src/index.js';
 import { checkChart } from './check-chart.js';
-import { practiceLine } from './practice-line.js';
 import { scoreLine } from './score/score-line.js';
 
 const chart = makeChart(formById('basic'), { key: 'G' });

@@ -6,6 +6,8 @@ import { type ErrorPlace, ReedplateError } from '@reedplate/pitch';
  * form and key is for `readChart` of `@reedplate/form` to check.
  *
  * @throws ReedplateError `CHART_INVALID`
+ *
+ * @internal
  */
 export function checkChart(chart: Chart): Chart {
   if (typeof chart !== 'object' || chart === null) throw invalid(chart, 'a chart', {});

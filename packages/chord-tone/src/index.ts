@@ -12,6 +12,8 @@ export {
   type ChordWarningCode,
   chordAvailability,
 } from './availability.js';
+// For the packages above alone
+export { checkChart } from './check-chart.js';
 export { chordFamily } from './chord-family.js';
 export {
   type ChordShape,
@@ -23,15 +25,6 @@ export {
 export type { Clash } from './clash.js';
 export { distanceBetween, type SoundingDistance } from './distance.js';
 export type { Gesture } from './gesture.js';
-// Connecting lines
-export {
-  PRACTICE_KINDS,
-  type PracticeKind,
-  type PracticeLine,
-  type PracticeOptions,
-  type PracticeStep,
-  practiceLine,
-} from './practice-line.js';
 // Scoring
 export type { AlignOptions } from './score/align.js';
 export { describeFeedback } from './score/describe-feedback.js';

@@ -4,17 +4,17 @@ import { type Line, makeLine, type TimedNote, transposeLine } from '@reedplate/l
 import { parseKey, spell, TWELVE_KEYS, toPitchClass, transposeKey } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { practiceLine } from '../../practice/src/index.js';
+import { passagesByBeat } from '../../practice/src/passage.js';
 import { anyChart, anyChord, anyMelody, anyNotes, anyTonic } from './arbitraries.fixture.js';
 import {
   chordAvailability,
   chordFamily,
   chordShapes,
   PLAYING_STYLES,
-  practiceLine,
   scoreLine,
   targetsOf,
 } from './index.js';
-import { passagesByBeat } from './passage.js';
 
 const anyHarp = fc
   .record({

@@ -3,13 +3,12 @@ import type { Harp, Sounding } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
 import type { Chord, ChordDegree } from '@reedplate/pitch';
 import { describe, expectTypeOf, it } from 'vitest';
+import { type PracticeKind, practiceLine } from '../../practice/src/index.js';
 import {
   chordShapes,
   type NoteClass,
   type NoteScore,
   type PlayingStyle,
-  type PracticeKind,
-  practiceLine,
   type Score,
   type ScoreMeasures,
   type ScoreOptions,

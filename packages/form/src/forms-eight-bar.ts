@@ -42,7 +42,8 @@ export const EIGHT_BAR_FORMS = [
   {
     id: 'ragtime-eight-bar',
     name: 'Ragtime cycle, eight bars',
-    description: 'I, VI7, II7 and V7, a bar each; the second time II7 and V7 share a bar, and I closes.',
+    description:
+      'I, VI7, II7 and V7, a bar each; the second time II7 and V7 share a bar, and I closes.',
     use: 'Ragtime blues, hokum songs and jug bands.',
     source: `${SOURCES.ragtime} (the cycle); its eight bars: ${SOURCES.commonPractice}`,
     bars: `| I | VI7 | II7 | V7 |

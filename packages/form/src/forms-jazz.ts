@@ -87,7 +87,8 @@ export const JAZZ_FORMS = [
   {
     id: 'swing-major-seventh',
     name: 'Swing twelve-bar in major sevenths',
-    description: 'A major seventh on I in bar 1; pairs of ii–V fall to IV, and by half steps from bar 6 to V.',
+    description:
+      'A major seventh on I in bar 1; pairs of ii–V fall to IV, and by half steps from bar 6 to V.',
     use: 'Swing and bebop.',
     source: SOURCES.memory,
     bars: `| Imaj7 | viim7b5 III7 | vi7 II7 | v7 I7 |

@@ -26,7 +26,8 @@ export const OTHER_FORMS = [
   {
     id: 'thirteen-bar',
     name: 'Thirteen-bar',
-    description: 'The basic twelve bars with a second bar of I between IV and the V of the last bar.',
+    description:
+      'The basic twelve bars with a second bar of I between IV and the V of the last bar.',
     use: 'Solo players who answer the last line at length.',
     source: SOURCES.memory,
     bars: `| I7 | % | % | % |

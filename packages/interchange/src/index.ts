@@ -8,8 +8,6 @@
 export { type ReadAbcOptions, readAbc } from './abc/read-abc.js';
 export type { AccidentalReach } from './abc/voice.js';
 export { type WriteAbcOptions, writeAbc } from './abc/write-abc.js';
-// Backing
-export { type BackingOptions, makeBacking } from './backing/make-backing.js';
 // Feel
 export { type FeelOptions, layFeel, liftFeel } from './feel.js';
 // Any format

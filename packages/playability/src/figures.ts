@@ -32,13 +32,21 @@ export interface Figures {
   readonly holeRanks: HoleRanks;
 }
 
-/** Thousandths in a point. */
+/**
+ * Thousandths in a point.
+ *
+ * @internal
+ */
 export const POINT = 1000;
 
 /** From points a second to thousandths an air step. */
 const STEP_POINT = POINT / STEPS_PER_SECOND;
 
-/** Effort in points from thousandths. */
+/**
+ * Effort in points from thousandths.
+ *
+ * @internal
+ */
 export const inPoints = (thousandths: number): number => thousandths / POINT;
 
 /** The figures of a model. */

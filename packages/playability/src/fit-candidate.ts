@@ -8,7 +8,11 @@ import { cheapestWay } from './search.js';
 import type { Setting } from './setting.js';
 import type { Way } from './way.js';
 
-/** A line made ready to be tried on many harps. */
+/**
+ * A line made ready to be tried on many harps.
+ *
+ * @internal
+ */
 export interface FitLine {
   readonly times: LineTimes;
   readonly boundOf: (laidOut: LaidOut) => Bound;
@@ -18,33 +22,51 @@ export interface FitLine {
  * Makes a line ready to be tried on harps.
  *
  * @throws ReedplateError `LINE_EMPTY`, `NUMBER_RANGE`
+ *
+ * @internal
  */
 export function fitLine(line: Line, tempo?: number): FitLine {
   const times = lineTimes(line, tempo);
   return { times, boundOf: lowerBound(times) };
 }
 
-/** A line on a harp before any search. */
+/**
+ * A line on a harp before any search.
+ *
+ * @internal
+ */
 export interface Candidate extends Bound {
   /** Place in the order given. */
   readonly order: number;
   readonly laidOut: LaidOut;
 }
 
-/** A candidate with what it was asked for. */
+/**
+ * A candidate with what it was asked for.
+ *
+ * @internal
+ */
 export interface HarpCandidate extends Candidate {
   readonly harp: Harp;
   readonly transposition: number;
 }
 
-/** A candidate with its cheapest way. */
+/**
+ * A candidate with its cheapest way.
+ *
+ * @internal
+ */
 export interface Searched<Of extends Candidate = Candidate> {
   readonly candidate: Of;
   readonly problem: Problem;
   readonly way: Way;
 }
 
-/** A line moved by semitones on a harp. */
+/**
+ * A line moved by semitones on a harp.
+ *
+ * @internal
+ */
 export function candidateOn(
   { times, boundOf }: FitLine,
   harp: Harp,
@@ -57,7 +79,11 @@ export function candidateOn(
   return { order, laidOut, missing, bound };
 }
 
-/** All harps with all transpositions, each with what is known before a search. */
+/**
+ * All harps with all transpositions, each with what is known before a search.
+ *
+ * @internal
+ */
 export function candidatesFor(
   line: FitLine,
   harps: readonly Harp[],
@@ -78,7 +104,11 @@ export function candidatesFor(
   });
 }
 
-/** The pitch by which harps of one tuning differ. */
+/**
+ * The pitch by which harps of one tuning differ.
+ *
+ * @internal
+ */
 export const lowestReed = ({ holes }: Harp): number => holes[0]?.blow ?? 0;
 
 /** The reeds of a harp apart from its key: harps of one shape share a board of costs. */
@@ -87,7 +117,11 @@ function shapeOf(harp: Harp): string {
   return harp.holes.map(({ blow, draw }) => `${blow - low} ${draw - low}`).join(' ');
 }
 
-/** Finds the cheapest way through what a candidate can sound of a line. */
+/**
+ * Finds the cheapest way through what a candidate can sound of a line.
+ *
+ * @internal
+ */
 export function searchCandidate<Of extends Candidate>(
   { times }: FitLine,
   candidate: Of,

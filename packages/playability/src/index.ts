@@ -20,8 +20,20 @@ export {
   type OtherWay,
   type PathExplanation,
 } from './explain.js';
+export { inPoints, POINT } from './figures.js';
 export { type FitHarpsOptions, type FitRanking, fitHarps, type HarpFit } from './fit.js';
-export { type EffortModelSpec, makeEffortModel } from './make-effort-model.js';
+// For `@reedplate/study` alone
+export {
+  type Candidate,
+  candidateOn,
+  candidatesFor,
+  type FitLine,
+  fitLine,
+  lowestReed,
+  type Searched,
+  searchCandidate,
+} from './fit-candidate.js';
+export { type EffortModelSpec, makeEffortModel, readEffortModel } from './make-effort-model.js';
 export { DEFAULT_LINE_TEMPO, type LineMoment, momentsOf } from './moments.js';
 export type { NotPlayable, PathObstacle, UnplayableMoment } from './not-playable.js';
 export {
@@ -32,38 +44,17 @@ export {
   type PathOptions,
 } from './path.js';
 export type { PathProfile } from './profile.js';
+export { countTechniques } from './profile.js';
+export { rankCandidates } from './rank.js';
 export {
   type EffortSensitivity,
   type EffortSensitivityOptions,
   type EffortWeightEffect,
   effortSensitivity,
 } from './sensitivity.js';
+export { type Setting, settingOf } from './setting.js';
 export type { TermEfforts } from './step-terms.js';
-// Studies
-export {
-  readStudyTune,
-  type StudyCell,
-  type StudyFailure,
-  type StudyResult,
-  type StudyTune,
-  studyTune,
-} from './study.js';
-export { makeStudySetup, type StudySetup, type StudySpec } from './study-setup.js';
-export {
-  type StudyCellSummary,
-  type StudyFigure,
-  type StudySummaryOptions,
-  summariseStudy,
-} from './study-summary.js';
 export { EFFORT_TERMS, type EffortTerm } from './terms.js';
-// Tuning design
-export {
-  type CorpusCost,
-  type TuningChange,
-  type TuningChanges,
-  type TuningChangesOptions,
-  tuningChanges,
-} from './tuning-changes.js';
 export {
   EFFORT_WEIGHT_IDS,
   EFFORT_WEIGHTS,

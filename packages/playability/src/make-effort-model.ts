@@ -55,6 +55,8 @@ export function makeEffortModel(
  * A model from the catalogue or from data, checked and frozen.
  *
  * @throws ReedplateError `MODEL_UNKNOWN` or `MODEL_INVALID`
+ *
+ * @internal
  */
 export function readEffortModel(model: string | EffortModel): EffortModel {
   if (typeof model === 'string') return effortModelById(model);

@@ -23,7 +23,11 @@ export interface PathProfile {
   readonly emptiest: number;
 }
 
-/** Counts the moments of a way that are bends, and overbends. */
+/**
+ * Counts the moments of a way that are bends, and overbends.
+ *
+ * @internal
+ */
 export function countTechniques(
   { board }: Problem,
   { choices }: Way,

@@ -9,6 +9,8 @@ export interface Ranking<Of extends Candidate> {
 /**
  * The `count` best candidates, the very best first: by what is missing, then by effort, then by
  * order. Exact: only those are passed over whose bound is above what the last one ranked costs.
+ *
+ * @internal
  */
 export function rankCandidates<Of extends Candidate>(
   line: FitLine,

@@ -9,7 +9,11 @@ import type { EffortModel } from './effort-model.js';
 import { readEffortModel } from './make-effort-model.js';
 import { PATH_OBJECTIVES, type PathHead, type PathObjective, type PathOptions } from './path.js';
 
-/** What is assumed of the player and of the tempo, with every default filled in. */
+/**
+ * What is assumed of the player and of the tempo, with every default filled in.
+ *
+ * @internal
+ */
 export interface Setting {
   readonly model: EffortModel;
   readonly level: TechniqueLevel;
@@ -21,7 +25,11 @@ export interface Setting {
 /** Which model a call means where it does not say. */
 const DEFAULT_MODEL = 'intermediate';
 
-/** Fills in the defaults of a call. */
+/**
+ * Fills in the defaults of a call.
+ *
+ * @internal
+ */
 export function settingOf({
   model = DEFAULT_MODEL,
   level,

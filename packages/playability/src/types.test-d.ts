@@ -14,7 +14,6 @@ import {
   type NotPlayable,
   fitHarps as rankHarps,
   type TermEfforts,
-  tuningChanges,
 } from './index.js';
 
 const line = makeLine([]);
@@ -53,6 +52,4 @@ test('misuse does not compile', () => {
   rankHarps(line, [harp], { objective: 'worst' });
   // @ts-expect-error no such weight
   makeEffortModel('advanced', { weights: { raech: 1 } });
-  // @ts-expect-error one reed or two
-  tuningChanges([line], 'standard', { reeds: 3 });
 });

@@ -1,7 +1,7 @@
 import { formById, makeChart } from '@reedplate/form';
 import { makeLine } from '@reedplate/line';
 import { describe, expect, test } from 'vitest';
-import { makeBacking } from '../backing/make-backing.js';
+import { makeBacking } from '../../../backing/src/index.js';
 import { readMusicXml } from './read-musicxml.js';
 import { writeMusicXml } from './write-musicxml.js';
 

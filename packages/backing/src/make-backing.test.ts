@@ -1,0 +1,110 @@
+import { chordAt, FORMS, formById, makeChart } from '@reedplate/form';
+import type { PiecePart, Sheet } from '@reedplate/interchange';
+import { readMidi, writeMidi } from '@reedplate/interchange';
+import { lineEnd, makeLine } from '@reedplate/line';
+import { describe, expect, test } from 'vitest';
+import { DRUMS } from './drums.js';
+import { makeBacking } from './make-backing.js';
+
+const chart = makeChart(formById('basic'), { key: 'G', tempo: 100, choruses: 2 });
+const part = (sheet: Sheet, name: string): PiecePart => {
+  const found = sheet.parts?.find((each) => each.name === name);
+  if (found === undefined) throw new Error(`no ${name}`);
+  return found;
+};
+
+describe('makeBacking', () => {
+  test('makeBacking counts in, plays the choruses, and ends on the tonic', () => {
+    const backing = makeBacking(chart);
+    expect(backing.chart).toMatchObject({ bars: 26, pickup: 0, feel: 'shuffle', tempo: 100 });
+    expect(backing.chart?.spans[0]).toMatchObject({ bar: 1, chord: null });
+    expect(backing.chart?.spans[1]).toMatchObject({ start: 3840, numeral: 'I7' });
+    expect(backing.chart?.spans.at(-1)).toMatchObject({ bar: 26, numeral: 'I7' });
+    const clicks = part(backing, 'Drums').line.notes.filter(
+      ({ pitch }) => pitch === DRUMS.sideStick,
+    );
+    expect(clicks.map(({ start }) => start)).toEqual([0, 960, 1920, 2880]);
+    for (const { line } of backing.parts ?? []) expect(lineEnd(line)).toBe(26 * 3840);
+  });
+
+  test('makeBacking plays no count-in and no ending where asked', () => {
+    const bare = makeBacking(chart, { countIn: 0, ending: false });
+    expect(bare.chart).toEqual(chart);
+    expect(part(bare, 'Bass').line.notes[0]?.start).toBe(0);
+    expect(lineEnd(part(bare, 'Bass').line)).toBe(24 * 3840);
+  });
+
+  test('makeBacking walks from the root of each chord and comes to the next by a semitone', () => {
+    // C7 comes in bar 5 of the form, which is bar 6 after a bar of count-in.
+    const { notes } = part(makeBacking(chart), 'Bass').line;
+    expect(notes.slice(0, 8).map(({ pitch }) => pitch)).toEqual([31, 35, 38, 40, 43, 40, 38, 35]);
+    const before = notes.find(({ start }) => start === 5 * 3840 - 960);
+    const on = notes.find(({ start }) => start === 5 * 3840);
+    expect([before?.pitch, on?.pitch]).toEqual([35, 36]);
+  });
+
+  test('makeBacking comps chord tones alone, on the backbeat, within an octave', () => {
+    for (const form of FORMS) {
+      const own = makeChart(form, { key: form.mode === 'minor' ? 'Bbm' : 'Bb' });
+      const backing = makeBacking(own, { countIn: 0, ending: false });
+      for (const { start, pitch } of part(backing, 'Comping').line.notes) {
+        const tones = chordAt(own, start)?.chord?.tones.map(({ pitchClass }) => pitchClass);
+        expect(tones).toContain(pitch % 12);
+        expect(pitch).toBeGreaterThanOrEqual(54);
+        expect(pitch).toBeLessThan(66);
+      }
+    }
+  });
+
+  test.each([
+    ['4/4', [0, 480, 960, 1440]],
+    ['12/8', [0, 480, 960, 1440]],
+    ['6/8', [0, 480, 960, 1440]],
+    ['2/2', [0, 960, 1920, 2880]],
+  ] as const)('makeBacking rides on the parts of each beat of %s', (metre, starts) => {
+    const own = makeChart(formById('basic'), { key: 'G', metre });
+    const { notes } = part(makeBacking(own, { countIn: 0 }), 'Drums').line;
+    const rides = notes.filter(({ pitch }) => pitch === DRUMS.ride);
+    expect(rides.slice(0, 4).map(({ start }) => start)).toEqual(starts);
+  });
+
+  test.each(['4/4', '12/8', '3/4'] as const)(
+    'makeBacking plays every form in %s, and rests in its breaks',
+    (metre) => {
+      for (const form of FORMS) {
+        const own = makeChart(form, { key: form.mode === 'minor' ? 'Am' : 'A', metre });
+        const backing = makeBacking(own);
+        const bass = new Set(part(backing, 'Bass').line.notes.map(({ start }) => start));
+        const breaks = backing.chart?.spans.filter(({ chord }) => chord === null) ?? [];
+        expect(breaks.filter(({ start }) => bass.has(start))).toEqual([]);
+        expect(bass.size).toBeGreaterThan(own.bars);
+      }
+    },
+  );
+
+  test('makeBacking puts a line and its pickup over the chart', () => {
+    const line = makeLine(
+      [
+        { start: 0, duration: 480, pitch: 67 },
+        { start: 480, duration: 960, pitch: 70 },
+      ],
+      { pickup: 480, title: 'Riff' },
+    );
+    const backing = makeBacking(chart, { line });
+    expect(backing.line.notes.map(({ start }) => start)).toEqual([3360, 3840]);
+    expect(backing.parts?.[0]).toMatchObject({ name: 'Tune', program: 23 });
+    expect(makeBacking(chart, { line, countIn: 0 }).line.notes[0]?.start).toBe(0);
+  });
+
+  test('writeMidi plays a backing in its feel: the offbeat comes after two thirds of the beat', () => {
+    const drums = readMidi(writeMidi(makeBacking(chart))).parts.find(
+      ({ percussion }) => percussion === true,
+    );
+    const rides = drums?.line.notes.filter(({ pitch }) => pitch === DRUMS.ride) ?? [];
+    expect(rides.slice(0, 3).map(({ start }) => start - 3840)).toEqual([0, 640, 960]);
+  });
+
+  test('makeBacking refuses a count-in of nine bars', () => {
+    expect(() => makeBacking(chart, { countIn: 9 })).toThrowError(/bars counted in/u);
+  });
+});

@@ -1,0 +1,85 @@
+import { readInFile } from '@reedplate/files';
+import {
+  formatOfName,
+  lossesOf,
+  type Piece,
+  type PieceFormatId,
+  type PieceWarning,
+  type ReadPieceOptions,
+  readPiece,
+  type Sheet,
+  type WritePieceOptions,
+  writePiece,
+} from '@reedplate/interchange';
+import type { Terminal } from '../terminal.js';
+
+/** What verbs that read a line say of their file. */
+export const LINE_FILE = 'file of the line: JSON, MIDI, MusicXML, ABC or tab; - for standard input';
+
+/** What readers of files need of the terminal. */
+export type PieceTerminal = Pick<Terminal, 'readBytes' | 'err'>;
+
+/**
+ * Reads a piece from a file of any format, `-` for standard input, and says on standard error what
+ * was left out.
+ *
+ * @throws ReedplateError what `readPiece` and reading the file throw, with `where.file`
+ */
+export function readPieceFile(
+  file: string,
+  terminal: PieceTerminal,
+  options: ReadPieceOptions = {},
+): Piece {
+  const bytes = terminal.readBytes(file);
+  const piece = readInFile(file, () => readPiece(bytes, options));
+  for (const warning of piece.warnings) terminal.err(`reedplate: ${sayWarning(file, warning)}\n`);
+  return piece;
+}
+
+function sayWarning(file: string, { message, count, value, where }: PieceWarning): string {
+  const place = Object.entries(where).map(([name, at]) => `${name} ${at}`);
+  const shown = value === undefined ? '' : `: ${JSON.stringify(value)}`;
+  const times = count === 1 ? '' : ` (${count} times)`;
+  return [`${file}: ${message}${shown}${times}`, ...place].join(', ');
+}
+
+/** How a piece is written to a file. */
+export interface WriteFileOptions extends WritePieceOptions {
+  /** Format; default the one that the name of the file asks for. */
+  readonly to?: PieceFormatId;
+}
+
+/**
+ * Writes a sheet to a file, `-` for standard output, and says on standard error what the format does
+ * not hold.
+ *
+ * @returns the format
+ * @throws ReedplateError what `formatOfName`, `writePiece` and writing the file throw
+ */
+export function writePieceFile(
+  sheet: Sheet,
+  file: string,
+  terminal: Pick<Terminal, 'writeBytes' | 'err'>,
+  { to = formatOfName(file, { to: 'write' }), ...options }: WriteFileOptions = {},
+): PieceFormatId {
+  terminal.writeBytes(file, bytesOf(writePiece(sheet, to, options)));
+  for (const loss of lossesOf(sheet, to)) terminal.err(`reedplate: ${sayWarning(file, loss)}\n`);
+  return to;
+}
+
+/**
+ * The bytes of a sheet in the format that a file's name asks for.
+ *
+ * @throws ReedplateError what `formatOfName` and `writePiece` throw
+ */
+export function writePieceBytes(
+  sheet: Sheet,
+  file: string,
+  options: WritePieceOptions = {},
+): Uint8Array {
+  return bytesOf(writePiece(sheet, formatOfName(file, { to: 'write' }), options));
+}
+
+function bytesOf(written: string | Uint8Array): Uint8Array {
+  return typeof written === 'string' ? new TextEncoder().encode(written) : written;
+}

@@ -1,0 +1,79 @@
+import { makeBacking } from '@reedplate/backing';
+import { formatOfName, PIECE_FORMATS, type PieceFormatId } from '@reedplate/interchange';
+import { ReedplateError } from '@reedplate/pitch';
+import type { Command } from 'commander';
+import { type ChartWords, readChart, withChartOptions } from '../../shared/chart-options.js';
+import { examples } from '../../shared/examples.js';
+import { withJson } from '../../shared/options.js';
+import { readPieceFile, writePieceFile } from '../../shared/piece-file.js';
+import { type Paint, printReport } from '../../shared/print.js';
+import { readWholeNumber } from '../../shared/read-words.js';
+import type { Terminal } from '../../terminal.js';
+import { type BackingReport, backingReport } from './report.js';
+
+interface BackingWords extends ChartWords {
+  readonly tempo: string;
+  readonly countIn: string;
+  readonly finalBar: boolean;
+  readonly line?: string;
+  readonly output: string;
+  readonly json: boolean;
+}
+
+/** Adds `reedplate backing`. */
+export function addBacking(program: Command, terminal: Terminal): void {
+  withJson(withChartOptions(program.command('backing'), { choruses: '4' }))
+    .requiredOption('-o, --output <file>', 'file to write: .mid, .musicxml or .abc')
+    .description('a band to play with: bass, chords and drums over a form')
+    .option('--tempo <number>', 'felt beats a minute', '96')
+    .option('--count-in <bars>', 'bars counted in', '1')
+    .option('--no-final-bar', 'leave out the bar of I after the last chorus')
+    .option('--line <file>', 'a line played on top, in any format')
+    .addHelpText(
+      'after',
+      examples(
+        'reedplate backing --form quick-change --key G --tempo 100 --choruses 6 -o blues-in-g.mid',
+      ),
+    )
+    .action((words: BackingWords) => {
+      const tempo = readTempo(words.tempo);
+      const backing = makeBacking(
+        readChart(words, terminal, { tempo }),
+        readOptions(words, terminal),
+      );
+      writePieceFile(backing, words.output, terminal, { to: bandFormat(words.output) });
+      if (words.output !== '-') printReport(backingReport(backing), words, terminal, showBacking);
+    });
+}
+
+/** Formats that hold a band: of a file that holds a line alone nothing would be left. */
+const BAND_FORMATS = ['midi', 'musicxml', 'abc'] as const;
+
+function bandFormat(file: string): PieceFormatId {
+  const endings = BAND_FORMATS.flatMap((id): readonly string[] => PIECE_FORMATS[id].endings);
+  const holdsBand = endings.some((ending) => file.toLowerCase().endsWith(ending));
+  if (holdsBand) return formatOfName(file, { to: 'write' });
+  const expected = 'a name that ends in .mid, .musicxml or .abc, which hold a band';
+  throw new ReedplateError({ code: 'FORMAT_UNKNOWN', value: file, expected });
+}
+
+function readTempo(tempo: string): number {
+  return readWholeNumber(tempo, { min: 1, max: 1000, what: 'felt beats a minute' });
+}
+
+function readOptions({ countIn, finalBar, line }: BackingWords, terminal: Terminal) {
+  return {
+    countIn: readWholeNumber(countIn, { min: 0, max: 8, what: 'bars counted in' }),
+    ending: finalBar,
+    ...(line === undefined ? {} : { line: readPieceFile(line, terminal).line }),
+  };
+}
+
+function showBacking(report: BackingReport, paint: Paint): readonly string[] {
+  const { form, key, metre, feel, tempo, choruses, bars, seconds, parts } = report;
+  const minutes = `${Math.floor(seconds / 60)}:${`${Math.floor(seconds % 60)}`.padStart(2, '0')}`;
+  return [
+    paint('heading', `${form} in ${key}, ${metre}, ${feel}, at ${tempo}`),
+    `${choruses} choruses, ${bars} bars, ${minutes}: ${parts.map(({ name }) => name).join(', ')}`,
+  ];
+}

@@ -1,0 +1,52 @@
+import { chartEnd, type Feel } from '@reedplate/form';
+import type { Sheet } from '@reedplate/interchange';
+import { type Metre, parseMetre } from '@reedplate/line';
+import { type KeyName, ReedplateError } from '@reedplate/pitch';
+
+/** A part of a backing. */
+export interface BackingPart {
+  readonly name: string;
+  readonly notes: number;
+}
+
+/** What `reedplate backing --json` prints. */
+export interface BackingReport {
+  readonly form: string;
+  readonly key: KeyName;
+  readonly metre: Metre;
+  readonly feel: Feel;
+  /** Felt beats a minute. */
+  readonly tempo: number;
+  readonly choruses: number;
+  /** Count-in and ending included. */
+  readonly bars: number;
+  readonly seconds: number;
+  readonly parts: readonly BackingPart[];
+}
+
+/** Felt beats a minute where the chart has none: as `writeMidi` plays it. */
+const USUAL_TEMPO = 96;
+
+/**
+ * What a backing plays, and for how long.
+ *
+ * @throws ReedplateError `CHART_INVALID` for a sheet without a chart
+ */
+export function backingReport({ chart, parts = [] }: Sheet): BackingReport {
+  if (chart === undefined) {
+    throw new ReedplateError({ code: 'CHART_INVALID', value: chart, expected: 'a chart' });
+  }
+  const { form, key, metre, feel, tempo = USUAL_TEMPO, choruses, bars } = chart;
+  const seconds = (chartEnd(chart) / parseMetre(metre).beatTicks / tempo) * 60;
+  return {
+    form,
+    key,
+    metre,
+    feel,
+    tempo,
+    choruses,
+    bars,
+    seconds: Math.round(seconds * 1000) / 1000,
+    parts: parts.map(({ name, line }) => ({ name, notes: line.notes.length })),
+  };
+}

@@ -1,0 +1,168 @@
+import {
+  formatOfName,
+  PIECE_FORMAT_IDS,
+  type Piece,
+  type PieceFormatId,
+  type Sheet,
+} from '@reedplate/interchange';
+import { type Harp, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import type { Metre } from '@reedplate/line';
+import { parseKey, ReedplateError, requireOneOf } from '@reedplate/pitch';
+import { TAB_DIALECT_IDS, type TabDialectId } from '@reedplate/tab';
+import type { Command } from 'commander';
+import { type ChartForLineWords, readChartFor } from '../../shared/chart-for-line.js';
+import { withMaybeChartForLineOptions } from '../../shared/chart-options.js';
+import { examples } from '../../shared/examples.js';
+import {
+  type MaybeHarpWords,
+  readMaybeHarp,
+  withMaybeHarpOptions,
+} from '../../shared/harp-options.js';
+import { withJson } from '../../shared/options.js';
+import { readPieceFile, writePieceFile } from '../../shared/piece-file.js';
+import { type Paint, printReport } from '../../shared/print.js';
+import { readWholeNumber } from '../../shared/read-words.js';
+import { setColumns } from '../../shared/table.js';
+import type { Terminal } from '../../terminal.js';
+import { needsGrid, type QuantiseWords, quantisePiece, withQuantiseOptions } from './quantise.js';
+import { type ConvertReport, convertReport } from './report.js';
+
+interface ConvertWords extends Partial<ChartForLineWords>, MaybeHarpWords, QuantiseWords {
+  readonly from?: string;
+  readonly to?: string;
+  readonly tune?: string;
+  readonly part?: string;
+  readonly repeats: boolean;
+  readonly level: string;
+  readonly dialect?: string;
+  readonly tabMetre?: string;
+  readonly json: boolean;
+}
+
+/** Adds `reedplate convert`. */
+export function addConvert(program: Command, terminal: Terminal): void {
+  const command = withMaybeChartForLineOptions(program.command('convert'));
+  withJson(withQuantiseOptions(withMaybeHarpOptions(command, HARP)))
+    .argument('<in>', 'file to read, - for standard input')
+    .argument('<out>', 'file to write, - for standard output')
+    .description('a tune, take or chart from one format into another, and what is left out')
+    .option(
+      '--from <format>',
+      `format of the file read: ${PIECE_FORMAT_IDS.join(', ')}; found without it`,
+    )
+    .option('--to <format>', 'format of the file written; its name says it without it')
+    .option('--tune <number>', 'which tune of an ABC file, from 1')
+    .option('--part <part>', 'which part is the line: its number from 1, or its name')
+    .option('--no-repeats', 'read each written bar once')
+    .option(
+      '--level <level>',
+      `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`,
+      'overbends',
+    )
+    .option('--dialect <dialect>', `dialect of tab: ${TAB_DIALECT_IDS.join(', ')}`)
+    .option('--tab-metre <metre>', 'metre of tab that is read, which does not say it; 4/4 without')
+    .addHelpText(
+      'after',
+      examples(
+        'reedplate convert take.mid sheet.musicxml --harp C --form basic --key G',
+        'reedplate convert take.mid take.tab --harp C --quantise 1/8,1/8t',
+        'reedplate convert tunes.abc tune.mid --tune 3',
+      ),
+    )
+    .action((input: string, output: string, words: ConvertWords) => {
+      convert(input, output, words, terminal);
+    });
+}
+
+const BY_HAND =
+  'notes lie off every note value, as if played by hand; --quantise 1/8,1/8t makes them readable';
+
+const HARP = 'harp at hand: tab is read for it, and written under the notes';
+
+function convert(input: string, output: string, words: ConvertWords, terminal: Terminal): void {
+  const to = words.to === undefined ? formatOfName(output, { to: 'write' }) : readFormat(words.to);
+  const harp = readMaybeHarp(words, terminal);
+  const read = readPieceFile(input, terminal, { ...readOptions(words), ...harp });
+  requireMetre(read, words);
+  const piece = quantisePiece(read, words);
+  if (needsGrid(piece.line, to)) terminal.err(`reedplate: ${input}: ${BY_HAND}\n`);
+  const sheet = dressSheet(piece, words, terminal);
+  writePieceFile(sheet, output, terminal, { to, ...writeOptions(words, harp) });
+  // A report would mix with what is written where both go to standard output.
+  if (output !== '-') {
+    printReport(convertReport({ ...piece, ...sheet }, to), words, terminal, showConvert);
+  }
+}
+
+function readFormat(word: string): PieceFormatId {
+  return requireOneOf(word, PIECE_FORMAT_IDS, { what: 'a format', code: 'FORMAT_UNKNOWN' });
+}
+
+const MOST_TUNES = 1_000_000;
+
+function readOptions({ from, tune, part, repeats, dialect, tabMetre }: ConvertWords) {
+  const what = 'the number of a tune';
+  return {
+    repeats,
+    ...(from === undefined ? {} : { format: readFormat(from) }),
+    ...(tune === undefined
+      ? {}
+      : { tune: readWholeNumber(tune, { min: 1, max: MOST_TUNES, what }) }),
+    ...(part === undefined ? {} : { part: /^\d{1,6}$/u.test(part) ? Number(part) : part }),
+    ...(dialect === undefined ? {} : { dialect: dialect as TabDialectId }),
+    ...(tabMetre === undefined ? {} : { tabHead: { metre: tabMetre as Metre } }),
+  };
+}
+
+/** Any other file than one of tab says its metre itself. */
+function requireMetre({ line }: Piece, { tabMetre }: ConvertWords): void {
+  if (tabMetre === undefined || tabMetre === line.metre) return;
+  const expected = `--tab-metre with tab alone, or the ${line.metre} that the file says`;
+  throw new ReedplateError({ code: 'USAGE', value: tabMetre, expected });
+}
+
+function writeOptions({ level, dialect }: ConvertWords, harp: { readonly harp?: Harp }) {
+  const known = requireOneOf(level, TECHNIQUE_LEVELS, { what: 'a technique level' });
+  return {
+    ...harp,
+    level: known satisfies TechniqueLevel,
+    ...(dialect === undefined ? {} : { dialect: dialect as TabDialectId }),
+  };
+}
+
+/** The piece with the key and the chords that the words ask for. */
+function dressSheet(piece: Piece, words: ConvertWords, terminal: Terminal): Sheet {
+  const { form, key } = words;
+  if (key === undefined) {
+    if (form === undefined) return piece;
+    throw new ReedplateError({ code: 'USAGE', value: form, expected: '--key with --form' });
+  }
+  const name = parseKey(key).name;
+  if (form === undefined) return { ...piece, key: name };
+  const chart = readChartFor(piece.line, { ...words, form, key }, terminal);
+  return { ...piece, key: name, chart };
+}
+
+function showConvert(report: ConvertReport, paint: Paint): readonly string[] {
+  const { title, to, key, metre, tempo, bars, notes, chartBars, parts } = report;
+  const facts = [
+    `${count(notes, 'note')} in ${count(bars, 'bar')} of ${metre}`,
+    ...(key === null ? [] : [`in ${key}`]),
+    ...(tempo === null ? [] : [`at ${tempo}`]),
+    ...(chartBars === null ? [] : [`with ${count(chartBars, 'bar')} of chords`]),
+  ];
+  const rows = parts.map(({ number, name, program, percussion, notes: own }) => [
+    `${number}`,
+    name,
+    percussion ? 'percussion' : program === null ? '' : `program ${program}`,
+    count(own, 'note'),
+  ]);
+  return [
+    `${paint('heading', title ?? 'untitled')}: ${facts.join(', ')}, as ${to}`,
+    ...(rows.length > 1 ? ['', ...setColumns(rows)] : []),
+  ];
+}
+
+function count(number: number, what: string): string {
+  return `${number} ${what}${number === 1 ? '' : 's'}`;
+}

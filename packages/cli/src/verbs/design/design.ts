@@ -1,0 +1,159 @@
+import { readAt } from '@reedplate/files';
+import { makeHarp, type Tuning } from '@reedplate/layout';
+import { type Line, transposeLine } from '@reedplate/line';
+import { parseKey, ReedplateError } from '@reedplate/pitch';
+import { songKeyOf } from '@reedplate/position';
+import { openSources, readStudyTune, type StudyTune } from '@reedplate/study';
+import type { Command } from 'commander';
+import { setCsv } from '../../shared/csv.js';
+import { examples } from '../../shared/examples.js';
+import { withJson } from '../../shared/options.js';
+import { type PlayerWords, readPlayer, withPlayerOptions } from '../../shared/player-options.js';
+import { type Paint, printReport } from '../../shared/print.js';
+import { readTuningWord, TUNING_WORD } from '../../shared/read-tuning.js';
+import { readList, readNumber, readWholeNumber } from '../../shared/read-words.js';
+import { setColumns } from '../../shared/table.js';
+import type { Terminal } from '../../terminal.js';
+import { type DesignReport, designReport } from './report.js';
+
+interface DesignWords extends PlayerWords {
+  readonly tuning: string;
+  readonly position?: string;
+  readonly reeds: string;
+  readonly within: string;
+  readonly transpose: string;
+  readonly missing: string;
+  readonly key?: string;
+  readonly count: string;
+  readonly csv: boolean;
+  readonly json: boolean;
+}
+
+/** Adds `reedplate design`. */
+export function addDesign(program: Command, terminal: Terminal): void {
+  withJson(withPlayerOptions(program.command('design')))
+    .argument('<tunes...>', 'files of tunes, as for reedplate study; - for standard input')
+    .description('which change of a tuning, of one reed or two, makes tunes easiest to play')
+    .option('--tuning <tuning>', `tuning of the harp: ${TUNING_WORD}`, 'standard')
+    .option('--position <number>', 'moves each tune to be played in this position')
+    .option('--key <key>', 'key of tunes in ABC, MIDI and MusicXML that give none')
+    .option('--reeds <number>', 'how many reeds are changed at once: 1, or 2 as well', '1')
+    .option('--within <semitones>', 'how far a reed may be raised or lowered', '2')
+    .option('--transpose <semitones>', 'moves of each tune, apart by commas: -12,0,12', '0')
+    .option('--missing <points>', 'what a note costs that cannot be played', '50')
+    .option('--count <number>', 'how many changes to show; --json and --csv give all', '10')
+    .option('--csv', 'print the ranking as CSV', false)
+    .addHelpText(
+      'after',
+      examples(
+        'reedplate design tunes.abc --position 2 --level overbends --transpose=-12,0,12',
+        'reedplate design tunes.ndjson --tuning natural-minor --reeds 2 --within 1 --csv',
+      ),
+    )
+    .action((files: readonly string[], words: DesignWords) => {
+      const tuning = readTuningWord(words.tuning, terminal);
+      const options = optionsOf(words);
+      const count = readWholeNumber(words.count, { min: 1, max: 100_000, what: 'changes' });
+      terminal.later(async () => {
+        const lines = await linesFor(files, tuning, words);
+        const report = designReport(lines, tuning, options);
+        if (words.csv) terminal.out(setCsv(rowsOf(report)));
+        else printReport(report, words, terminal, (all, paint) => showDesign(all, count, paint));
+      });
+    });
+}
+
+function optionsOf(words: DesignWords) {
+  const reeds = readWholeNumber(words.reeds, { min: 1, max: 2, what: 'a number of reeds' });
+  return {
+    ...readPlayer(words),
+    reeds: reeds as 1 | 2,
+    within: readWholeNumber(words.within, { min: 1, max: 12, what: 'semitones' }),
+    transpositions: readList(words.transpose).map((word) => readNumber(word, 'semitones')),
+    missingCost: readNumber(words.missing, 'points'),
+  };
+}
+
+/** The lines of all tunes, moved to the position asked for. */
+async function linesFor(
+  files: readonly string[],
+  tuning: Tuning,
+  { position, key }: DesignWords,
+): Promise<readonly Line[]> {
+  const home =
+    position === undefined
+      ? undefined
+      : songKeyOf(makeHarp(tuning.label, { tuning }), readNumber(position, 'a position'));
+  const tunes = await readTunes(files, key);
+  return tunes.map((tune) =>
+    home === undefined
+      ? tune.line
+      : transposeLine(tune.line, nearest(home.pitchClass - parseKey(tune.key).pitchClass)),
+  );
+}
+
+/** The nearest move by as many semitones, octaves aside. */
+const nearest = (semitones: number): number => ((((semitones + 5) % 12) + 12) % 12) - 5;
+
+async function readTunes(
+  files: readonly string[],
+  key: string | undefined,
+): Promise<readonly StudyTune[]> {
+  const otherwise = key === undefined ? undefined : parseKey(key).name;
+  const tunes: StudyTune[] = [];
+  let line = 0;
+  for await (const part of openSources(files, { key: otherwise }).parts()) {
+    if (part instanceof ReedplateError) throw part;
+    for (const text of part.toString('utf8').split('\n').slice(0, -1)) {
+      line += 1;
+      // A corpus is read whole, so one bad tune ends it, and is named.
+      if (text.trim() !== '') tunes.push(readAt({ line }, () => readStudyTune(text)));
+    }
+  }
+  if (tunes.length > 0) return tunes;
+  throw new ReedplateError({
+    code: 'LIST_EMPTY',
+    value: files.join(' '),
+    expected: 'at least one tune: one JSON value a line, ABC, MIDI or MusicXML',
+  });
+}
+
+function rowsOf({ changes }: DesignReport) {
+  return changes.map(({ rank, name, cost, effort, missing, saved }) => {
+    return { rank, change: name, cost, effort, missing, saved };
+  });
+}
+
+function showDesign(report: DesignReport, count: number, paint: Paint): readonly string[] {
+  const { tuning, model, level, lines, unchanged, changes } = report;
+  const [head = '', ...body] = setColumns([
+    ['', 'change', 'cost', 'saved', 'missing'],
+    ['', 'none', unchanged.cost.toFixed(1), '', `${unchanged.missing}`],
+    ...changes
+      .slice(0, count)
+      .map(({ rank, name, cost, saved, missing }) => [
+        `${rank}`,
+        name,
+        cost.toFixed(1),
+        `${saved.toFixed(1)} (${sharePercent(saved, unchanged.cost)})`,
+        `${missing}`,
+      ]),
+  ]);
+  return [
+    paint(
+      'heading',
+      `changes of ${tuning} for ${lines} ${lines === 1 ? 'tune' : 'tunes'} (${model}, ${level})`,
+    ),
+    '',
+    paint('heading', head),
+    ...body,
+    '',
+    paint(
+      'remark',
+      `${changes.length} changes tried; cost is effort, and the price of what is missing`,
+    ),
+  ];
+}
+
+const sharePercent = (part: number, whole: number): string =>
+  whole === 0 ? '0 %' : `${((100 * part) / whole).toFixed(1)} %`;

@@ -1,0 +1,119 @@
+import type { Breath, Harp, Technique } from '@reedplate/layout';
+import { type KeyName, parseKey, ReedplateError } from '@reedplate/pitch';
+import { positionByNumber, positionOf } from '@reedplate/position';
+import type { Command } from 'commander';
+import { examples } from '../../shared/examples.js';
+import { type MaybeHarpWords, readHarp, withMaybeHarpOptions } from '../../shared/harp-options.js';
+import { withJson } from '../../shared/options.js';
+import { type Paint, printReport } from '../../shared/print.js';
+import { sayHarp } from '../../shared/say-harp.js';
+import {
+  readSongKey,
+  type SongKeyWords,
+  withSongKeyOptions,
+} from '../../shared/song-key-options.js';
+import { setColumns } from '../../shared/table.js';
+import type { Terminal } from '../../terminal.js';
+import { type MapHole, type MapReport, mapReport } from './report.js';
+
+interface MapWords extends MaybeHarpWords, SongKeyWords {
+  readonly valved: boolean;
+  readonly json: boolean;
+}
+
+/** Adds `reedplate map`. */
+export function addMap(program: Command, terminal: Terminal): void {
+  withJson(withSongKeyOptions(withMaybeHarpOptions(program.command('map'), HARP)))
+    .description('every hole of a harp: natural notes, bends, overbends, and their degrees')
+    .option('--valved', 'the harp is half-valved', false)
+    .addHelpText(
+      'after',
+      examples(
+        'reedplate map --harp C',
+        'reedplate map --harp A --position 2',
+        'reedplate map --tuning natural-minor --key Am',
+      ),
+    )
+    .action((words: MapWords) => {
+      const harp = mappedHarp(words, terminal);
+      const key = readSongKey(words, harp);
+      const { valved } = words;
+      printReport(mapReport(harp, { valved, ...(key && { key }) }), words, terminal, showMap);
+    });
+}
+
+const HARP = 'key printed on the harp; without it that of --key';
+
+/** The harp that is asked for; where only a song's key is given, the harp labelled by its tonic. */
+function mappedHarp({ harp, key, ...kind }: MapWords, terminal: Terminal): Harp {
+  const label = harp ?? (key === undefined ? undefined : parseKey(key).tonic);
+  if (label === undefined) {
+    throw new ReedplateError({ code: 'USAGE', value: 'map', expected: '--harp or --key' });
+  }
+  return readHarp({ ...kind, harp: label }, terminal);
+}
+
+function showMap({ harp, key, holes }: MapReport, paint: Paint): readonly string[] {
+  const rows = rowsOf(holes);
+  const [head = '', ...body] = setColumns([
+    ['hole', ...holes.map(({ hole }) => `${hole}`)],
+    ...rows,
+  ]);
+  const title =
+    key === null ? sayHarp(harp) : `${sayHarp(harp)}, song in ${key}: ${sayPosition(harp, key)}`;
+  const remark = `' is a semitone of bend; ${key === null ? 'give --key or --position for degrees' : 'degree of the song after each note'}`;
+  return [
+    paint('heading', title),
+    '',
+    paint('heading', head),
+    ...body,
+    '',
+    paint('remark', remark),
+  ];
+}
+
+interface Row {
+  readonly label: string;
+  readonly breath: Breath;
+  readonly technique: Technique;
+  readonly depth: number;
+}
+
+function sayPosition(harp: MapReport['harp'], key: KeyName): string {
+  return `${positionByNumber(positionOf(harp, key)).ordinal} position`;
+}
+
+/** Blow above draw, as a player holds the harp: each breath's bends and overbend outside it. */
+function rowsOf(holes: readonly MapHole[]): readonly (readonly string[])[] {
+  const rows = [...outward('blow', holes).reverse(), ...outward('draw', holes)];
+  return rows
+    .map(({ label, ...wanted }) => [label, ...holes.map((hole) => cellOf(hole, wanted))])
+    .filter(([, ...cells]) => cells.some((cell) => cell !== ''));
+}
+
+/** The rows of a breath from its natural notes outward. */
+function outward(breath: Breath, holes: readonly MapHole[]): Row[] {
+  const depths = holes.flatMap(({ soundings }) => soundings.map(({ depth }) => depth));
+  const steps = Array.from({ length: Math.max(...depths) }, (_, index) => index + 1);
+  const overbend = breath === 'blow' ? 'overblow' : 'overdraw';
+  const marks = (depth: number): string => "'".repeat(depth);
+  return [
+    { label: breath, breath, technique: 'natural', depth: 0 },
+    ...steps.map((depth): Row => {
+      return { label: `${breath} ${marks(depth)}`, breath, technique: 'bend', depth };
+    }),
+    ...steps.map((depth): Row => {
+      return { label: `${breath} valved ${marks(depth)}`, breath, technique: 'valved-bend', depth };
+    }),
+    { label: overbend, breath, technique: overbend, depth: 1 },
+  ];
+}
+
+function cellOf({ soundings }: MapHole, { breath, technique, depth }: Omit<Row, 'label'>): string {
+  const found = soundings.find(
+    (sounding) =>
+      sounding.breath === breath && sounding.technique === technique && sounding.depth === depth,
+  );
+  if (found === undefined) return '';
+  return found.degree === undefined ? found.note : `${found.note} ${found.degree}`;
+}

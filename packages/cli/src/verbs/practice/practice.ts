@@ -1,0 +1,107 @@
+import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import { PRACTICE_KINDS, type PracticeKind, type PracticeOptions } from '@reedplate/practice';
+import type { Command } from 'commander';
+import { type ChartWords, readChart, withChartOptions } from '../../shared/chart-options.js';
+import { examples } from '../../shared/examples.js';
+import { type HarpWords, readHarp, withHarpOptions } from '../../shared/harp-options.js';
+import { withJson } from '../../shared/options.js';
+import { writePieceBytes } from '../../shared/piece-file.js';
+import { type Paint, printReport } from '../../shared/print.js';
+import { sayHarp } from '../../shared/say-harp.js';
+import { setColumns } from '../../shared/table.js';
+import type { Terminal } from '../../terminal.js';
+import { type PracticeReport, practiceReport } from './report.js';
+
+interface PracticeWords extends ChartWords, HarpWords {
+  readonly kind: string;
+  readonly level?: string;
+  readonly output?: string;
+  readonly json: boolean;
+}
+
+/** Adds `reedplate practice`. */
+export function addPractice(program: Command, terminal: Terminal): void {
+  withJson(withHarpOptions(withChartOptions(program.command('practice'))))
+    .description('a line to practise: what to play when each chord comes')
+    .option('--kind <kind>', `what to practise: ${PRACTICE_KINDS.join(', ')}`, 'roots')
+    .option(
+      '--level <level>',
+      `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}; natural without it`,
+    )
+    .option('-o, --output <file>', 'write the line too: .json, .mid, .musicxml, .abc or .tab')
+    .addHelpText(
+      'after',
+      examples(
+        'reedplate practice --form basic --key G --harp C --kind guide-tones',
+        'reedplate practice --form basic --key G --harp C -o roots.musicxml',
+      ),
+    )
+    .action((words: PracticeWords) => {
+      const chart = readChart(words, terminal);
+      const harp = readHarp(words, terminal);
+      const report = practiceReport(chart, harp, readOptions(words));
+      if (words.output !== undefined) {
+        const sheet = { line: report.line, chart, key: chart.key };
+        terminal.writeBytes(words.output, writePieceBytes(sheet, words.output, { harp }));
+      }
+      printReport(report, words, terminal, showPractice);
+    });
+}
+
+function readOptions({ kind, level }: PracticeWords): PracticeOptions {
+  return {
+    kind: kind as PracticeKind,
+    ...(level === undefined ? {} : { level: level as TechniqueLevel }),
+  };
+}
+
+function showPractice(report: PracticeReport, paint: Paint): readonly string[] {
+  const { kind, form, key, harp, moves } = report;
+  const rows = moves.map(({ bar, beat, numeral, chord, tab, notes, degrees }) => [
+    beat === 1 ? `${bar}` : `${bar}:${Math.round(beat * 100) / 100}`,
+    numeral ?? '',
+    chord,
+    tab,
+    notes.join(' '),
+    degrees.join(' '),
+  ]);
+  const [head = '', ...body] = setColumns([
+    ['bar', '', 'chord', 'tab', 'notes', 'degrees'],
+    ...rows,
+  ]);
+  return [
+    paint('heading', `${kind} of ${form} in ${key} on the ${sayHarp(harp)}`),
+    '',
+    paint('heading', head),
+    ...body,
+    '',
+    ...sayStandIns(report).map((line) => paint('remark', line)),
+    paint('remark', BREATH_CAUTION),
+  ];
+}
+
+/** What a kind of line plays wherever the harp has it; the other kinds take any tone. */
+const WANTED: ReadonlyMap<
+  PracticeKind,
+  { readonly what: string; readonly degrees: readonly string[] }
+> = new Map([
+  ['roots', { what: 'root', degrees: ['1'] }],
+  ['guide-tones', { what: 'third or seventh', degrees: ['b3', '3', 'bb7', 'b7', '7', '6'] }],
+]);
+
+/** A line that does not play what was asked for says so. */
+function sayStandIns({ kind, moves }: PracticeReport): readonly string[] {
+  const wanted = WANTED.get(kind);
+  if (wanted === undefined) return [];
+  const { what, degrees } = wanted;
+  const standIns = moves.filter((move) => !move.degrees.some((had) => degrees.includes(had)));
+  const chords = [...new Set(standIns.map(({ chord }) => chord))].join(', ');
+  if (chords === '') return [];
+  return [
+    `At this level the harp has no ${what} of ${chords}: another tone stands in; see --level.`,
+  ];
+}
+
+/** The one caution of this verb: long notes on one breath can make a player dizzy. */
+const BREATH_CAUTION =
+  'Play softly and rest between choruses; stop if you feel dizzy from long blows or draws.';

@@ -1,0 +1,92 @@
+import { type Harp, makeHarp, type ReedRemedy, TEMPERAMENTS } from '@reedplate/layout';
+import { parseKey } from '@reedplate/pitch';
+import { harpKeyOf } from '@reedplate/position';
+import type { Command } from 'commander';
+import { examples } from '../../shared/examples.js';
+import { withJson } from '../../shared/options.js';
+import { type Paint, printReport } from '../../shared/print.js';
+import { readTemperamentWord } from '../../shared/read-temperament.js';
+import { readTuningWord, TUNING_WORD } from '../../shared/read-tuning.js';
+import { readNumber } from '../../shared/read-words.js';
+import { sayHarp } from '../../shared/say-harp.js';
+import { setColumns } from '../../shared/table.js';
+import type { Terminal } from '../../terminal.js';
+import { type RetuneReport, retuneReport } from './report.js';
+
+interface RetuneWords {
+  readonly from: string;
+  readonly to: string;
+  readonly harp?: string;
+  readonly temperament: string;
+  readonly toTemperament?: string;
+  readonly most: string;
+  readonly json: boolean;
+}
+
+/** Adds `reedplate retune`. */
+export function addRetune(program: Command, terminal: Terminal): void {
+  const temperaments = TEMPERAMENTS.map(({ id }) => id).join(', ');
+  withJson(program.command('retune'))
+    .description('what to do to each reed to turn a harp of one tuning into another')
+    .option('--from <tuning>', `tuning the harp has: ${TUNING_WORD}`, 'standard')
+    .requiredOption('--to <tuning>', `tuning it shall have: ${TUNING_WORD}`)
+    .option('--harp <key>', 'key printed on the harp; without it the one its tuning is written in')
+    .option('--temperament <id>', `how it is tempered: ${temperaments}, or a Scala file`, 'equal')
+    .option('--to-temperament <id>', 'how it shall be tempered; without it as it is')
+    .option('--most <cents>', 'cents that a reed bears before it is replaced', '200')
+    .addHelpText(
+      'after',
+      examples(
+        'reedplate retune --to natural-minor --harp C',
+        'reedplate retune --from standard --to standard --to-temperament seven-limit',
+      ),
+    )
+    .action((words: RetuneWords) => {
+      const report = retuneReport(...harpsOf(words, terminal), {
+        fromTemperament: readTemperamentWord(words.temperament, terminal),
+        toTemperament: readTemperamentWord(words.toTemperament ?? words.temperament, terminal),
+        mostCents: readNumber(words.most, 'cents'),
+      });
+      printReport(report, words, terminal, showPlan);
+    });
+}
+
+/** The harp as it is, and the harp on the same first position that it shall be. */
+function harpsOf({ from, to, harp }: RetuneWords, terminal: Terminal): readonly [Harp, Harp] {
+  const had = readTuningWord(from, terminal);
+  const wanted = readTuningWord(to, terminal);
+  const before = makeHarp(harp === undefined ? had.label : parseKey(harp), { tuning: had });
+  const label = harpKeyOf(before.firstPosition, 1, { tuning: wanted });
+  return [before, makeHarp(label, { tuning: wanted })];
+}
+
+const SAY_REMEDY: Readonly<Record<ReedRemedy, string>> = {
+  leave: 'leave',
+  'file-tip': 'thin the tip',
+  'file-base': 'thin the base',
+  'weight-tip': 'add weight at the tip',
+  replace: 'replace the reed',
+};
+
+function showPlan(report: RetuneReport, paint: Paint): readonly string[] {
+  const { from, to, steps, left, cautions } = report;
+  const [head = '', ...body] = setColumns([
+    ['hole', 'reed', 'from', 'to', 'cents', 'how'],
+    ...steps.map((step) => [
+      `${step.hole}`,
+      step.breath,
+      step.from,
+      step.to,
+      `${step.cents > 0 ? '+' : ''}${step.cents}`,
+      SAY_REMEDY[step.remedy],
+    ]),
+  ]);
+  return [
+    paint('heading', `from ${sayHarp(from)} to ${sayHarp(to)}`),
+    '',
+    ...(steps.length === 0 ? ['nothing to do'] : [paint('heading', head), ...body]),
+    paint('remark', `${left} reeds stay as they are`),
+    ...(cautions.length === 0 ? [] : ['', 'Mind:']),
+    ...cautions.map((caution) => `  - ${caution}`),
+  ];
+}

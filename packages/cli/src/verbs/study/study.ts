@@ -1,0 +1,107 @@
+import { availableParallelism } from 'node:os';
+import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import { parseKey, ReedplateError } from '@reedplate/pitch';
+import { EFFORT_MODELS } from '@reedplate/playability';
+import {
+  makeStudySetup,
+  type StudyCount,
+  type StudyLineFailure,
+  type StudySetup,
+  studyFiles,
+} from '@reedplate/study';
+import type { Command } from 'commander';
+import { examples } from '../../shared/examples.js';
+import { readTuningList, TUNING_LIST } from '../../shared/read-tuning.js';
+import { readList, readNumber, readWholeNumber } from '../../shared/read-words.js';
+import type { Terminal } from '../../terminal.js';
+
+interface StudyWords {
+  readonly model: string;
+  readonly tunings: string;
+  readonly positions: string;
+  readonly levels?: string;
+  readonly octaves: string;
+  readonly key?: string;
+  readonly workers?: string;
+  readonly out?: string;
+  readonly resume: boolean;
+}
+
+/** Adds `reedplate study`. */
+export function addStudy(program: Command, terminal: Terminal): void {
+  const models = EFFORT_MODELS.map(({ id }) => id).join(', ');
+  program
+    .command('study')
+    .argument(
+      '<tunes...>',
+      'files of tunes: one JSON value a line (- for standard input), ABC, MIDI or MusicXML',
+    )
+    .description('how playable many tunes are: each tuning, position and level, a line a tune')
+    .option('--model <model>', `whose effort counts: ${models}`, 'intermediate')
+    .option('--tunings <tunings>', TUNING_LIST, 'standard')
+    .option('--positions <positions>', 'positions apart by commas, 1 to 12', '1,2,3')
+    .option('--levels <levels>', `${TECHNIQUE_LEVELS.join(', ')}; that of the model without it`)
+    .option('--octaves <octaves>', 'octaves a tune may be moved', '-1,0,1')
+    .option('--key <key>', 'key of tunes in ABC, MIDI and MusicXML that give none')
+    .option('--workers <number>', 'threads; as many as there are cores without it')
+    .option('--out <file>', 'file for the results instead of standard output')
+    .option('--resume', 'go on where the file of results ends', false)
+    .option('--json', 'results are JSON in any case: one value a line', true)
+    .addHelpText(
+      'after',
+      examples(
+        'reedplate study tunes.ndjson --tunings standard,raised-fifth-draw --out results.ndjson',
+        'reedplate study tunes.ndjson --out results.ndjson --resume',
+        'reedplate study tunes.abc take.mid sheet.musicxml --positions 2 --levels natural,bends',
+        'cat tunes.ndjson | parallel --pipe --keep-order reedplate study - --workers 1',
+      ),
+    )
+    .action((tunes: readonly string[], words: StudyWords) => {
+      const setup = readSetup(words, terminal);
+      const workers = readWorkers(words);
+      if (words.resume && words.out === undefined) {
+        throw new ReedplateError({ code: 'USAGE', value: '--resume', expected: '--out as well' });
+      }
+      terminal.later(() => study(tunes, setup, workers, words, terminal));
+    });
+}
+
+function readSetup(words: StudyWords, terminal: Terminal): StudySetup {
+  const { model, tunings, positions, levels, octaves } = words;
+  return makeStudySetup({
+    model,
+    tunings: readTuningList(tunings, terminal),
+    positions: readList(positions).map((word) => readNumber(word, 'a position')),
+    // A wrong level is refused by makeStudySetup.
+    ...(levels === undefined ? {} : { levels: readList(levels) as readonly TechniqueLevel[] }),
+    octaves: readList(octaves).map((word) => readNumber(word, 'octaves')),
+  });
+}
+
+function readWorkers({ workers }: StudyWords): number {
+  if (workers === undefined) return availableParallelism();
+  return readWholeNumber(workers, { min: 1, max: 256, what: 'a number of workers' });
+}
+
+async function study(
+  tunes: readonly string[],
+  setup: StudySetup,
+  workers: number,
+  { out, resume, key }: StudyWords,
+  terminal: Terminal,
+): Promise<void> {
+  const count = await studyFiles(tunes, setup, {
+    out,
+    resume,
+    workers,
+    key: key === undefined ? undefined : parseKey(key).name,
+    watcher: { failed: (failures) => terminal.err(failures.map(sayFailure).join('')) },
+  });
+  if (count.failures > 0) terminal.err(`reedplate: ${sayCount(count)}\n`);
+}
+
+const sayFailure = ({ number, message }: StudyLineFailure): string =>
+  `reedplate: line ${number}: ${message}\n`;
+
+const sayCount = ({ failures, tunes }: StudyCount): string =>
+  `${failures} of ${tunes} tunes could not be read; their results say why`;

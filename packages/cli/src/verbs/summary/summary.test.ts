@@ -1,0 +1,147 @@
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { makeStudySetup, readResults, studyTune, summariseStudy } from '@reedplate/study';
+import { Ajv } from 'ajv';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { runWords } from '../../shared/run-words.fixture.js';
+import { summaryReport, summaryRows } from './report.js';
+
+const HERE = fileURLToPath(new URL('.', import.meta.url));
+const folder = mkdtempSync(join(tmpdir(), 'reedplate-summary-'));
+const SETUP = makeStudySetup({ positions: [1, 2], levels: ['natural', 'bends'] });
+
+function fileOf(name: string, text: string): string {
+  const path = join(folder, name);
+  writeFileSync(path, text);
+  return path;
+}
+
+const found = Array.from({ length: 12 }, (_, number) => {
+  const notes = [0, 4, 7, 10, 2].map((up, at) => ({
+    start: at * 480,
+    duration: 480,
+    pitch: 67 + ((up + number) % 12),
+  }));
+  return studyTune(JSON.stringify({ key: 'G', line: { notes } }), number + 1, SETUP);
+});
+const studied = found.flatMap((result) => ('cells' in result ? [result] : []));
+const failure = studyTune('no tune', 13, SETUP);
+const textOf = (results: readonly unknown[]) =>
+  results.map((result) => `${JSON.stringify(result)}\n`).join('');
+const FILE = fileOf('results.ndjson', textOf([...found, failure]));
+
+describe('reedplate summary', () => {
+  test('summary prints a row a cell, with intervals, and what could not be read', async () => {
+    const { code, out, err } = runWords(['summary', FILE]);
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toMatch(/^12 tunes \(intermediate\); 1 could not be read\n/u);
+    await expect(out).toMatchFileSnapshot(`${HERE}golden.txt`);
+  });
+
+  test('summary --json prints what the library sums up, as its published schema has it', () => {
+    const report = JSON.parse(runWords(['summary', FILE, '--seed', '5', '--json']).out);
+    expect(report).toEqual({
+      model: 'intermediate',
+      tunes: 12,
+      failures: 1,
+      cells: summariseStudy(studied, { seed: 5 }),
+    });
+    const schema = JSON.parse(readFileSync(`${HERE}../../../schemas/summary.json`, 'utf8'));
+    const accepts = new Ajv({ strict: true, allowUnionTypes: true }).compile(schema);
+    expect(accepts(report), JSON.stringify(accepts.errors)).toBe(true);
+  });
+
+  test('summary --csv prints the same figures, and nothing where there are none', () => {
+    const [head = '', ...rows] = runWords(['summary', FILE, '--csv']).out.trimEnd().split('\n');
+    const columns = head.split(',');
+    expect(columns.slice(0, 7)).toEqual([
+      ...['tuning', 'position', 'level', 'tunes'],
+      ...['wholeShare', 'wholeShareLow', 'wholeShareHigh'],
+    ]);
+    const expected = summaryRows(summaryReport(found));
+    expect(rows.map((row) => row.split(','))).toEqual(
+      expected.map((cell) => columns.map((column) => `${cell[column] ?? ''}`)),
+    );
+  });
+
+  test('summary of several files is that of all their results', () => {
+    const parts = [found.slice(0, 5), found.slice(5)].map((results, at) =>
+      fileOf(`part-${at}.ndjson`, textOf(results)),
+    );
+    const whole = fileOf('whole.ndjson', textOf(found));
+    expect(runWords(['summary', ...parts, '--json']).out).toBe(
+      runWords(['summary', whole, '--json']).out,
+    );
+  });
+
+  test.each([
+    [['--resamples', '10'], /resamples/u],
+    [['--seed', 'x'], /a seed/u],
+  ])('summary refuses %j in one line and exits with 2', (words, message) => {
+    const { code, out, err } = runWords(['summary', FILE, ...words]);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toMatch(message);
+  });
+
+  test.each([
+    ['of another setup', [studyTune(tuneIn('C'), 1, makeStudySetup())], /one setup/u],
+    [
+      'of another model',
+      [studyTune(tuneIn('C'), 1, advanced())],
+      /"advanced" .*here intermediate/u,
+    ],
+    ['that are none', [{ number: 1 }], /line 14/u],
+    ['with cells that are none', [{ ...studied[0], cells: [{}] }], /line 14/u],
+  ])('summary refuses results %s', (_, more, message) => {
+    const path = fileOf('mixed.ndjson', textOf([...found, failure, ...more]));
+    expect(runWords(['summary', path]).err).toMatch(message);
+  });
+
+  test('summary refuses a file without a result, or that is not there', () => {
+    expect(runWords(['summary', fileOf('empty.ndjson', '')]).err).toMatch(/one result or more/u);
+    expect(runWords(['summary', join(folder, 'none')]).err).toMatch(/cannot be read/u);
+  });
+});
+
+function tuneIn(key: string): string {
+  return JSON.stringify({ key, line: { notes: [{ start: 0, duration: 960, pitch: 67 }] } });
+}
+
+function advanced() {
+  return makeStudySetup({ positions: [1, 2], levels: ['natural', 'bends'], model: 'advanced' });
+}
+
+describe('readResults', () => {
+  test('readResults gives back what was written, wherever chunks are cut', () => {
+    const long = { number: 9, error: { code: 'X', message: 'ä€𝄞'.repeat(200_000) } };
+    const path = fileOf('long.ndjson', textOf([...found, long, failure]).trimEnd());
+    expect([...readResults(path)]).toEqual([...found, long, failure]);
+  });
+
+  test.each([
+    ['a directory', folder, 'it is a directory'],
+    ['what is not there', join(folder, 'gone.ndjson'), 'there is no such file'],
+  ])('readResults refuses %s, and says why', (_, path, reason) => {
+    expect(() => [...readResults(path)]).toThrow(
+      expect.objectContaining({
+        code: 'FILE_UNREADABLE',
+        value: path,
+        expected: expect.stringContaining(reason),
+      }),
+    );
+  });
+
+  test('readResults refuses any JSON that is no result, and names its line', () => {
+    fc.assert(
+      fc.property(fc.jsonValue(), (value) => {
+        const path = fileOf('any.ndjson', `${textOf([failure])}${JSON.stringify(value)}\n`);
+        expect(() => [...readResults(path)]).toThrow(
+          expect.objectContaining({ code: 'STUDY_INVALID', where: { file: path, line: 2 } }),
+        );
+      }),
+    );
+  });
+});

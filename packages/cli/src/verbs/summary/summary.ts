@@ -1,0 +1,85 @@
+import type { StudyCellSummary, StudyFigure } from '@reedplate/study';
+import { readResults } from '@reedplate/study';
+import type { Command } from 'commander';
+import { setCsv } from '../../shared/csv.js';
+import { examples } from '../../shared/examples.js';
+import { withJson } from '../../shared/options.js';
+import { type Paint, printReport } from '../../shared/print.js';
+import { readWholeNumber } from '../../shared/read-words.js';
+import { setColumns } from '../../shared/table.js';
+import type { Terminal } from '../../terminal.js';
+import { type SummaryReport, summaryReport, summaryRows } from './report.js';
+
+interface SummaryWords {
+  readonly resamples: string;
+  readonly seed: string;
+  readonly csv: boolean;
+  readonly json: boolean;
+}
+
+/** Adds `reedplate summary`. */
+export function addSummary(program: Command, terminal: Terminal): void {
+  withJson(program.command('summary'))
+    .argument('<results...>', 'files of results of reedplate study; - for standard input')
+    .description('the results of a study summed up, with 95 % intervals over its tunes')
+    .option('--resamples <number>', 'how often the tunes are drawn again', '1000')
+    .option('--seed <number>', 'the same seed draws the same tunes', '1')
+    .option('--csv', 'print the summary as CSV', false)
+    .addHelpText(
+      'after',
+      examples(
+        'reedplate summary results.ndjson',
+        'reedplate study tunes.abc | reedplate summary - --csv',
+      ),
+    )
+    .action((files: readonly string[], words: SummaryWords) => {
+      const report = summaryReport(resultsIn(files), {
+        resamples: readWholeNumber(words.resamples, { min: 100, max: 100_000, what: 'resamples' }),
+        seed: readWholeNumber(words.seed, { min: 0, max: 2 ** 31 - 1, what: 'a seed' }),
+      });
+      if (words.csv) terminal.out(setCsv(summaryRows(report)));
+      else printReport(report, words, terminal, showSummary);
+    });
+}
+
+function* resultsIn(files: readonly string[]) {
+  for (const file of files) yield* readResults(file);
+}
+
+const HEAD = ['tuning', 'position', 'level', 'whole tunes', 'effort', 'bends', 'overbends'];
+
+function showSummary({ model, tunes, failures, cells }: SummaryReport, paint: Paint) {
+  const [head = '', ...body] = setColumns([HEAD, ...cells.map(rowOf)]);
+  const unread = failures === 0 ? '' : `; ${failures} could not be read`;
+  return [
+    paint('heading', `${tunes} ${tunes === 1 ? 'tune' : 'tunes'} (${model})${unread}`),
+    '',
+    paint('heading', head),
+    ...body,
+    '',
+    paint('remark', 'whole tunes: share that can be played whole; of those: points a moment,'),
+    paint('remark', 'bends and overbends in 100 moments; in brackets 95 % intervals'),
+  ];
+}
+
+function rowOf(cell: StudyCellSummary): readonly string[] {
+  return [
+    cell.tuning,
+    `${cell.position}`,
+    cell.level,
+    sayInterval(cell.wholeShare, (share) => `${Math.round(100 * share)}`, ' %'),
+    sayInterval(cell.effortPerMoment, (points) => points.toFixed(2)),
+    sayInterval(cell.bendsPerHundred, (bends) => bends.toFixed(1)),
+    sayInterval(cell.overbendsPerHundred, (overbends) => overbends.toFixed(1)),
+  ];
+}
+
+function sayInterval(
+  interval: StudyFigure | null,
+  say: (value: number) => string,
+  unit = '',
+): string {
+  if (interval === null) return '-';
+  const { value, low, high } = interval;
+  return `${say(value)}${unit} (${say(low)}-${say(high)})`;
+}

@@ -1,0 +1,13 @@
+/**
+ * Files on a disk: read within bounds, written, and refused in words.
+ *
+ * @packageDocumentation
+ */
+
+// Reading
+export { openFile, systemReason, unreadable } from './open-file.js';
+// Where an error stood
+export { readAt, readInFile } from './read-at.js';
+export { LARGEST_FILE, readBytes, readText } from './read-text.js';
+// Writing
+export { writeBytes } from './write-bytes.js';

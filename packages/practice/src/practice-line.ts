@@ -1,0 +1,196 @@
+import { checkChart } from '@reedplate/chord-tone';
+import type { Chart } from '@reedplate/form';
+import { type Harp, type Sounding, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import { type Line, makeLine } from '@reedplate/line';
+import {
+  type Chord,
+  type ChordDegree,
+  HIGHEST_MIDI,
+  LOWEST_MIDI,
+  ReedplateError,
+  requireInteger,
+  requireOneOf,
+} from '@reedplate/pitch';
+import { arpeggioFigures } from './arpeggio.js';
+import { cheapestPath } from './connect.js';
+import { type Moment, type Passage, passagesByBeat, passagesBySpan } from './passage.js';
+import { figureCost, moveCost } from './path-cost.js';
+import {
+  chordVoicings,
+  type Figure,
+  guideToneVoicings,
+  rootVoicings,
+  type Voicing,
+  type VoicingLimits,
+} from './voicing.js';
+
+/**
+ * What a practice line plays: the `roots`, each held for its chord; the `chords`, as whole as the
+ * harp has them; the `guide-tones`, one third or seventh a chord; `arpeggios`, a tone a beat, up
+ * through the chord in one of its inversions and, while it lasts, down and up again. Where the harp
+ * has no such tone within the limits, another of the chord stands in: `degrees` says which.
+ */
+export const PRACTICE_KINDS = Object.freeze([
+  'roots',
+  'chords',
+  'guide-tones',
+  'arpeggios',
+] as const);
+
+/** What a practice line plays; see {@link PRACTICE_KINDS}. */
+export type PracticeKind = (typeof PRACTICE_KINDS)[number];
+
+/** One move of a practice line. */
+export interface PracticeStep {
+  /** Bar of the chart, from 1. */
+  readonly bar: number;
+  /** Felt beat it begins on, from 1. */
+  readonly beat: number;
+  /** First tick. */
+  readonly start: number;
+  /** Ticks held. */
+  readonly duration: number;
+  readonly chord: Chord;
+  readonly numeral: string | null;
+  /** From the low end. */
+  readonly soundings: readonly Sounding[];
+  /** Degree of each sounding. */
+  readonly degrees: readonly ChordDegree[];
+}
+
+/** A line to practise: what to play at each chord, and the same as timed notes. */
+export interface PracticeLine {
+  readonly kind: PracticeKind;
+  readonly steps: readonly PracticeStep[];
+  readonly line: Line;
+}
+
+/** How {@link practiceLine} chooses. */
+export interface PracticeOptions {
+  /** Default `roots`. */
+  readonly kind?: PracticeKind;
+  /**
+   * Default `natural`: a line to practise is for those who learn the changes before the bends, and
+   * a harp gives most of it without (design choice). Elsewhere the defaults are higher: `overbends`
+   * in {@link targetsOf}, which lists what is there at all.
+   */
+  readonly level?: TechniqueLevel;
+  /**
+   * Lowest and highest MIDI number allowed, both inclusive. Without either, holes 2 to 6, where
+   * most blues is played (common practice), and beyond only for a chord that has nothing there.
+   */
+  readonly lowest?: number;
+  readonly highest?: number;
+}
+
+/**
+ * The smoothest line of a kind through a chart on a harp, on natural notes unless a `level` is
+ * asked for: the way with the fewest semitones moved from chord to chord in all and of those the
+ * easiest techniques, found exactly. Equal ways are decided by the lowest hole at the end of the
+ * line, then at the chord before, and so on. An arpeggio is chosen whole, and moves from its last
+ * tone to the first of the next.
+ *
+ * @throws ReedplateError `SOUNDING_IMPOSSIBLE` with `where.bar` for a chord of which the harp has no tone within
+ *   the limits, `OPTION_UNKNOWN` for the kind or level, `NUMBER_RANGE` for a range that is none,
+ *   `CHART_INVALID` for a chart without chords or out of order
+ * @example
+ * ```ts
+ * import { practiceLine } from '@reedplate/practice';
+ * import { formById, makeChart } from '@reedplate/form';
+ * import { makeHarp } from '@reedplate/layout';
+ *
+ * const chart = makeChart(formById('basic'), { key: 'G' });
+ * const { steps } = practiceLine(chart, makeHarp('C'), { kind: 'roots' });
+ * steps.map(({ soundings }) => soundings[0]?.hole); // => [2, 2, 2, 2, 4, 4, 2, 2, 4, 4, 2, 4]
+ * practiceLine(chart, makeHarp('C'), { lowest: 100 }); // throws SOUNDING_IMPOSSIBLE
+ * ```
+ */
+export function practiceLine(
+  chart: Chart,
+  harp: Harp,
+  { kind = 'roots', level = 'natural', ...range }: PracticeOptions = {},
+): PracticeLine {
+  requireOneOf(kind, PRACTICE_KINDS, { what: 'a kind of practice line' });
+  requireOneOf(level, TECHNIQUE_LEVELS, { what: 'a technique level' });
+  checkChart(chart);
+  const passages = kind === 'arpeggios' ? passagesByBeat(chart) : passagesBySpan(chart);
+  const ranges = rangesToTry(range, harp);
+  const columns = passages.map(
+    (passage) =>
+      ranges
+        .map((within) => figuresOf(passage, kind, harp, { level, ...within }))
+        .find((figures) => figures.length > 0) ?? failNoVoicing(passage[0]),
+  );
+  const path = cheapestPath(columns, figureCost, moveCost);
+  const steps = passages.flatMap((passage, index) =>
+    passage.map((moment, at) => makeStep(moment, path[index]?.[at] as Voicing)),
+  );
+  return Object.freeze({ kind, steps: Object.freeze(steps), line: lineOf(steps, chart) });
+}
+
+function figuresOf(
+  passage: Passage,
+  kind: PracticeKind,
+  harp: Harp,
+  limits: VoicingLimits,
+): readonly Figure[] {
+  const { chord } = passage[0].span;
+  if (kind === 'arpeggios') return arpeggioFigures(chord, harp, limits, passage.length);
+  const voicings = VOICINGS[kind](chord, harp, limits);
+  return voicings.map((voicing) => [voicing]);
+}
+
+const VOICINGS = {
+  roots: rootVoicings,
+  chords: chordVoicings,
+  'guide-tones': guideToneVoicings,
+} as const;
+
+type Range = Pick<VoicingLimits, 'lowest' | 'highest'>;
+
+const WHOLE_HARP: Range = { lowest: LOWEST_MIDI, highest: HIGHEST_MIDI };
+
+function rangesToTry({ lowest, highest }: Partial<Range>, { holes }: Harp): readonly Range[] {
+  if (lowest !== undefined || highest !== undefined) return [rangeFrom(lowest, highest)];
+  const home = holes.slice(1, 6).flatMap(({ blow, draw }) => [blow, draw]);
+  return [{ lowest: Math.min(...home), highest: Math.max(...home) }, WHOLE_HARP];
+}
+
+function rangeFrom(lowest = LOWEST_MIDI, highest = HIGHEST_MIDI): Range {
+  const bounds = { min: LOWEST_MIDI, max: HIGHEST_MIDI };
+  requireInteger(lowest, { ...bounds, what: 'the lowest MIDI number' });
+  requireInteger(highest, { ...bounds, min: lowest, what: 'the highest MIDI number' });
+  return { lowest, highest };
+}
+
+function failNoVoicing({ span }: Moment): never {
+  throw new ReedplateError({
+    code: 'SOUNDING_IMPOSSIBLE',
+    value: span.chord.symbol,
+    expected: 'a chord of which this harp has a tone at this level and in this range',
+    where: { bar: span.bar, beat: span.beat },
+  });
+}
+
+function makeStep(
+  { span, start, end, beat }: Moment,
+  { soundings, degrees }: Voicing,
+): PracticeStep {
+  return Object.freeze({
+    bar: span.bar,
+    beat,
+    start,
+    duration: end - start,
+    chord: span.chord,
+    numeral: span.numeral,
+    soundings: Object.freeze([...soundings]),
+    degrees: Object.freeze([...degrees]),
+  });
+}
+
+function lineOf(steps: readonly PracticeStep[], { metre, pickup, tempo }: Chart): Line {
+  const notes = steps.flatMap(({ start, duration, soundings }) =>
+    soundings.map(({ pitch }) => ({ start, duration, pitch })),
+  );
+  return makeLine(notes, { metre, pickup, ...(tempo === undefined ? {} : { tempo }) });
+}

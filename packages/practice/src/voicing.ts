@@ -1,0 +1,97 @@
+import { type ChordShape, chordShapes, type Target, targetsOf } from '@reedplate/chord-tone';
+import { type Harp, type Sounding, soundingsAt, type TechniqueLevel } from '@reedplate/layout';
+import type { Chord, ChordDegree } from '@reedplate/pitch';
+
+/** One sounding, or several on one breath, with their degrees: what a step of a line plays. */
+export interface Voicing {
+  /** From the low end; at least one. */
+  readonly soundings: readonly [Sounding, ...Sounding[]];
+  /** Degree of each sounding. */
+  readonly degrees: readonly ChordDegree[];
+}
+
+/** What is played while a chord lasts, one voicing after another; at least one. */
+export type Figure = readonly Voicing[];
+
+/** What a voicing may use. */
+export interface VoicingLimits {
+  readonly level: TechniqueLevel;
+  /** Lowest and highest MIDI number allowed, both inclusive. */
+  readonly lowest: number;
+  readonly highest: number;
+}
+
+const ROOT: ReadonlySet<ChordDegree> = new Set(['1']);
+/** Thirds and sevenths; the sixth stands in for the seventh where a chord has none. */
+const GUIDE_TONES: ReadonlySet<ChordDegree> = new Set(['b3', '3', 'bb7', 'b7', '7', '6']);
+
+/** Ways to sound the root of a chord, or any of its tones where the root cannot be had. */
+export function rootVoicings(chord: Chord, harp: Harp, limits: VoicingLimits): readonly Voicing[] {
+  return preferring(ROOT, targetsWithin(chord, harp, limits));
+}
+
+/** Ways to sound a third or seventh of a chord, or any of its tones where none can be had. */
+export function guideToneVoicings(
+  chord: Chord,
+  harp: Harp,
+  limits: VoicingLimits,
+): readonly Voicing[] {
+  return preferring(GUIDE_TONES, targetsWithin(chord, harp, limits));
+}
+
+/** The targets of a chord within limits. */
+export function targetsWithin(
+  chord: Chord,
+  harp: Harp,
+  { level, lowest, highest }: VoicingLimits,
+): readonly Target[] {
+  return targetsOf(chord, harp, { level }).filter(
+    ({ sounding }) => sounding.pitch >= lowest && sounding.pitch <= highest,
+  );
+}
+
+function preferring(
+  wanted: ReadonlySet<ChordDegree>,
+  targets: readonly Target[],
+): readonly Voicing[] {
+  const found = targets.filter(({ degree }) => wanted.has(degree));
+  return (found.length > 0 ? found : targets).map(single);
+}
+
+function single({ sounding, degree }: Target): Voicing {
+  return { soundings: [sounding], degrees: [degree] };
+}
+
+/**
+ * Ways to play a chord together, the best kind that the harp has: all its tones; its triad; two or
+ * more of its tones with the root; any two; the root alone.
+ */
+export function chordVoicings(chord: Chord, harp: Harp, limits: VoicingLimits): readonly Voicing[] {
+  const clean = chordShapes(chord, harp).filter((shape) => isUsable(shape, limits));
+  const kinds = [
+    clean.filter(({ fit }) => fit === 'complete'),
+    clean.filter(({ triad }) => triad),
+    clean.filter(({ lacks }) => !lacks.includes('1')),
+    clean,
+  ];
+  const best = kinds.find((shapes) => shapes.length > 0);
+  return best === undefined
+    ? rootVoicings(chord, harp, limits)
+    : best.map((shape) => shapeVoicing(shape, harp));
+}
+
+function isUsable({ fit, tones }: ChordShape, { lowest, highest }: VoicingLimits): boolean {
+  const inRange = tones.every(({ pitch }) => pitch >= lowest && pitch <= highest);
+  const different = new Set(tones.map(({ degree }) => degree)).size;
+  return inRange && different >= 2 && (fit === 'complete' || fit === 'partial');
+}
+
+function shapeVoicing({ breath, tones }: ChordShape, harp: Harp): Voicing {
+  const soundings = tones.map(
+    ({ hole }) => soundingsAt(harp, hole, breath, { level: 'natural' })[0] as Sounding,
+  );
+  return {
+    soundings: soundings as [Sounding, ...Sounding[]],
+    degrees: tones.map(({ degree }) => degree as ChordDegree),
+  };
+}

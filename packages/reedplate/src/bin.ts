@@ -1,0 +1,3 @@
+import { main } from '@reedplate/cli';
+
+main();

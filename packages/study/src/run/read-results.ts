@@ -1,0 +1,84 @@
+import { closeSync, readSync } from 'node:fs';
+import { StringDecoder } from 'node:string_decoder';
+import { openFile } from '@reedplate/files';
+import { ReedplateError } from '@reedplate/pitch';
+import type { StudyFailure, StudyResult } from '../study.js';
+
+const CHUNK = 256 * 1024;
+
+/**
+ * The results of a study from a file of them, `-` for standard input, one at a time.
+ *
+ * @throws ReedplateError `FILE_UNREADABLE`; `STUDY_INVALID` for a line that is no result, with
+ *   `where.file` and `where.line`
+ */
+export function* readResults(path: string): Generator<StudyResult | StudyFailure> {
+  let line = 0;
+  for (const text of linesOf(path)) {
+    line += 1;
+    if (text.trim() !== '') yield readResult(text, path, line);
+  }
+}
+
+function* linesOf(path: string): Generator<string> {
+  const file = path === '-' ? 0 : openFile(path);
+  const decoder = new StringDecoder('utf8');
+  const chunk = Buffer.alloc(CHUNK);
+  let begun = '';
+  try {
+    for (let length = readSync(file, chunk); length > 0; length = readSync(file, chunk)) {
+      const [first = '', ...rest] = decoder.write(chunk.subarray(0, length)).split('\n');
+      begun += first;
+      for (const next of rest) {
+        yield begun;
+        begun = next;
+      }
+    }
+    yield begun + decoder.end();
+  } finally {
+    if (file !== 0) closeSync(file);
+  }
+}
+
+function readResult(text: string, file: string, line: number): StudyResult | StudyFailure {
+  const value = parse(text);
+  if (isFailure(value) || isResult(value)) return value;
+  throw new ReedplateError({
+    code: 'STUDY_INVALID',
+    value: text.slice(0, 60),
+    expected: 'a result of reedplate study',
+    where: { file, line },
+  });
+}
+
+function parse(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}
+
+type Fields = Readonly<Record<string, unknown>>;
+
+const isObject = (value: unknown): value is Fields => typeof value === 'object' && value !== null;
+
+function isFailure(value: unknown): value is StudyFailure {
+  return isObject(value) && typeof value.number === 'number' && isObject(value.error);
+}
+
+function isResult(value: unknown): value is StudyResult {
+  if (!isObject(value) || !Array.isArray(value.cells)) return false;
+  const { number, moments, model } = value;
+  const isHeaded = typeof number === 'number' && typeof model === 'string';
+  return isHeaded && typeof moments === 'number' && moments > 0 && value.cells.every(isCell);
+}
+
+const FIGURES = ['position', 'playableShare', 'effortPerMoment', 'bends', 'overbends'] as const;
+
+function isCell(cell: unknown): boolean {
+  if (!isObject(cell) || typeof cell.tuning !== 'string' || typeof cell.level !== 'string') {
+    return false;
+  }
+  return FIGURES.every((name) => typeof cell[name] === 'number');
+}

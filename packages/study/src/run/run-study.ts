@@ -1,0 +1,64 @@
+import type { ReedplateError } from '@reedplate/pitch';
+import type { StudySetup } from '../study-setup.js';
+import type { StudiedBatch } from './batch.js';
+import { makePace, type Pace } from './pace.js';
+import type { StudyPool } from './pool.js';
+import type { StudyItem } from './read-batches.js';
+import { makeSlots } from './slots.js';
+
+/** What came of some lines: output that is good until the next is asked for. */
+export interface StudiedLines extends Omit<StudiedBatch, 'out' | 'took'> {
+  readonly out: Uint8Array | string;
+}
+
+/** Batches under way for each worker: one in hand, others waiting, so that none stands idle. */
+const AHEAD = 3;
+
+/**
+ * Runs a study: batches go out to the pool as they are read, results come in the order of the
+ * input, and no more than a few batches are ever held, however slowly results are taken.
+ */
+export async function* runStudy(
+  items: AsyncIterable<StudyItem>,
+  setup: StudySetup,
+  pool: StudyPool,
+  pace: Pace = makePace(),
+): AsyncGenerator<StudiedLines> {
+  const text = JSON.stringify(setup);
+  const slots = makeSlots();
+  const pending: Promise<Done>[] = [];
+  async function studied(item: StudyItem): Promise<Done> {
+    if ('error' in item) return { lines: failed(item.first, item.error), giveBack: () => {} };
+    const slot = slots.take(item.lines);
+    const lines = slot.lines.subarray(0, item.lines.length);
+    const task = { first: item.first, lines, room: slot.room, setup: text };
+    const { out, took, ...rest } = await pool.study(task);
+    pace.note(took);
+    const found = typeof out === 'number' ? slot.room.subarray(0, out) : out;
+    return { lines: { ...rest, out: found }, giveBack: () => slots.giveBack(slot) };
+  }
+  async function* next(): AsyncGenerator<StudiedLines> {
+    const done = await (pending.shift() as Promise<Done>);
+    yield done.lines;
+    done.giveBack();
+  }
+  for await (const item of items) {
+    const begun = studied(item);
+    // It is awaited in its turn; until then a failure must not count as unhandled.
+    begun.catch(() => {});
+    pending.push(begun);
+    if (pending.length >= pool.workers * AHEAD) yield* next();
+  }
+  while (pending.length > 0) yield* next();
+}
+
+interface Done {
+  readonly lines: StudiedLines;
+  readonly giveBack: () => void;
+}
+
+/** What a study says of a line that could not be read at all. */
+function failed(number: number, { code, message }: ReedplateError): StudiedLines {
+  const out = `${JSON.stringify({ number, error: { code, message } })}\n`;
+  return { out, tunes: 1, failures: [{ number, message }] };
+}

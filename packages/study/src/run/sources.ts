@@ -1,0 +1,126 @@
+import { closeSync, read as readFile, readFileSync, statSync } from 'node:fs';
+import { basename } from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
+import { promisify } from 'node:util';
+import { openFile, readInFile, unreadable } from '@reedplate/files';
+import type { Piece } from '@reedplate/interchange';
+import { isReedplateError, type KeyName } from '@reedplate/pitch';
+import { type InputPart, type ReadInto, wholeLines } from './whole-lines.js';
+
+/** Where a study reads from: several files, one after the other, as one input. */
+export interface StudySources {
+  /** Bytes in all; 0 where they are not known. */
+  readonly size: number;
+  readonly bytesRead: () => number;
+  readonly parts: () => AsyncGenerator<InputPart>;
+}
+
+/** How pieces of other formats become tunes. */
+export interface SourceOptions {
+  /** Key of a piece that gives none. */
+  readonly key?: KeyName | undefined;
+}
+
+/** Files that hold whole pieces, and are no lines of text, by their names. */
+const PIECES = /\.(?:abc|midi?|musicxml|mxl|xml)$/iu;
+const STANDARD_INPUT = '-';
+
+/**
+ * Opens the input of a study: files of tunes a line, standard input for `-`, and pieces in MIDI,
+ * MusicXML and ABC by their names.
+ *
+ * @throws ReedplateError `FILE_UNREADABLE`, before anything is read, with the first file that is not there
+ */
+export function openSources(paths: readonly string[], options: SourceOptions = {}): StudySources {
+  const sizes = paths.map(sizeOf);
+  let read = 0;
+  return {
+    size: sizes.includes(0) ? 0 : sizes.reduce((sum, size) => sum + size, 0),
+    bytesRead: () => read,
+    parts: async function* () {
+      for (const path of paths) {
+        if (PIECES.test(path)) {
+          yield* piecesOf(path, options);
+          read += sizeOf(path);
+          continue;
+        }
+        for await (const part of linesOf(path)) {
+          yield part;
+          if (part instanceof Uint8Array) read += part.length;
+        }
+      }
+    },
+  };
+}
+
+function sizeOf(path: string): number {
+  if (path === STANDARD_INPUT) return 0;
+  const stats = statSync(path, { throwIfNoEntry: false });
+  if (stats?.isFile()) return stats.size;
+  // A pipe or a device has no size, but can be read.
+  if (stats !== undefined && !stats.isDirectory()) return 0;
+  throw unreadable(path, stats === undefined ? 'there is no such file' : 'it is a directory');
+}
+
+const BYTE_ORDER_MARK = Buffer.from([0xef, 0xbb, 0xbf]);
+
+/** The lines of a text file, without a byte order mark. */
+async function* linesOf(path: string): AsyncGenerator<InputPart> {
+  const file = path === STANDARD_INPUT ? 0 : openFile(path);
+  let isFirst = true;
+  try {
+    for await (const part of wholeLines(readerOf(file))) {
+      const mark = BYTE_ORDER_MARK.length;
+      const isMarked =
+        isFirst && part instanceof Buffer && part.subarray(0, mark).equals(BYTE_ORDER_MARK);
+      isFirst = false;
+      yield isMarked ? part.subarray(mark) : part;
+    }
+  } finally {
+    if (file !== 0) closeSync(file);
+  }
+}
+
+const readBytes = promisify(readFile);
+/** Milliseconds until standard input is asked again that had nothing to give yet. */
+const PATIENCE = 5;
+
+function readerOf(file: number): ReadInto {
+  return async function readInto(buffer, offset): Promise<number> {
+    try {
+      return (await readBytes(file, buffer, offset, buffer.length - offset, null)).bytesRead;
+    } catch (error) {
+      const code = error instanceof Error && 'code' in error ? error.code : undefined;
+      // So a closed pipe ends on Windows.
+      if (code === 'EOF') return 0;
+      if (code !== 'EAGAIN') throw error;
+    }
+    await wait(PATIENCE);
+    return readInto(buffer, offset);
+  };
+}
+
+/** The pieces of a file as tunes, a line each, called after the file; or why it cannot be read. */
+async function* piecesOf(path: string, { key }: SourceOptions): AsyncGenerator<InputPart> {
+  // Only files that are no lines need the readers of other formats.
+  const { readAbc, readPiece } = await import('@reedplate/interchange');
+  const bytes = readFileSync(path);
+  const name = basename(path);
+  try {
+    const pieces = readInFile(path, () =>
+      /\.abc$/iu.test(path) ? readAbc(bytes) : [readPiece(bytes)],
+    );
+    const lines = pieces.map((piece, at) =>
+      lineOf(piece, pieces.length === 1 ? name : `${name}:${at + 1}`, key),
+    );
+    yield Buffer.from(lines.join(''));
+  } catch (error) {
+    if (!isReedplateError(error)) throw error;
+    yield error;
+  }
+}
+
+/** A piece without a key or a note is left for the study to report. */
+function lineOf({ key, line }: Piece, id: string, otherwise: KeyName | undefined): string {
+  return `${JSON.stringify({ id, key: key ?? otherwise, line })}\n`;
+}

@@ -1,0 +1,91 @@
+import {
+  readTuning,
+  TECHNIQUE_LEVELS,
+  type TechniqueLevel,
+  type Tuning,
+  tuningById,
+} from '@reedplate/layout';
+import { deepFreeze, ReedplateError, requireInteger, requireOneOf } from '@reedplate/pitch';
+import type { EffortModel } from '@reedplate/playability';
+import { readEffortModel } from '@reedplate/playability';
+import type { PositionNumber } from '@reedplate/position';
+
+/** What a study asks of every tune: each tuning in each position at each level. */
+export interface StudySetup {
+  readonly model: EffortModel;
+  /** Whole, so that one that is in no catalogue goes with the setup. */
+  readonly tunings: readonly Tuning[];
+  /** Positions, counted from the tune's key; tunes must then give one. */
+  readonly positions: readonly PositionNumber[];
+  readonly levels: readonly TechniqueLevel[];
+  /** Octaves a tune may be moved, the best for each cell. */
+  readonly octaves: readonly number[];
+}
+
+/** What {@link makeStudySetup} fills in. */
+export interface StudySpec {
+  /** Default `intermediate`. */
+  readonly model?: string | EffortModel;
+  /** Tunings, or ids of the catalogue, each id once; default `standard` alone. */
+  readonly tunings?: readonly (string | Tuning)[];
+  /** Default 1, 2 and 3. */
+  readonly positions?: readonly number[];
+  /** Default the level of the model. */
+  readonly levels?: readonly TechniqueLevel[];
+  /** Default -1, 0 and 1; each from -10 to 10. */
+  readonly octaves?: readonly number[];
+}
+
+/**
+ * Sets up a study: checked and frozen, JSON that can be sent to other processes and hosts.
+ *
+ * @throws ReedplateError `MODEL_UNKNOWN`, `MODEL_INVALID`, `TUNING_UNKNOWN`, what `readTuning`
+ * throws, `NUMBER_RANGE`, `OPTION_UNKNOWN`; `STUDY_INVALID` for an empty or repeated list
+ * @example
+ * ```ts
+ * import { makeStudySetup } from '@reedplate/study';
+ *
+ * makeStudySetup({ positions: [2] }).octaves; // => [-1, 0, 1]
+ * makeStudySetup({ positions: [] }); // throws STUDY_INVALID
+ * ```
+ */
+export function makeStudySetup(spec: StudySpec = {}): StudySetup {
+  const model = readEffortModel(spec.model ?? 'intermediate');
+  const tunings = requireDistinct(spec.tunings ?? ['standard'], 'tunings').map(readNamedTuning);
+  const positions = requireDistinct(spec.positions ?? [1, 2, 3], 'positions');
+  const levels = requireDistinct(spec.levels ?? [model.level], 'levels');
+  const octaves = requireDistinct(spec.octaves ?? [-1, 0, 1], 'octaves');
+  requireDistinct(
+    tunings.map(({ id }) => id),
+    'tunings',
+  );
+  return deepFreeze({
+    model,
+    tunings,
+    positions: positions.map(
+      (position) =>
+        requireInteger(position, { min: 1, max: 12, what: 'a position' }) as PositionNumber,
+    ),
+    levels: levels.map((level) =>
+      requireOneOf(level, TECHNIQUE_LEVELS, { what: 'a technique level' }),
+    ),
+    octaves: octaves.map((octave) =>
+      requireInteger(octave, { min: -10, max: 10, what: 'octaves' }),
+    ),
+  });
+}
+
+function readNamedTuning(tuning: string | Tuning): Tuning {
+  return typeof tuning === 'string' ? tuningById(tuning) : readTuning(tuning);
+}
+
+function requireDistinct<Item>(list: readonly Item[], path: string): readonly Item[] {
+  const isList = Array.isArray(list) && list.length > 0;
+  if (isList && new Set(list).size === list.length) return list;
+  throw new ReedplateError({
+    code: 'STUDY_INVALID',
+    value: list,
+    expected: 'a list of one or more, each once',
+    where: { path },
+  });
+}

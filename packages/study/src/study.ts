@@ -1,0 +1,198 @@
+import { type Harp, makeHarp, type TechniqueLevel, type Tuning } from '@reedplate/layout';
+import { type Line, readLine } from '@reedplate/line';
+import { isReedplateError, type KeyName, parseKey, ReedplateError } from '@reedplate/pitch';
+import {
+  candidateOn,
+  countTechniques,
+  type FitLine,
+  fitLine,
+  inPoints,
+  lowestReed,
+  rankCandidates,
+  type Searched,
+  type Setting,
+  settingOf,
+} from '@reedplate/playability';
+import { harpKeyOf, type PositionNumber } from '@reedplate/position';
+import type { StudySetup } from './study-setup.js';
+
+/** A tune of a study: one line of its input. */
+export interface StudyTune {
+  /** Key of the tune, from which positions are counted. */
+  readonly key: KeyName;
+  readonly line: Line;
+  /** Copied to the result. */
+  readonly id?: string;
+}
+
+/** One answer about a tune: how it lies in a tuning, in a position, at a level. */
+export interface StudyCell {
+  readonly tuning: string;
+  readonly position: PositionNumber;
+  readonly level: TechniqueLevel;
+  /** Key printed on the harp. */
+  readonly harp: KeyName;
+  /** Octaves the tune is moved: the best of those allowed. */
+  readonly octave: number;
+  /** Share of its moments that can be sounded, 0 to 1. */
+  readonly playableShare: number;
+  /** Points for each moment that can be sounded. */
+  readonly effortPerMoment: number;
+  /** Moments that are bends, and overbends. */
+  readonly bends: number;
+  readonly overbends: number;
+}
+
+/** What a study found about a tune: one line of its output. */
+export interface StudyResult {
+  /** Line of the input, from 1. */
+  readonly number: number;
+  readonly id?: string;
+  readonly title?: string;
+  readonly model: string;
+  readonly moments: number;
+  /** By tuning, then position, then level, in the order of the setup. */
+  readonly cells: readonly StudyCell[];
+}
+
+/** A tune that a study could not read: also a line of its output. */
+export interface StudyFailure {
+  readonly number: number;
+  readonly error: { readonly code: string; readonly message: string };
+}
+
+/**
+ * Reads a tune of a study from a line of its input: JSON with `key`, `line` and, where wanted, `id`.
+ *
+ * @throws ReedplateError `JSON_MALFORMED`, `STUDY_INVALID`, `KEY_UNKNOWN`, `LINE_INVALID`, `METRE_UNKNOWN`
+ * @example
+ * ```ts
+ * import { readStudyTune } from '@reedplate/study';
+ *
+ * readStudyTune('{"key":"G","line":{"notes":[{"start":0,"duration":960,"pitch":67}]}}').key; // => 'G'
+ * readStudyTune('{"key":"G"}'); // throws STUDY_INVALID
+ * ```
+ */
+export function readStudyTune(text: string): StudyTune {
+  const value = parseJson(text);
+  if (typeof value !== 'object' || value === null || !('line' in value)) {
+    throw invalidTune(text, 'an object with key and line');
+  }
+  const { key, line, id } = value as { key?: string | null; line: unknown; id?: unknown };
+  if (key === undefined || key === null) {
+    throw invalidTune(id ?? text, 'a key, from which positions are counted');
+  }
+  return Object.freeze({
+    key: parseKey(key).name,
+    line: readLine(line),
+    ...(typeof id === 'string' ? { id } : {}),
+  });
+}
+
+function invalidTune(value: unknown, expected: string): ReedplateError {
+  return new ReedplateError({ code: 'STUDY_INVALID', value, expected });
+}
+
+function parseJson(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    throw new ReedplateError({ code: 'JSON_MALFORMED', value: text, expected: 'one JSON value' });
+  }
+}
+
+/**
+ * What a study finds about one line of its input. Bad input is an answer of its own, so that one
+ * bad tune does not end a study; a defect of the program still does.
+ *
+ * @param number line of the input, from 1
+ * @example
+ * ```ts
+ * import { makeStudySetup, studyTune } from '@reedplate/study';
+ *
+ * const text = '{"key":"G","line":{"notes":[{"start":0,"duration":960,"pitch":67}]}}';
+ * const found = studyTune(text, 1, makeStudySetup({ positions: [2] }));
+ * 'cells' in found && found.cells[0]?.harp; // => 'C'
+ * studyTune('{', 2, makeStudySetup()); // => { number: 2, error: { code: 'JSON_MALFORMED', message: '"{" is not well-formed JSON: expected one JSON value' } }
+ * ```
+ */
+export function studyTune(
+  text: string,
+  number: number,
+  setup: StudySetup,
+): StudyResult | StudyFailure {
+  try {
+    return studied(readStudyTune(text), number, setup);
+  } catch (error) {
+    if (!isReedplateError(error)) throw error;
+    return { number, error: { code: error.code, message: error.message } };
+  }
+}
+
+function studied({ key, line, id }: StudyTune, number: number, setup: StudySetup): StudyResult {
+  const prepared = fitLine(line);
+  const settings = setup.levels.map((level) => settingOf({ model: setup.model, level }));
+  const cells = setup.tunings.flatMap((tuning) =>
+    setup.positions.flatMap((position) => {
+      const asked = { position, harps: harpsFor(key, position, tuning) };
+      return settings.map((setting) => cellOf(prepared, asked, setting, setup));
+    }),
+  );
+  return {
+    number,
+    ...(id === undefined ? {} : { id }),
+    ...(line.title === undefined ? {} : { title: line.title }),
+    model: setup.model.id,
+    moments: prepared.times.count,
+    cells,
+  };
+}
+
+/** The harp that a cell asks about, and the one of the tuning's own label, which all keys share. */
+interface CellHarps {
+  readonly harp: Harp;
+  readonly shared: Harp;
+}
+
+/** Harps by tuning and key: a study asks for the same few over and over. */
+const HARPS = new WeakMap<Tuning, Map<KeyName, Harp>>();
+
+function harpsFor(key: KeyName, position: PositionNumber, tuning: Tuning): CellHarps {
+  const label = harpKeyOf(key, position, { tuning }).name;
+  return { harp: keptHarp(label, tuning), shared: keptHarp(tuning.label, tuning) };
+}
+
+function keptHarp(label: KeyName, tuning: Tuning): Harp {
+  const ofTuning = HARPS.get(tuning) ?? new Map<KeyName, Harp>();
+  const harp = ofTuning.get(label) ?? makeHarp(label, { tuning });
+  HARPS.set(tuning, ofTuning.set(label, harp));
+  return harp;
+}
+
+/** Moving line and harp together changes no effort, so one harp of a tuning answers for all keys. */
+function cellOf(
+  line: FitLine,
+  { position, harps }: { readonly position: PositionNumber; readonly harps: CellHarps },
+  setting: Setting,
+  { octaves }: StudySetup,
+): StudyCell {
+  const { harp, shared } = harps;
+  const away = lowestReed(shared) - lowestReed(harp);
+  const candidates = octaves.map((octave, at) =>
+    candidateOn(line, shared, octave * 12 + away, setting, at),
+  );
+  const [found] = rankCandidates(line, candidates, 1).best;
+  const { candidate, way, problem } = found as Searched;
+  const moments = line.times.count;
+  const played = moments - candidate.missing;
+  return {
+    tuning: harp.tuning,
+    position,
+    level: setting.level,
+    harp: harp.key,
+    octave: octaves[candidate.order] ?? 0,
+    playableShare: played / moments,
+    effortPerMoment: played === 0 ? 0 : inPoints(way.cost) / played,
+    ...countTechniques(problem, way),
+  };
+}

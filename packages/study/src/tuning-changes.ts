@@ -1,0 +1,179 @@
+import {
+  editTuning,
+  type Harp,
+  makeHarp,
+  type ReedEdit,
+  type Tuning,
+  tuningById,
+} from '@reedplate/layout';
+import type { Line } from '@reedplate/line';
+import { ReedplateError, requireInteger, requirePositive } from '@reedplate/pitch';
+import type { PathOptions } from '@reedplate/playability';
+import {
+  candidatesFor,
+  type FitLine,
+  fitLine,
+  inPoints,
+  POINT,
+  type Setting,
+  searchCandidate,
+  settingOf,
+} from '@reedplate/playability';
+
+/** What a tuning costs over a corpus. */
+export interface CorpusCost {
+  /** Effort of all that can be played, and the price of all that cannot, in points. */
+  readonly cost: number;
+  readonly effort: number;
+  /** Moments that cannot be sounded. */
+  readonly missing: number;
+}
+
+/** A changed tuning, with what it saves. */
+export interface TuningChange extends CorpusCost {
+  /** One or two reeds raised or lowered. */
+  readonly edits: readonly ReedEdit[];
+  /** Points less than the tuning unchanged; below 0 where the change makes things worse. */
+  readonly saved: number;
+}
+
+/** Every change of a tuning, ranked over a corpus. */
+export interface TuningChanges {
+  /** Id of the tuning that is changed. */
+  readonly tuning: string;
+  readonly model: string;
+  readonly level: string;
+  /** The tuning as it is. */
+  readonly unchanged: CorpusCost;
+  /** The change that costs least first; equals in order of reeds, hole 1 blow first. */
+  readonly changes: readonly TuningChange[];
+}
+
+/** How {@link tuningChanges} looks. */
+export interface TuningChangesOptions extends Omit<PathOptions, 'objective'> {
+  /** How many reeds are changed at once: 1, or 2 for pairs as well; default 1. */
+  readonly reeds?: 1 | 2;
+  /** Semitones a reed may be raised or lowered, 1 to 12; default 2. */
+  readonly within?: number;
+  /** Semitones a line may be moved, the best for each; default 0 alone. */
+  readonly transpositions?: readonly number[];
+  /** Points that a moment costs which cannot be sounded, above 0; an assumption; default 50. */
+  readonly missingCost?: number;
+}
+
+/**
+ * What every change of one reed, or of two, would do to the effort of a corpus: the full ranking,
+ * exact for each. Lines are played on the harp that carries the tuning's label, in the standard
+ * register, moved by the transposition that costs least for each line and each tuning.
+ *
+ * @param lines the corpus: at least one line
+ * @param tuning a tuning, or the id of one in the catalogue
+ * @throws ReedplateError `LINE_EMPTY` with `where.index` for a line without notes or no line at all,
+ * `TUNING_UNKNOWN`, `NUMBER_RANGE`, `TUNING_INVALID` for a reed moved out of range, as `bestPath`
+ * @example
+ * ```ts
+ * import { makeLine } from '@reedplate/line';
+ * import { tuningChanges } from '@reedplate/study';
+ *
+ * // E, F sharp, G: the harp has no F sharp between 5 blow and 6 blow.
+ * const line = makeLine([76, 78, 79].map((pitch, at) => ({ start: at * 960, duration: 960, pitch })));
+ * const { changes } = tuningChanges([line], 'standard', { level: 'bends' });
+ * changes[0]?.edits; // => [{ hole: 5, breath: 'draw', by: 1 }]
+ * tuningChanges([], 'standard'); // throws LINE_EMPTY
+ * ```
+ */
+export function tuningChanges(
+  lines: readonly Line[],
+  tuning: string | Tuning,
+  {
+    reeds = 1,
+    within = 2,
+    transpositions = [0],
+    missingCost = 50,
+    ...rest
+  }: TuningChangesOptions = {},
+): TuningChanges {
+  requireInteger(reeds, { min: 1, max: 2, what: 'a number of reeds' });
+  requireInteger(within, { min: 1, max: 12, what: 'semitones' });
+  requirePositive(missingCost, { max: 1e6, what: 'points' });
+  const from = typeof tuning === 'string' ? tuningById(tuning) : tuning;
+  const corpus = readCorpus(lines, rest.tempo);
+  const setting = settingOf(rest);
+  const costOf = (changed: Tuning): CorpusCost =>
+    corpusCost(
+      corpus,
+      makeHarp(changed.label, { tuning: changed }),
+      transpositions,
+      setting,
+      missingCost,
+    );
+  const unchanged = costOf(from);
+  const changes = editsOf(from, within, reeds).map((edits): TuningChange => {
+    const cost = costOf(editTuning(from, edits, { id: 'changed' }));
+    return Object.freeze({ edits: Object.freeze(edits), ...cost, saved: lessBy(unchanged, cost) });
+  });
+  return Object.freeze({
+    tuning: from.id,
+    model: setting.model.id,
+    level: setting.level,
+    unchanged,
+    changes: Object.freeze(changes.sort((a, b) => a.cost - b.cost)),
+  });
+}
+
+const lessBy = (a: CorpusCost, b: CorpusCost): number =>
+  Math.round((a.cost - b.cost) * POINT) / POINT;
+
+function readCorpus(lines: readonly Line[], tempo: number | undefined): readonly FitLine[] {
+  const empty = lines.length === 0 ? 0 : lines.findIndex(({ notes }) => notes.length === 0);
+  if (empty >= 0) {
+    throw new ReedplateError({
+      code: 'LINE_EMPTY',
+      value: lines[empty] ?? lines,
+      expected: 'a corpus of one line or more, each with a note',
+      where: { index: empty },
+    });
+  }
+  return lines.map((line) => fitLine(line, tempo));
+}
+
+/** Every change of one reed, then every pair of changes of two reeds. */
+function editsOf({ holes }: Tuning, within: number, reeds: 1 | 2): readonly ReedEdit[][] {
+  const steps = Array.from({ length: within }, (_, index) => index + 1);
+  const single = holes.flatMap(({ hole }) =>
+    (['blow', 'draw'] as const).flatMap((breath) =>
+      [...steps.map((by) => -by).reverse(), ...steps].map((by): ReedEdit => ({ hole, breath, by })),
+    ),
+  );
+  const singles = single.map((edit) => [edit]);
+  if (reeds === 1) return singles;
+  const perReed = 2 * within;
+  const pairs = single.flatMap((first, at) =>
+    // The next reed begins after all the changes of this one.
+    single.slice((Math.floor(at / perReed) + 1) * perReed).map((second) => [first, second]),
+  );
+  return [...singles, ...pairs];
+}
+
+function corpusCost(
+  corpus: readonly FitLine[],
+  harp: Harp,
+  transpositions: readonly number[],
+  setting: Setting,
+  missingCost: number,
+): CorpusCost {
+  let effort = 0;
+  let missing = 0;
+  for (const line of corpus) {
+    const [best] = candidatesFor(line, [harp], transpositions, setting)
+      .map((candidate) => {
+        const { way } = searchCandidate(line, candidate);
+        return { effort: way.cost, missing: candidate.missing };
+      })
+      .sort((a, b) => a.effort - b.effort + missingCost * POINT * (a.missing - b.missing));
+    effort += best?.effort ?? 0;
+    missing += best?.missing ?? 0;
+  }
+  const cost = inPoints(effort + missingCost * POINT * missing);
+  return Object.freeze({ cost, effort: inPoints(effort), missing });
+}
