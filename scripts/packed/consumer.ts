@@ -45,7 +45,9 @@ function makeTypedProjects(root: string, packed: readonly Packed[]): void {
   for (const { folder, extension, module, moduleResolution } of RESOLUTIONS) {
     const project = `${root}/${folder}`;
     mkdirSync(project);
-    copyFileSync(`${FIXTURES}/usage.ts`, `${project}/usage.${extension}`);
+    for (const name of ['usage', 'files']) {
+      copyFileSync(`${FIXTURES}/${name}.ts`, `${project}/${name}.${extension}`);
+    }
     writeFileSync(`${project}/every.${extension}`, imports.join(''));
     const compilerOptions = { ...STRICT, module, moduleResolution };
     writeJson(`${project}/tsconfig.json`, { compilerOptions });

@@ -1,3 +1,4 @@
+import { ROOT } from '../lib/root.mjs';
 import { exitCodeOf, run } from '../lib/run.mjs';
 import { pnpm, tool } from '../lib/tools.mjs';
 import { TYPED_PROJECTS } from './consumer.js';
@@ -31,8 +32,14 @@ function expectUsageError(command: string, cwd: string): void {
   throw new Error('reedplate pick --key H does not fail');
 }
 
-/** Type-checks a small program in an installed consumer, in every module resolution. */
+/** Compilers that consumers still have, beside ours: by the names that the root's manifest gives them. */
+const OLDER_COMPILERS = ['typescript-5.0', 'typescript-5.4'];
+
+/** Type-checks small programs in an installed consumer, in every module resolution and by older compilers. */
 export function tryTypes(cwd: string): void {
   for (const project of TYPED_PROJECTS) tool('tsc', ['-p', `${cwd}/${project}`]);
-  console.log(`types checked: ${TYPED_PROJECTS.join(', ')}`);
+  for (const compiler of OLDER_COMPILERS) {
+    run('node', [`${ROOT}node_modules/${compiler}/bin/tsc`, '-p', `${cwd}/bundler`], { cwd });
+  }
+  console.log(`types checked: ${[...TYPED_PROJECTS, ...OLDER_COMPILERS].join(', ')}`);
 }

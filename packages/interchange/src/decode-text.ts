@@ -1,4 +1,5 @@
 import { ReedplateError } from '@reedplate/pitch';
+import { bytesOf, type FileInput } from './file-bytes.js';
 
 /** Largest file read, in bytes or characters. */
 export const LARGEST_INPUT = 16 * 1024 * 1024;
@@ -9,16 +10,17 @@ export const LARGEST_INPUT = 16 * 1024 * 1024;
  *
  * @throws ReedplateError `FILE_TOO_LARGE` above 16 MB; `FORMAT_UNKNOWN` for no text and no bytes
  */
-export function decodeText(input: string | Uint8Array): string {
+export function decodeText(input: FileInput): string {
   if (typeof input === 'string') return requireSize(input, input.length).replace(/^\uFEFF/u, '');
-  if (!(input instanceof Uint8Array)) {
+  const given = bytesOf(input);
+  if (given === undefined) {
     throw new ReedplateError({
       code: 'FORMAT_UNKNOWN',
       value: input,
-      expected: 'text or bytes (a Uint8Array)',
+      expected: 'text or bytes (a Uint8Array or ArrayBuffer)',
     });
   }
-  const bytes = requireSize(input, input.byteLength);
+  const bytes = requireSize(given, given.byteLength);
   const marked = MARKS.find(({ mark }) => mark.every((byte, index) => bytes[index] === byte));
   if (marked !== undefined) return new TextDecoder(marked.encoding).decode(bytes);
   try {

@@ -10,6 +10,8 @@ export type { AccidentalReach } from './abc/voice.js';
 export { type WriteAbcOptions, writeAbc } from './abc/write-abc.js';
 // Feel
 export { type FeelOptions, layFeel, liftFeel } from './feel.js';
+// Files
+export type { FileBytes, FileInput } from './file-bytes.js';
 // Any format
 export {
   detectFormat,

@@ -1,6 +1,7 @@
 import { TICKS_PER_QUARTER } from '@reedplate/line';
 import { ReedplateError, requireOneOf } from '@reedplate/pitch';
 import { decodeText } from '../decode-text.js';
+import type { FileInput } from '../file-bytes.js';
 import type { Piece } from '../piece.js';
 import {
   assemblePiece,
@@ -40,10 +41,7 @@ export interface ReadAbcOptions extends ReadScoreOptions {
  * readAbc('no tune'); // throws ABC_SYNTAX
  * ```
  */
-export function readAbc(
-  input: string | Uint8Array,
-  options: ReadAbcOptions = {},
-): readonly Piece[] {
+export function readAbc(input: FileInput, options: ReadAbcOptions = {}): readonly Piece[] {
   const { accidentals = 'pitch' } = options;
   const reach = requireOneOf(accidentals, ACCIDENTAL_REACHES, {
     what: 'a reach of accidentals',

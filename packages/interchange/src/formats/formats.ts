@@ -1,6 +1,7 @@
 import { deepFreeze, ReedplateError, requireOneOf } from '@reedplate/pitch';
 import { detectTab } from '@reedplate/tab';
 import { decodeText } from '../decode-text.js';
+import { bytesOf, type FileInput } from '../file-bytes.js';
 import { isMxl } from '../musicxml/unpack-mxl.js';
 import { tabWithoutLengths } from './tab-text.js';
 
@@ -106,10 +107,11 @@ export function formatOfName(
  * detectFormat('Dear reader'); // throws FORMAT_UNKNOWN
  * ```
  */
-export function detectFormat(input: string | Uint8Array): PieceFormatId {
-  if (input instanceof Uint8Array) {
-    if (isMidi(input)) return 'midi';
-    if (isMxl(input)) return 'musicxml';
+export function detectFormat(input: FileInput): PieceFormatId {
+  const bytes = bytesOf(input);
+  if (bytes !== undefined) {
+    if (isMidi(bytes)) return 'midi';
+    if (isMxl(bytes)) return 'musicxml';
   }
   const text = decodeText(input);
   const found = SIGNS.find(([, sign]) => sign.test(text))?.[0];

@@ -4,6 +4,7 @@ import { deepFreeze, ReedplateError, requireInteger } from '@reedplate/pitch';
 import { detectTab, lineOfTab, parseTimedTab, type TabDialectId } from '@reedplate/tab';
 import { readAbc } from '../abc/read-abc.js';
 import { decodeText } from '../decode-text.js';
+import type { FileInput } from '../file-bytes.js';
 import { type ReadMidiOptions, readMidi } from '../midi/read-midi.js';
 import { readMusicXml } from '../musicxml/read-musicxml.js';
 import type { Piece } from '../piece.js';
@@ -41,12 +42,12 @@ export interface ReadPieceOptions extends ReadScoreOptions, ReadMidiOptions {
  * readPiece('-2'); // throws HARP_MISSING
  * ```
  */
-export function readPiece(input: string | Uint8Array, options: ReadPieceOptions = {}): Piece {
+export function readPiece(input: FileInput, options: ReadPieceOptions = {}): Piece {
   const format = options.format === undefined ? detectFormat(input) : requireFormat(options.format);
   return READERS[format](input, options);
 }
 
-type PieceReader = (input: string | Uint8Array, options: ReadPieceOptions) => Piece;
+type PieceReader = (input: FileInput, options: ReadPieceOptions) => Piece;
 
 const READERS: Readonly<Record<PieceFormatId, PieceReader>> = {
   line: (input) => pieceOf(readLine(decodeText(input))),
@@ -56,14 +57,14 @@ const READERS: Readonly<Record<PieceFormatId, PieceReader>> = {
   tab: readTabPiece,
 };
 
-function readAbcTune(input: string | Uint8Array, options: ReadPieceOptions): Piece {
+function readAbcTune(input: FileInput, options: ReadPieceOptions): Piece {
   const pieces = readAbc(input, options);
   const { tune = 1 } = options;
   const what = 'the number of a tune in this file';
   return pieces[requireInteger(tune, { min: 1, max: pieces.length, what }) - 1] as Piece;
 }
 
-function readTabPiece(input: string | Uint8Array, options: ReadPieceOptions): Piece {
+function readTabPiece(input: FileInput, options: ReadPieceOptions): Piece {
   const { harp, dialect, tabHead = {} } = options;
   const text = decodeText(input);
   if (harp === undefined) {

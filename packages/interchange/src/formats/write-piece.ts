@@ -2,6 +2,7 @@ import type { Harp, TechniqueLevel } from '@reedplate/layout';
 import { ReedplateError } from '@reedplate/pitch';
 import { formatTimedTab, type TabDialectId, tabOfLine } from '@reedplate/tab';
 import { writeAbc } from '../abc/write-abc.js';
+import type { FileBytes } from '../file-bytes.js';
 import { writeMidi } from '../midi/write-midi.js';
 import { writeMusicXml } from '../musicxml/write-musicxml.js';
 import type { Sheet } from '../piece.js';
@@ -38,11 +39,11 @@ export function writePiece(
   sheet: Sheet,
   format: PieceFormatId,
   options: WritePieceOptions = {},
-): string | Uint8Array {
+): string | FileBytes {
   return WRITERS[requireFormat(format)](sheet, options);
 }
 
-type PieceWriter = (sheet: Sheet, options: WritePieceOptions) => string | Uint8Array;
+type PieceWriter = (sheet: Sheet, options: WritePieceOptions) => string | FileBytes;
 
 const WRITERS: Readonly<Record<PieceFormatId, PieceWriter>> = {
   line: ({ line }) => `${JSON.stringify(line, null, 2)}\n`,

@@ -1,5 +1,6 @@
 import { ReedplateError } from '@reedplate/pitch';
 import { LARGEST_INPUT, requireSize } from '../decode-text.js';
+import { bytesOf } from '../file-bytes.js';
 import type { WarningList } from '../warning.js';
 
 /** A MIDI file taken apart: how it counts time, and the bytes of its tracks. */
@@ -20,9 +21,10 @@ const MOST_TRACKS = 1024;
  *
  * @throws ReedplateError `MIDI_MALFORMED`, `FILE_TOO_LARGE`
  */
-export function readChunks(input: Uint8Array, warnings: WarningList): MidiChunks {
-  if (!(input instanceof Uint8Array)) throw malformed(input, 'bytes (a Uint8Array)', 0);
-  const data = withoutWrapper(requireSize(input, input.byteLength));
+export function readChunks(input: Uint8Array | ArrayBuffer, warnings: WarningList): MidiChunks {
+  const bytes = bytesOf(input);
+  if (bytes === undefined) throw malformed(input, 'bytes (a Uint8Array or ArrayBuffer)', 0);
+  const data = withoutWrapper(requireSize(bytes, bytes.byteLength));
   if (data.length < HEADER_LENGTH || nameAt(data, 0) !== 'MThd') {
     throw malformed(nameAt(data, 0), 'a file that begins with MThd and its six bytes', 0);
   }

@@ -3,6 +3,7 @@ import { makeLine } from '@reedplate/line';
 import { deepFreeze } from '@reedplate/pitch';
 import { choosePart } from '../choose-part.js';
 import { liftFeel } from '../feel.js';
+import type { FileInput } from '../file-bytes.js';
 import type { Piece, PiecePart } from '../piece.js';
 import { chartOfMarks } from '../score/chart-of-marks.js';
 import type { ChordMark } from '../score/lay-measures.js';
@@ -44,7 +45,7 @@ export interface ReadMidiOptions {
  * readMidi(new Uint8Array(3)); // throws MIDI_MALFORMED
  * ```
  */
-export function readMidi(input: Uint8Array, options: ReadMidiOptions = {}): Piece {
+export function readMidi(input: Exclude<FileInput, string>, options: ReadMidiOptions = {}): Piece {
   const { bends = true, feel = 'straight' } = options;
   const warnings = makeWarningList();
   const { tracks, ticksPerFileTick: scale } = readChunks(input, warnings);

@@ -3,6 +3,7 @@ import { type Line, parseMetre, TICKS_PER_QUARTER } from '@reedplate/line';
 import { type Chord, type KeyName, toKey } from '@reedplate/pitch';
 import { writeMidi as writeBytes } from 'midi-file';
 import { layFeel } from '../feel.js';
+import type { FileBytes } from '../file-bytes.js';
 import type { PiecePart, Sheet } from '../piece.js';
 import { HARMONICA_PROGRAM } from './find-melody.js';
 import { signatureOfKey } from './read-head.js';
@@ -38,7 +39,7 @@ const USUAL_TEMPO = 96;
  * String.fromCharCode(...writeMidi({ line }).subarray(0, 4)); // => 'MThd'
  * ```
  */
-export function writeMidi(sheet: Sheet, options: WriteMidiOptions = {}): Uint8Array {
+export function writeMidi(sheet: Sheet, options: WriteMidiOptions = {}): FileBytes {
   const { feel = sheet.chart?.feel ?? 'straight', ratio } = options;
   const played = ({ line }: PiecePart): Line =>
     layFeel(line, { feel, ...(ratio === undefined ? {} : { ratio }) });

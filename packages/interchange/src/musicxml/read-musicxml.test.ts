@@ -295,6 +295,25 @@ describe('readMusicXml, files', () => {
     expect(notes(readMusicXml(zipSync({ ...files, 'score.xml': bytes })))).toEqual(['0+960 60']);
   });
 
+  test.each([
+    ['tags that do not close', '<rootfile '],
+    ['attributes without a value', '<rootfile full-path'],
+    ['a name and spaces', '<rootfile full-path   \n  '],
+    ['prefixes', '<a'],
+    ['one tag of many attributes', ' full-path= '],
+  ])('readMusicXml reads a container of 300 kB of %s in the time of its size', (_, part) => {
+    const text = `<rootfile ${part.repeat(300_000 / part.length)}`;
+    const files = { 'META-INF/container.xml': new TextEncoder().encode(text), 'score.xml': bytes };
+    expect(notes(readMusicXml(zipSync(files)))).toEqual(['0+960 60']);
+  });
+
+  test('readMusicXml takes the first path that a container names, whatever stands around it', () => {
+    const text = `<container><rootfile media-type="x"><c:rootfile full-path = 'b.xml' /><rootfile full-path="a.xml">`;
+    const files = { 'META-INF/container.xml': new TextEncoder().encode(text), 'b.xml': bytes };
+    const other = { 'a.xml': new TextEncoder().encode('<html/>') };
+    expect(notes(readMusicXml(zipSync({ ...other, ...files })))).toEqual(['0+960 60']);
+  });
+
   test('readMusicXml refuses an archive without a score, cut short, or with damaged data', () => {
     const mxl = zipSync({ 'score.xml': bytes });
     const damaged = mxl.slice();

@@ -1,6 +1,7 @@
 import { type Metre, parseMetre } from '@reedplate/line';
 import { isReedplateError, type KeyName, ReedplateError } from '@reedplate/pitch';
 import { decodeText, requireSize } from '../decode-text.js';
+import { bytesOf, type FileInput } from '../file-bytes.js';
 import { keyOfSignature } from '../midi/read-head.js';
 import type { Piece } from '../piece.js';
 import {
@@ -34,15 +35,16 @@ import { child, childNumber, childrenOf, childText, readXml, type XmlElement } f
  * readMusicXml('<html/>'); // throws MUSICXML_MALFORMED
  * ```
  */
-export function readMusicXml(input: string | Uint8Array, options: ReadScoreOptions = {}): Piece {
+export function readMusicXml(input: FileInput, options: ReadScoreOptions = {}): Piece {
   const warnings = makeWarningList();
   return assemblePiece(readScore(readXml(textOf(input)), warnings), warnings, options);
 }
 
-function textOf(input: string | Uint8Array): string {
-  if (!(input instanceof Uint8Array)) return decodeText(input);
-  requireSize(input, input.byteLength);
-  return decodeText(isMxl(input) ? unpackMxl(input) : input);
+function textOf(input: FileInput): string {
+  const bytes = bytesOf(input);
+  if (bytes === undefined) return decodeText(input);
+  requireSize(bytes, bytes.byteLength);
+  return decodeText(isMxl(bytes) ? unpackMxl(bytes) : bytes);
 }
 
 function readScore(root: XmlElement, warnings: WarningList): WrittenScore {

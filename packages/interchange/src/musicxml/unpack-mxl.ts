@@ -1,6 +1,6 @@
 import { ReedplateError } from '@reedplate/pitch';
 import { decodeText, LARGEST_INPUT } from '../decode-text.js';
-import { DamagedArchive, inflate, TooMuchData } from './inflate.js';
+import { inflate, TooMuchData } from './inflate.js';
 
 /** Whether bytes are a compressed MusicXML file: they begin as a ZIP archive. */
 export function isMxl(bytes: Uint8Array): boolean {
@@ -32,14 +32,20 @@ interface ZipEntry {
 }
 
 const CONTAINER = 'META-INF/container.xml';
-const FULL_PATH = /<(?:\w+:)?rootfile\b[^>]*?\bfull-path\s*=\s*["']([^"']{1,500})["']/u;
+/** Read tag by tag, each by itself, so that the time is that of reading the text once. */
+const ROOT_FILE = /^(?:\w+:)?rootfile\s/u;
+const FULL_PATH = /\sfull-path\s*=\s*["']([^"']{1,500})["']/u;
 
 /** Found by its one telling attribute, so that a container with other faults still serves. */
 function nameInContainer(entries: readonly ZipEntry[], bytes: Uint8Array): string | undefined {
   const container = entries.find(({ name }) => name === CONTAINER);
   if (container === undefined) return undefined;
   try {
-    return FULL_PATH.exec(decodeText(readEntry(container, bytes)))?.[1];
+    const tags = decodeText(readEntry(container, bytes)).split('<');
+    const paths = tags
+      .filter((tag) => ROOT_FILE.test(tag))
+      .map((tag) => FULL_PATH.exec(tag.slice(0, 1 + tag.indexOf('>') || undefined))?.[1]);
+    return paths.find((path) => path !== undefined);
   } catch (error) {
     if (error instanceof ReedplateError && error.code === 'MUSICXML_MALFORMED') return undefined;
     throw error;
@@ -104,8 +110,7 @@ function unpack(name: string, data: Uint8Array): Uint8Array {
     return inflate(data, LARGEST_INPUT);
   } catch (error) {
     if (error instanceof TooMuchData) throw tooLarge(name);
-    if (error instanceof DamagedArchive) throw malformed(name, 'data that can be inflated');
-    throw error;
+    throw malformed(name, 'data that can be inflated');
   }
 }
 
