@@ -1,5 +1,12 @@
 import type { Feel } from '@reedplate/form';
-import { type Line, type Metre, makeLine, parseMetre, TICKS_PER_QUARTER } from '@reedplate/line';
+import {
+  type Line,
+  type Metre,
+  makeLine,
+  parseMetre,
+  retimeNote,
+  TICKS_PER_QUARTER,
+} from '@reedplate/line';
 import { requirePositive } from '@reedplate/pitch';
 
 /** How a feel is laid on a line or taken off it. */
@@ -58,9 +65,10 @@ function bend(
   const move = moveTicks(line.pickup, map(TICKS_PER_QUARTER / 2, share));
   const { notes, ...head } = line;
   return makeLine(
-    notes.map(({ start, duration, pitch }) => {
-      const moved = move(start);
-      return { start: moved, duration: Math.max(1, move(start + duration) - moved), pitch };
+    notes.map((note) => {
+      const start = move(note.start);
+      const duration = Math.max(1, move(note.start + note.duration) - start);
+      return retimeNote(note, { start, duration });
     }),
     head,
   );

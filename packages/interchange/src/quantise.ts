@@ -1,7 +1,8 @@
-import { type Line, makeLine, parseMetre, type TimedNote } from '@reedplate/line';
+import { type Line, makeLine, parseMetre, retimeNote, type TimedNote } from '@reedplate/line';
 import { ReedplateError, requireOneOf, requirePositive } from '@reedplate/pitch';
 import { type BeatGrids, layGrid } from './beat-grids.js';
 import { liftFeel } from './feel.js';
+import { graceTargets } from './grace-notes.js';
 
 /** Ticks from point to point of each grid; `t` is a triplet, three in the time of two. */
 export const GRIDS = Object.freeze({
@@ -39,7 +40,8 @@ const LARGEST_SWING = 4;
  * A line played by hand, laid on a grid so that it can be read: every beginning on the nearest point,
  * every end likewise, or where the next note begins if that is within half a step, and at least one step
  * after the beginning. Order, pitches and the number of notes
- * stay. A beginning moves by half a step at most (a whole step before the first point); notes nearer
+ * stay, and so does how notes are played: curves are stretched with their notes, grace notes stand as far
+ * before their note as they did. A beginning moves by half a step at most (a whole step before the first point); notes nearer
  * to each other than that may come together. A line on the grid stays as it is.
  *
  * @throws ReedplateError `OPTION_UNKNOWN` for a grid that does not divide the felt beat of the metre,
@@ -61,28 +63,38 @@ export function quantiseLine(line: Line, options: QuantiseOptions = {}): Line {
   const steps = stepsOf(grid, line);
   requirePositive(swing, { max: LARGEST_SWING, what: 'a ratio of eighths' });
   const { notes, ...head } = swing === 1 ? line : liftFeel(line, { ratio: swing });
-  const grids = layGrid(notes, steps, {
+  const targets = graceTargets(notes);
+  const counted = notes.filter((_, at) => targets[at] === undefined);
+  const grids = layGrid(counted, steps, {
     origin: line.pickup,
     beatTicks: parseMetre(line.metre).beatTicks,
   });
-  const next = nextStarts(notes);
-  return makeLine(
-    notes.map((note, at) => layNote(note, next[at], grids)),
-    head,
-  );
+  const next = nextStarts(counted);
+  const graces = notes.flatMap((note, at) => moveGrace(note, targets[at], grids));
+  return makeLine([...counted.map((note, at) => layNote(note, next[at], grids)), ...graces], head);
+}
+
+/** A grace note is on no grid: it moves with the note that it leads to. */
+function moveGrace(
+  note: TimedNote,
+  target: number | undefined,
+  { snap }: BeatGrids,
+): readonly TimedNote[] {
+  if (target === undefined) return [];
+  return [{ ...note, start: Math.max(0, note.start + snap(target) - target) }];
 }
 
 /** An end that is next to the beginning of another note meets it, wherever both are laid. */
 function layNote(
-  { start, duration, pitch }: TimedNote,
+  note: TimedNote,
   next: number | undefined,
   { snap, pointAfter, finest }: BeatGrids,
 ): TimedNote {
-  const end = start + duration;
+  const end = note.start + note.duration;
   const meets = next !== undefined && Math.abs(next - end) < finest / 2;
-  const from = snap(start);
+  const from = snap(note.start);
   const to = Math.max(snap(meets ? next : end), pointAfter(from));
-  return { start: from, duration: to - from, pitch };
+  return retimeNote(note, { start: from, duration: to - from });
 }
 
 /** For each note when the next begins that does not begin with it. */

@@ -21,7 +21,8 @@ export const PIECE_WARNINGS = {
   'notes-missing': 'no note is found',
   'note-open': 'a note is not ended and is ended where the part ends',
   'note-empty': 'a note of no length is left out',
-  'pitch-bend': 'a bend is rounded to the nearest semitone',
+  'pitch-bend':
+    'a pitch is rounded to what a line can say: two octaves of bend, a semitone as written',
   'tab-ambiguous': 'tablature can be read in another way',
   percussion: 'percussion without pitch is left out',
   'data-malformed': 'the end of a part is damaged and is left out',
@@ -30,6 +31,7 @@ export const PIECE_WARNINGS = {
   'parts-unwritten': 'the format holds one line: other parts are not written',
   'percussion-unwritten': 'the format holds no percussion here: it is not written',
   'head-unwritten': 'the format has no place for this, which is not written',
+  'playing-unwritten': 'the format has no place for how notes are played, which is not written',
 } as const;
 Object.freeze(PIECE_WARNINGS);
 

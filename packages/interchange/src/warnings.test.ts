@@ -66,10 +66,7 @@ const MET: Readonly<Record<PieceWarningCode, readonly (readonly PieceWarning[])[
       stroke,
     ),
   ],
-  'tempo-change': [
-    abc('[Q:1/4=60]A4|[Q:1/4=90]A4|]'),
-    midi(message(0, 0xff, 0x51, 3, 7, 0, 0), stroke, message(0, 0xff, 0x51, 3, 8, 0, 0), stroke),
-  ],
+  'tempo-change': [abc('[Q:1/4=60]A4|[Q:1/4=90]A4|]')],
   'key-change': [abc('A4|[K:G]A4|]')],
   'bars-off-grid': [abc('A4|A3|A4|]')],
   'tie-open': [abc('A4-|B4|]')],
@@ -78,7 +75,15 @@ const MET: Readonly<Record<PieceWarningCode, readonly (readonly PieceWarning[])[
   'note-open': [midi(message(0, 0x90, 60, 64), message(96, 0xb0, 1, 1))],
   'note-empty': [abc('A0A4|]'), midi(message(0, 0x90, 60, 64), message(0, 0x80, 60, 0))],
   'pitch-bend': [
-    midi(message(0, 0xe0, 0, 70), stroke),
+    readMidi(
+      midiFile([
+        [
+          ...[101, 100].flatMap((parameter) => message(0, 0xb0, parameter, 0)),
+          ...[...message(0, 0xb0, 6, 60), ...message(0, 0xe0, 0, 0), ...stroke, ...END],
+        ],
+      ]),
+      { bends: false },
+    ).warnings,
     xml(note(C4.replace('</step>', '</step><alter>0.5</alter>'))),
   ],
   'tab-ambiguous': [tab('4 5').warnings],
@@ -96,6 +101,9 @@ const MET: Readonly<Record<PieceWarningCode, readonly (readonly PieceWarning[])[
   'parts-unwritten': [lossesOf({ line, parts: [{ name: 'Low', line: makeLine([]) }] }, 'tab')],
   'percussion-unwritten': [lossesOf({ line, parts: [kit] }, 'abc')],
   'head-unwritten': [lossesOf({ line, key: 'G' }, 'line'), lossesOf({ line }, 'tab')],
+  'playing-unwritten': [
+    lossesOf({ line: makeLine([{ start: 0, duration: 9, pitch: 60, accent: true }]) }, 'midi'),
+  ],
 };
 
 describe('warnings', () => {

@@ -126,6 +126,8 @@ export {
   type AccidentalReach,
   detectFormat,
   type FeelOptions,
+  type FileBytes,
+  type FileInput,
   type FormatOfNameOptions,
   formatOfName,
   GRID_IDS,

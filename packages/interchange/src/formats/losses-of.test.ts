@@ -48,6 +48,42 @@ describe('lossesOf', () => {
     );
   });
 
+  const played = (more: object) => ({ line: makeLine([{ ...note, ...more }]) });
+  const ALL = {
+    velocity: 90,
+    accent: true,
+    grace: true,
+    cents: 5,
+    curve: [{ at: 0, cents: 9 }],
+    confidence: 0.5,
+  };
+
+  test.each([
+    ['midi', 'accent, grace, confidence, cents beside a curve'],
+    ['line', undefined],
+    ['tab', 'velocity, accent, grace, cents, curve, confidence'],
+  ] as const)(
+    'lossesOf names how notes are played where the format %s lacks it: %s',
+    (format, lost) => {
+      const found = lossesOf(played(ALL), format).find(({ code }) => code === 'playing-unwritten');
+      expect(found?.value).toBe(lost);
+      expect(lossesOf(played({}), format)).toEqual([]);
+    },
+  );
+
+  test('lossesOf says of MIDI that notes which sound together are bent together', () => {
+    const lost = (...more: readonly object[]) => {
+      const notes = more.map((each, at) => ({ ...note, pitch: 60 + at, ...each }));
+      return lossesOf({ line: makeLine(notes) }, 'midi')[0]?.value;
+    };
+    const expected = 'bends of notes that sound together';
+    expect(lost({ cents: 5 }, {})).toBe(expected);
+    expect(lost({}, { start: 480, curve: [{ at: 0, cents: 5 }] })).toBe(expected);
+    expect(lost({ duration: 4000 }, { start: 960, cents: 5 })).toBe(expected);
+    expect(lost({ cents: 5 }, { start: 960 }, { start: 1920, cents: 7 })).toBeUndefined();
+    expect(lost({}, {})).toBeUndefined();
+  });
+
   test('lossesOf refuses an unknown format', () => {
     // @ts-expect-error: no such format
     expect(() => lossesOf({ line: makeLine([]) }, 'pdf')).toThrowError(

@@ -1,3 +1,5 @@
+import type { Line, TimedNote } from '@reedplate/line';
+import { isBent } from '../midi/write-bends.js';
 import type { Sheet } from '../piece.js';
 import { makeWarningList, type PieceWarning, type PieceWarningCode } from '../warning.js';
 import { type PieceFormatId, requireFormat } from './formats.js';
@@ -29,12 +31,75 @@ export function lossesOf(sheet: Sheet, format: PieceFormatId): readonly PieceWar
 type Losses = readonly (readonly [PieceWarningCode, readonly string[]])[];
 
 const LOSSES: Readonly<Record<PieceFormatId, (sheet: Sheet) => Losses>> = {
-  midi: () => [],
-  musicxml: (sheet) => [['percussion-unwritten', percussionOf(sheet)]],
-  abc: (sheet) => [['percussion-unwritten', percussionOf(sheet)]],
+  midi: (sheet) => [['playing-unwritten', [...playingOf(sheet, MIDI_HOLDS), ...wheelOf(sheet)]]],
+  musicxml: (sheet) => [
+    ['percussion-unwritten', percussionOf(sheet)],
+    [
+      'head-unwritten',
+      named({ tempoChanges: sheet.line.tempoChanges, countIn: sheet.line.countIn }),
+    ],
+    ['playing-unwritten', playingOf(sheet, [])],
+  ],
+  abc: (sheet) => [
+    ['percussion-unwritten', percussionOf(sheet)],
+    [
+      'head-unwritten',
+      named({ tempoChanges: sheet.line.tempoChanges, countIn: sheet.line.countIn }),
+    ],
+    ['playing-unwritten', playingOf(sheet, [])],
+  ],
   line: (sheet) => [...lossesOfOneLine(sheet), ['head-unwritten', named({ key: sheet.key })]],
-  tab: (sheet) => [...lossesOfOneLine(sheet), ['head-unwritten', headOf(sheet)]],
+  tab: (sheet) => [
+    ...lossesOfOneLine(sheet),
+    ['head-unwritten', headOf(sheet)],
+    ['playing-unwritten', playingOf({ line: sheet.line }, [])],
+  ],
 };
+
+/** What notes can say besides when and which they are. */
+const PLAYING = ['velocity', 'accent', 'grace', 'cents', 'curve', 'confidence'] as const;
+type Playing = (typeof PLAYING)[number];
+
+const MIDI_HOLDS: readonly Playing[] = ['velocity', 'cents', 'curve'];
+
+/** What a note of the sheet says that the format does not hold. */
+function playingOf(sheet: Sheet, held: readonly Playing[]): readonly string[] {
+  const lines = linesOf(sheet);
+  return PLAYING.filter(
+    (name) =>
+      !held.includes(name) &&
+      lines.some(({ notes }) => notes.some((note) => note[name] !== undefined)),
+  );
+}
+
+function linesOf({ line, parts = [] }: Sheet): readonly Line[] {
+  return [line, ...parts.map((part) => part.line)];
+}
+
+/** A channel has one wheel: notes that sound together cannot be bent apart, and a curve says all. */
+function wheelOf(sheet: Sheet): readonly string[] {
+  const lines = linesOf(sheet);
+  const isApart = lines.some(({ notes }) => hasBendsTogether(notes));
+  const isDouble = lines.some(({ notes }) =>
+    notes.some(({ cents, curve }) => cents !== undefined && curve !== undefined),
+  );
+  return [
+    ...(isApart ? ['bends of notes that sound together'] : []),
+    ...(isDouble ? ['cents beside a curve'] : []),
+  ];
+}
+
+function hasBendsTogether(notes: readonly TimedNote[]): boolean {
+  let end = 0;
+  let isBentBefore = false;
+  return notes.some((note) => {
+    const bent = isBent(note);
+    const isTogether = note.start < end && (bent || isBentBefore);
+    isBentBefore = note.start < end ? isBentBefore || bent : bent;
+    end = Math.max(end, note.start + note.duration);
+    return isTogether;
+  });
+}
 
 function percussionOf({ parts = [] }: Sheet): readonly string[] {
   return parts.filter(({ percussion }) => percussion === true).map(({ name }) => name);
@@ -50,13 +115,15 @@ function lossesOfOneLine({ line, chart, parts = [] }: Sheet): Losses {
 
 /** Metre and pickup are left to the reader of tablature, which takes 4/4 where none is given. */
 function headOf({ line, key }: Sheet): readonly string[] {
-  const { title, tempo, metre, pickup } = line;
+  const { title, tempo, tempoChanges, metre, pickup, countIn } = line;
   return named({
     title,
     key,
     tempo,
+    tempoChanges,
     metre: metre === '4/4' ? undefined : metre,
     pickup: pickup === 0 ? undefined : pickup,
+    countIn,
   });
 }
 

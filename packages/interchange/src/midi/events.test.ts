@@ -17,7 +17,7 @@ const events = (...bytes: readonly (readonly number[])[]): readonly MidiEvent[] 
 
 describe('readTracks, events', () => {
   test.each([
-    ['a beginning', [0x93, 60, 64], { kind: 'on', channel: 3, pitch: 60 }],
+    ['a beginning', [0x93, 60, 64], { kind: 'on', channel: 3, pitch: 60, velocity: 64 }],
     ['an end', [0x83, 60, 64], { kind: 'off', channel: 3, pitch: 60 }],
     ['a beginning of no force', [0x90, 60, 0], { kind: 'off', channel: 0, pitch: 60 }],
     ['a program', [0xcf, 22], { kind: 'program', channel: 15, program: 23 }],
@@ -51,7 +51,7 @@ describe('readTracks, events', () => {
     ['lyrics', [0xff, 5, 2, 65, 66]],
   ])('readTracks passes over %s, and counts its time', (_, data) => {
     expect(events(message(7, ...data), message(5, 0x90, 60, 1))).toEqual([
-      { tick: 12, kind: 'on', channel: 0, pitch: 60 },
+      { tick: 12, kind: 'on', channel: 0, pitch: 60, velocity: 1 },
     ]);
   });
 
@@ -113,7 +113,7 @@ describe('readTracks, running status', () => {
       message(0, 0xf0, 0),
       message(1, 62, 1),
     );
-    expect(found.at(-1)).toEqual({ tick: 1, kind: 'on', channel: 1, pitch: 62 });
+    expect(found.at(-1)).toEqual({ tick: 1, kind: 'on', channel: 1, pitch: 62, velocity: 1 });
   });
 });
 

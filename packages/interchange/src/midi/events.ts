@@ -3,7 +3,13 @@ import { type ByteReader, DamagedData, readBytes } from './byte-reader.js';
 
 /** An event of a track that matters to a line, at its time in the file's ticks. */
 export type MidiEvent = { readonly tick: number } & (
-  | { readonly kind: 'on' | 'off'; readonly channel: number; readonly pitch: number }
+  | {
+      readonly kind: 'on';
+      readonly channel: number;
+      readonly pitch: number;
+      readonly velocity: number;
+    }
+  | { readonly kind: 'off'; readonly channel: number; readonly pitch: number }
   | { readonly kind: 'program'; readonly channel: number; readonly program: number }
   /** −1 to 1 of the bend range. */
   | { readonly kind: 'bend'; readonly channel: number; readonly amount: number }
@@ -113,7 +119,8 @@ function readChannelEvent(reader: ByteReader, state: TrackState): EventBody {
     case 0x8:
       return { kind: 'off', channel, pitch: a };
     case 0x9:
-      return { kind: b === 0 ? 'off' : 'on', channel, pitch: a };
+      if (b === 0) return { kind: 'off', channel, pitch: a };
+      return { kind: 'on', channel, pitch: a, velocity: b };
     case 0xb:
       return readController(channel, a, b, state);
     case 0xc:

@@ -1,4 +1,4 @@
-import { makeLine } from '@reedplate/line';
+import { centsAt, makeLine } from '@reedplate/line';
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { END, message, midiFile } from './midi-bytes.fixture.js';
@@ -158,14 +158,15 @@ describe('readMidi, tempos and metres', () => {
     );
   });
 
-  test('readMidi keeps the times of notes where tempo and metre change, and says that they do', () => {
+  test('readMidi keeps the times of notes where tempo and metre change, and says that the metre does', () => {
     const changes = [...tempo(0, 500_000), ...note, ...tempo(0, 400_000), ...metre(0, 3, 2)];
     const { line, warnings } = readMidi(
       midiFile([[...metre(0, 4, 2), ...changes, ...note, ...END]]),
     );
     expect(line.notes.map(({ start }) => start)).toEqual([0, 960]);
     expect([line.metre, line.tempo]).toEqual(['4/4', 120]);
-    expect(warnings.map(({ code }) => code).sort()).toEqual(['metre-change', 'tempo-change']);
+    expect(line.tempoChanges).toEqual([{ start: 960, tempo: 150 }]);
+    expect(warnings.map(({ code }) => code)).toEqual(['metre-change']);
   });
 
   test('readMidi passes over a tempo of nothing', () => {
@@ -212,8 +213,12 @@ describe('readMidi, bends', () => {
           ...END,
         ];
         const file = midiFile([track]);
-        expect(readMidi(file).line.notes).toEqual([{ start: 0, duration: 960, pitch: pitch + by }]);
-        expect(readMidi(file, { bends: false }).line.notes[0]?.pitch).toBe(pitch);
+        expect(readMidi(file).line.notes).toEqual([
+          { start: 0, duration: 960, pitch: pitch + by, velocity: 64 },
+        ]);
+        const [struck] = readMidi(file, { bends: false }).line.notes;
+        expect(struck?.pitch).toBe(pitch);
+        expect(struck && centsAt(struck, 480)).toBe(by * 100);
       }),
     );
   });
@@ -235,7 +240,7 @@ describe('readMidi, bends', () => {
     ]);
   });
 
-  test('readMidi warns of a bend that lies between semitones, and rounds it', () => {
+  test('readMidi keeps how far a bend lies from the semitone that it is rounded to', () => {
     const track = [
       ...bend(0, -0.2),
       ...message(0, 0x90, 70, 64),
@@ -243,7 +248,7 @@ describe('readMidi, bends', () => {
       ...END,
     ];
     const { line, warnings } = readMidi(midiFile([track]));
-    expect(line.notes[0]?.pitch).toBe(70);
-    expect(warnings).toMatchObject([{ code: 'pitch-bend' }]);
+    expect(line.notes).toMatchObject([{ pitch: 70, cents: -40 }]);
+    expect(warnings).toEqual([]);
   });
 });

@@ -1,6 +1,7 @@
-import { type Metre, parseMetre } from '@reedplate/line';
+import { type Line, type Metre, parseMetre, type TempoChange } from '@reedplate/line';
 import { isReedplateError, type KeyName, parseKey } from '@reedplate/pitch';
 import type { WarningList } from '../warning.js';
+import { barsOfMarker } from './count-in-marker.js';
 import type { MidiEvent } from './events.js';
 
 /** What a file says of the whole piece. */
@@ -8,8 +9,11 @@ export interface MidiHead {
   readonly metre: Metre;
   /** Ticks before bar 1: a short first bar is a pickup. */
   readonly pickup: number;
+  /** Bars counted in: a marker at the beginning says how many. */
+  readonly countIn?: number;
   /** Felt beats a minute. */
   readonly tempo?: number;
+  readonly tempoChanges?: readonly TempoChange[];
   readonly key?: KeyName;
 }
 
@@ -22,13 +26,14 @@ export function readHead(
   warnings: WarningList,
 ): MidiHead {
   const { metre, pickup } = readMetres(events, scale, warnings);
-  const tempo = readTempo(events, metre, warnings);
+  const countIn = readCountIn(events, pickup, warnings);
   const key = events.find((event) => event.kind === 'key');
   const name = key?.kind === 'key' ? keyOfSignature(key.fifths, key.isMinor) : undefined;
   return {
     metre,
     pickup,
-    ...(tempo === undefined ? {} : { tempo }),
+    ...(countIn === undefined ? {} : { countIn }),
+    ...readTempos(events, { scale, metre, warnings }),
     ...(name === undefined ? {} : { key: name }),
   };
 }
@@ -93,25 +98,58 @@ function asMetre(numerator: number, denominator: number): Metre | undefined {
   }
 }
 
-const QUARTER_TICKS = 960;
-const MICROSECONDS_A_MINUTE = 60_000_000;
-
-function readTempo(
+/** A pickup leaves no room for bars before it. */
+function readCountIn(
   events: readonly MidiEvent[],
-  metre: Metre,
+  pickup: number,
   warnings: WarningList,
 ): number | undefined {
-  const tempos = events.flatMap((event) =>
-    event.kind === 'tempo' && event.microsecondsPerQuarter > 0
-      ? [event.microsecondsPerQuarter]
-      : [],
-  );
-  const [first] = tempos;
-  if (first === undefined) return undefined;
-  for (const tempo of tempos) if (tempo !== first) warnings.add('tempo-change');
-  const quarters = MICROSECONDS_A_MINUTE / first;
-  // A file counts whole microseconds, which is good for two places of beats a minute.
-  const tempo = Math.round(((quarters * QUARTER_TICKS) / parseMetre(metre).beatTicks) * 100) / 100;
+  const markers = events.filter((event) => event.kind === 'marker' && event.tick === 0);
+  const bars = markers.flatMap((event) =>
+    event.kind === 'marker' ? (barsOfMarker(event.text) ?? []) : [],
+  )[0];
+  if (bars !== undefined && pickup > 0) warnings.add('field-unknown', {}, 'a count-in');
+  return pickup > 0 ? undefined : bars;
+}
+
+const QUARTER_TICKS = 960;
+const MICROSECONDS_A_MINUTE = 60_000_000;
+/** What holds before the first tempo of a file that comes late: 120 quarters a minute. */
+const USUAL_MICROSECONDS = 500_000;
+
+/** The tempo of the beginning and its changes; of several at one tick the last. */
+function readTempos(
+  events: readonly MidiEvent[],
+  {
+    scale,
+    metre,
+    warnings,
+  }: { readonly scale: number; readonly metre: Metre; readonly warnings: WarningList },
+): Pick<Line, 'tempo' | 'tempoChanges'> {
+  const { beatTicks } = parseMetre(metre);
+  const tempoAt = new Map<number, number>();
+  for (const event of events) {
+    if (event.kind !== 'tempo') continue;
+    const tempo = tempoOf(event.microsecondsPerQuarter, beatTicks);
+    if (tempo === undefined) warnings.add('field-unknown', {}, 'a tempo');
+    else tempoAt.set(Math.round(event.tick * scale), tempo);
+  }
+  if (tempoAt.size === 0) return {};
+  const tempo = tempoAt.get(0) ?? tempoOf(USUAL_MICROSECONDS, beatTicks);
+  let before = tempo;
+  const tempoChanges: TempoChange[] = [];
+  for (const [start, next] of tempoAt) {
+    if (next !== before && start > 0) tempoChanges.push({ start, tempo: next });
+    before = next;
+  }
+  return { ...(tempo === undefined ? {} : { tempo }), tempoChanges };
+}
+
+/** A file counts whole microseconds, which is good for two places of beats a minute. */
+function tempoOf(microseconds: number, beatTicks: number): number | undefined {
+  if (!(microseconds > 0)) return undefined;
+  const quarters = MICROSECONDS_A_MINUTE / microseconds;
+  const tempo = Math.round(((quarters * QUARTER_TICKS) / beatTicks) * 100) / 100;
   return tempo > 0 && tempo <= FASTEST_TEMPO ? tempo : undefined;
 }
 

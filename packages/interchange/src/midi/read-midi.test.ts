@@ -74,7 +74,16 @@ describe('readMidi, bends', () => {
     const track = [0, 0x90, 67, 90, 48, ...bend(-2048), 2, ...bend(-4096), 46, 0x80, 67, 0];
     const piece = read(track);
     expect(notes(piece)).toEqual(['0+500 67', '500+460 66']);
-    expect(codes(piece)).toEqual(['pitch-bend']);
+    // The glide is at the end of the first, beside its pitch.
+    expect(piece.line.notes.map(({ curve }) => curve)).toEqual([
+      [
+        { at: 0, cents: 0 },
+        { at: 479, cents: 0 },
+        { at: 480, cents: -50 },
+      ],
+      undefined,
+    ]);
+    expect(codes(piece)).toEqual([]);
   });
 
   test('readMidi reads the range of bends from the file', () => {
@@ -106,9 +115,52 @@ describe('readMidi, heads', () => {
     expect(read(note).line.metre).toBe('4/4');
   });
 
-  test('readMidi warns of later tempos and metres', () => {
+  test('readMidi warns of later metres, and of tempos that no line has', () => {
     const piece = read([...metre(4, 2), ...tempo(500_000), ...note, ...metre(3, 2), ...tempo(1)]);
-    expect(codes(piece)).toEqual(['metre-change', 'tempo-change']);
+    expect(codes(piece)).toEqual(['metre-change', 'field-unknown']);
+    expect(piece.line.tempo).toBe(120);
+  });
+
+  test('readMidi keeps later tempos, and takes 120 before the first that comes late', () => {
+    const changes = [...tempo(500_000), ...note, ...tempo(1_000_000), ...note, ...tempo(500_000)];
+    const { line } = read([...changes, ...note]);
+    expect([line.tempo, line.tempoChanges]).toEqual([
+      120,
+      [
+        { start: 960, tempo: 60 },
+        { start: 1920, tempo: 120 },
+      ],
+    ]);
+    const late = read([...note, ...tempo(1_000_000), ...tempo(600_000), ...note]).line;
+    expect([late.tempo, late.tempoChanges]).toEqual([120, [{ start: 960, tempo: 100 }]]);
+  });
+
+  test.each([
+    ['Count-in: 2 bars', 2],
+    ['count in', 1],
+    ['COUNT-IN 4', 4],
+    ['Count-in: 99', undefined],
+    ['Counting', undefined],
+  ])('readMidi takes the marker %j at the beginning for %s bars counted in', (marker, bars) => {
+    expect(read([...text(6, marker), ...note]).line.countIn).toBe(bars);
+    expect(read([...note, ...text(6, marker), ...note]).line.countIn).toBeUndefined();
+  });
+
+  test('readMidi reads chords beside a count-in, bar 1 of the chart being bar 1 of the line', () => {
+    const { chart } = read([
+      ...text(6, 'Count-in: 1 bar'),
+      ...Array(4).fill(note).flat(),
+      ...text(6, 'G7'),
+      ...Array(4).fill(note).flat(),
+    ]);
+    expect(chart?.spans.map(({ start, chord }) => [start, chord?.symbol])).toEqual([[0, 'G7']]);
+  });
+
+  test('readMidi passes over a count-in where a pickup leaves no room for it', () => {
+    const head = [...text(6, 'Count-in'), ...metre(1, 2), ...note, ...metre(4, 2)];
+    const piece = read([...head, ...note]);
+    expect([piece.line.countIn, piece.line.pickup]).toEqual([undefined, 960]);
+    expect(codes(piece)).toEqual(['field-unknown']);
   });
 
   test('readMidi reads a short first bar of another metre as a pickup', () => {

@@ -1,5 +1,5 @@
 import type { Feel } from '@reedplate/form';
-import { makeLine } from '@reedplate/line';
+import { makeLine, parseMetre } from '@reedplate/line';
 import { deepFreeze } from '@reedplate/pitch';
 import { choosePart } from '../choose-part.js';
 import { liftFeel } from '../feel.js';
@@ -8,11 +8,14 @@ import type { Piece, PiecePart } from '../piece.js';
 import { chartOfMarks } from '../score/chart-of-marks.js';
 import type { ChordMark } from '../score/lay-measures.js';
 import { makeWarningList } from '../warning.js';
+import { MOST_BENDS } from './bends.js';
 import { readChunks } from './chunks.js';
 import { type ChannelNotes, collectNotes, PERCUSSION_CHANNEL } from './collect-notes.js';
+import { barsOfMarker } from './count-in-marker.js';
 import { type MidiEvent, readTracks } from './events.js';
 import { findMelody } from './find-melody.js';
 import { type MidiHead, readHead } from './read-head.js';
+import { usualVelocity, withoutUsualVelocity } from './velocity.js';
 
 /** How MIDI files are read. */
 export interface ReadMidiOptions {
@@ -20,7 +23,8 @@ export interface ReadMidiOptions {
   readonly part?: number | string;
   /**
    * Whether a pitch bend changes the pitch of its note, to the nearest semitone and cutting the note
-   * where it passes to the next; default true. False reads the notes as struck.
+   * where it passes to the next; default true. False reads the notes as struck. What lies between the
+   * pitch that is read and what sounds is in the `cents` or the `curve` of each note, either way.
    */
   readonly bends?: boolean;
   /** Feel that was played, to be taken off; default straight: notes stay where they were played. */
@@ -30,14 +34,15 @@ export interface ReadMidiOptions {
 /**
  * Reads a Standard MIDI File of any format: one part for each channel of each track, percussion
  * marked as such. A short first bar of another metre is read as a pickup, and markers that are all
- * chord symbols as the chart. A tempo or metre that changes later is a warning, as is a track that
- * is damaged: it is kept as far as it could be read.
+ * chord symbols as the chart; one that says `Count-in` at the beginning gives the bars counted in.
+ * Velocities, bends and tempo changes are kept. A metre that changes later is a warning, as is a track
+ * that is damaged: it is kept as far as it could be read.
  *
  * @throws ReedplateError `MIDI_MALFORMED` for what is no MIDI file, `FILE_TOO_LARGE` above 16 MB or
  * 500,000 events, `OPTION_UNKNOWN` for a part that is not there
  * @example
  * ```ts
- * import { makeLine } from '@reedplate/line';
+ * import { makeLine, parseMetre } from '@reedplate/line';
  * import { readMidi, writeMidi } from '@reedplate/interchange';
  *
  * const line = makeLine([{ start: 0, duration: 960, pitch: 67 }], { tempo: 96 });
@@ -57,19 +62,22 @@ export function readMidi(input: Exclude<FileInput, string>, options: ReadMidiOpt
   const head = readHead(events, scale, warnings);
   const title = titleOf(read[0]?.events ?? [], tracks.length);
   const lineOptions = { ...withoutKey(head), ...(title === undefined ? {} : { title }) };
+  const budget = { left: MOST_BENDS };
   const parts = read
-    .flatMap((track, index) => collectNotes(track, index, { scale, bends, warnings }))
+    .flatMap((track, index) => collectNotes(track, index, { scale, bends, budget, warnings }))
     .map((notes) => toPart(notes, lineOptions))
     .map((part) => ({ ...part, line: liftFeel(part.line, { feel }) }));
   if (parts.length === 0) warnings.add('notes-missing');
+  // Bar 1 of the chart is bar 1 of the line: the count-in is before it.
+  const counted = (head.countIn ?? 0) * parseMetre(head.metre).barTicks;
   const chart = chartOfMarks(
-    chordMarkers(events, scale),
+    chordMarkers(events, scale).map((mark) => ({ ...mark, start: mark.start - counted })),
     {
       ...head,
       form: 'lead-sheet',
       feel,
       key: head.key ?? 'C',
-      end: Math.round(Math.max(...read.map(({ end }) => end)) * scale),
+      end: Math.round(Math.max(...read.map(({ end }) => end)) * scale) - counted,
     },
     warnings,
   );
@@ -97,12 +105,12 @@ function titleOf(events: readonly MidiEvent[], tracks: number): string | undefin
 
 function toPart({ name, program, channel, notes }: ChannelNotes, options: object): PiecePart {
   const isPercussion = channel === PERCUSSION_CHANNEL;
-  return {
+  const head = {
     name,
     ...(program === undefined || isPercussion ? {} : { program }),
-    ...(isPercussion ? { percussion: true } : {}),
-    line: makeLine(notes, options),
+    ...(isPercussion ? { percussion: true as const } : {}),
   };
+  return { ...head, line: makeLine(withoutUsualVelocity(notes, usualVelocity(head)), options) };
 }
 
 const CHORD_MARKER = /^(?:[A-G](?:##?|bb?)?\S{0,20}|N\.?C\.?)$/u;
@@ -114,7 +122,9 @@ const LETTER = /^[A-G]$/u;
  */
 function chordMarkers(events: readonly MidiEvent[], scale: number): readonly ChordMark[] {
   const marks = events.flatMap((event): readonly ChordMark[] =>
-    event.kind === 'marker' ? [{ start: Math.round(event.tick * scale), text: event.text }] : [],
+    event.kind === 'marker' && barsOfMarker(event.text) === undefined
+      ? [{ start: Math.round(event.tick * scale), text: event.text }]
+      : [],
   );
   const areChords = marks.every(({ text }) => CHORD_MARKER.test(text));
   return areChords && marks.some(({ text }) => !LETTER.test(text)) ? marks : [];

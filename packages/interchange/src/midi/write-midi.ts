@@ -1,13 +1,23 @@
 import { type Chart, chartEnd, chordChanges, type Feel } from '@reedplate/form';
-import { type Line, parseMetre, TICKS_PER_QUARTER } from '@reedplate/line';
+import {
+  type Line,
+  type Metre,
+  parseMetre,
+  type TempoChange,
+  TICKS_PER_QUARTER,
+  tickAt,
+} from '@reedplate/line';
 import { type Chord, type KeyName, toKey } from '@reedplate/pitch';
 import { writeMidi as writeBytes } from 'midi-file';
 import { layFeel } from '../feel.js';
 import type { FileBytes } from '../file-bytes.js';
 import type { PiecePart, Sheet } from '../piece.js';
+import { countInMarker } from './count-in-marker.js';
 import { HARMONICA_PROGRAM } from './find-melody.js';
 import { signatureOfKey } from './read-head.js';
 import { eventAt, type TimedEvent, textAt, toTrack } from './track.js';
+import { usualVelocity } from './velocity.js';
+import { bendEvents } from './write-bends.js';
 
 /** How MIDI files are written. */
 export interface WriteMidiOptions {
@@ -25,8 +35,10 @@ const USUAL_TEMPO = 96;
 /**
  * Writes a Standard MIDI File of format 1, 960 ticks to the quarter: a first track with title,
  * metre, tempo, key and a marker for each chord change; then the line and every other part, each on
- * a track and channel of its own, percussion on channel 10. A pickup is a short first bar. Notes of
- * one pitch that overlap in one part come back paired as MIDI pairs them, the first begun with the
+ * a track and channel of its own, percussion on channel 10. A pickup is a short first bar, a count-in a
+ * marker. Cents and curves are bends of the wheel, whose range is set by registered parameter 0; of
+ * notes that overlap, the last one begun has the wheel. A note without a velocity gets 96 in the part of
+ * a harmonica and 72 in others. Notes of one pitch that overlap in one part come back paired as MIDI pairs them, the first begun with the
  * first end.
  *
  * @throws ReedplateError `NUMBER_RANGE` for a wrong ratio
@@ -76,20 +88,26 @@ function channelOf(parts: readonly PiecePart[], at: number): number {
 
 /** The chart may go on after the last note. */
 function endOf({ line, chart }: Sheet): number {
-  return chart === undefined ? 0 : line.pickup + chartEnd(chart) - chart.pickup;
+  return chart === undefined ? 0 : barOneOf(line) + chartEnd(chart) - chart.pickup;
+}
+
+function barOneOf(line: Line): number {
+  return tickAt({ bar: 1, beat: 1 }, line);
 }
 
 function conductorEvents({ line, key, chart }: Sheet): readonly TimedEvent[] {
   const { title, metre } = line;
   const tempo = line.tempo ?? chart?.tempo ?? USUAL_TEMPO;
-  const quarters = (tempo * parseMetre(metre).beatTicks) / TICKS_PER_QUARTER;
   const name = key ?? chart?.key;
   return [
     ...(title === undefined ? [] : [textAt(0, 'trackName', title)]),
     ...metreEvents(line),
-    eventAt(0, { type: 'setTempo', microsecondsPerBeat: Math.round(60_000_000 / quarters) }),
+    ...(line.countIn === undefined ? [] : [textAt(0, 'marker', countInMarker(line.countIn))]),
+    ...[{ start: 0, tempo }, ...(line.tempoChanges ?? [])].map((change) =>
+      tempoEvent(change, metre),
+    ),
     ...(name === undefined ? [] : [keyEvent(name)]),
-    ...(chart === undefined ? [] : chordMarkers(chart, line.pickup)),
+    ...(chart === undefined ? [] : chordMarkers(chart, barOneOf(line))),
   ];
 }
 
@@ -110,15 +128,23 @@ function metreEvent(tick: number, numerator: number, denominator: number): Timed
   return eventAt(tick, { type: 'timeSignature', numerator, denominator, ...clocks });
 }
 
+const SLOWEST_TEMPO = 2 ** 24 - 1;
+
+function tempoEvent({ start, tempo }: TempoChange, metre: Metre): TimedEvent {
+  const quarters = (tempo * parseMetre(metre).beatTicks) / TICKS_PER_QUARTER;
+  const microsecondsPerBeat = Math.min(SLOWEST_TEMPO, Math.round(60_000_000 / quarters));
+  return eventAt(start, { type: 'setTempo', microsecondsPerBeat });
+}
+
 function keyEvent(name: KeyName): TimedEvent {
   const scale = toKey(name).mode === 'minor' ? 1 : 0;
   return eventAt(0, { type: 'keySignature', key: signatureOfKey(name), scale });
 }
 
 /** A marker where each chord comes; bar 1 of the chart is bar 1 of the line. */
-function chordMarkers(chart: Chart, pickup: number): readonly TimedEvent[] {
+function chordMarkers(chart: Chart, barOne: number): readonly TimedEvent[] {
   return chordChanges(chart).map(({ start, chord }) =>
-    textAt(start - chart.pickup + pickup, 'marker', markerOf(chord)),
+    textAt(start - chart.pickup + barOne, 'marker', markerOf(chord)),
   );
 }
 
@@ -128,19 +154,16 @@ function markerOf(chord: Chord | null): string {
   return chord.symbol.length === 1 ? `${chord.symbol}maj` : chord.symbol;
 }
 
-const TUNE_VELOCITY = 96;
-const BACKING_VELOCITY = 72;
-
 function partEvents(part: PiecePart, { notes }: Line, channel: number): readonly TimedEvent[] {
   const { name, program, percussion } = part;
-  const velocity =
-    percussion === true || program !== HARMONICA_PROGRAM ? BACKING_VELOCITY : TUNE_VELOCITY;
+  const usual = usualVelocity(part);
   return [
     ...(name === '' ? [] : [textAt(0, 'trackName', name)]),
     ...(program === undefined
       ? []
       : [eventAt(0, { type: 'programChange', channel, programNumber: program - 1 })]),
-    ...notes.flatMap(({ start, duration, pitch: noteNumber }) => [
+    ...(percussion === true ? [] : bendEvents(notes, channel)),
+    ...notes.flatMap(({ start, duration, pitch: noteNumber, velocity = usual }) => [
       eventAt(start, { type: 'noteOn', channel, noteNumber, velocity }),
       eventAt(start + duration, { type: 'noteOff', channel, noteNumber, velocity: 0 }),
     ]),
