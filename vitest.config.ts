@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { OwnTestsFirst } from './scripts/lib/own-tests-first.js';
 
 const packages = fileURLToPath(new URL('./packages/', import.meta.url));
 
@@ -11,6 +12,10 @@ export default defineConfig({
     ],
   },
   test: {
+    // A loaded machine is slow, and nothing here asserts a time.
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
+    sequence: { sequencer: OwnTestsFirst },
     setupFiles: ['test/seed.setup.ts'],
     include: [
       'packages/*/{src,test}/**/*.test.ts',

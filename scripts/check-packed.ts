@@ -1,10 +1,10 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { makeConsumer } from './packed/consumer.js';
+import { makeConsumer, makeLoneConsumer } from './packed/consumer.js';
 import { inspect } from './packed/inspect.js';
 import { packAll } from './packed/pack.js';
-import { INSTALLERS, tryRunning, tryTypes } from './packed/try-consumer.js';
+import { INSTALLERS, MANAGERS, tryRunning, tryTypes } from './packed/try-consumer.js';
 
 // Packs what would be published and uses it as a stranger would, in an empty folder.
 const folder = mkdtempSync(join(tmpdir(), 'reedplate-packed-'));
@@ -18,6 +18,13 @@ try {
     install(consumer);
     tryRunning(consumer);
     tryTypes(consumer);
+  }
+  for (const [name, { install, node }] of Object.entries(MANAGERS)) {
+    console.log(`\nreedplate alone, installed by ${name}:`);
+    const consumer = join(folder, `alone-${name}`);
+    makeLoneConsumer(consumer, packed);
+    install(consumer);
+    node(consumer, 'alone.mjs');
   }
 } finally {
   rmSync(folder, { recursive: true, force: true });

@@ -1,4 +1,5 @@
 import { build } from './lib/build.mjs';
+import { unlessPassed } from './lib/cache.mjs';
 import { install } from './lib/install.mjs';
 import { run } from './lib/run.mjs';
 import { countTests, forgetTests, runTests } from './lib/run-tests.mjs';
@@ -11,16 +12,45 @@ const checkOutside = [
   () => run('npm', ['run', '--silent', 'check-outside']),
 ];
 
+const CODE = /\.(?:[cm]?[tj]s|json|md|yaml)$/u;
+const PACKAGES = /^(?:packages|scripts)\/|^(?:package\.json|pnpm-lock\.yaml)$/u;
+const SHIPPED = /^packages\/(?!.*\.test\.ts$)|^(?:scripts|test\/consumer)\/|^pnpm-lock\.yaml$/u;
+
+const RECIPES = /^(?:packages\/(?:pitch|line|form|layout|position)|scripts)\/|^DEVELOPERS\.md$/u;
+
 forgetTests();
 const passed = await runSteps([
   ['install', install],
   ['build', build],
   ['make the examples of the documentation into tests', () => script('generate-doc-tests')],
-  ['check types of source, tests, examples and scripts', () => script('check-types')],
-  ['check format and lint', () => tool('biome', ['check', '--error-on-warnings'])],
-  ['check manifests and imports', () => script('check-manifests')],
-  ['check licences of what is taken in', () => script('third-party-licences', '--check')],
-  ['inspect, install and use what would be published', () => script('check-packed')],
+  [
+    'check types of source, tests, examples and scripts',
+    unlessPassed('types', CODE, () => script('check-types')),
+  ],
+  [
+    'check format and lint',
+    unlessPassed('lint', /./u, () => tool('biome', ['check', '--error-on-warnings'])),
+  ],
+  [
+    'check manifests and imports',
+    unlessPassed('manifests', PACKAGES, () => script('check-manifests')),
+  ],
+  [
+    'check licences of what is taken in',
+    unlessPassed('licences', PACKAGES, () => script('third-party-licences', '--check')),
+  ],
+  [
+    'inspect, install and use what would be published',
+    unlessPassed('packed', SHIPPED, () => script('check-packed')),
+  ],
+  [
+    'follow the recipes of DEVELOPERS.md',
+    unlessPassed('recipes', RECIPES, () => script('follow-recipes')),
+  ],
+  [
+    'hold bundles to their budgets',
+    unlessPassed('bundles', SHIPPED, () => run('node', ['scripts/bundle-size.mjs'])),
+  ],
   // Installs packages of the system, so only where a machine is there for that.
   ...(process.env.CI === 'true' ? [checkOutside] : []),
   ['run the tests', runTests],

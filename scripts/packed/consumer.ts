@@ -16,10 +16,32 @@ const RESOLUTIONS = [
 /** Folders of a consumer that hold a TypeScript project each. */
 export const TYPED_PROJECTS: readonly string[] = RESOLUTIONS.map(({ folder }) => folder);
 
+/** Makes a project, outside the workspace, that asks for `reedplate` alone. */
+export function makeLoneConsumer(folder: string, packed: readonly Packed[]): void {
+  mkdirSync(folder, { recursive: true });
+  const tarballs = tarballsOf(packed);
+  const { reedplate, ...others } = tarballs;
+  writeJson(`${folder}/package.json`, {
+    private: true,
+    dependencies: { reedplate },
+    // Not published yet: what the packages ask of each other comes from the tarballs, under each manager's name for that.
+    overrides: others,
+    resolutions: others,
+    pnpm: { overrides: others },
+  });
+  // A folder of its own for yarn 4, which else looks for a project above.
+  writeFileSync(`${folder}/yarn.lock`, '');
+  copyFileSync(`${FIXTURES}/alone.mjs`, `${folder}/alone.mjs`);
+  copyFileSync(`${ROOT}examples/first-blues/take.mid`, `${folder}/take.mid`);
+}
+
+const tarballsOf = (packed: readonly Packed[]): Readonly<Record<string, string>> =>
+  Object.fromEntries(packed.map(({ name, tarball }) => [name, `file:${tarball}`]));
+
 /** Makes a project, outside the workspace, that depends on every tarball. */
 export function makeConsumer(folder: string, packed: readonly Packed[]): void {
   mkdirSync(folder, { recursive: true });
-  const tarballs = Object.fromEntries(packed.map(({ name, tarball }) => [name, `file:${tarball}`]));
+  const tarballs = tarballsOf(packed);
   writeJson(`${folder}/package.json`, {
     private: true,
     dependencies: tarballs,

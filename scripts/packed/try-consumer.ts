@@ -10,6 +10,41 @@ export const INSTALLERS: Readonly<Record<string, (folder: string) => void>> = {
   pnpm: (cwd) => void pnpm(['install', '--prefer-offline', '--loglevel=error'], { cwd }),
 };
 
+/** A way to install a project and to run a script in it. */
+export interface Manager {
+  readonly install: (folder: string) => void;
+  readonly node: (folder: string, script: string) => void;
+}
+
+const YARN_CLASSIC = ['-y', 'yarn@1.22.22'];
+const YARN_MODERN = ['-y', '--package=@yarnpkg/cli-dist@4.18.1', 'yarn'];
+const plainNode = (cwd: string, script: string): void => void run('node', [script], { cwd });
+
+/** Every manager that people have, yarn 4 with its own resolution of modules. */
+export const MANAGERS: Readonly<Record<string, Manager>> = {
+  npm: { install: (cwd) => INSTALLERS.npm?.(cwd), node: plainNode },
+  pnpm: { install: (cwd) => INSTALLERS.pnpm?.(cwd), node: plainNode },
+  'yarn-1': {
+    install: (cwd) =>
+      void run('npx', [...YARN_CLASSIC, 'install', '--silent', '--no-lockfile'], {
+        cwd,
+        capture: true,
+      }),
+    node: plainNode,
+  },
+  'yarn-4': {
+    install: (cwd) => void run('npx', [...YARN_MODERN, 'install'], { cwd, env: PNP, capture: true }),
+    node: (cwd, script) => void run('npx', [...YARN_MODERN, 'node', script], { cwd, env: PNP }),
+  },
+};
+
+const PNP = {
+  YARN_NODE_LINKER: 'pnp',
+  YARN_ENABLE_TELEMETRY: '0',
+  YARN_ENABLE_GLOBAL_CACHE: 'false',
+  YARN_ENABLE_IMMUTABLE_INSTALLS: 'false',
+};
+
 /** Loads every package of an installed consumer as ES module and as CommonJS, and runs the command. */
 export function tryRunning(cwd: string): void {
   run('node', ['load.mjs'], { cwd });

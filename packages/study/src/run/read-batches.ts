@@ -1,6 +1,5 @@
 import { ReedplateError } from '@reedplate/pitch';
 import type { StudyBatch } from './batch.js';
-import type { InputPart } from './whole-lines.js';
 
 /** What there is to do: a batch, or a line that cannot be read at all. */
 export type StudyItem = StudyBatch | { readonly first: number; readonly error: ReedplateError };
@@ -15,7 +14,7 @@ const LINE_END = 10;
  * @param bytes asked before each batch: about how large it shall be; one line is the least
  */
 export async function* readBatches(
-  parts: AsyncIterable<InputPart>,
+  parts: AsyncIterable<Uint8Array | ReedplateError>,
   done: number,
   bytes: () => number,
 ): AsyncGenerator<StudyItem> {
@@ -39,4 +38,4 @@ export async function* readBatches(
 }
 
 /** Where the next line begins; the part ends with the end of a line, so there is one. */
-const endOfLine = (part: Buffer, from: number): number => part.indexOf(LINE_END, from) + 1;
+const endOfLine = (part: Uint8Array, from: number): number => part.indexOf(LINE_END, from) + 1;

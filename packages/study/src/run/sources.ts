@@ -4,15 +4,17 @@ import { setTimeout as wait } from 'node:timers/promises';
 import { promisify } from 'node:util';
 import { openFile, readInFile, unreadable } from '@reedplate/files';
 import type { Piece } from '@reedplate/interchange';
-import { isReedplateError, type KeyName } from '@reedplate/pitch';
+import { isReedplateError, type KeyName, type ReedplateError } from '@reedplate/pitch';
 import { type InputPart, type ReadInto, wholeLines } from './whole-lines.js';
 
 /** Where a study reads from: several files, one after the other, as one input. */
 export interface StudySources {
   /** Bytes in all; 0 where they are not known. */
   readonly size: number;
+  /** How many bytes have been read so far. */
   readonly bytesRead: () => number;
-  readonly parts: () => AsyncGenerator<InputPart>;
+  /** The input in turn: whole lines of text, or why a file is left out. */
+  readonly parts: () => AsyncGenerator<Uint8Array | ReedplateError>;
 }
 
 /** How pieces of other formats become tunes. */

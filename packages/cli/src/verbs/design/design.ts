@@ -104,7 +104,7 @@ async function readTunes(
   let line = 0;
   for await (const part of openSources(files, { key: otherwise }).parts()) {
     if (part instanceof ReedplateError) throw part;
-    for (const text of part.toString('utf8').split('\n').slice(0, -1)) {
+    for (const text of new TextDecoder().decode(part).split('\n').slice(0, -1)) {
       line += 1;
       // A corpus is read whole, so one bad tune ends it, and is named.
       if (text.trim() !== '') tunes.push(readAt({ line }, () => readStudyTune(text)));

@@ -1,0 +1,49 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { CommentTag, Comment, Converter, ReflectionKind } from 'typedoc';
+import { ROOT } from '../lib/root.mjs';
+
+// Groups each package's page as its index file does: a comment there is the heading of what follows it.
+
+const INTERNAL = /alone$/u;
+
+/**
+ * The heading that stands above each exported name of an index file.
+ *
+ * @param {string} text
+ * @returns {ReadonlyMap<string, string>}
+ */
+export function sectionsOf(text) {
+  const sections = new Map();
+  let heading = '';
+  for (const line of text.replace(/\/\*[\s\S]*?\*\//gu, '').split('\n')) {
+    const comment = /^\/\/ (?!biome)(.+)$/u.exec(line);
+    if (comment?.[1] !== undefined) heading = comment[1].replace(/[.:]$/u, '');
+    if (heading === '' || INTERNAL.test(heading)) continue;
+    for (const [name] of line.replace(/ from '.*/u, '').matchAll(/[A-Za-z_]\w*/gu)) {
+      if (!['export', 'type'].includes(name) && !sections.has(name)) sections.set(name, heading);
+    }
+  }
+  return sections;
+}
+
+/** @param {import('typedoc').Application} app */
+export function load(app) {
+  app.converter.on(Converter.EVENT_RESOLVE_BEGIN, (context) => {
+    const dir = (context.project.packageName ?? '').replace(/^@reedplate\//u, '');
+    const index = `${ROOT}packages/${dir}/src/index.ts`;
+    if (!existsSync(index)) return;
+    const sections = sectionsOf(readFileSync(index, 'utf8'));
+    for (const reflection of context.project.children ?? []) {
+      const section = sections.get(reflection.name);
+      if (section === undefined) continue;
+      const holders = reflection.kindOf(ReflectionKind.FunctionOrMethod)
+        ? (reflection.signatures ?? [])
+        : [reflection];
+      for (const holder of [reflection, ...holders]) {
+        holder.comment ??= new Comment();
+        if (holder.comment.blockTags.some(({ tag }) => tag === '@category')) continue;
+        holder.comment.blockTags.push(new CommentTag('@category', [{ kind: 'text', text: section }]));
+      }
+    }
+  });
+}
