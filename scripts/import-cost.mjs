@@ -51,12 +51,19 @@ for (let round = 0; round <= RUNS; round += 1) {
 const medians = subjects.map(({ times }) => medianOf(times));
 const [bare = Number.NaN] = medians;
 const tonal = medians[3] ?? Number.NaN;
-console.log(`| import of | median of ${RUNS} (ms) | over bare node (ms) | of tonal's | of bare node |`);
+console.log(
+  `| import of | median of ${RUNS} (ms) | over bare node (ms) | of tonal's | of bare node |`,
+);
 console.log('|---|---:|---:|---:|---:|');
 for (const [at, { name }] of subjects.entries()) {
   const median = medians[at] ?? Number.NaN;
   const share = ((median - bare) / (tonal - bare)).toFixed(2);
-  const figures = [median.toFixed(1), (median - bare).toFixed(1), share, (median / bare).toFixed(2)];
+  const figures = [
+    median.toFixed(1),
+    (median - bare).toFixed(1),
+    share,
+    (median / bare).toFixed(2),
+  ];
   console.log(`| ${[name, ...figures].join(' | ')} |`);
 }
 console.log(`\nNode ${process.version}`);

@@ -67,7 +67,8 @@ function rememberPassed(hashes, before) {
   const now = Object.fromEntries(Object.entries(before).filter(([file]) => hashes.has(file)));
   for (const { name, status, assertionResults } of testResults) {
     const file = relative(ROOT, name);
-    if (status === 'passed') now[file] = `${hashes.get(file)} ${assertionResults.length} ${ownHash(file)}`;
+    if (status === 'passed')
+      now[file] = `${hashes.get(file)} ${assertionResults.length} ${ownHash(file)}`;
     else delete now[file];
   }
   remember(PASSED, now);

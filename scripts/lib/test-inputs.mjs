@@ -4,7 +4,8 @@ import { hashOf, workFiles } from './cache.mjs';
 import { ROOT } from './root.mjs';
 
 /** Settings that every test rests on. */
-const SETTINGS = /^(?:package\.json|pnpm-lock\.yaml|vitest\.config\.ts|tsconfig[^/]*\.json|test\/seed\.setup\.ts)$/u;
+const SETTINGS =
+  /^(?:package\.json|pnpm-lock\.yaml|vitest\.config\.ts|tsconfig[^/]*\.json|test\/seed\.setup\.ts)$/u;
 const TEST = /^(?:packages\/[^/]+\/(?:src|test)|test|scripts|examples)\/.*\.test\.ts$/u;
 const BESIDE_CODE = /^packages\/[^/]+\/(?!node_modules\/).*\.(?!ts$)[a-z]+$/u;
 

@@ -33,7 +33,8 @@ export const MANAGERS: Readonly<Record<string, Manager>> = {
     node: plainNode,
   },
   'yarn-4': {
-    install: (cwd) => void run('npx', [...YARN_MODERN, 'install'], { cwd, env: PNP, capture: true }),
+    install: (cwd) =>
+      void run('npx', [...YARN_MODERN, 'install'], { cwd, env: PNP, capture: true }),
     node: (cwd, script) => void run('npx', [...YARN_MODERN, 'node', script], { cwd, env: PNP }),
   },
 };

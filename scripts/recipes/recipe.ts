@@ -10,7 +10,9 @@ export function commandsOf(recipe: string): readonly string[] {
   const [, rest] = page.split(`\n## ${recipe}\n`);
   if (rest === undefined) throw new Error(`DEVELOPERS.md has no recipe "${recipe}"`);
   const [section = ''] = rest.split('\n## ');
-  const commands = [...section.matchAll(/`((?:npm run|npx) [^`]+)`/gu)].map(([, found]) => `${found}`);
+  const commands = [...section.matchAll(/`((?:npm run|npx) [^`]+)`/gu)].map(
+    ([, found]) => `${found}`,
+  );
   if (commands.length === 0) throw new Error(`the recipe "${recipe}" has no command`);
   return commands;
 }

@@ -1,5 +1,5 @@
 import { existsSync, readFileSync } from 'node:fs';
-import { CommentTag, Comment, Converter, ReflectionKind } from 'typedoc';
+import { Comment, CommentTag, Converter, ReflectionKind } from 'typedoc';
 import { ROOT } from '../lib/root.mjs';
 
 // Groups each package's page as its index file does: a comment there is the heading of what follows it.
@@ -42,7 +42,9 @@ export function load(app) {
       for (const holder of [reflection, ...holders]) {
         holder.comment ??= new Comment();
         if (holder.comment.blockTags.some(({ tag }) => tag === '@category')) continue;
-        holder.comment.blockTags.push(new CommentTag('@category', [{ kind: 'text', text: section }]));
+        holder.comment.blockTags.push(
+          new CommentTag('@category', [{ kind: 'text', text: section }]),
+        );
       }
     }
   });
