@@ -1,5 +1,5 @@
 import { existsSync, readFileSync } from 'node:fs';
-import { Comment, CommentTag, Converter, ReflectionKind } from 'typedoc';
+import { Comment, CommentTag, Converter } from 'typedoc';
 import { ROOT } from '../lib/root.mjs';
 
 // Groups each package's page as its index file does: a comment there is the heading of what follows it.
@@ -36,16 +36,20 @@ export function load(app) {
     for (const reflection of context.project.children ?? []) {
       const section = sections.get(reflection.name);
       if (section === undefined) continue;
-      const holders = reflection.kindOf(ReflectionKind.FunctionOrMethod)
-        ? (reflection.signatures ?? [])
-        : [reflection];
-      for (const holder of [reflection, ...holders]) {
-        holder.comment ??= new Comment();
-        if (holder.comment.blockTags.some(({ tag }) => tag === '@category')) continue;
-        holder.comment.blockTags.push(
-          new CommentTag('@category', [{ kind: 'text', text: section }]),
-        );
-      }
+      for (const holder of [reflection, ...(reflection.signatures ?? [])]) place(holder, section);
     }
   });
+}
+
+/**
+ * Puts what has a docstring under a heading.
+ *
+ * @param {import('typedoc').Reflection} holder
+ * @param {string} section
+ */
+function place(holder, section) {
+  holder.comment ??= new Comment();
+  const tags = holder.comment.blockTags;
+  if (tags.some(({ tag }) => tag === '@category')) return;
+  tags.push(new CommentTag('@category', [{ kind: 'text', text: section }]));
 }
