@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { defineConfig, type Options } from 'tsup';
+import { lazyTonal } from './scripts/lib/lazy-tonal.js';
 
 // Run by each package's `build` script, in that package's folder.
 const hasCommand = existsSync('src/bin.ts');
@@ -12,6 +13,7 @@ const shared: Options = {
   sourcemap: true,
   treeshake: true,
   tsconfig: '../../tsconfig.build.json',
+  esbuildPlugins: [lazyTonal],
 };
 
 const library: Options = {

@@ -1,47 +1,71 @@
-import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
+import { createRequire } from 'node:module';
+import { dirname } from 'node:path';
 import { type WorkspacePackage, workspacePackages } from './lib/packages.mjs';
 import { packageFacts } from './manifests/facts.js';
 import { packageNameOf } from './manifests/import-rules.js';
 
 // Writes each package's THIRD-PARTY-LICENSES.md; with --check only compares, and fails if one is stale.
-// What a package takes in: dev dependencies that its source imports, and so bundles, and the data below.
+// What a package takes in: dev dependencies that its source imports, and what these need.
 const checking = process.argv.includes('--check');
 
-/** Dev dependencies whose data a package's source holds a copy of, by the package's folder. */
-const DATA_OF: ReadonlyMap<string, readonly string[]> = new Map([['pitch', ['tonal']]]);
-
+/** Dev dependencies that a package's source imports: they are bundled. */
 function takenIn(found: WorkspacePackage): readonly string[] {
   const { sources } = packageFacts(found);
   const imported = sources
     .filter(({ isTest }) => !isTest)
     .flatMap(({ imports }) => imports.map(packageNameOf));
   const names = Object.keys(found.manifest.devDependencies ?? {});
-  const asData = DATA_OF.get(found.dir) ?? [];
-  return names.filter((name) => imported.includes(name) || asData.includes(name)).sort();
+  return names.filter((name) => imported.includes(name));
 }
 
-function foldersTakenIn(found: WorkspacePackage): readonly (readonly [string, string])[] {
-  const folders = takenIn(found).map(
-    (name) => [name, `${found.path}/node_modules/${name}`] as const,
-  );
-  return [...new Map(folders)].sort(([a], [b]) => (a < b ? -1 : 1));
+/** What a bundled package needs is bundled with it. */
+function withNeeds(folders: readonly string[]): readonly string[] {
+  const known = new Set(folders.map((folder) => realpathSync(folder)));
+  for (const folder of known) {
+    const { dependencies = {} } = JSON.parse(readFileSync(`${folder}/package.json`, 'utf8'));
+    const { resolve } = createRequire(`${folder}/package.json`);
+    for (const name of Object.keys(dependencies)) {
+      known.add(dirname(realpathSync(resolve(`${name}/package.json`))));
+    }
+  }
+  return [...known];
+}
+
+function foldersTakenIn(found: WorkspacePackage): readonly string[] {
+  return withNeeds(takenIn(found).map((name) => `${found.path}/node_modules/${name}`));
 }
 
 function licencesOf(found: WorkspacePackage): string | undefined {
   const { manifest } = found;
   const folders = foldersTakenIn(found);
   if (folders.length === 0) return undefined;
-  const sections = folders.map(([name, folder]) => sectionOf(name, folder));
-  const intro = `${manifest.name} holds code or data of the packages below, under these licences.`;
+  const headings = folders.map((folder) => [headingOf(folder), textOf(folder)] as const).sort();
+  const texts = [...new Set(headings.map(([, text]) => text))];
+  const sections = texts.map((text) => {
+    const under = headings.filter(([, other]) => other === text).map(([heading]) => heading);
+    return `\n${[...new Set(under)].join('\n\n')}\n\n\`\`\`text\n${text}\n\`\`\`\n`;
+  });
+  const intro = `${manifest.name} holds code of the packages below, under these licences.`;
   return `# Third-party licences\n\n${intro}\n${sections.join('')}`;
 }
 
-function sectionOf(name: string, folder: string): string {
-  const { version, license } = JSON.parse(readFileSync(`${folder}/package.json`, 'utf8'));
+function headingOf(folder: string): string {
+  const { name, version, license } = JSON.parse(readFileSync(`${folder}/package.json`, 'utf8'));
+  return `## ${name} ${version} (${license})`;
+}
+
+function textOf(folder: string): string {
   const file = readdirSync(folder).find((entry) => /^licen[cs]e(?:\.|$)/iu.test(entry));
-  if (file === undefined) throw new Error(`${name} ships no licence text`);
-  const text = readFileSync(`${folder}/${file}`, 'utf8').replaceAll('\r\n', '\n').trim();
-  return `\n## ${name} ${version} (${license})\n\n\`\`\`text\n${text}\n\`\`\`\n`;
+  if (file === undefined) throw new Error(`${folder} ships no licence text`);
+  return readFileSync(`${folder}/${file}`, 'utf8').replaceAll('\r\n', '\n').trim();
 }
 
 function bringUpToDate(found: WorkspacePackage): string[] {

@@ -1,4 +1,4 @@
-import { deepFreeze, type Key, type KeyName, type ScaleDegree, toKey } from '@reedplate/pitch';
+import { deepFreeze, type KeyLike, type ScaleDegree, toKey } from '@reedplate/pitch';
 
 /**
  * Manners of playing that judge the same note differently: `traditional` blues, where flat thirds
@@ -23,7 +23,7 @@ export type PlayingStyle = (typeof PLAYING_STYLES)[number];
  * styleOfKey('H' as 'B'); // throws KEY_UNKNOWN
  * ```
  */
-export function styleOfKey(key: Key | KeyName): PlayingStyle {
+export function styleOfKey(key: KeyLike): PlayingStyle {
   return toKey(key).mode === 'minor' ? 'minor' : 'traditional';
 }
 

@@ -1,7 +1,7 @@
 import {
   isReedplateError,
   type Key,
-  type KeyName,
+  type KeyLike,
   numeralOfChord,
   parseChord,
   parseNumeral,
@@ -16,7 +16,7 @@ export type ChordReader = (mark: Mark, bar: number) => string | null;
 const NO_CHORD = /^n\.?c\.?$/iu;
 
 /** A reader of numerals, or of chord names where a key is given; each name is read only once. */
-export function chordReader(key: Key | KeyName | undefined): ChordReader {
+export function chordReader(key: KeyLike | undefined): ChordReader {
   const home = key === undefined ? undefined : toKey(key);
   const known = new Map<string, string>();
   return (mark, bar) => {

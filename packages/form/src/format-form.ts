@@ -1,10 +1,10 @@
-import { chordOfNumeral, type Key, type KeyName, requireInteger, toKey } from '@reedplate/pitch';
+import { chordOfNumeral, type KeyLike, requireInteger, toKey } from '@reedplate/pitch';
 import type { Feel, Form, FormBar } from './types.js';
 
 /** How {@link formatForm} writes. */
 export interface FormatFormOptions {
   /** With a key chords are written by name; without, the default, as numerals. */
-  readonly key?: Key | KeyName;
+  readonly key?: KeyLike;
   /** Bars to a line of text, from 1; default 4. */
   readonly barsPerLine?: number;
 }
@@ -42,7 +42,7 @@ export function formatForm(form: Form, options: FormatFormOptions = {}): string 
 
 type ChordWriter = (numeral: string) => string;
 
-function chordWriter(key: Key | KeyName | undefined): ChordWriter {
+function chordWriter(key: KeyLike | undefined): ChordWriter {
   if (key === undefined) return (numeral) => numeral;
   const home = toKey(key);
   return (numeral) => chordOfNumeral(numeral, home).symbol;

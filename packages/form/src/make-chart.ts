@@ -1,7 +1,7 @@
 import { type Metre, parseMetre } from '@reedplate/line';
 import {
   type Key,
-  type KeyName,
+  type KeyLike,
   parseKey,
   ReedplateError,
   requireInteger,
@@ -18,7 +18,7 @@ import { type Chart, FEELS, type Feel, type Form } from './types.js';
 /** What {@link makeChart} needs besides the form. */
 export interface ChartOptions {
   /** Key of the song. A tonic alone takes the mode of the form: `A` with a minor form is A minor. */
-  readonly key: Key | KeyName;
+  readonly key: KeyLike;
   /** Default the metre of the form. */
   readonly metre?: Metre;
   /** Default the feel of the form. */

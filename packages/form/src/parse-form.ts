@@ -1,5 +1,5 @@
 import { type Metre, parseMetre } from '@reedplate/line';
-import { type Key, type KeyName, ReedplateError } from '@reedplate/pitch';
+import { type KeyLike, ReedplateError } from '@reedplate/pitch';
 import { type ChordReader, chordReader } from './chord-reader.js';
 import { type FormDetails, MOST_SHARES, makeForm } from './make-form.js';
 import { playRepeats, type ReadBar } from './repeats.js';
@@ -10,7 +10,7 @@ import { syntaxError, type WrittenBar, writtenBars } from './written-bars.js';
 /** How {@link parseForm} reads, and what it cannot read from the text. */
 export interface ParseFormOptions extends FormDetails {
   /** With a key the chords are names, such as `G7`; without, the default, they are numerals. */
-  readonly key?: Key | KeyName;
+  readonly key?: KeyLike;
 }
 
 const LONGEST_TEXT = 100_000;

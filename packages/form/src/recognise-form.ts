@@ -1,4 +1,4 @@
-import { type Key, type KeyName, ReedplateError, requireInteger, toKey } from '@reedplate/pitch';
+import { type KeyLike, ReedplateError, requireInteger, toKey } from '@reedplate/pitch';
 import { FORMS } from './catalogue.js';
 import { describeMatch } from './describe-match.js';
 import { parseForm } from './parse-form.js';
@@ -11,7 +11,7 @@ import type { Form, FormBar } from './types.js';
 /** How {@link recogniseForm} looks. */
 export interface RecogniseOptions {
   /** Key of the tune, of which the tonic is used; default unknown: all twelve are tried. */
-  readonly key?: Key | KeyName;
+  readonly key?: KeyLike;
   /** Forms to choose from; default the catalogue. */
   readonly forms?: readonly Form[];
   /** How many runners-up to name, 0 to 100; default 3. */

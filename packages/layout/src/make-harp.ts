@@ -1,5 +1,6 @@
 import {
   type Key,
+  type KeyLike,
   type KeyName,
   ReedplateError,
   requireOneOf,
@@ -45,10 +46,10 @@ const G_TO_C = 5;
  * makeHarp('Am'); // throws HARP_INVALID
  * ```
  */
-export function makeHarp(key: Key | KeyName, options: HarpOptions = {}): Harp {
+export function makeHarp(key: KeyLike, options: HarpOptions = {}): Harp {
   const { tuning = 'standard', register = 'standard' } = options;
   if (typeof tuning !== 'string') return buildHarp(key, tuning, register);
-  const named = `${tuning} ${register} ${typeof key === 'string' ? key : key?.name}`;
+  const named = `${tuning} ${register} ${toKey(key).name}`;
   return CATALOGUE_HARPS.get(named) ?? keepHarp(buildHarp(key, tuningById(tuning), register));
 }
 
@@ -66,7 +67,7 @@ function keepHarp(harp: Harp): Harp {
   return first;
 }
 
-function buildHarp(key: Key | KeyName, tuning: Tuning, register: Register): Harp {
+function buildHarp(key: KeyLike, tuning: Tuning, register: Register): Harp {
   requireOneOf(register, REGISTERS, { what: 'a register' });
   const label = labelFor(toKey(key), tuning);
   const home = firstPositionOf(label, tuning);

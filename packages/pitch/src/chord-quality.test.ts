@@ -1,7 +1,8 @@
+import { all as tonalChordTypes } from '@tonaljs/chord-type';
 import { describe, expect, test } from 'vitest';
 import {
-  CANONICAL_SUFFIXES,
   type ChordQuality,
+  canonicalSuffixes,
   chordSuffixes,
   hasMinorThird,
   readChordQuality,
@@ -66,18 +67,18 @@ describe('readChordQuality', () => {
 
   test('gives the tones above the root', () => {
     expect(readChordQuality('dim7')?.tones).toEqual([
-      { degree: '1', semitones: 0, steps: 0 },
-      { degree: 'b3', semitones: 3, steps: 2 },
-      { degree: 'b5', semitones: 6, steps: 4 },
-      { degree: 'bb7', semitones: 9, steps: 6 },
+      { degree: '1', interval: '1P', semitones: 0 },
+      { degree: 'b3', interval: '3m', semitones: 3 },
+      { degree: 'b5', interval: '5d', semitones: 6 },
+      { degree: 'bb7', interval: '7d', semitones: 9 },
     ]);
   });
 
   test('names the tenth of the chord of fourths as a third', () => {
     expect(readChordQuality('quartal')?.tones.at(-1)).toEqual({
       degree: 'b3',
+      interval: '10m',
       semitones: 15,
-      steps: 9,
     });
   });
 });
@@ -89,7 +90,7 @@ describe('chordSuffixes', () => {
       expect(canonical).toBeDefined();
       expect(read(canonical as string)).toBe(canonical);
     }
-    expect(CANONICAL_SUFFIXES.size).toBe(106);
+    expect(canonicalSuffixes().length).toBe(106);
   });
 });
 
@@ -103,5 +104,34 @@ describe('hasMinorThird', () => {
 
   test('does not hold for major, suspended and power chords, nor beside a major third', () => {
     expect(['', '7', 'aug', 'sus4', '5', '7#9', 'quartal'].some(minor)).toBe(false);
+  });
+});
+
+describe('chordSuffixes', () => {
+  const suffixes = chordSuffixes();
+
+  test('are those of tonal but for the two left out and the one added', () => {
+    const tonal = tonalChordTypes().flatMap(({ aliases }) => aliases);
+    expect(tonal.filter((suffix) => !suffixes.includes(suffix))).toEqual(['b9sus', '4'].sort());
+    expect(suffixes.filter((suffix) => !tonal.includes(suffix))).toEqual(['ø7']);
+  });
+
+  test('name no suffix twice in tonal, so that none has two meanings', () => {
+    const tonal = tonalChordTypes().flatMap(({ aliases }) => aliases);
+    expect(tonal.filter((suffix, i) => tonal.indexOf(suffix) !== i)).toEqual([]);
+  });
+
+  test('hold no suffix that begins with a sign, which would belong to the root', () => {
+    expect(suffixes.filter((suffix) => /^[#b♯♭]/u.test(suffix))).toEqual([]);
+  });
+
+  test('stand for chords of known degrees within 21 semitones, beginning with the root', () => {
+    for (const suffix of suffixes) {
+      const { tones = [] } = readChordQuality(suffix) ?? {};
+      expect(tones.map(({ degree }) => degree).join(' ')).toMatch(
+        /^1(?: (?:#|b|bb)?(?:[2-7]|9|1[13]))+$/,
+      );
+      expect(Math.max(...tones.map(({ semitones }) => semitones))).toBeLessThanOrEqual(21);
+    }
   });
 });

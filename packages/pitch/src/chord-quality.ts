@@ -1,14 +1,17 @@
+import { all as tonalChordTypes } from '@tonaljs/chord-type';
+import { interval as tonalInterval } from '@tonaljs/pitch-interval';
+import { altToAcc } from '@tonaljs/pitch-note';
 import { asciiSigns } from './accidental.js';
-import { CHORD_TYPES } from './chord-types.js';
-import { type ChordDegree, readDegree } from './degree.js';
+import type { ChordDegree } from './degree.js';
+import { lazily } from './lazily.js';
 
 /** A tone of a chord quality, before the chord has a root. */
 export interface QualityTone {
   readonly degree: ChordDegree;
+  /** As tonal writes it: `3m`, `7d`, `9M`. */
+  readonly interval: string;
   /** Semitones above the root, 0 to 21. */
   readonly semitones: number;
-  /** Diatonic steps above the root, 0 to 12: what the tone's letter follows. */
-  readonly steps: number;
 }
 
 /** A kind of chord: the suffix that names it and its tones above the root. */
@@ -18,30 +21,58 @@ export interface ChordQuality {
   readonly tones: readonly QualityTone[];
 }
 
-const QUALITIES: ReadonlyMap<string, ChordQuality> = new Map(
-  CHORD_TYPES.flatMap(([degrees, suffixes]) => {
-    const aliases = suffixes.split(' ');
-    const quality = makeQuality(aliases[0] ?? '', degrees);
-    return aliases.map((alias): [string, ChordQuality] => [alias, quality]);
-  }),
-);
+/** Suffixes that musicians write more often than the one tonal lists first. Common practice. */
+const PREFERRED: ReadonlySet<string> = /* @__PURE__ */ new Set([
+  '',
+  'mMaj7',
+  '69',
+  'add9',
+  '7b9sus4',
+]);
 
-function makeQuality(suffix: string, degrees: string): ChordQuality {
-  const tones = degrees.split(' ').map((text) => Object.freeze(readTone(text)));
-  return Object.freeze({ suffix, tones: Object.freeze(tones) });
+/** Suffixes that tonal does not list, each after the one that it does. */
+const ADDED: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([['h', 'ø7']]);
+
+/**
+ * Suffixes that read as something else after a root: `4` (C4 is a note) and `b9sus` (Cb9sus has
+ * the root C♭). The chord of fourths keeps its name, `quartal`.
+ */
+const LEFT_OUT: ReadonlySet<string> = /* @__PURE__ */ new Set(['4', 'b9sus']);
+
+/** Every suffix of tonal's dictionary, amended as above, with what it names. */
+const qualities = /* @__PURE__ */ lazily((): ReadonlyMap<string, ChordQuality> => {
+  const known = tonalChordTypes().flatMap(({ aliases, intervals }) => {
+    const suffixes = suffixesOf(aliases);
+    const quality = makeQuality(suffixes[0] ?? '', intervals);
+    return suffixes.map((suffix): [string, ChordQuality] => [suffix, quality]);
+  });
+  return new Map(known);
+});
+
+/** Suffixes of one kind of chord, the canonical one first. */
+function suffixesOf(aliases: readonly string[]): readonly string[] {
+  const kept = aliases.filter((alias) => !LEFT_OUT.has(alias));
+  const all = kept.flatMap((alias) => [alias, ADDED.get(alias) ?? []].flat());
+  const first = all.filter((suffix) => PREFERRED.has(suffix));
+  return [...first, ...all.filter((suffix) => !PREFERRED.has(suffix))];
 }
 
-function readTone(text: string): QualityTone {
-  const { semitones, steps } = readDegree(text);
+function makeQuality(suffix: string, intervals: readonly string[]): ChordQuality {
+  return Object.freeze({ suffix, tones: Object.freeze(intervals.map(readTone)) });
+}
+
+function readTone(interval: string): QualityTone {
+  const { alt, num, semitones } = tonalInterval(interval);
+  const degree = `${altToAcc(alt)}${num}`;
   // The chord of fourths stacks its third an octave up: a tenth is named as the third it is.
-  const degree = (text === 'b10' ? 'b3' : text) as ChordDegree;
-  return { degree, semitones, steps };
+  const named = (degree === 'b10' ? 'b3' : degree) as ChordDegree;
+  return Object.freeze({ degree: named, interval, semitones });
 }
 
 /** One suffix for each kind of chord. */
-export const CANONICAL_SUFFIXES: ReadonlySet<string> = new Set(
-  [...QUALITIES.values()].map((quality) => quality.suffix),
-);
+export function canonicalSuffixes(): readonly string[] {
+  return [...new Set([...qualities().values()].map((quality) => quality.suffix))];
+}
 
 const LONGEST_SUFFIX = 24;
 
@@ -50,10 +81,10 @@ const LONGEST_SUFFIX = 24;
  * are the many ways to write "minor" and "major": `min`, `mi`, `-`, `Maj`, `ma`, `Δ`, `△`.
  */
 export function readChordQuality(suffix: string): ChordQuality | undefined {
-  const exact = QUALITIES.get(suffix);
+  const exact = qualities().get(suffix);
   if (exact !== undefined || suffix.length > LONGEST_SUFFIX) return exact;
   for (const respelled of respellings(suffix)) {
-    const quality = QUALITIES.get(respelled);
+    const quality = qualities().get(respelled);
     if (quality !== undefined) return quality;
   }
   return undefined;
@@ -88,7 +119,7 @@ function respellings(suffix: string): readonly string[] {
  * ```
  */
 export function chordSuffixes(): readonly string[] {
-  return [...QUALITIES.keys()];
+  return [...qualities().keys()];
 }
 
 /** Whether a quality has a minor and no major third directly above its root. */

@@ -1,17 +1,13 @@
+import { transpose } from '@tonaljs/pitch-distance';
 import { ACCIDENTAL_PATTERN } from './accidental.js';
-import { CANONICAL_SUFFIXES, type ChordQuality, readChordQuality } from './chord-quality.js';
+import { type ChordQuality, canonicalSuffixes, readChordQuality } from './chord-quality.js';
 import type { ChordDegree } from './degree.js';
 import { ReedplateError } from './error.js';
 import { nearestOf } from './nearest.js';
-import {
-  type NoteName,
-  type NoteNameParts,
-  readNoteName,
-  spellOnStep,
-  withoutH,
-} from './note-name.js';
+import { type NoteName, type NoteNameParts, readNoteName, withoutH } from './note-name.js';
 import { type PitchClass, toPitchClass } from './pitch-class.js';
 import { plainName } from './plain-name.js';
+import type { TonalChord } from './tonal-types.js';
 
 /** A tone of a chord. */
 export interface ChordTone {
@@ -34,8 +30,18 @@ export interface Chord {
   readonly bass?: NoteName;
 }
 
+/** A chord as it is taken everywhere: by symbol, as a chord, or as tonal gives it. */
+export type ChordLike = string | Chord | TonalChord;
+
 const ROOT = `([A-G](?:${ACCIDENTAL_PATTERN})?)`;
-const TRIAD_DEGREES: ReadonlySet<ChordDegree> = new Set(['1', 'b3', '3', 'b5', '5', '#5']);
+const TRIAD_DEGREES: ReadonlySet<ChordDegree> = /* @__PURE__ */ new Set([
+  '1',
+  'b3',
+  '3',
+  'b5',
+  '5',
+  '#5',
+] as const);
 
 /**
  * The tones of a chord that make its triad: root, third and fifth, as far as it has them.
@@ -52,15 +58,15 @@ export function triadOf({ tones }: Chord): readonly ChordTone[] {
   return tones.filter(({ degree }) => TRIAD_DEGREES.has(degree));
 }
 
-const SYMBOL = new RegExp(`^${ROOT}(.*)$`, 'u');
-const SLASH_BASS = new RegExp(`^(.*)/${ROOT}$`, 'u');
+const SYMBOL = /* @__PURE__ */ (() => new RegExp(`^${ROOT}(.*)$`, 'u'))();
+const SLASH_BASS = /* @__PURE__ */ (() => new RegExp(`^(.*)/${ROOT}$`, 'u'))();
 /** Longer text is no chord: a root, the longest suffix and a bass, with room to spare. */
 const LONGEST_SYMBOL = 40;
 
 /**
  * Reads a chord symbol: a root and a suffix of {@link chordSuffixes} (or the same with `min`, `-`,
  * `ma`, `△`, brackets), with an optional bass after a slash. Roots are capital: lower case is kept
- * for Roman numerals.
+ * for Roman numerals. A chord, and what `Chord.get` of tonal gives, are read too.
  *
  * @throws ReedplateError `CHORD_UNKNOWN`
  * @example
@@ -74,10 +80,28 @@ const LONGEST_SYMBOL = 40;
  * parseChord('valueOf'); // throws CHORD_UNKNOWN
  * ```
  */
-export function parseChord(symbol: string): Chord {
-  const chord = typeof symbol === 'string' ? readChord(symbol.trim()) : undefined;
+export function parseChord(chord: ChordLike): Chord {
+  const given: unknown = chord;
+  if (typeof given === 'string') return parseSymbol(given);
+  if (typeof given !== 'object' || given === null) throw unknownChord(given);
+  const { aliases, symbol } = given as Partial<TonalChord>;
+  if (typeof symbol !== 'string' || symbol === '') throw unknownChord(given);
+  return Array.isArray(aliases) ? parseTonalChord(given as TonalChord) : parseSymbol(symbol);
+}
+
+function parseSymbol(symbol: string): Chord {
+  const chord = readChord(symbol.trim());
   if (chord !== undefined) return chord;
   throw unknownChord(symbol);
+}
+
+/** By root and kind: tonal's own symbols can mean something else, such as the C4 of fourths. */
+function parseTonalChord({ symbol, tonic, aliases, bass }: TonalChord): Chord {
+  const root = readNoteName(tonic ?? '');
+  const suffixes = aliases.filter((alias) => typeof alias === 'string');
+  const [quality] = suffixes.flatMap((suffix) => readChordQuality(suffix) ?? []);
+  if (root === undefined || quality === undefined) throw unknownChord(symbol);
+  return buildChord(root.name, quality, readNoteName(bass)?.name);
 }
 
 function readChord(symbol: string): Chord | undefined {
@@ -94,12 +118,12 @@ function readChord(symbol: string): Chord | undefined {
   return buildChord(root.name, slashed, bass.name);
 }
 
-/** Builds the chord of a quality on a root, spelled by the quality's steps. */
+/** Builds the chord of a quality on a root; a tone beyond two sharps or flats takes its plain name. */
 export function buildChord(rootName: NoteName, quality: ChordQuality, bass?: NoteName): Chord {
   const root = readNoteName(rootName) as NoteNameParts;
-  const tones = quality.tones.map(({ degree, semitones, steps }): ChordTone => {
+  const tones = quality.tones.map(({ degree, interval, semitones }): ChordTone => {
     const pitchClass = toPitchClass(root.pitchClass + semitones);
-    const name = spellOnStep(pitchClass, root.step + steps) ?? plainName(pitchClass);
+    const name = readNoteName(transpose(rootName, interval))?.name ?? plainName(pitchClass);
     return Object.freeze({ degree, pitchClass, name });
   });
   const symbol = `${rootName}${quality.suffix}${bass === undefined ? '' : `/${bass}`}`;
@@ -125,6 +149,6 @@ function nearestChord(symbol: string): string | undefined {
   const capital = symbol.charAt(0).toUpperCase() + symbol.slice(1);
   const [, root, suffix = ''] = SYMBOL.exec(withoutH(capital)) ?? [];
   if (root === undefined) return undefined;
-  const nearest = readChordQuality(suffix)?.suffix ?? nearestOf(suffix, CANONICAL_SUFFIXES);
+  const nearest = readChordQuality(suffix)?.suffix ?? nearestOf(suffix, canonicalSuffixes());
   return nearest === undefined ? undefined : `${readNoteName(root)?.name}${nearest}`;
 }

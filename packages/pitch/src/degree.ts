@@ -1,8 +1,7 @@
-import { MAJOR_SCALE } from './major-scale.js';
 import { type PitchClass, toPitchClass } from './pitch-class.js';
 
 /** Degrees above a tonic as blues players name the twelve semitones. */
-export const SCALE_DEGREES = Object.freeze([
+export const SCALE_DEGREES = /* @__PURE__ */ Object.freeze([
   '1',
   'b2',
   '2',
@@ -57,18 +56,3 @@ export type ChordDegree =
   | '#11'
   | 'b13'
   | '13';
-
-/** A degree as distances above the root. */
-export interface DegreeDistance {
-  readonly semitones: number;
-  /** Diatonic steps: 0 for the root, 7 for its octave. */
-  readonly steps: number;
-}
-
-/** How far above the root a degree such as `b3`, `bb7` or `#11` lies. */
-export function readDegree(degree: string): DegreeDistance {
-  const signs = degree.search(/\d/u);
-  const steps = Number(degree.slice(signs)) - 1;
-  const natural = (MAJOR_SCALE[steps % 7] ?? 0) + 12 * Math.floor(steps / 7);
-  return { semitones: natural + (degree.startsWith('#') ? signs : -signs), steps };
-}

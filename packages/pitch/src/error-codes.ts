@@ -4,7 +4,7 @@
  * A code is stable: a program may branch on it and a translator may key on it.
  * Grouped by the package that first throws it.
  */
-export const ERROR_CODES = Object.freeze({
+export const ERROR_CODES = /* @__PURE__ */ Object.freeze({
   // pitch
   NOTE_UNKNOWN: 'is not a note name',
   PITCH_RANGE: 'is outside the range of pitches',

@@ -22,6 +22,7 @@ export {
   LETTERS,
   type Letter,
   NOTE_NAMES,
+  type NoteLike,
   type NoteName,
   type NoteNameParts,
   type NoteNameWithOctave,
@@ -36,7 +37,9 @@ export { plainName } from './plain-name.js';
 export { type ChordDegree, degreeAbove, SCALE_DEGREES, type ScaleDegree } from './degree.js';
 export {
   type Key,
+  type KeyLike,
   type KeyName,
+  keySignature,
   type Mode,
   parseKey,
   TONICS,
@@ -46,12 +49,12 @@ export {
   toKey,
   transposeKey,
 } from './key.js';
-export { parseScale, type Scale, scaleNames } from './scale.js';
+export { parseScale, type Scale, type ScaleLike, scaleNames } from './scale.js';
 export { spell, spellAbove } from './spell.js';
 
 // Chords and Roman numerals
 
-export { type Chord, type ChordTone, parseChord, triadOf } from './chord.js';
+export { type Chord, type ChordLike, type ChordTone, parseChord, triadOf } from './chord.js';
 export { chordSuffixes } from './chord-quality.js';
 export {
   type Numeral,
@@ -61,6 +64,10 @@ export {
   parseNumeral,
 } from './numeral.js';
 export { chordOfNumeral, numeralOfChord } from './realise.js';
+
+// What tonal gives
+
+export type { TonalChord, TonalKey, TonalNote, TonalScale } from './tonal-types.js';
 
 // Errors
 

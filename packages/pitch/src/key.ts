@@ -1,15 +1,18 @@
+import { note as tonalNote } from '@tonaljs/pitch-note';
 import { ReedplateError } from './error.js';
 import { requireInteger, requireOneOf } from './guard.js';
+import { lazily } from './lazily.js';
 import { nearestOf } from './nearest.js';
 import { type NoteNameParts, readNoteName, withoutH } from './note-name.js';
 import { type PitchClass, toPitchClass } from './pitch-class.js';
 import { PLAIN_NAMES } from './plain-name.js';
+import type { TonalKey } from './tonal-types.js';
 
 /**
  * Tonics that a band names, in every enharmonic spelling that is in use: those of the
  * fifteen major and fifteen minor signatures, and the sharp names that players say of major keys.
  */
-export const TONICS = Object.freeze([
+export const TONICS = /* @__PURE__ */ Object.freeze([
   'C',
   'C#',
   'Db',
@@ -47,17 +50,18 @@ export interface Key {
   readonly pitchClass: PitchClass;
 }
 
+/** A key as it is taken everywhere: by name, as a key, or as tonal gives it. */
+export type KeyLike = KeyName | Key | TonalKey;
+
 /** Longer text is no key: `C# minor` with room for some spaces. */
 const LONGEST_KEY = 12;
 
 const MODE_SUFFIX = /\s*(m|min|minor|maj|major)$/iu;
 
-const KEYS_BY_NAME: ReadonlyMap<string, Key> = new Map(
-  TONICS.flatMap((tonic) => [makeKey(tonic, 'major'), makeKey(tonic, 'minor')]).map((key) => [
-    key.name,
-    key,
-  ]),
-);
+const keysByName = /* @__PURE__ */ lazily((): ReadonlyMap<string, Key> => {
+  const keys = TONICS.flatMap((tonic) => [makeKey(tonic, 'major'), makeKey(tonic, 'minor')]);
+  return new Map(keys.map((key) => [key.name, key]));
+});
 
 function makeKey(tonic: Tonic, mode: Mode): Key {
   const pitchClass = readNoteName(tonic)?.pitchClass ?? 0;
@@ -65,9 +69,8 @@ function makeKey(tonic: Tonic, mode: Mode): Key {
 }
 
 /** The twelve keys, one spelling each, as harps are usually labelled: F# and flats. */
-export const TWELVE_KEYS: readonly Key[] = Object.freeze(
-  PLAIN_NAMES.map((tonic) => keyOn(tonic, 'major')),
-);
+export const TWELVE_KEYS: readonly Key[] = /* @__PURE__ */ (() =>
+  Object.freeze(PLAIN_NAMES.map((tonic) => keyOn(tonic, 'major'))))();
 
 /**
  * Reads a key: a tonic, with `m`, `min` or `minor` for a minor one, `major` allowed for the other.
@@ -85,7 +88,7 @@ export const TWELVE_KEYS: readonly Key[] = Object.freeze(
  */
 export function parseKey(text: string): Key {
   const key =
-    KEYS_BY_NAME.get(text) ?? (typeof text === 'string' ? readKey(text.trim()) : undefined);
+    keysByName().get(text) ?? (typeof text === 'string' ? readKey(text.trim()) : undefined);
   if (key !== undefined) return key;
   throw new ReedplateError({
     code: 'KEY_UNKNOWN',
@@ -97,7 +100,7 @@ export function parseKey(text: string): Key {
 
 function readKey(text: string): Key | undefined {
   const parts = readKeyParts(text);
-  return parts && KEYS_BY_NAME.get(`${parts.tonic.name}${parts.minor ? 'm' : ''}`);
+  return parts && keysByName().get(`${parts.tonic.name}${parts.minor ? 'm' : ''}`);
 }
 
 interface KeyParts {
@@ -115,7 +118,7 @@ function readKeyParts(text: string): KeyParts | undefined {
 /** For a tonic out of use such as Fb the key that sounds the same, else the likest spelling. */
 function nearestKey(text: string): KeyName | undefined {
   const parts = readKeyParts(text);
-  if (parts === undefined) return nearestOf(withoutH(text), KEYS_BY_NAME.keys()) as KeyName;
+  if (parts === undefined) return nearestOf(withoutH(text), keysByName().keys()) as KeyName;
   return plainKey(parts.tonic.pitchClass, parts.minor ? 'minor' : 'major').name;
 }
 
@@ -126,7 +129,8 @@ function isMinor(suffix: string | undefined): boolean {
 }
 
 /**
- * The key itself, given as a key or by its name: how every function here takes a key.
+ * The key itself, given as a key, by its name, or as `Key.majorKey` and `Key.minorKey` of tonal give
+ * it: how every function here takes a key.
  *
  * @throws ReedplateError `KEY_UNKNOWN`
  * @example
@@ -137,9 +141,42 @@ function isMinor(suffix: string | undefined): boolean {
  * toKey(parseKey('Bb')).name; // => 'Bb'
  * ```
  */
-export function toKey(key: Key | KeyName): Key {
-  const name = typeof key === 'string' ? key : (key?.name ?? key);
-  return KEYS_BY_NAME.get(name) ?? parseKey(name);
+export function toKey(key: KeyLike): Key {
+  const name = nameOf(key);
+  return keysByName().get(name) ?? parseKey(name);
+}
+
+/** The name of what may be a key; what is none stays as it is, for the error to show. */
+function nameOf(key: KeyLike): KeyName {
+  if (typeof key !== 'object' || key === null) return key;
+  const { name, tonic, type } = key as Partial<Omit<Key, 'tonic'> & TonalKey>;
+  if (name !== undefined) return name;
+  if (typeof tonic !== 'string' || tonic === '') return key as unknown as KeyName;
+  return (type === 'minor' ? `${tonic}m` : tonic) as KeyName;
+}
+
+/** A minor key has the signature of the major key three fifths down: A minor that of C. */
+const FIFTHS_TO_RELATIVE_MAJOR = 3;
+
+/**
+ * Sharps in the signature of a key, or flats as a number below 0; beyond seven for a key that
+ * nobody writes, such as D# major.
+ *
+ * @returns −7 to 10
+ * @throws ReedplateError `KEY_UNKNOWN`
+ * @example
+ * ```ts
+ * import { keySignature } from '@reedplate/pitch';
+ *
+ * keySignature('A'); // => 3
+ * keySignature('Gm'); // => -2
+ * ```
+ */
+export function keySignature(key: KeyLike): number {
+  const { tonic, mode } = toKey(key);
+  // tonal places a note by its fifths above C. Its keys count the same, but make all their chords for it.
+  const [fifths = 0] = tonalNote(tonic).coord;
+  return mode === 'minor' ? fifths - FIFTHS_TO_RELATIVE_MAJOR : fifths;
 }
 
 /** How {@link transposeKey} spells. */
@@ -171,14 +208,14 @@ const KEY_SPELLINGS = ['plain', 'alike'] as const;
  * ```
  */
 export function transposeKey(
-  key: Key | KeyName,
+  key: KeyLike,
   semitones: number,
   { spelling = 'plain' }: TransposeKeyOptions = {},
 ): Key {
   const { name, tonic, mode, pitchClass } = toKey(key);
   requireInteger(semitones, { what: 'semitones' });
   requireOneOf(spelling, KEY_SPELLINGS, { what: 'a spelling' });
-  if (semitones % 12 === 0) return KEYS_BY_NAME.get(name) as Key;
+  if (semitones % 12 === 0) return keysByName().get(name) as Key;
   const moved = toPitchClass(pitchClass + (semitones % 12));
   const alike = spelling === 'alike' ? tonicSignedAs(tonic, moved) : undefined;
   return alike === undefined ? plainKey(moved, mode) : keyOn(alike, mode);
@@ -193,17 +230,15 @@ function tonicSignedAs(model: Tonic, pitchClass: PitchClass): Tonic | undefined 
   );
 }
 
-/** The minor keys whose signature is shorter under another tonic than the major key's. */
-const SHORTER_MINOR_TONICS: ReadonlyMap<Tonic, Tonic> = new Map([
-  ['Db', 'C#'],
-  ['Ab', 'G#'],
-]);
-
+/** The key with fewest signs; of two with as many the plain tonic, as harps are labelled. */
 function plainKey(pitchClass: PitchClass, mode: Mode): Key {
-  const { tonic } = TWELVE_KEYS[pitchClass] as Key;
-  return keyOn(mode === 'minor' ? (SHORTER_MINOR_TONICS.get(tonic) ?? tonic) : tonic, mode);
+  const plain = keyOn(PLAIN_NAMES[pitchClass], mode);
+  const others = TONICS.map((tonic) => keyOn(tonic, mode));
+  const alike = [plain, ...others.filter((key) => key.pitchClass === pitchClass)];
+  const signs = (key: Key): number => Math.abs(keySignature(key));
+  return alike.reduce((least, key) => (signs(key) < signs(least) ? key : least));
 }
 
 function keyOn(tonic: Tonic, mode: Mode): Key {
-  return KEYS_BY_NAME.get(mode === 'minor' ? `${tonic}m` : tonic) as Key;
+  return keysByName().get(mode === 'minor' ? `${tonic}m` : tonic) as Key;
 }

@@ -1,9 +1,11 @@
+import { altToAcc, note as tonalNote } from '@tonaljs/pitch-note';
 import { asciiSigns } from './accidental.js';
 import { ReedplateError } from './error.js';
 import { requireInteger } from './guard.js';
-import { MAJOR_SCALE } from './major-scale.js';
+import { lazily } from './lazily.js';
 import { nearestOf } from './nearest.js';
 import { type PitchClass, toPitchClass } from './pitch-class.js';
+import type { TonalNote } from './tonal-types.js';
 
 /** The seven letters of the staff. */
 export type Letter = 'C' | 'D' | 'E' | 'F' | 'G' | 'A' | 'B';
@@ -17,17 +19,28 @@ export type NoteName = `${Letter}${Accidental}`;
 /** A spelled note with octave in scientific pitch notation, C4 = middle C: `Bb3`. */
 export type NoteNameWithOctave = `${NoteName}${number}`;
 
+/** A note as it is taken everywhere: by name, or as `Note.get` of tonal gives it. */
+export type NoteLike = string | TonalNote;
+
 /** Letters in staff order, C first: the place in this list is the diatonic step above C. */
-export const LETTERS: readonly Letter[] = Object.freeze(['C', 'D', 'E', 'F', 'G', 'A', 'B']);
+export const LETTERS: readonly Letter[] = /* @__PURE__ */ Object.freeze([
+  'C',
+  'D',
+  'E',
+  'F',
+  'G',
+  'A',
+  'B',
+]);
 
 const ACCIDENTALS: readonly Accidental[] = ['bb', 'b', '', '#', '##'];
-const FLAT_MOST = -2;
-const SHARP_MOST = 2;
+const MOST_SIGNS = 2;
 
 /** Every spelled note name, C to B, from double flat to double sharp. */
-export const NOTE_NAMES: readonly NoteName[] = Object.freeze(
-  LETTERS.flatMap((letter) => ACCIDENTALS.map((sign): NoteName => `${letter}${sign}`)),
-);
+export const NOTE_NAMES: readonly NoteName[] = /* @__PURE__ */ (() =>
+  Object.freeze(
+    LETTERS.flatMap((letter) => ACCIDENTALS.map((sign): NoteName => `${letter}${sign}`)),
+  ))();
 
 /** A note name taken apart. */
 export interface NoteNameParts {
@@ -41,7 +54,7 @@ export interface NoteNameParts {
 
 /**
  * Reads a note name without octave. Capitals do not matter; the printed signs `♯`, `♭`, `𝄪` and
- * `𝄫` are read, and `x` as a double sharp.
+ * `𝄫` are read, and `x` as a double sharp. Of what `Note.get` of tonal gives the octave is left out.
  *
  * @throws ReedplateError `NOTE_UNKNOWN`
  * @example
@@ -52,7 +65,8 @@ export interface NoteNameParts {
  * parseNoteName('H'); // throws NOTE_UNKNOWN
  * ```
  */
-export function parseNoteName(text: string): NoteNameParts {
+export function parseNoteName(note: NoteLike): NoteNameParts {
+  const text = fieldOf(note, 'pc');
   const parts = readNoteName(text);
   if (parts !== undefined) return parts;
   throw new ReedplateError({
@@ -63,16 +77,26 @@ export function parseNoteName(text: string): NoteNameParts {
   });
 }
 
-const PARTS_BY_NAME: ReadonlyMap<string, NoteNameParts> = new Map(
-  LETTERS.flatMap((letter, step) =>
-    ACCIDENTALS.map((sign, index): [string, NoteNameParts] => {
-      const alteration = index + FLAT_MOST;
-      const pitchClass = toPitchClass((MAJOR_SCALE[step] ?? 0) + alteration);
-      const name: NoteName = `${letter}${sign}`;
-      return [name, Object.freeze({ name, step, alteration, pitchClass })];
-    }),
-  ),
+/**
+ * The names taken apart by tonal, once: text of a user is looked up here and never reaches tonal,
+ * which keeps every text that it was ever given.
+ */
+const partsByName = /* @__PURE__ */ lazily(
+  (): ReadonlyMap<string, NoteNameParts> =>
+    new Map(NOTE_NAMES.map((name) => [name, partsOf(name)])),
 );
+
+function partsOf(name: NoteName): NoteNameParts {
+  const { step, alt, chroma } = tonalNote(name);
+  return Object.freeze({ name, step, alteration: alt, pitchClass: toPitchClass(chroma) });
+}
+
+/** The name in an object of tonal; what is none stays as it is, for the error to show. */
+export function fieldOf(note: NoteLike, field: keyof TonalNote): string {
+  if (typeof note !== 'object' || note === null) return note;
+  const name: unknown = note[field];
+  return (typeof name === 'string' && name !== '' ? name : note) as string;
+}
 
 /** A letter and two signs; one printed double sharp is two code units. */
 const LONGEST_NAME = 3;
@@ -90,9 +114,9 @@ export function withoutH(text: string): string {
 /** As {@link parseNoteName}, but `undefined` where the text is no note name. */
 export function readNoteName(text: string): NoteNameParts | undefined {
   if (typeof text !== 'string' || text.length > LONGEST_NAME) return undefined;
-  const known = PARTS_BY_NAME.get(text);
+  const known = partsByName().get(text);
   if (known !== undefined) return known;
-  return PARTS_BY_NAME.get(text.charAt(0).toUpperCase() + asciiSigns(text.slice(1)));
+  return partsByName().get(text.charAt(0).toUpperCase() + asciiSigns(text.slice(1)));
 }
 
 /**
@@ -113,8 +137,8 @@ export function readNoteName(text: string): NoteNameParts | undefined {
  */
 export function spellOnStep(pitchClass: PitchClass, step: number): NoteName | undefined {
   const onStaff = ((requireInteger(step, { what: 'a staff step' }) % 7) + 7) % 7;
-  const natural = MAJOR_SCALE[onStaff] ?? 0;
-  const alteration = toPitchClass(pitchClass - natural + 6) - 6;
-  if (alteration < FLAT_MOST || alteration > SHARP_MOST) return undefined;
-  return `${LETTERS[onStaff] as Letter}${ACCIDENTALS[alteration - FLAT_MOST] as Accidental}`;
+  const letter = LETTERS[onStaff] as Letter;
+  const alteration = toPitchClass(pitchClass - tonalNote(letter).chroma + 6) - 6;
+  if (Math.abs(alteration) > MOST_SIGNS) return undefined;
+  return `${letter}${altToAcc(alteration) as Accidental}`;
 }

@@ -1,8 +1,11 @@
+import { note as tonalNote } from '@tonaljs/pitch-note';
 import { ACCIDENTAL_PATTERN } from './accidental.js';
 import { ReedplateError } from './error.js';
 import { requireInteger } from './guard.js';
-import type { Key, KeyName } from './key.js';
+import type { KeyLike } from './key.js';
 import {
+  fieldOf,
+  type NoteLike,
   type NoteName,
   type NoteNameWithOctave,
   nearestNoteName,
@@ -16,15 +19,20 @@ export const LOWEST_MIDI = 0;
 /** Highest MIDI note number. */
 export const HIGHEST_MIDI = 127;
 
-const NOTE_WITH_OCTAVE = new RegExp(`^([A-G](?:${ACCIDENTAL_PATTERN})?)(-?\\d+)$`, 'iu');
+const NOTE_WITH_OCTAVE = /* @__PURE__ */ new RegExp(
+  `^([A-G](?:${ACCIDENTAL_PATTERN})?)(-?\\d+)$`,
+  'iu',
+);
+const LOWEST_OCTAVE = -3;
+const HIGHEST_OCTAVE = 11;
 /** Longer text is no note: `Bbb-1` and some digits too many. */
 const LONGEST_NOTE = 12;
 
 /**
  * The MIDI number of a note with octave; C4 (middle C) is 60.
  *
- * @param note a name in scientific pitch notation; capitals do not matter, printed
- * signs are read
+ * @param note a name in scientific pitch notation, or what `Note.get` of tonal gives; capitals do
+ * not matter, printed signs are read
  * @returns 0 to 127
  * @throws ReedplateError `NOTE_UNKNOWN` for a wrong name or a missing octave, `PITCH_RANGE` outside MIDI
  * @example
@@ -38,11 +46,12 @@ const LONGEST_NOTE = 12;
  * midi('C12'); // throws PITCH_RANGE
  * ```
  */
-export function midi(note: string): number {
-  const number = readMidi(note);
-  if (number === undefined) throw unknownNote(note);
+export function midi(note: NoteLike): number {
+  const name = fieldOf(note, 'name');
+  const number = readMidi(name);
+  if (number === undefined) throw unknownNote(name);
   if (isMidi(number)) return number;
-  throw new ReedplateError({ code: 'PITCH_RANGE', value: note, expected: 'a note from C-1 to G9' });
+  throw new ReedplateError({ code: 'PITCH_RANGE', value: name, expected: 'a note from C-1 to G9' });
 }
 
 /** The number of a note, in or out of the range of MIDI; `undefined` where the text is no note. */
@@ -51,9 +60,9 @@ function readMidi(note: string): number | undefined {
   const [, name = '', octave = ''] = NOTE_WITH_OCTAVE.exec(note) ?? [];
   const parts = readNoteName(name);
   if (parts === undefined) return undefined;
-  // The octave number belongs to the letter: B#3 sounds C4, Cb4 sounds B3.
-  const natural = toPitchClass(parts.pitchClass - parts.alteration);
-  return (Number(octave) + 1) * 12 + natural + parts.alteration;
+  // All octaves beyond these are out of range alike; tonal keeps every name that it was ever given.
+  const within = Math.min(HIGHEST_OCTAVE, Math.max(LOWEST_OCTAVE, Number(octave)));
+  return tonalNote(`${parts.name}${within}`).height;
 }
 
 function isMidi(number: number): boolean {
@@ -79,7 +88,7 @@ function nearestNote(note: string): string | undefined {
 /** How {@link noteName} and {@link noteNameWithOctave} spell. */
 export interface SpellingOptions {
   /** Key whose spelling is followed; default C major. */
-  readonly key?: Key | KeyName;
+  readonly key?: KeyLike;
 }
 
 /**

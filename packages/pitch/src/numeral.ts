@@ -1,6 +1,9 @@
+import { interval as tonalInterval } from '@tonaljs/pitch-interval';
+import { altToAcc } from '@tonaljs/pitch-note';
+import { names as romanNames, get as tonalNumeral } from '@tonaljs/roman-numeral';
+import { asciiSigns } from './accidental.js';
 import { type ChordQuality, hasMinorThird, readChordQuality } from './chord-quality.js';
 import { ReedplateError } from './error.js';
-import { MAJOR_SCALE } from './major-scale.js';
 import { nearestOf } from './nearest.js';
 import { type PitchClass, toPitchClass } from './pitch-class.js';
 
@@ -38,7 +41,6 @@ export interface NumeralTarget {
   readonly text: string;
 }
 
-const LETTERS_OF_STEP: readonly string[] = ['I', 'II', 'III', 'IV', 'V', 'VI', 'VII'];
 const NUMERAL = /^([b#♭♯]?)(VII|VI|IV|V|III|II|I|vii|vi|iv|v|iii|ii|i)(.*)$/u;
 const TARGET = /^(.*)\/([b#♭♯]?)(VII|VI|IV|V|III|II|I|vii|vi|iv|v|iii|ii|i)$/u;
 const LONGEST_NUMERAL = 40;
@@ -73,7 +75,7 @@ function readNumeral(text: string): Numeral | undefined {
   const quality = readQuality(letters, suffix);
   if (quality === undefined) return undefined;
   const of = targetLetters === undefined ? undefined : makeTarget(targetSign, targetLetters);
-  return makeNumeral({ step: stepOf(letters), alteration: alterationOf(sign), quality, of });
+  return makeNumeral({ ...placeOf(sign, letters), quality, of });
 }
 
 /** Parts that {@link makeNumeral} composes. */
@@ -86,10 +88,10 @@ export interface NumeralParts {
 
 /** Composes a numeral and its canonical text from parts that are known to be right. */
 export function makeNumeral({ step, alteration, quality, of }: NumeralParts): Numeral {
-  const base = semitonesOf(step, alteration) + (of ? semitonesOf(of.step, of.alteration) : 0);
+  const base = semitonesOf({ step, alteration }) + (of === undefined ? 0 : semitonesOf(of));
   const small = hasMinorThird(quality);
-  const letters = LETTERS_OF_STEP[step - 1] as string;
-  const head = `${signOf(alteration)}${small ? letters.toLowerCase() : letters}`;
+  const letters = romanNames(!small)[step - 1] as string;
+  const head = `${altToAcc(alteration)}${letters}`;
   const suffix = small ? shortenedSuffix(quality.suffix) : quality.suffix;
   return Object.freeze({
     text: `${head}${suffix}${of === undefined ? '' : `/${of.text}`}`,
@@ -126,30 +128,29 @@ function readMinorQuality(suffix: string): ChordQuality | undefined {
 }
 
 function makeTarget(sign: string, letters: string): NumeralTarget {
-  const alteration = alterationOf(sign);
-  return Object.freeze({
-    step: stepOf(letters),
-    alteration,
-    text: `${signOf(alteration)}${letters}`,
-  });
+  const place = placeOf(sign, letters);
+  return Object.freeze({ ...place, text: `${altToAcc(place.alteration)}${letters}` });
 }
 
-function stepOf(letters: string): NumeralStep {
-  return (LETTERS_OF_STEP.indexOf(letters.toUpperCase()) + 1) as NumeralStep;
+/** Where a numeral stands in a key. */
+export interface NumeralPlace {
+  readonly step: NumeralStep;
+  readonly alteration: NumeralAlteration;
 }
 
-function alterationOf(sign: string): NumeralAlteration {
-  if (sign === '') return 0;
-  return sign === '#' || sign === '♯' ? 1 : -1;
+/** As tonal places a sign and letters; what follows them is read by our own rules. */
+function placeOf(sign: string, letters: string): NumeralPlace {
+  const { step = 0, alt = 0 } = tonalNumeral(`${asciiSigns(sign)}${letters}`);
+  return { step: (step + 1) as NumeralStep, alteration: alt as NumeralAlteration };
 }
 
-function signOf(alteration: NumeralAlteration): string {
-  if (alteration === 0) return '';
-  return alteration === 1 ? '#' : 'b';
+/** The interval from the tonic up to a place, as tonal writes it: `3m`, `4A`. */
+export function intervalTo({ step, alteration }: NumeralPlace): string {
+  return tonalInterval({ step: step - 1, alt: alteration, oct: 0, dir: 1 }).name;
 }
 
-function semitonesOf(step: NumeralStep, alteration: NumeralAlteration): number {
-  return (MAJOR_SCALE[step - 1] ?? 0) + alteration;
+function semitonesOf(place: NumeralPlace): number {
+  return tonalInterval(intervalTo(place)).semitones;
 }
 
 function unknownNumeral(text: unknown): ReedplateError {
@@ -168,8 +169,8 @@ const USUAL_SUFFIXES = {
 } as const;
 
 function nearestNumeral(text: string): string | undefined {
-  const sign = signOf(alterationOf(/^[b#♭♯]/u.exec(text)?.[0] ?? ''));
-  const choices = LETTERS_OF_STEP.flatMap((letters) => [
+  const sign = asciiSigns(/^[b#♭♯]/u.exec(text)?.[0] ?? '');
+  const choices = romanNames().flatMap((letters) => [
     ...USUAL_SUFFIXES.capital.map((suffix) => `${sign}${letters}${suffix}`),
     ...USUAL_SUFFIXES.small.map((suffix) => `${sign}${letters.toLowerCase()}${suffix}`),
   ]);

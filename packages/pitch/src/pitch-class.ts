@@ -4,7 +4,7 @@ import { requireInteger } from './guard.js';
 export type PitchClass = 0 | 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9 | 10 | 11;
 
 /** All pitch classes, C first. */
-export const PITCH_CLASSES: readonly PitchClass[] = Object.freeze([
+export const PITCH_CLASSES: readonly PitchClass[] = /* @__PURE__ */ Object.freeze([
   0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11,
 ]);
 

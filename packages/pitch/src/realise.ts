@@ -1,16 +1,20 @@
-import { buildChord, type Chord, parseChord } from './chord.js';
+import { fromSemitones } from '@tonaljs/interval';
+import { distance, transpose } from '@tonaljs/pitch-distance';
+import { interval as tonalInterval } from '@tonaljs/pitch-interval';
+import { buildChord, type Chord, type ChordLike, type ChordTone, parseChord } from './chord.js';
 import { type ChordQuality, readChordQuality } from './chord-quality.js';
-import { type Key, type KeyName, toKey } from './key.js';
-import { MAJOR_SCALE } from './major-scale.js';
-import { type NoteName, type NoteNameParts, readNoteName, spellOnStep } from './note-name.js';
+import { type Key, type KeyLike, toKey } from './key.js';
+import { type NoteName, readNoteName } from './note-name.js';
 import {
+  intervalTo,
   makeNumeral,
   type Numeral,
   type NumeralAlteration,
+  type NumeralPlace,
   type NumeralStep,
   parseNumeral,
 } from './numeral.js';
-import { toPitchClass } from './pitch-class.js';
+import { type PitchClass, toPitchClass } from './pitch-class.js';
 import { plainName } from './plain-name.js';
 
 /**
@@ -29,16 +33,16 @@ import { plainName } from './plain-name.js';
  * chordOfNumeral('VIII', 'G'); // throws NUMERAL_UNKNOWN
  * ```
  */
-export function chordOfNumeral(numeral: Numeral | string, key: Key | KeyName): Chord {
+export function chordOfNumeral(numeral: Numeral | string, key: KeyLike): Chord {
   const parsed = parseNumeral(typeof numeral === 'string' ? numeral : (numeral?.text ?? numeral));
   return buildChord(rootOf(parsed, toKey(key)), readChordQuality(parsed.quality) as ChordQuality);
 }
 
-function rootOf({ step, semitones, of }: Numeral, key: Key): NoteName {
-  const tonic = readNoteName(key.tonic) as NoteNameParts;
-  const steps = step - 1 + (of === undefined ? 0 : of.step - 1);
-  const pitchClass = toPitchClass(key.pitchClass + semitones);
-  return spellOnStep(pitchClass, tonic.step + steps) ?? plainName(pitchClass);
+function rootOf(numeral: Numeral, { tonic, pitchClass }: Key): NoteName {
+  const { semitones, of } = numeral;
+  const home = of === undefined ? tonic : transpose(tonic, intervalTo(of));
+  const root = readNoteName(transpose(home, intervalTo(numeral)));
+  return root?.name ?? plainName(toPitchClass(pitchClass + semitones));
 }
 
 /**
@@ -56,31 +60,21 @@ function rootOf({ step, semitones, of }: Numeral, key: Key): NoteName {
  * numeralOfChord('H7', 'G'); // throws CHORD_UNKNOWN
  * ```
  */
-export function numeralOfChord(chord: Chord | string, key: Key | KeyName): Numeral {
-  const parsed = parseChord(typeof chord === 'string' ? chord : (chord?.symbol ?? chord));
-  const tonic = readNoteName(toKey(key).tonic) as NoteNameParts;
-  const root = readNoteName(parsed.root) as NoteNameParts;
-  const quality = readChordQuality(parsed.quality) as ChordQuality;
-  const semitones = toPitchClass(root.pitchClass - tonic.pitchClass);
-  const onStaff = (root.step - tonic.step + 7) % 7;
-  const { step, alteration } = placeOnStep(semitones, onStaff) ?? plainPlace(semitones);
-  return makeNumeral({ step, alteration, quality });
+export function numeralOfChord(chord: ChordLike, key: KeyLike): Numeral {
+  const { root, quality, tones } = parseChord(chord);
+  const { tonic, pitchClass } = toKey(key);
+  const written = placeAt(distance(tonic, root));
+  const isFar = Math.abs(written.alteration) > 1;
+  const place = isFar ? placeAt(soundedInterval(tones, pitchClass)) : written;
+  return makeNumeral({ ...place, quality: readChordQuality(quality) as ChordQuality });
 }
 
-interface NumeralPlace {
-  readonly step: NumeralStep;
-  readonly alteration: NumeralAlteration;
+/** For a root spelled too far from the key: the usual interval that sounds the same. */
+function soundedInterval([root]: readonly ChordTone[], tonic: PitchClass): string {
+  return fromSemitones(toPitchClass((root?.pitchClass ?? 0) - tonic));
 }
 
-function placeOnStep(semitones: number, onStaff: number): NumeralPlace | undefined {
-  const alteration = toPitchClass(semitones - (MAJOR_SCALE[onStaff] ?? 0) + 6) - 6;
-  if (Math.abs(alteration) > 1) return undefined;
-  return { step: (onStaff + 1) as NumeralStep, alteration: alteration as NumeralAlteration };
-}
-
-/** Places of roots spelled too far from the key, as a fifth-wise plain reading has them. */
-const PLAIN_STEP = [0, 1, 1, 2, 2, 3, 3, 4, 5, 5, 6, 6] as const;
-
-function plainPlace(semitones: number): NumeralPlace {
-  return placeOnStep(semitones, PLAIN_STEP[semitones] ?? 0) as NumeralPlace;
+function placeAt(interval: string): NumeralPlace {
+  const { step, alt } = tonalInterval(interval);
+  return { step: (step + 1) as NumeralStep, alteration: alt as NumeralAlteration };
 }

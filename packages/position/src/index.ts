@@ -11,7 +11,6 @@ export {
   type HarpKeyOptions,
   type HarpLike,
   harpKeyOf,
-  type KeyLike,
   positionOf,
   songKeyOf,
 } from './keys.js';

@@ -1,7 +1,7 @@
 import { type Harp, type HarpOptions, tuningById } from '@reedplate/layout';
 import {
   type Key,
-  type KeyName,
+  type KeyLike,
   TONICS,
   toKey,
   toPitchClass,
@@ -9,9 +9,6 @@ import {
 } from '@reedplate/pitch';
 import type { PositionNumber } from './position.js';
 import { POSITIONS, positionByNumber } from './positions.js';
-
-/** A key, or its name. */
-export type KeyLike = KeyName | Key;
 
 /** What positions are counted from: a harp (its first position), or the key of first position. */
 export type HarpLike = KeyLike | Harp;

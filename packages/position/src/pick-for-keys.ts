@@ -1,6 +1,6 @@
 import type { Harp } from '@reedplate/layout';
+import type { KeyLike } from '@reedplate/pitch';
 import { ReedplateError, requireSome } from '@reedplate/pitch';
-import type { KeyLike } from './keys.js';
 import { type HarpPick, harpsOf, type PlayerOptions, pickHarps, type SongOptions } from './pick.js';
 
 /** A part of a song in one key. */

@@ -10,6 +10,7 @@ import {
   type TuningName,
 } from '@reedplate/layout';
 import { type Line, requireNotes } from '@reedplate/line';
+import type { KeyLike, ScaleLike } from '@reedplate/pitch';
 import {
   type Key,
   parseScale,
@@ -19,7 +20,7 @@ import {
   toKey,
 } from '@reedplate/pitch';
 import { type ChordFit, chordFit, chordToneEase, wholeChordShare } from './chord-fit.js';
-import { type KeyLike, positionOf } from './keys.js';
+import { positionOf } from './keys.js';
 import { type LineFit, lineFit } from './line-fit.js';
 import type { PositionNumber } from './position.js';
 import { type ScaleFit, scaleFit } from './scale-fit.js';
@@ -37,7 +38,7 @@ export interface SongOptions {
    */
   readonly numerals?: readonly string[];
   /** Scale played, by name, above the song's tonic; default `blues`. */
-  readonly scale?: string;
+  readonly scale?: ScaleLike;
   /** A line to be played; default none. */
   readonly line?: Line;
 }

@@ -1,7 +1,7 @@
 import type { Harp } from '@reedplate/layout';
+import type { KeyLike } from '@reedplate/pitch';
 import { type KeyName, ReedplateError, requireSome, toKey } from '@reedplate/pitch';
 import { fewestChanges } from './fewest-changes.js';
-import type { KeyLike } from './keys.js';
 import { type HarpPick, harpsOf, type PlayerOptions, pickHarps, type SongOptions } from './pick.js';
 
 /** A song of a set; a song that changes key and harps may stand as several. */

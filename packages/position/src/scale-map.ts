@@ -7,6 +7,7 @@ import {
   TECHNIQUE_LEVELS,
   type TechniqueLevel,
 } from '@reedplate/layout';
+import type { KeyLike, ScaleLike } from '@reedplate/pitch';
 import {
   degreeAbove,
   type Key,
@@ -18,7 +19,7 @@ import {
   toKey,
   toPitchClass,
 } from '@reedplate/pitch';
-import { type KeyLike, positionOf } from './keys.js';
+import { positionOf } from './keys.js';
 import type { PositionNumber } from './position.js';
 import { easeOf } from './reach.js';
 import { type ScaleFit, scaleFit } from './scale-fit.js';
@@ -68,7 +69,7 @@ export interface ScaleMap {
 export function scaleMap(
   harp: Harp,
   songKey: KeyLike,
-  scale: string,
+  scale: ScaleLike,
   options: SoundingOptions = {},
 ): ScaleMap {
   const key = toKey(songKey);
@@ -91,7 +92,7 @@ export function scaleMap(
 export function scaleNotes(
   harp: Harp,
   key: Key,
-  scale: string,
+  scale: ScaleLike,
   options: SoundingOptions,
 ): readonly ScaleNote[] {
   const degrees = new Set(parseScale(scale).semitones.map((above) => degreeAbove(above, 0)));

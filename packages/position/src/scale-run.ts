@@ -1,6 +1,6 @@
 import type { Harp, Sounding, SoundingOptions } from '@reedplate/layout';
+import type { KeyLike, ScaleLike } from '@reedplate/pitch';
 import { toKey } from '@reedplate/pitch';
-import type { KeyLike } from './keys.js';
 import { easeOf } from './reach.js';
 import { type ScaleNote, scaleNotes } from './scale-map.js';
 
@@ -29,7 +29,7 @@ export interface RunNote extends Omit<ScaleNote, 'soundings'> {
 export function scaleRun(
   harp: Harp,
   songKey: KeyLike,
-  scale: string,
+  scale: ScaleLike,
   options: SoundingOptions = {},
 ): readonly RunNote[] {
   const rising = tonicToTonic(scaleNotes(harp, toKey(songKey), scale, options));

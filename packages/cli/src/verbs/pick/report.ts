@@ -1,9 +1,8 @@
 import type { Harp } from '@reedplate/layout';
-import { type KeyName, parseKey, parseNoteName, toPitchClass } from '@reedplate/pitch';
+import { type KeyLike, type KeyName, parseNoteName, toKey, toPitchClass } from '@reedplate/pitch';
 import {
   type ChordFit,
   type HarpPick,
-  type KeyLike,
   type LineFit,
   type PickOptions,
   type PositionNumber,
@@ -42,7 +41,7 @@ export interface PickReport {
  * @throws ReedplateError as `pickHarps`
  */
 export function pickReport(songKey: KeyLike, options: PickOptions = {}): PickReport {
-  const key = typeof songKey === 'string' ? parseKey(songKey) : songKey;
+  const key = toKey(songKey);
   return { key: key.name, picks: pickHarps(key, options).map(describePick) };
 }
 

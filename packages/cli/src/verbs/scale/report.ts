@@ -1,12 +1,6 @@
 import type { Harp, SoundingOptions, TechniqueLevel } from '@reedplate/layout';
-import type { KeyName, NoteNameWithOctave, ScaleDegree } from '@reedplate/pitch';
-import {
-  type KeyLike,
-  type PositionNumber,
-  type ScaleFit,
-  scaleMap,
-  scaleRun,
-} from '@reedplate/position';
+import type { KeyLike, KeyName, NoteNameWithOctave, ScaleDegree } from '@reedplate/pitch';
+import { type PositionNumber, type ScaleFit, scaleMap, scaleRun } from '@reedplate/position';
 import { formatSounding } from '@reedplate/tab';
 
 /** A note of a scale on a harp, with its tablature. */
