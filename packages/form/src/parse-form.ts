@@ -24,6 +24,8 @@ const LONGEST_TEXT = 100_000;
  *
  * The bass note of a chord name (`C/G`) is left out: a form holds chords, not voicings.
  *
+ * @param text one text, or a text for each bar, as `Progression` of tonal gives them: numerals, or chord
+ * names where a key is given
  * @throws ReedplateError `FORM_SYNTAX` with `where.bar`, `where.line` and `where.column`;
  * `METRE_UNKNOWN`, `KEY_UNKNOWN`, and `FORM_INVALID` for a wrong option
  * @example
@@ -33,12 +35,15 @@ const LONGEST_TEXT = 100_000;
  * parseForm('| I7 | IV7 / / V7 |').bars[1]; // => [{ numeral: 'IV7', weight: 3 }, { numeral: 'V7', weight: 1 }]
  * parseForm('|: I7 | % |1. V7 :|2. I7 ||').bars.length; // => 6
  * parseForm('| G7 | C7 |', { key: 'G' }).bars[1]; // => [{ numeral: 'IV7', weight: 1 }]
+ * parseForm(['G7', 'C7'], { key: 'G' }).bars.length; // => 2
  * parseForm('| I7 | VIII7 |'); // throws FORM_SYNTAX
  * ```
  */
-export function parseForm(text: string, options: ParseFormOptions = {}): Form {
+export function parseForm(text: string | readonly string[], options: ParseFormOptions = {}): Form {
   const { key, ...details } = options;
-  const { head, body } = splitHead(tokenise(requireText(text)));
+  const { head, body } = splitHead(
+    tokenise(requireText(Array.isArray(text) ? text.join(' | ') : text)),
+  );
   const bars = writtenBars(body);
   if (bars.length === 0) throw emptyForm(text);
   return makeForm(playRepeats(readBars(bars, chordReader(key))), { ...details, ...readHead(head) });
@@ -53,7 +58,7 @@ function requireText(text: unknown): string {
   });
 }
 
-function emptyForm(text: string): ReedplateError {
+function emptyForm(text: unknown): ReedplateError {
   const where = { bar: 1, line: 1, column: 1 };
   const expected = 'at least one bar, such as | I7 | IV7 |';
   return new ReedplateError({ code: 'FORM_SYNTAX', value: text, expected, where });

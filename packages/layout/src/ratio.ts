@@ -1,4 +1,4 @@
-import { ReedplateError } from '@reedplate/pitch';
+import { logOfTwo, ReedplateError } from '@reedplate/pitch';
 
 /** A frequency ratio in lowest terms: upper to lower, or a partial's number to another's. */
 export interface Ratio {
@@ -27,7 +27,7 @@ function greatestDivisor(a: number, b: number): number {
  * ```
  */
 export function ratioCents({ numerator, denominator }: Ratio): number {
-  return 1200 * Math.log2(numerator / denominator);
+  return 1200 * logOfTwo(numerator / denominator);
 }
 
 /** How {@link nearestRatio} looks. */
@@ -84,7 +84,7 @@ function costOf(ratio: Ratio, cents: number): number {
   const deviation = Math.abs(ratioCents(ratio) - cents);
   // Only where the limit leaves no ratio in reach does a distant one win, the nearest.
   if (deviation > HALF_A_SEMITONE) return 1e6 + deviation;
-  const complexity = Math.log2(ratio.numerator * ratio.denominator);
+  const complexity = logOfTwo(ratio.numerator * ratio.denominator);
   return complexity + deviation / CENTS_PER_OCTAVE_OF_COMPLEXITY;
 }
 

@@ -1,3 +1,4 @@
+import { describeValue } from './describe-value.js';
 import { ERROR_CODES, type ErrorCode } from './error-codes.js';
 
 /**
@@ -29,11 +30,34 @@ export interface ErrorDetails {
   readonly where?: ErrorPlace;
 }
 
-const LONGEST_SHOWN_VALUE = 60;
+/**
+ * A {@link ReedplateError} as plain JSON: what `JSON.stringify` writes of it, and its `cause`, which
+ * alone of its fields survives `structuredClone` and `postMessage`.
+ */
+export interface ErrorRecord {
+  readonly name: 'ReedplateError';
+  readonly code: ErrorCode;
+  readonly message: string;
+  /**
+   * The offending value where it is text of up to 200 characters, a finite number, a boolean or
+   * null; else as the message shows it.
+   */
+  readonly value: string | number | boolean | null;
+  readonly expected: string;
+  readonly nearest?: string;
+  readonly where: ErrorPlace;
+}
+
+/** What Node, Deno and Bun ask an object for its print. */
+const PRINT = /* @__PURE__ */ Symbol.for('nodejs.util.inspect.custom');
 
 /**
  * The one error that Reedplate throws: a stable `code`, the offending `value`, what was
  * `expected`, the `nearest` valid choice and `where` the value stood.
+ *
+ * `JSON.stringify` writes all of it, a value that is no JSON in words. A copy made by
+ * `structuredClone` or `postMessage` keeps the same in its `cause`; {@link isReedplateError} knows such
+ * a copy and gives its fields back.
  *
  * @example
  * ```ts
@@ -45,31 +69,48 @@ const LONGEST_SHOWN_VALUE = 60;
  *   if (!isReedplateError(error)) throw error;
  *   error.code; // => 'NOTE_UNKNOWN'
  *   error.value; // => 'H4'
+ *   JSON.parse(JSON.stringify(error)).nearest; // => 'B4'
+ *   isReedplateError(structuredClone(error)); // => true
  * }
  * ```
  */
 export class ReedplateError extends Error {
   override readonly name = 'ReedplateError';
   readonly code: ErrorCode;
-  readonly value: unknown;
-  readonly expected: string;
-  readonly nearest: string | undefined;
-  readonly where: ErrorPlace;
+  /** As it was given; of a copy from another thread, as in {@link ErrorRecord}. */
+  declare readonly value: unknown;
+  declare readonly expected: string;
+  declare readonly nearest: string | undefined;
+  declare readonly where: ErrorPlace;
+  declare readonly cause: ErrorRecord;
 
   /** @param details what went wrong; the message is composed from it */
   constructor(details: ErrorDetails) {
-    super(composeMessage(details));
+    const record = recordOf(details);
+    super(record.message, { cause: record });
     this.code = details.code;
-    this.value = details.value;
-    this.expected = details.expected;
-    this.nearest = details.nearest;
-    this.where = Object.freeze({ ...details.where });
+    const { value, expected, nearest } = details;
+    // Node prints what can be listed of an uncaught error, and the value may be a whole chart.
+    for (const [field, held] of Object.entries({ value, expected, nearest, where: record.where })) {
+      Object.defineProperty(this, field, { value: held });
+    }
+  }
+
+  /** What `JSON.stringify` writes. */
+  toJSON(): ErrorRecord {
+    return this.cause;
+  }
+
+  /** Short, whatever the value: the message says all that the fields do. */
+  [PRINT](): string {
+    return `${this.stack} { code: '${this.code}' }`;
   }
 }
 
 /**
  * Whether a caught value is a {@link ReedplateError}, also when it comes from another copy of the
- * package (an ESM and a CommonJS copy in one program, say).
+ * package (an ESM and a CommonJS copy in one program, say), or was copied by `structuredClone` or
+ * `postMessage`: such a copy gets the fields back that copying left out.
  *
  * @example
  * ```ts
@@ -79,13 +120,44 @@ export class ReedplateError extends Error {
  * ```
  */
 export function isReedplateError(error: unknown): error is ReedplateError {
-  return (
-    error instanceof Error &&
-    error.name === 'ReedplateError' &&
-    'code' in error &&
-    typeof error.code === 'string' &&
-    Object.hasOwn(ERROR_CODES, error.code)
-  );
+  if (!(error instanceof Error)) return false;
+  if (error.name === 'ReedplateError' && 'code' in error) return isErrorCode(error.code);
+  if (!isRecord(error.cause) || error.cause.message !== error.message) return false;
+  const { message: _, value, ...fields } = error.cause;
+  Object.assign(error, { nearest: undefined, ...fields, value });
+  return true;
+}
+
+function isErrorCode(code: unknown): code is ErrorCode {
+  return typeof code === 'string' && Object.hasOwn(ERROR_CODES, code);
+}
+
+function isRecord(cause: unknown): cause is ErrorRecord {
+  if (typeof cause !== 'object' || cause === null || cause instanceof Error) return false;
+  const { name, code } = cause as Partial<ErrorRecord>;
+  return name === 'ReedplateError' && isErrorCode(code);
+}
+
+function recordOf(details: ErrorDetails): ErrorRecord {
+  const { code, value, expected, nearest, where = {} } = details;
+  return Object.freeze({
+    name: 'ReedplateError',
+    code,
+    message: composeMessage(details),
+    value: isPlain(value) ? value : describeValue(value),
+    expected,
+    ...(nearest === undefined ? {} : { nearest }),
+    where: Object.freeze({ ...where }),
+  });
+}
+
+/** Longer text is cut, as in the message: an error is no place for a whole file. */
+const LONGEST_KEPT = 200;
+
+function isPlain(value: unknown): value is string | number | boolean | null {
+  if (typeof value === 'number') return Number.isFinite(value);
+  if (typeof value === 'string') return value.length <= LONGEST_KEPT;
+  return typeof value === 'boolean' || value === null;
 }
 
 function composeMessage({ code, value, expected, nearest, where = {} }: ErrorDetails): string {
@@ -100,25 +172,4 @@ function describePlace({ path, index, ...counted }: ErrorPlace): string {
   if (path !== undefined) parts.unshift(path);
   else if (index !== undefined) parts.unshift(`index ${index}`);
   return parts.length === 0 ? '' : ` (${parts.join(', ')})`;
-}
-
-function describeValue(value: unknown): string {
-  return typeof value === 'string' ? JSON.stringify(shorten(value)) : shorten(safeText(value));
-}
-
-function shorten(text: string): string {
-  if (text.length <= LONGEST_SHOWN_VALUE) return text;
-  // A pair of surrogates is kept whole or left out.
-  const end = text.slice(0, LONGEST_SHOWN_VALUE - 1).replace(/[\uD800-\uDBFF]$/, '');
-  return `${end}…`;
-}
-
-/** JSON where there is any; a bigint, a function, a symbol or a cycle has none. */
-function safeText(value: unknown): string {
-  if (typeof value === 'number' || value === undefined) return String(value);
-  try {
-    return JSON.stringify(value) ?? typeof value;
-  } catch {
-    return typeof value;
-  }
 }

@@ -1,5 +1,6 @@
 import { ReedplateError } from './error.js';
 import { requirePositive } from './guard.js';
+import { logOfTwo, powerOfTwo } from './two-power.js';
 
 /** How {@link frequency} tunes. */
 export interface FrequencyOptions {
@@ -11,7 +12,7 @@ const A4 = { what: 'the frequency of A4 in Hz' };
 const HERTZ = { what: 'a frequency in Hz' };
 
 /**
- * The equal-tempered frequency of a pitch in Hz.
+ * The equal-tempered frequency of a pitch in Hz, to the same bit on every engine.
  *
  * @param pitch MIDI number, any finite number; fractions are parts of a semitone
  * @throws ReedplateError `NUMBER_RANGE`
@@ -32,7 +33,7 @@ export function frequency(pitch: number, { a4 = 440 }: FrequencyOptions = {}): n
       expected: 'a MIDI note number',
     });
   }
-  return requirePositive(a4, A4) * 2 ** ((pitch - 69) / 12);
+  return requirePositive(a4, A4) * powerOfTwo((pitch - 69) / 12);
 }
 
 /**
@@ -49,5 +50,5 @@ export function frequency(pitch: number, { a4 = 440 }: FrequencyOptions = {}): n
  * ```
  */
 export function centsBetween(from: number, to: number): number {
-  return 1200 * Math.log2(requirePositive(to, HERTZ) / requirePositive(from, HERTZ));
+  return 1200 * logOfTwo(requirePositive(to, HERTZ) / requirePositive(from, HERTZ));
 }

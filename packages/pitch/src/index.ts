@@ -71,7 +71,13 @@ export type { TonalChord, TonalKey, TonalNote, TonalScale } from './tonal-types.
 
 // Errors
 
-export { type ErrorDetails, type ErrorPlace, isReedplateError, ReedplateError } from './error.js';
+export {
+  type ErrorDetails,
+  type ErrorPlace,
+  type ErrorRecord,
+  isReedplateError,
+  ReedplateError,
+} from './error.js';
 export { ERROR_CODES, type ErrorCode } from './error-codes.js';
 
 // For the other packages of the house alone; see docs/architecture.md
@@ -94,3 +100,4 @@ export {
   requireFields,
 } from './json-fields.js';
 export { nearestOf } from './nearest.js';
+export { logOfTwo, powerOfTwo } from './two-power.js';

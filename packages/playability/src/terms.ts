@@ -1,3 +1,4 @@
+import { logOfTwo } from '@reedplate/pitch';
 import type { Choice } from './choice.js';
 import type { Figures } from './figures.js';
 
@@ -98,8 +99,7 @@ const MICROSECONDS = 1e6;
 export function timeNeeded(from: Choice, to: Choice, figures: Figures): number {
   const turn = from.breath === to.breath ? 0 : figures.turnTime;
   const shape = to.isBent && !isSamePlace(from, to) ? figures.bendTime : 0;
-  const seconds = figures.moveTime * Math.log2(1 + holesMoved(from, to)) + turn + shape;
-  // Runtimes may differ in the last digit of a logarithm.
+  const seconds = figures.moveTime * logOfTwo(1 + holesMoved(from, to)) + turn + shape;
   return Math.round(seconds * MICROSECONDS) / MICROSECONDS;
 }
 

@@ -298,6 +298,7 @@ export {
   type ErrorCode,
   type ErrorDetails,
   type ErrorPlace,
+  type ErrorRecord,
   type FrequencyOptions,
   frequency,
   HIGHEST_MIDI,

@@ -114,7 +114,7 @@ function meanReader(
   weights: ScoreWeights,
 ): (here: number, after: number) => number {
   const credits = NOTE_CLASSES.map((name) => weights.credit[name]);
-  const kinds = tables.length ** 2;
+  const kinds = tables.length * tables.length;
   const places: Place[] = [];
   const placeAt = (kind: number): Place => {
     const place = places[kind] ?? makePlace(kind, tables, credits);

@@ -1,3 +1,5 @@
+import { powerOfTwo } from '@reedplate/pitch';
+
 /**
  * Evidence that one note gives, in standard deviations: notes add up as the square root of their
  * number, so a line of n notes is sure to Φ(0.165 √n). Fitted to windows of two bars to two
@@ -20,5 +22,5 @@ function normalDistribution(z: number): number {
   const series =
     t *
     (0.254829592 + t * (-0.284496736 + t * (1.421413741 + t * (-1.453152027 + t * 1.061405429))));
-  return 1 - 0.5 * series * Math.exp((-z * z) / 2);
+  return 1 - 0.5 * series * powerOfTwo((-z * z * Math.LOG2E) / 2);
 }

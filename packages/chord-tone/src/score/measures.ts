@@ -95,10 +95,10 @@ const PARTS_AIMED_AT = [4, 3] as const;
 const AIMED_AT = [0, 1 / 4, 1 / 3, 1 / 2, 2 / 3, 3 / 4, 1] as const;
 
 /** Mean distance to the nearest of them of a time drawn at random: a quarter of each gap squared, summed. */
-const DISTANCE_AT_RANDOM = AIMED_AT.slice(1).reduce(
-  (sum, place, index) => sum + (place - (AIMED_AT[index] ?? 0)) ** 2 / 4,
-  0,
-);
+const DISTANCE_AT_RANDOM = AIMED_AT.slice(1).reduce((sum, place, index) => {
+  const gap = place - (AIMED_AT[index] ?? 0);
+  return sum + (gap * gap) / 4;
+}, 0);
 
 function timingOf({ runs, pieces }: Judged, grid: ScoringGrid, swing: number): number | null {
   const [quarters, thirds] = PARTS_AIMED_AT;

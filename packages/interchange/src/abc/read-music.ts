@@ -1,4 +1,4 @@
-import { HIGHEST_MIDI } from '@reedplate/pitch';
+import { HIGHEST_MIDI, powerOfTwo } from '@reedplate/pitch';
 import type { WarningList } from '../warning.js';
 import { readLength, readNotes } from './read-note.js';
 import type { MusicToken, TokenKind } from './tokens.js';
@@ -208,7 +208,7 @@ function readTuplet({ text }: MusicToken, { voice }: MusicContext): void {
 
 /** `a>b` dots the first and halves the second; `>>` double-dots, and `<` turns it round. */
 function readBroken({ text }: MusicToken, { voice }: MusicContext): void {
-  const short = 1 / 2 ** text.length;
+  const short = 1 / powerOfTwo(text.length);
   const isLongFirst = text.startsWith('>');
   const at = voice.events.findLastIndex(({ kind }) => kind === 'notes');
   const event = voice.events[at];

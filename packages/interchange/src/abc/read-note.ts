@@ -1,3 +1,4 @@
+import { powerOfTwo } from '@reedplate/pitch';
 import { LETTER_SEMITONES } from '../score/staff-pitch.js';
 import { ACCIDENTAL_SEMITONES, type StaffLetter } from './key-field.js';
 import type { EventNote, Voice } from './voice.js';
@@ -60,5 +61,5 @@ function alter(
 export function readLength(upper: string, slashes: string, lower: string): number {
   const numerator = upper === '' ? 1 : Number(upper);
   if (slashes === '') return numerator;
-  return lower === '' ? numerator / 2 ** slashes.length : numerator / Number(lower);
+  return lower === '' ? numerator / powerOfTwo(slashes.length) : numerator / Number(lower);
 }

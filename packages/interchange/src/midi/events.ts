@@ -1,4 +1,4 @@
-import { ReedplateError } from '@reedplate/pitch';
+import { powerOfTwo, ReedplateError } from '@reedplate/pitch';
 import { type ByteReader, DamagedData, readBytes } from './byte-reader.js';
 
 /** An event of a track that matters to a line, at its time in the file's ticks. */
@@ -170,7 +170,7 @@ function readMeta(type: number, data: Uint8Array): EventBody {
     case 0x51:
       return { kind: 'tempo', microsecondsPerQuarter: a * 65536 + b * 256 + c };
     case 0x58:
-      return { kind: 'metre', numerator: a, denominator: 2 ** b };
+      return { kind: 'metre', numerator: a, denominator: powerOfTwo(b) };
     case 0x59:
       return { kind: 'key', fifths: a > 127 ? a - 256 : a, isMinor: b === 1 };
     default:

@@ -1,5 +1,5 @@
 import { type Line, type Metre, parseMetre, type TempoChange } from '@reedplate/line';
-import { isReedplateError, type KeyName, parseKey } from '@reedplate/pitch';
+import { isReedplateError, type KeyName, keySignature, TONICS } from '@reedplate/pitch';
 import type { WarningList } from '../warning.js';
 import { barsOfMarker } from './count-in-marker.js';
 import type { MidiEvent } from './events.js';
@@ -153,17 +153,18 @@ function tempoOf(microseconds: number, beatTicks: number): number | undefined {
   return tempo > 0 && tempo <= FASTEST_TEMPO ? tempo : undefined;
 }
 
-const MAJOR_KEYS = 'Cb Gb Db Ab Eb Bb F C G D A E B F# C#'.split(' ');
-const MINOR_KEYS = 'Abm Ebm Bbm Fm Cm Gm Dm Am Em Bm F#m C#m G#m D#m A#m'.split(' ');
+/** Beyond seven sharps or flats there is no signature to write. */
+const MOST_SIGNS = 7;
 
 /** The key of a signature: sharps above 0, flats below. */
 export function keyOfSignature(fifths: number, isMinor: boolean): KeyName | undefined {
-  const name = (isMinor ? MINOR_KEYS : MAJOR_KEYS)[fifths + 7];
-  return name === undefined ? undefined : parseKey(name).name;
+  if (Math.abs(fifths) > MOST_SIGNS) return undefined;
+  const names = TONICS.map((tonic): KeyName => (isMinor ? `${tonic}m` : tonic));
+  return names.find((name) => keySignature(name) === fifths);
 }
 
 /** Sharps (above 0) or flats (below) in the signature of a key; 0 for one out of use. */
 export function signatureOfKey(key: KeyName): number {
-  const at = Math.max(MAJOR_KEYS.indexOf(key), MINOR_KEYS.indexOf(key));
-  return at === -1 ? 0 : at - 7;
+  const signs = keySignature(key);
+  return Math.abs(signs) > MOST_SIGNS ? 0 : signs;
 }
