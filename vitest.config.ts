@@ -17,8 +17,6 @@ export default defineConfig({
     hookTimeout: 60_000,
     sequence: { sequencer: OwnTestsFirst },
     setupFiles: ['test/seed.setup.ts'],
-    // A loaded machine fails nothing.
-    testTimeout: 60_000,
     include: [
       'packages/*/{src,test}/**/*.test.ts',
       'test/**/*.test.ts',
