@@ -1,6 +1,7 @@
 import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
+import { readPiece, writePiece } from '@reedplate/interchange';
 import { makeStudySetup, studyTune } from '@reedplate/study';
 import { describe, expect, test } from 'vitest';
 import { type Outcome, runWords } from '../packages/cli/src/shared/run-words.fixture.js';
@@ -68,34 +69,52 @@ const OWN_FILES: ReadonlyMap<string, string | Uint8Array> = new Map<string, stri
   ['-', readFileSync(`${EXAMPLES}take.json`)],
 ]);
 
-/** Results of a study, which are read from the disk itself. */
-const RESULTS = join(mkdtempSync(join(tmpdir(), 'reedplate-docs-')), 'results.ndjson');
+const FOLDER = mkdtempSync(join(tmpdir(), 'reedplate-docs-'));
 const TUNE = JSON.stringify({
   key: 'G',
   line: { notes: [{ start: 0, duration: 960, pitch: 67 }] },
 });
-writeFileSync(RESULTS, `${JSON.stringify(studyTune(TUNE, 1, makeStudySetup()))}\n`);
+
+/** Files of studies, which are read from the disk itself. */
+const ON_DISK: ReadonlyMap<string, string | Uint8Array> = new Map<string, string | Uint8Array>([
+  ['tunes.ndjson', `${TUNE}\n`],
+  ['tunes.abc', TUNES],
+  ['book.abc', TUNES],
+  ['take.mid', readFileSync(`${EXAMPLES}take.mid`)],
+  ['sheet.musicxml', writePiece(readPiece(readFileSync(`${EXAMPLES}take.mid`)), 'musicxml')],
+  ['results.ndjson', `${JSON.stringify(studyTune(TUNE, 1, makeStudySetup()))}\n`],
+]);
+for (const [name, bytes] of ON_DISK) writeFileSync(join(FOLDER, name), bytes);
+
+const STUDIES: ReadonlySet<string> = new Set(['study', 'summary', 'adapt']);
 
 function bytesOf(path: string): Uint8Array {
   const own = OWN_FILES.get(basename(path)) ?? readFileSync(ROOT + path);
   return typeof own === 'string' ? new TextEncoder().encode(own) : own;
 }
 
-/** Runs a command on the files of the examples; nothing is written, and no study is started. */
-function run(words: readonly string[]): Outcome {
-  const onDisk = words.map((word, at) =>
-    word === 'results.ndjson' && words[at - 1] !== '--out' ? RESULTS : word,
-  );
+/** Where a word of a study's command names a file, its place on the disk; standard input is a file, too. */
+function placeOf(word: string, at: number, words: readonly string[]): string {
+  if (!STUDIES.has(words[0] ?? '')) return word;
+  if (word === '-') return join(FOLDER, 'tunes.ndjson');
+  if (!ON_DISK.has(word)) return word;
+  // A study writes no results over those that are there.
+  const isNew = words[at - 1] === '--out' && !words.includes('--resume');
+  return isNew ? join(mkdtempSync(join(FOLDER, 'out-')), word) : join(FOLDER, word);
+}
+
+/** Runs a command on the files of the examples; only a study writes, to a folder of its own. */
+function run(words: readonly string[]): Promise<Outcome> {
+  const onDisk = words.map(placeOf);
   return runWords(onDisk, {
     readBytes: bytesOf,
     readText: (path) => new TextDecoder().decode(bytesOf(path)),
     writeBytes: () => {},
-    later: () => {},
   });
 }
 
-function helpOf(verb: string): readonly Shown[] {
-  const [, examples = ''] = run([verb, '--help']).out.split(/\nExamples?:\n/u);
+async function helpOf(verb: string): Promise<readonly Shown[]> {
+  const [, examples = ''] = (await run([verb, '--help'])).out.split(/\nExamples?:\n/u);
   return examples
     .split('\n')
     .map((line) => line.trim())
@@ -103,9 +122,12 @@ function helpOf(verb: string): readonly Shown[] {
     .map((text) => ({ where: `${verb} --help`, text }));
 }
 
-const VERBS = [...run(['--help']).out.matchAll(/^ {2}([a-z]+) (?:\[|<)/gmu)]
+const VERBS = [...(await run(['--help'])).out.matchAll(/^ {2}([a-z]+) {2,}[a-z]/gmu)]
   .map(([, verb = '']) => verb)
   .filter((verb) => verb !== 'help');
+
+const HELPS: (readonly Shown[])[] = [];
+for (const verb of VERBS) HELPS.push(await helpOf(verb));
 
 describe('commands that the documentation shows', () => {
   const shown = PAGES.flatMap(commandsOf);
@@ -119,22 +141,22 @@ describe('commands that the documentation shows', () => {
     expect(VERBS.filter((verb) => !used.has(verb))).toEqual([]);
   });
 
-  test.each(shown)('$where runs: $text', ({ text }) => {
-    const { code, err } = run(wordsOf(text));
+  test.each(shown)('$where runs: $text', async ({ text }) => {
+    const { code, err } = await run(wordsOf(text));
     expect(code, err).toBe(0);
   });
 });
 
 describe('commands that a help shows', () => {
-  const shown = VERBS.flatMap(helpOf);
+  const shown = HELPS.flat();
 
   test('there is one at least for every verb', () => {
     const used = new Set(shown.map(({ where }) => where.split(' ')[0]));
     expect(VERBS.filter((verb) => !used.has(verb))).toEqual([]);
   });
 
-  test.each(shown)('$where runs: $text', ({ text }) => {
-    const { code, err } = run(wordsOf(text));
+  test.each(shown)('$where runs: $text', async ({ text }) => {
+    const { code, err } = await run(wordsOf(text));
     expect(code, err).toBe(0);
   });
 });

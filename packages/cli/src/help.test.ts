@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { runWords } from './shared/run-words.fixture.js';
 
-const HELP = runWords(['--help']).out;
-const VERBS = [...HELP.matchAll(/^ {2}([a-z]+) (?:\[|<)/gmu)]
+const HELP = (await runWords(['--help'])).out;
+const VERBS = [...HELP.matchAll(/^ {2}([a-z]+) {2,}[a-z]/gmu)]
   .map(([, verb = '']) => verb)
   .filter((verb) => verb !== 'help');
-const helpOf = (verb: string) => runWords([verb, '--help']).out;
+const helpOf = async (verb: string) => (await runWords([verb, '--help'])).out;
 
 describe('reedplate --help', () => {
   test('reedplate --help names twenty verbs under five headings', () => {
@@ -28,20 +28,23 @@ describe('reedplate --help', () => {
     expect(HELP).toContain('reedplate help VERB shows the options of a verb');
   });
 
-  test('reedplate help VERB is reedplate VERB --help', () => {
-    for (const verb of VERBS) expect(runWords(['help', verb]).out).toBe(helpOf(verb));
+  test('reedplate help VERB is reedplate VERB --help', async () => {
+    for (const verb of VERBS) expect((await runWords(['help', verb])).out).toBe(await helpOf(verb));
   });
 
-  test('no help sets its options wider than a terminal of eighty columns', () => {
-    for (const help of [HELP, ...VERBS.map(helpOf)]) {
+  test('no help sets its options wider than a terminal of eighty columns', async () => {
+    for (const help of [HELP, ...(await Promise.all(VERBS.map(helpOf)))]) {
       const [options = ''] = help.split(/^ {2}-h, --help.*$/mu);
       for (const line of options.split('\n')) expect([...line].length).toBeLessThanOrEqual(80);
     }
   });
 });
 
+const HELPS = new Map<string, string>();
+for (const verb of VERBS) HELPS.set(verb, await helpOf(verb));
+
 describe.each(VERBS)('reedplate %s --help', (verb) => {
-  const help = helpOf(verb);
+  const help = HELPS.get(verb) ?? '';
 
   test('says what it does in a phrase, without a capital or a full stop', () => {
     const [, phrase = ''] = help.split(/\n\n/u);
@@ -72,8 +75,8 @@ const SHARED: readonly (readonly [string, readonly string[]])[] = [
   ['--feel <feel>', []],
   ['--register <register>', []],
   ['--json', ['study']],
-  ['--key <key>', ['convert', 'map', 'scale', 'recognise', 'study', 'design', 'path']],
-  ['--tuning <tuning>', ['pick', 'set']],
+  ['--key <key>', ['convert', 'map', 'scale', 'recognise', 'study', 'adapt', 'path']],
+  ['--tuning <tuning>', ['pick', 'setlist']],
   ['--own <harps>', []],
   ['--model <model>', []],
 ];
@@ -81,7 +84,7 @@ const SHARED: readonly (readonly [string, readonly string[]])[] = [
 describe.each(SHARED)('the option %s', (option, others) => {
   test('reads the same in every help', () => {
     const told = VERBS.filter((verb) => !others.includes(verb))
-      .map((verb) => textOf(helpOf(verb), option))
+      .map((verb) => textOf(HELPS.get(verb) ?? '', option))
       .filter((text) => text !== undefined)
       .map((text) => text.replace(/ \(default: .*\)$/u, ''));
     expect(told.length).toBeGreaterThan(1);

@@ -8,11 +8,11 @@
 export { main } from './main.js';
 export { runCommand } from './run.js';
 export type { Terminal } from './terminal.js';
+export type { AdaptReport } from './verbs/adapt/report.js';
 // What it prints with --json
 export type { BackingReport } from './verbs/backing/report.js';
 export type { ChartReport } from './verbs/chart/report.js';
 export type { ConvertReport } from './verbs/convert/report.js';
-export type { DesignReport } from './verbs/design/report.js';
 export type { FitReport } from './verbs/fit/report.js';
 export type { FormsReport } from './verbs/forms/report.js';
 export type { MapReport } from './verbs/map/report.js';
@@ -23,8 +23,8 @@ export type { RecogniseReport } from './verbs/recognise/report.js';
 export type { RetuneReport } from './verbs/retune/report.js';
 export type { ScaleReport } from './verbs/scale/report.js';
 export type { ScoreReport } from './verbs/score/report.js';
-export type { SetReport } from './verbs/set/report.js';
+export type { SetlistReport } from './verbs/setlist/report.js';
 export type { SummaryReport } from './verbs/summary/report.js';
 export type { TargetReport } from './verbs/target/report.js';
-export type { TuneReport } from './verbs/tune/report.js';
+export type { TemperReport } from './verbs/temper/report.js';
 export type { TuningsReport } from './verbs/tunings/report.js';

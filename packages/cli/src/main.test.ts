@@ -1,4 +1,5 @@
 import { spawn } from 'node:child_process';
+import { closeSync, existsSync, openSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 
@@ -10,20 +11,29 @@ interface Ending {
   readonly err: string;
 }
 
+interface Running {
+  readonly closePipe?: boolean;
+  /** What standard output is: a file that is open, or a pipe that is read. */
+  readonly output?: number | 'pipe';
+}
+
 /** Runs the command as a process of its own, from source. */
-function runProcess(words: readonly string[], { closePipe = false } = {}): Promise<Ending> {
+function runProcess(
+  words: readonly string[],
+  { closePipe = false, output = 'pipe' }: Running = {},
+): Promise<Ending> {
   return new Promise((resolve, reject) => {
     const child = spawn(process.execPath, ['--import', 'tsx', CLI, ...words], {
-      stdio: ['ignore', 'pipe', 'pipe'],
+      stdio: ['ignore', output, 'pipe'],
     });
     const written = { out: '', err: '' };
-    child.stdout.on('data', (text) => {
+    child.stdout?.on('data', (text) => {
       written.out += text;
     });
-    child.stderr.on('data', (text) => {
+    child.stderr?.on('data', (text) => {
       written.err += text;
     });
-    if (closePipe) child.stdout.destroy();
+    if (closePipe) child.stdout?.destroy();
     child.on('error', reject);
     child.on('close', (code) => resolve({ code, ...written }));
   });
@@ -41,6 +51,19 @@ describe('the reedplate process', { timeout: 60_000 }, () => {
     const { code, err } = await runProcess(['map', '--harp', 'C', '--json'], { closePipe: true });
     expect([code, err]).toEqual([0, '']);
   });
+
+  test.runIf(existsSync('/dev/full'))(
+    'reedplate exits with 1 and one line where its output finds no room',
+    async () => {
+      const output = openSync('/dev/full', 'w');
+      for (const words of [['pick', '--key', 'G'], ['--help'], ['map', '--harp', 'C', '--json']]) {
+        const { code, err } = await runProcess(words, { output });
+        expect(err).toMatch(/^reedplate: ENOSPC[^\n]*\n$/u);
+        expect(code).toBe(1);
+      }
+      closeSync(output);
+    },
+  );
 
   test('reedplate exits with 2 and one line, no stack, for wrong input', async () => {
     const { code, out, err } = await runProcess(['map', '--harp', 'H']);

@@ -1,30 +1,51 @@
 import { readBytes, readText, writeBytes } from '@reedplate/files';
-import { exitCodeOf, runCommand } from './run.js';
+import { exitCodeOf } from './exit-code.js';
+import { runCommand } from './run.js';
+
+/** Columns of a print where nothing says how wide the screen is. */
+const USUAL_WIDTH = 80;
+
+/** Narrowest print: nothing of ours can be read in less. */
+const LEAST_WIDTH = 40;
 
 /** Runs the command with the words of the process, and sets its exit code. */
-export function main(): void {
-  // A reader such as `head` may close the pipe before all is written; that is no error of ours.
-  process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code !== 'EPIPE') throw error;
-    process.exitCode = 0;
-  });
-
+export async function main(): Promise<void> {
+  const written = watch(process.stdout);
+  // Where errors cannot be said, there is nobody to say so to.
+  process.stderr.on('error', () => {});
   const { NO_COLOR, FORCE_COLOR } = process.env;
   const colourWanted = FORCE_COLOR !== undefined && FORCE_COLOR !== '0';
 
-  const err = (text: string): void => void process.stderr.write(text);
-
-  process.exitCode = runCommand(process.argv.slice(2), {
+  const code = await runCommand(process.argv.slice(2), {
     out: (text) => void process.stdout.write(text),
-    err,
+    err: sayError,
     colour: !NO_COLOR && (colourWanted || process.stdout.isTTY === true),
+    width: Math.max(LEAST_WIDTH, process.stdout.columns ?? USUAL_WIDTH),
     readText,
     readBytes,
     writeBytes,
-    later: (work) => {
-      work().catch((error: unknown) => {
-        process.exitCode = exitCodeOf(error, { err });
-      });
-    },
   });
+  // What could not be printed was not said, whatever the verb did.
+  const fault = await written();
+  process.exitCode = fault === undefined ? code : exitCodeOf(fault, { err: sayError });
+}
+
+const sayError = (text: string): void => void process.stderr.write(text);
+
+/**
+ * Watches a stream from now on. What it gives back waits until all is written, and gives what went
+ * wrong. A reader such as `head` may close the pipe before all is written: that is no fault.
+ */
+function watch(stream: NodeJS.WriteStream): () => Promise<Error | undefined> {
+  let fault: Error | undefined;
+  stream.once('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') fault = error;
+    // What is still to be written fails as well, and says nothing new.
+    stream.on('error', () => {});
+  });
+  return () =>
+    new Promise((resolve) => {
+      // The event of a fault comes a moment after the write that met it.
+      stream.write('', () => setImmediate(() => resolve(fault)));
+    });
 }

@@ -17,21 +17,21 @@ const VERBS = [
 ] as const;
 
 describe('runCommand', () => {
-  test.each(VERBS)('runCommand gives %s a help with an example', (verb) => {
-    const { code, out, err } = runWords([verb, '--help']);
+  test.each(VERBS)('runCommand gives %s a help with an example', async (verb) => {
+    const { code, out, err } = await runWords([verb, '--help']);
     expect([code, err]).toEqual([0, '']);
     expect(out).toMatch(new RegExp(`Examples?:\n  reedplate ${verb} `, 'u'));
     expect(out).toContain('--json');
   });
 
-  test('runCommand without a verb shows the help and fails', () => {
-    const { code, out, err } = runWords([]);
+  test('runCommand without a verb shows the help and fails', async () => {
+    const { code, out, err } = await runWords([]);
     expect([code, out]).toEqual([2, '']);
     expect(err).toContain('Usage: reedplate');
   });
 
-  test('runCommand prints the version of the package', () => {
-    expect(runWords(['--version']).out).toMatch(/^\d+\.\d+\.\d+\n$/u);
+  test('runCommand prints the version of the package', async () => {
+    expect((await runWords(['--version'])).out).toMatch(/^\d+\.\d+\.\d+\n$/u);
   });
 
   test.each([
@@ -46,7 +46,10 @@ describe('runCommand', () => {
     [['chart', '--key', 'G', '--form', 'quick-chnage'], /did you mean quick-change\?/u],
     [['chart', '--key', 'G', '--vary', 'minro'], /did you mean minor\?/u],
     [['chart', '--key'], /argument missing/u],
-    [['chart'], /required option '--key <key>' not specified/u],
+    [['chart'], /^reedplate: --key is missing\n/u],
+    [['pick', 'G'], /--key is missing: did you mean --key G\?/u],
+    [['target', '--key', 'G', 'C'], /--harp is missing: did you mean --harp C\?/u],
+    [['map', 'C'], /"C" stands alone: give it as --key C or --harp C/u],
     [
       ['chart', '--key', 'G', '--fomr', 'basic'],
       /unknown option '--fomr' \(Did you mean --form\?\)/u,
@@ -55,27 +58,61 @@ describe('runCommand', () => {
     [['target', '--key', 'G', '--harp', 'C', '--level', 'bend'], /did you mean bends\?/u],
     [['practice', '--key', 'G', '--harp', 'C', '--kind', 'root'], /did you mean roots\?/u],
     [['char', '--key', 'G'], /unknown command 'char' \(Did you mean chart\?\)/u],
-  ])('runCommand of %j says in one line what is wrong and exits with 2', (words, message) => {
-    const { code, out, err } = runWords(words);
+  ])('runCommand of %j says in one line what is wrong and exits with 2', async (words, message) => {
+    const { code, out, err } = await runWords(words);
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(message);
     expect(err).toMatch(/^reedplate: [^\n]+\n$/u);
   });
 
-  test('runCommand lets a defect of our own through', () => {
+  test('runCommand says a defect of our own in one line, without a stack, and exits with 1', async () => {
     const broken = () => {
-      throw new TypeError('a defect');
+      throw new TypeError('a defect\nof ours');
     };
-    expect(() => runWords(['score', 'take.json', '--key', 'G'], { readText: broken })).toThrow(
-      TypeError,
+    const { code, err } = await runWords(['score', 'take.json', '--key', 'G'], {
+      readText: broken,
+    });
+    expect(code).toBe(1);
+    expect(err).toBe(
+      'reedplate: this is a fault of reedplate, please report it: a defect of ours\n',
     );
   });
 
-  test('runCommand reports a file that cannot be read', () => {
+  test('runCommand exits with 1 where the machine fails, and says what the system says', async () => {
+    const full = () => {
+      throw Object.assign(new Error('ENOSPC: no space left on device, write'), { errno: -28 });
+    };
+    const { code, err } = await runWords(['pick', '--key', 'G'], { out: full });
+    expect([code, err]).toEqual([1, 'reedplate: ENOSPC: no space left on device, write\n']);
+  });
+
+  test('runCommand exits with 1 where a file cannot be written', async () => {
+    const writeBytes = (path: string): void => {
+      throw new ReedplateError({
+        code: 'FILE_UNWRITABLE',
+        value: path,
+        expected: 'room on the disk',
+      });
+    };
+    const words = ['practice', '--key', 'G', '--harp', 'C', '-o', 'roots.mid'];
+    const { code, err } = await runWords(words, { writeBytes });
+    expect([code, err]).toEqual([
+      1,
+      'reedplate: "roots.mid" cannot be written: expected room on the disk\n',
+    ]);
+  });
+
+  test.each(['recognize', 'recognise'])('runCommand reads the spelling %s', async (verb) => {
+    const { code, out } = await runWords([verb, 'G7 | C7 | G7 | D7']);
+    expect(code).toBe(0);
+    expect(out).toMatch(/in G/u);
+  });
+
+  test('runCommand reports a file that cannot be read', async () => {
     const readText = (path: string): string => {
       throw new ReedplateError({ code: 'FILE_UNREADABLE', value: path, expected: 'a file' });
     };
-    const { code, err } = runWords(['score', 'gone.json', '--key', 'G'], { readText });
+    const { code, err } = await runWords(['score', 'gone.json', '--key', 'G'], { readText });
     expect([code, err]).toEqual([2, 'reedplate: "gone.json" cannot be read: expected a file\n']);
   });
 });

@@ -1,31 +1,26 @@
-import { isReedplateError } from '@reedplate/pitch';
 import { CommanderError } from 'commander';
+import { EXIT_USAGE, exitCodeOf } from './exit-code.js';
 import { buildProgram } from './program.js';
+import { sayUsage } from './say-usage.js';
 import type { Terminal } from './terminal.js';
 
-/** Exit code for input that is not understood. */
-const EXIT_USAGE = 2;
-
 /**
- * Runs the command and returns its exit code: 0 when done, 2 for input that is not understood.
- * A defect of our own is not caught, so that it shows its stack.
+ * Runs the command and gives its exit code: 0 when done, 2 for words or input that are not
+ * understood, 1 where the machine or the program fails. What was wrong is said in one line.
  *
  * @param words the command's words, without `node` and the script
  */
-export function runCommand(words: readonly string[], terminal: Terminal): number {
+export async function runCommand(words: readonly string[], terminal: Terminal): Promise<number> {
   try {
-    buildProgram(terminal).parse([...words], { from: 'user' });
+    const program = await buildProgram(words, terminal);
+    await program.parseAsync([...words], { from: 'user' });
     return 0;
   } catch (error) {
-    return exitCodeOf(error, terminal);
+    if (!(error instanceof CommanderError)) return exitCodeOf(error, terminal);
+    // Help and version were asked for and are printed: commander only stops the parsing this way.
+    if (error.exitCode === 0) return 0;
+    // Without a verb the help is printed; there is nothing to say besides.
+    if (error.code !== 'commander.help') terminal.err(`reedplate: ${sayUsage(error, words)}\n`);
+    return EXIT_USAGE;
   }
-}
-
-/** The exit code of an error, after saying in one line what was wrong. */
-export function exitCodeOf(error: unknown, terminal: Pick<Terminal, 'err'>): number {
-  // Help and version were asked for and are printed: commander only stops the parsing this way.
-  if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : EXIT_USAGE;
-  if (!isReedplateError(error)) throw error;
-  terminal.err(`reedplate: ${error.message}\n`);
-  return EXIT_USAGE;
 }

@@ -6,12 +6,12 @@ export interface Terminal {
   readonly err: (text: string) => void;
   /** Whether output goes to a screen that shows colour. */
   readonly colour: boolean;
+  /** Columns that a line of the print may take. */
+  readonly width: number;
   /** Reads a text file, `-` for standard input; throws a typed error. */
   readonly readText: (path: string) => string;
   /** Reads a file of any kind, `-` for standard input; throws a typed error. */
   readonly readBytes: (path: string) => Uint8Array;
   /** Writes a file, over one that is there, or standard output for `-`; throws a typed error. */
   readonly writeBytes: (path: string, bytes: Uint8Array) => void;
-  /** Takes work that goes on after the command has returned, such as a study. */
-  readonly later: (work: () => Promise<void>) => void;
 }

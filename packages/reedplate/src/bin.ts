@@ -1,3 +1,3 @@
 import { main } from '@reedplate/cli';
 
-main();
+await main();

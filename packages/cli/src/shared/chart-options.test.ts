@@ -15,17 +15,17 @@ const FILES: ReadonlyMap<string, string> = new Map([
   ['song.txt', '| G7 | C7 | D7 | G7 |'],
 ]);
 
-function run(...words: readonly string[]) {
+async function run(...words: readonly string[]) {
   const written: Uint8Array[] = [];
-  const outcome = runWords(words, {
+  const outcome = await runWords(words, {
     readText: (path) => FILES.get(path) ?? '',
     writeBytes: (_, bytes) => void written.push(bytes),
   });
   return { ...outcome, written: new TextDecoder().decode(written[0]) };
 }
 
-function json(...words: readonly string[]) {
-  const { out, err } = run(...words, '--json');
+async function json(...words: readonly string[]) {
+  const { out, err } = await run(...words, '--json');
   expect(err).toBe('');
   return JSON.parse(out);
 }
@@ -46,18 +46,18 @@ type Json = ReturnType<typeof JSON.parse>;
 describe.each(PLANNING)('reedplate %s', (verb, words, barsOf) => {
   const plan = (...more: readonly string[]) => json(verb, '--key', 'G', ...words, ...more);
 
-  test('plays the form as often as --choruses says', () => {
-    expect(barsOf(plan('--choruses', '2'))).toBe(24);
-    expect(barsOf(plan('--choruses', '3', '--form', 'I7 | IV7 | V7 | I7'))).toBe(12);
+  test('plays the form as often as --choruses says', async () => {
+    expect(barsOf(await plan('--choruses', '2'))).toBe(24);
+    expect(barsOf(await plan('--choruses', '3', '--form', 'I7 | IV7 | V7 | I7'))).toBe(12);
   });
 
-  test('adds the bars of --intro', () => {
-    expect(barsOf(plan('--choruses', '1', '--intro', 'five'))).toBe(16);
+  test('adds the bars of --intro', async () => {
+    expect(barsOf(await plan('--choruses', '1', '--intro', 'five'))).toBe(16);
   });
 
-  test('applies --vary before --turnaround', () => {
+  test('applies --vary before --turnaround', async () => {
     const bars = barsOf(
-      plan('--choruses', '1', '--vary', 'double-length', '--turnaround', 'one-four-one-five'),
+      await plan('--choruses', '1', '--vary', 'double-length', '--turnaround', 'one-four-one-five'),
     );
     expect(bars).toBe(24);
   });
@@ -71,64 +71,68 @@ describe.each(PLANNING)('reedplate %s', (verb, words, barsOf) => {
     [['--metre', '4/5'], 'is not a metre'],
     [['--feel', 'shufle'], 'did you mean shuffle?'],
     [['--choruses', 'two'], 'choruses'],
-  ])('refuses %j in one line', (wrong, message) => {
-    const { code, out, err } = run(verb, '--key', 'G', ...words, ...wrong);
+  ])('refuses %j in one line', async (wrong, message) => {
+    const { code, out, err } = await run(verb, '--key', 'G', ...words, ...wrong);
     expect([code, out]).toEqual([2, '']);
     expect(err).toContain(message);
   });
 });
 
 describe('readChart', () => {
-  const chart = (...words: readonly string[]) => json('chart', ...words).chart;
+  const chart = async (...words: readonly string[]) => (await json('chart', ...words)).chart;
 
-  test('readChart gives what makeChart gives for the same plan', () => {
+  test('readChart gives what makeChart gives for the same plan', async () => {
     const form = withTurnaround(formById('quick-change'), 'two-five');
     const options = { key: 'Eb', choruses: 2, metre: '12/8', intro: 'turnaround' } as const;
     const words = '--key Eb --form basic --vary quick-change --turnaround two-five --choruses 2';
     const { form: _, ...made } = makeChart(form, { ...options, ending: 'five-one' });
     expect(
-      chart(...words.split(' '), ...'--metre 12/8 --intro turnaround --ending five-one'.split(' ')),
+      await chart(
+        ...words.split(' '),
+        ...'--metre 12/8 --intro turnaround --ending five-one'.split(' '),
+      ),
     ).toMatchObject(made);
   });
 
-  test('readChart makes a minor form of a major one for a minor key, and varies that', () => {
-    const { spans } = chart('--key', 'Am', '--vary', 'triads');
+  test('readChart makes a minor form of a major one for a minor key, and varies that', async () => {
+    const { spans } = await chart('--key', 'Am', '--vary', 'triads');
     expect(spans[0].chord.symbol).toBe('Am');
   });
 
-  test('readChart turns a major key minor where --vary says so', () => {
-    expect(chart('--key', 'A', '--vary', 'minor').key).toBe('Am');
+  test('readChart turns a major key minor where --vary says so', async () => {
+    expect((await chart('--key', 'A', '--vary', 'minor')).key).toBe('Am');
   });
 });
 
 describe('readChartFor', () => {
-  const score = (...words: readonly string[]) => json('score', ...words, '--key', 'G').score;
+  const score = async (...words: readonly string[]) =>
+    (await json('score', ...words, '--key', 'G')).score;
 
-  test('readChartFor lays as many choruses as the take needs', () => {
-    expect(score('take.json').bars).toHaveLength(12);
-    expect(score('long.json').bars).toHaveLength(36);
+  test('readChartFor lays as many choruses as the take needs', async () => {
+    expect((await score('take.json')).bars).toHaveLength(12);
+    expect((await score('long.json')).bars).toHaveLength(36);
   });
 
-  test('readChartFor counts the bars of an introduction apart', () => {
-    expect(score('long.json', '--intro', 'turnaround').bars).toHaveLength(26);
+  test('readChartFor counts the bars of an introduction apart', async () => {
+    expect((await score('long.json', '--intro', 'turnaround')).bars).toHaveLength(26);
   });
 
-  test('readChartFor takes --vary, --turnaround and --ending', () => {
+  test('readChartFor takes --vary, --turnaround and --ending', async () => {
     const words = ['--vary', 'triads', '--turnaround', 'late-five', '--ending', 'one'];
-    const { bars } = score('take.json', ...words);
+    const { bars } = await score('take.json', ...words);
     expect(bars[0].chords).toEqual(['G']);
-    expect(bars[11].chords).not.toEqual(score('take.json').bars[11].chords);
+    expect(bars[11].chords).not.toEqual((await score('take.json')).bars[11].chords);
   });
 
-  test('convert writes the varied chords over the line', () => {
+  test('convert writes the varied chords over the line', async () => {
     const words = ['convert', 'take.json', 'sheet.abc', '--key', 'G', '--form', 'basic'];
-    expect(run(...words, '--vary', 'ninths').written).toContain('"G9"');
-    expect(run(...words).written).not.toContain('"G9"');
+    expect((await run(...words, '--vary', 'ninths')).written).toContain('"G9"');
+    expect((await run(...words)).written).not.toContain('"G9"');
   });
 
-  test('score takes neither --choruses nor --metre: the take has its own', () => {
+  test('score takes neither --choruses nor --metre: the take has its own', async () => {
     for (const option of ['--choruses', '--metre']) {
-      const { code, err } = run('score', 'take.json', '--key', 'G', option, '2');
+      const { code, err } = await run('score', 'take.json', '--key', 'G', option, '2');
       expect(code).toBe(2);
       expect(err).toContain(`unknown option '${option}'`);
     }
@@ -136,27 +140,27 @@ describe('readChartFor', () => {
 });
 
 describe('set and pick', () => {
-  const weights = (...words: readonly string[]) =>
-    json(...words).picks.map(({ weight }: { weight: number }) => weight);
+  const weights = async (...words: readonly string[]) =>
+    (await json(...words)).picks.map(({ weight }: { weight: number }) => weight);
 
   test.each([[], ['--form', 'minor-flat-six'], ['--vary', 'triads'], ['--form', 'song.txt']])(
     'set gives a song of one key the harp and the weight that pick gives it with %j',
-    (...words) => {
-      const [best] = json('pick', '--key', 'G', ...words).picks;
-      const [song] = json('set', 'G', ...words).songs;
+    async (...words) => {
+      const [best] = (await json('pick', '--key', 'G', ...words)).picks;
+      const [song] = (await json('setlist', 'G', ...words)).songs;
       expect([song.position, song.weight]).toEqual([best.position, best.weight]);
     },
   );
 
-  test('set reads a form of chord names in the key of its first song, for all', () => {
-    const { songs } = json('set', 'G', 'A', '--form', 'song.txt', '--least', '1');
+  test('set reads a form of chord names in the key of its first song, for all', async () => {
+    const { songs } = await json('setlist', 'G', 'A', '--form', 'song.txt', '--least', '1');
     expect(songs.map(({ position }: { position: number }) => position)).toEqual([2, 2]);
     expect(songs[0].weight).toBe(songs[1].weight);
   });
 
-  test('pick weighs the chords of the varied form', () => {
-    expect(weights('pick', '--key', 'G', '--vary', 'triads')).not.toEqual(
-      weights('pick', '--key', 'G'),
+  test('pick weighs the chords of the varied form', async () => {
+    expect(await weights('pick', '--key', 'G', '--vary', 'triads')).not.toEqual(
+      await weights('pick', '--key', 'G'),
     );
   });
 });

@@ -1,3 +1,6 @@
+import { mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { makeTuning, TUNINGS } from '@reedplate/layout';
 import { makeLine } from '@reedplate/line';
 import { describe, expect, test } from 'vitest';
@@ -28,9 +31,12 @@ function run(words: readonly string[]) {
       return text;
     },
     writeBytes: () => {},
-    later: () => {},
   });
 }
+
+/** Studies read their tunes from the disk themselves. */
+const TUNES = join(mkdtempSync(join(tmpdir(), 'reedplate-harps-')), 'tunes.ndjson');
+writeFileSync(TUNES, `${JSON.stringify({ key: 'G', line: LINE })}\n`);
 
 const HARP = ['--harp', 'C', '--tuning'] as const;
 const SONG = ['--key', 'G'] as const;
@@ -43,36 +49,36 @@ const VERBS: readonly (readonly string[])[] = [
   ['score', 'take.json', ...SONG, ...HARP],
   ['path', 'take.json', ...HARP],
   ['scale', ...SONG, ...HARP],
-  ['tune', ...HARP],
+  ['temper', ...HARP],
   ['convert', 'take.tab', 'take.abc', ...HARP],
   ['pick', ...SONG, '--tuning'],
-  ['set', 'G', 'C', '--tuning'],
+  ['setlist', 'G', 'C', '--tuning'],
   ['retune', '--to'],
   ['retune', '--to', 'standard', '--from'],
   ['tunings'],
   ['fit', 'take.json', '--tunings'],
-  ['study', 'tunes.ndjson', '--tunings'],
+  ['study', TUNES, '--tunings'],
 ];
 
 describe.each(VERBS.map((words) => [words.join(' '), words] as const))(
   'reedplate %s',
   (_, words) => {
-    test('takes a tuning by the id of the catalogue', () => {
-      expect(run([...words, 'raised-fifth-draw'])).toMatchObject({ code: 0, err: '' });
+    test('takes a tuning by the id of the catalogue', async () => {
+      expect(await run([...words, 'raised-fifth-draw'])).toMatchObject({ code: 0, err: '' });
     });
 
-    test('takes a tuning from a JSON file', () => {
-      expect(run([...words, 'ours.json'])).toMatchObject({ code: 0, err: '' });
+    test('takes a tuning from a JSON file', async () => {
+      expect(await run([...words, 'ours.json'])).toMatchObject({ code: 0, err: '' });
     });
 
-    test('says which file holds no tuning', () => {
-      const { code, out, err } = run([...words, 'broken.json']);
+    test('says which file holds no tuning', async () => {
+      const { code, out, err } = await run([...words, 'broken.json']);
       expect([code, out]).toEqual([2, '']);
       expect(err).toMatch(/^reedplate: "H4" .*hole 1, breath draw, file broken\.json\)[^\n]+\n$/u);
     });
 
-    test('says which tuning was meant', () => {
-      const { code, err } = run([...words, 'standrad']);
+    test('says which tuning was meant', async () => {
+      const { code, err } = await run([...words, 'standrad']);
       expect(code).toBe(2);
       expect(err).toContain('did you mean standard?');
     });
@@ -80,37 +86,38 @@ describe.each(VERBS.map((words) => [words.join(' '), words] as const))(
 );
 
 describe('readHarp', () => {
-  const json = (...words: readonly string[]) => JSON.parse(run([...words, '--json']).out);
+  const json = async (...words: readonly string[]) =>
+    JSON.parse((await run([...words, '--json'])).out);
 
-  test('readHarp gives the reeds of the file', () => {
-    const { notes } = json('scale', ...HARP, 'ours.json', '--key', 'D', '--scale', 'major');
+  test('readHarp gives the reeds of the file', async () => {
+    const { notes } = await json('scale', ...HARP, 'ours.json', '--key', 'D', '--scale', 'major');
     const sharp = notes.find(({ note }: { note: string }) => note === 'F#5');
     expect(sharp.tabs).toEqual(['-5']);
   });
 
-  test('readHarp refuses a register by name', () => {
-    const { err } = run(['tune', '--harp', 'C', '--register', 'hgih']);
+  test('readHarp refuses a register by name', async () => {
+    const { err } = await run(['temper', '--harp', 'C', '--register', 'hgih']);
     expect(err).toContain('did you mean high?');
   });
 });
 
 describe('readMaybeHarp', () => {
-  test('readMaybeHarp gives a take in tab its notes by the tuning of the harp', () => {
+  test('readMaybeHarp gives a take in tab its notes by the tuning of the harp', async () => {
     const words = ['score', 'take.tab', '--key', 'G', '--json', '--harp', 'C'];
-    const pitches = (...more: readonly string[]) =>
-      JSON.parse(run([...words, ...more]).out).score.notes.map(
+    const pitches = async (...more: readonly string[]) =>
+      JSON.parse((await run([...words, ...more])).out).score.notes.map(
         ({ pitch }: { pitch: number }) => pitch,
       );
-    expect(pitches()).toEqual([64, 77]);
-    expect(pitches('--tuning', 'ours.json')).toEqual([64, 78]);
-    expect(pitches('--register', 'low')).toEqual([52, 65]);
+    expect(await pitches()).toEqual([64, 77]);
+    expect(await pitches('--tuning', 'ours.json')).toEqual([64, 78]);
+    expect(await pitches('--register', 'low')).toEqual([52, 65]);
   });
 
   test.each([
     [['--tuning', 'ours.json'], '"ours.json"'],
     [['--register', 'low'], '"low"'],
-  ])('readMaybeHarp refuses %j without the key of the harp', (words, value) => {
-    const { code, err } = run(['score', 'take.json', '--key', 'G', ...words]);
+  ])('readMaybeHarp refuses %j without the key of the harp', async (words, value) => {
+    const { code, err } = await run(['score', 'take.json', '--key', 'G', ...words]);
     expect(code).toBe(2);
     expect(err).toContain(value);
     expect(err).toContain('--harp with --tuning and --register');
@@ -120,29 +127,33 @@ describe('readMaybeHarp', () => {
 describe('readHarpChoice', () => {
   test.each([
     ['pick', ['pick', '--key', 'G']],
-    ['set', ['set', 'G', 'C']],
-  ])('%s --own takes a tuning from a file', (_, words) => {
-    const { code, out } = run([...words, '--own', 'low C ours.json']);
+    ['setlist', ['setlist', 'G', 'C']],
+  ])('%s --own takes a tuning from a file', async (_, words) => {
+    const { code, out } = await run([...words, '--own', 'low C ours.json']);
     expect(code).toBe(0);
     expect(out).toContain('ours');
   });
 
-  test('pick --own says which file holds no tuning', () => {
-    const { err } = run(['pick', '--key', 'G', '--own', 'C, D broken.json']);
+  test('pick --own says which file holds no tuning', async () => {
+    const { err } = await run(['pick', '--key', 'G', '--own', 'C, D broken.json']);
     expect(err).toContain('file broken.json');
   });
 });
 
 describe('readTuningList', () => {
-  test('fit --tunings takes files and ids together, and all for the catalogue', () => {
-    const harps = (tunings: string) =>
-      JSON.parse(run(['fit', 'take.json', '--tunings', tunings, '--keys', 'C', '--json']).out);
-    const names = harps('standard, ours.json').harps.map(({ name }: { name: string }) => name);
+  test('fit --tunings takes files and ids together, and all for the catalogue', async () => {
+    const harps = async (tunings: string) =>
+      JSON.parse(
+        (await run(['fit', 'take.json', '--tunings', tunings, '--keys', 'C', '--json'])).out,
+      );
+    const names = (await harps('standard, ours.json')).harps.map(
+      ({ name }: { name: string }) => name,
+    );
     expect(names.sort()).toEqual(['C', 'C ours']);
-    expect(harps('all').considered).toBe(TUNINGS.length);
+    expect((await harps('all')).considered).toBe(TUNINGS.length);
   });
 
-  test('fit --tunings refuses an empty list', () => {
-    expect(run(['fit', 'take.json', '--tunings', ', ']).err).toContain('at least one word');
+  test('fit --tunings refuses an empty list', async () => {
+    expect((await run(['fit', 'take.json', '--tunings', ', '])).err).toContain('at least one word');
   });
 });

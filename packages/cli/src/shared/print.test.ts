@@ -23,18 +23,18 @@ describe('inkOfNumeral', () => {
 });
 
 describe('printReport', () => {
-  test('printReport colours only where the terminal shows colour, and says the same', () => {
+  test('printReport colours only where the terminal shows colour, and says the same', async () => {
     const words = ['chart', '--key', 'G'];
-    const plain = runWords(words).out;
-    const coloured = runWords(words, { colour: true }).out;
+    const plain = (await runWords(words)).out;
+    const coloured = (await runWords(words, { colour: true })).out;
     expect(plain).not.toContain('\u001b');
     expect(coloured).toContain('\u001b[32mI7\u001b[0m');
     // biome-ignore lint/suspicious/noControlCharactersInRegex: colour is made of them
     expect(coloured.replaceAll(/\u001b\[[\d;]*m/gu, '')).toBe(plain);
   });
 
-  test('printReport never colours JSON', () => {
-    expect(runWords(['chart', '--key', 'G', '--json'], { colour: true }).out).not.toContain(
+  test('printReport never colours JSON', async () => {
+    expect((await runWords(['chart', '--key', 'G', '--json'], { colour: true })).out).not.toContain(
       '\u001b',
     );
   });

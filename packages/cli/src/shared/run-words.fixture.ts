@@ -13,10 +13,13 @@ function noFile(path: string): never {
 }
 
 /** Runs the command on a terminal that keeps what is written. */
-export function runWords(words: readonly string[], parts: Partial<Terminal> = {}): Outcome {
+export async function runWords(
+  words: readonly string[],
+  parts: Partial<Terminal> = {},
+): Promise<Outcome> {
   const written = { out: '', err: '' };
   const { readText = noFile } = parts;
-  const code = runCommand(words, {
+  const code = await runCommand(words, {
     out: (text) => {
       written.out += text;
     },
@@ -24,12 +27,10 @@ export function runWords(words: readonly string[], parts: Partial<Terminal> = {}
       written.err += text;
     },
     colour: false,
+    width: 80,
     readText,
     readBytes: (path) => new TextEncoder().encode(readText(path)),
     writeBytes: noFile,
-    later: () => {
-      throw new Error('no later work in this test');
-    },
     ...parts,
   });
   return { code, ...written };

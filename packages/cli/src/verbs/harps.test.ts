@@ -11,41 +11,41 @@ const OWN_TUNING = JSON.stringify(makeTuning({ id: 'two-holes', blow: 'C4 E4', d
 const withFile = (text: string) => ({ readText: () => text });
 const read = (...words: readonly string[]) => runWords(words);
 
-function readJson(...words: readonly string[]) {
-  const { out, err, code } = read(...words, '--json');
+async function readJson(...words: readonly string[]) {
+  const { out, err, code } = await read(...words, '--json');
   expect([err, code]).toEqual(['', 0]);
   return JSON.parse(out);
 }
 
 describe('reedplate map', () => {
-  test('map without --harp takes the harp labelled by the key', () => {
-    const { harp, key } = readJson('map', '--tuning', 'natural-minor', '--key', 'Am');
+  test('map without --harp takes the harp labelled by the key', async () => {
+    const { harp, key } = await readJson('map', '--tuning', 'natural-minor', '--key', 'Am');
     expect(harp).toMatchObject({ tuning: 'natural-minor', key: 'Am', firstPosition: 'D' });
     expect(key).toBe('Am');
   });
 
-  test('map spells a raised fifth draw reed as a sharp', () => {
-    const { out } = read('map', '--harp', 'C', '--tuning', 'raised-fifth-draw');
+  test('map spells a raised fifth draw reed as a sharp', async () => {
+    const { out } = await read('map', '--harp', 'C', '--tuning', 'raised-fifth-draw');
     expect(out).toMatch(/\ndraw +D4 +G4 +B4 +D5 +F#5 /u);
   });
 
-  test('map shows every bend, however deep, and only rows that have a note', () => {
-    const { out } = read('map', '--harp', 'C', '--tuning', 'extended-top-twelve');
+  test('map shows every bend, however deep, and only rows that have a note', async () => {
+    const { out } = await read('map', '--harp', 'C', '--tuning', 'extended-top-twelve');
     expect(out).toMatch(/\nblow '''' .*C7 +Eb7\n/u);
     expect(out).not.toContain("draw ''''");
     expect(out).not.toContain('valved');
   });
 
-  test('map --valved shows valved bends in place of overbends', () => {
-    const { out } = read('map', '--harp', 'C', '--valved');
+  test('map --valved shows valved bends in place of overbends', async () => {
+    const { out } = await read('map', '--harp', 'C', '--valved');
     expect(out).toMatch(/\nblow valved ' +B3 +Eb4 /u);
     expect(out).toMatch(/\ndraw valved '' +A5 /u);
     expect(out).not.toMatch(/^over(?:blow|draw)/mu);
   });
 
-  test('map reads a tuning of one’s own from a file', () => {
+  test('map reads a tuning of one’s own from a file', async () => {
     const words = ['map', '--harp', 'D', '--tuning', 'mine.json'];
-    const { out, code } = runWords(words, withFile(OWN_TUNING));
+    const { out, code } = await runWords(words, withFile(OWN_TUNING));
     expect(code).toBe(0);
     expect(out).toMatch(/^D harp \(two-holes\)\n/u);
     expect(out).toMatch(/\nblow +D4 +F#4\n/u);
@@ -53,24 +53,24 @@ describe('reedplate map', () => {
 });
 
 describe('reedplate pick', () => {
-  test('pick --own ranks the harps owned and no others', () => {
-    const { picks } = readJson('pick', '--key', 'A', '--own', 'C, D, A', '--level', 'bends');
+  test('pick --own ranks the harps owned and no others', async () => {
+    const { picks } = await readJson('pick', '--key', 'A', '--own', 'C, D, A', '--level', 'bends');
     expect(picks.map(({ harp }: { harp: { key: string } }) => harp.key)).toEqual(['D', 'A', 'C']);
   });
 
-  test('pick --tuning ranks twelve harps of that tuning', () => {
-    const { picks } = readJson('pick', '--key', 'Am', '--tuning', 'natural-minor');
+  test('pick --tuning ranks twelve harps of that tuning', async () => {
+    const { picks } = await readJson('pick', '--key', 'Am', '--tuning', 'natural-minor');
     expect(picks).toHaveLength(12);
     expect(picks[0]).toMatchObject({ position: 2, harp: { key: 'Am' } });
   });
 
-  test('pick --line says how much of the line each harp has', () => {
+  test('pick --line says how much of the line each harp has', async () => {
     const line = makeLine([
       { start: 0, duration: 960, pitch: midi('G3') },
       { start: 960, duration: 960, pitch: midi('Bb3') },
     ]);
     const words = ['pick', '--key', 'G', '--own', 'C', '--line', 'line.json'];
-    const { out } = runWords(words, withFile(JSON.stringify(line)));
+    const { out } = await runWords(words, withFile(JSON.stringify(line)));
     expect(out).toContain(
       'the line an octave up: 50 % natural, 50 % bent, 0 % overbent, 0 % missing',
     );
@@ -78,36 +78,36 @@ describe('reedplate pick', () => {
 });
 
 describe('reedplate tunings', () => {
-  test('tunings lists the catalogue, one a line', () => {
-    const lines = read('tunings').out.trimEnd().split('\n');
+  test('tunings lists the catalogue, one a line', async () => {
+    const lines = (await read('tunings')).out.trimEnd().split('\n');
     expect(lines).toHaveLength(TUNINGS.length + 1);
     for (const [index, { id }] of TUNINGS.entries()) expect(lines[index + 1]).toContain(`${id} `);
   });
 
-  test('tunings of some shows their reeds, label, use and source', () => {
-    const { out } = read('tunings', 'natural-minor', 'solo-twelve');
+  test('tunings of some shows their reeds, label, use and source', async () => {
+    const { out } = await read('tunings', 'natural-minor', 'solo-twelve');
     expect(out).toMatch(/\nblow +C4 +Eb4 +G4 /u);
     expect(out).toContain('labelled Gm, which is its 2nd-position key');
     expect(out).toContain('source: Wikipedia, "Solo tuning"');
   });
 
-  test('tunings --json gives every tuning with its reeds by name', () => {
-    const { tunings } = readJson('tunings');
+  test('tunings --json gives every tuning with its reeds by name', async () => {
+    const { tunings } = await readJson('tunings');
     expect(tunings).toHaveLength(TUNINGS.length);
     for (const { holes, blow, draw } of tunings) {
       expect([blow.length, draw.length]).toEqual([holes, holes]);
     }
   });
 
-  test('tunings reads a file', () => {
-    const { out } = runWords(['tunings', './mine.json'], withFile(OWN_TUNING));
+  test('tunings reads a file', async () => {
+    const { out } = await runWords(['tunings', './mine.json'], withFile(OWN_TUNING));
     expect(out).toMatch(/^two-holes: two-holes\n/u);
   });
 });
 
 describe('reedplate retune', () => {
-  test('retune lists the reeds that change, with cents, and each caution once', () => {
-    const { out } = read(
+  test('retune lists the reeds that change, with cents, and each caution once', async () => {
+    const { out } = await read(
       'retune',
       '--from',
       'standard',
@@ -121,24 +121,30 @@ describe('reedplate retune', () => {
     expect(out.match(/eye protection/gu)).toHaveLength(1);
   });
 
-  test('retune warns of soldering only where a reed is weighted', () => {
-    expect(read('retune', '--to', 'raised-fifth-draw').out).not.toMatch(/solder/u);
-    expect(read('retune', '--to', 'lowered-second-and-third-draw').out).toMatch(
+  test('retune warns of soldering only where a reed is weighted', async () => {
+    expect((await read('retune', '--to', 'raised-fifth-draw')).out).not.toMatch(/solder/u);
+    expect((await read('retune', '--to', 'lowered-second-and-third-draw')).out).toMatch(
       /lead-free solder/u,
     );
-    expect(read('retune', '--to', 'standard').out).not.toContain('Mind:');
+    expect((await read('retune', '--to', 'standard')).out).not.toContain('Mind:');
   });
 
-  test('retune keeps first position: standard C becomes natural minor Gm', () => {
-    const { to, steps } = readJson('retune', '--to', 'natural-minor', '--harp', 'C');
+  test('retune keeps first position: standard C becomes natural minor Gm', async () => {
+    const { to, steps } = await readJson('retune', '--to', 'natural-minor', '--harp', 'C');
     expect(to).toMatchObject({ key: 'Gm', firstPosition: 'C' });
     expect(steps.map(({ cents }: { cents: number }) => cents)).toEqual([
       -100, -100, -100, -100, -100,
     ]);
   });
 
-  test('retune plans a change of temperament, and says where there is nothing to do', () => {
-    const { steps } = readJson('retune', '--to', 'standard', '--to-temperament', 'seven-limit');
+  test('retune plans a change of temperament, and says where there is nothing to do', async () => {
+    const { steps } = await readJson(
+      'retune',
+      '--to',
+      'standard',
+      '--to-temperament',
+      'seven-limit',
+    );
     expect(steps).toContainEqual({
       hole: 5,
       breath: 'draw',
@@ -147,48 +153,59 @@ describe('reedplate retune', () => {
       cents: -29.2,
       remedy: 'file-base',
     });
-    expect(read('retune', '--to', 'standard').out).toContain('\nnothing to do\n');
+    expect((await read('retune', '--to', 'standard')).out).toContain('\nnothing to do\n');
   });
 
-  test('retune marks a reed to be replaced beyond --most', () => {
-    const { out } = read('retune', '--to', 'raised-third-blow', '--most', '150');
+  test('retune marks a reed to be replaced beyond --most', async () => {
+    const { out } = await read('retune', '--to', 'raised-third-blow', '--most', '150');
     expect(out).toContain('replace the reed');
   });
 });
 
 describe('reedplate tune', () => {
-  test('tune shows cents and hertz of every reed', () => {
-    const { out } = read('tune', '--harp', 'C', '--temperament', 'seven-limit');
+  test('tune shows cents and hertz of every reed', async () => {
+    const { out } = await read('temper', '--harp', 'C', '--temperament', 'seven-limit');
     expect(out).toMatch(/^C harp \(standard\), seven-limit from A4 = 440 Hz\n/u);
     expect(out).toMatch(/\n5 +E5 +-13\.7 +654\.06 +F5 +-29\.2 +686\.77\n/u);
     expect(out).not.toContain('beats');
   });
 
-  test('tune tells how a chord beats', () => {
-    const { out } = read('tune', '--harp', 'C', '--holes', '2,3,4');
+  test('tune tells how a chord beats', async () => {
+    const { out } = await read('temper', '--harp', 'C', '--holes', '2,3,4');
     expect(out).toMatch(/\n2-3 +5\/4 +400\.0 +\+13\.7 +15\.6\n/u);
-    const { intervals } = readJson('tune', '--harp', 'C', '--holes', '1,4', '--breath', 'blow');
+    const { intervals } = await readJson(
+      'temper',
+      '--harp',
+      'C',
+      '--holes',
+      '1,4',
+      '--breath',
+      'blow',
+    );
     expect(intervals).toEqual([
       { lower: 1, upper: 4, ratio: '2/1', cents: 1200, deviation: 0, beats: 0 },
     ]);
   });
 
-  test('tune and retune read a Scala file', () => {
+  test('tune and retune read a Scala file', async () => {
     const scala =
       '! two.scl\nwide fifth\n12\n100.\n200.\n300.\n400.\n500.\n600.\n710.\n800.\n900.\n1000.\n1100.\n2/1\n';
-    const { out } = runWords(['tune', '--harp', 'C', '--temperament', 'wide.scl'], withFile(scala));
+    const { out } = await runWords(
+      ['temper', '--harp', 'C', '--temperament', 'wide.scl'],
+      withFile(scala),
+    );
     expect(out).toMatch(/\n3 +G4 +\+10\.0 /u);
     const words = ['retune', '--to', 'standard', '--to-temperament', 'wide.scl'];
-    expect(runWords(words, withFile(scala)).out).toMatch(/\n3 +blow +G4 +G4 +\+10 /u);
-    const broken = runWords(words, withFile('no count'));
+    expect((await runWords(words, withFile(scala))).out).toMatch(/\n3 +blow +G4 +G4 +\+10 /u);
+    const broken = await runWords(words, withFile('no count'));
     expect(broken.err).toMatch(/Scala scale file \(line 2, file wide\.scl\)/u);
     expect(broken.code).toBe(2);
   });
 });
 
 describe('reedplate scale', () => {
-  test('scale shows degrees, tab and a run, with what each level covers', () => {
-    const { out } = read('scale', '--harp', 'C', '--key', 'G');
+  test('scale shows degrees, tab and a run, with what each level covers', async () => {
+    const { out } = await read('scale', '--harp', 'C', '--key', 'G');
     expect(out).toMatch(/^minor blues in G on C harp, position 2\n/u);
     expect(out).toMatch(/\nb3 +Bb4 +-3'\n/u);
     expect(out).toMatch(/\nb3 +Bb5 +\(none\)\n/u);
@@ -197,25 +214,29 @@ describe('reedplate scale', () => {
     expect(out).toContain('100 % with overbends');
   });
 
-  test('scale --position says the key by the harp', () => {
+  test('scale --position says the key by the harp', async () => {
     const words = ['scale', '--harp', 'C', '--json'];
-    expect(read(...words, '--position', '3').out).toBe(read(...words, '--key', 'D').out);
+    expect((await read(...words, '--position', '3')).out).toBe(
+      (await read(...words, '--key', 'D')).out,
+    );
   });
 
-  test('scale --json has the same run', () => {
-    const { run, position } = readJson('scale', '--harp', 'C', '--key', 'G');
+  test('scale --json has the same run', async () => {
+    const { run, position } = await readJson('scale', '--harp', 'C', '--key', 'G');
     expect(position).toBe(2);
     expect(run.slice(0, 4)).toEqual(['-2', "-3'", '+4', "-4'"]);
   });
 });
 
 describe('reedplate set', () => {
-  test('set changes harps as seldom as it can', () => {
-    const { songs, changes } = readJson('set', 'G', 'C', 'A', '--own', 'C,D,G');
+  test('set changes harps as seldom as it can', async () => {
+    const { songs, changes } = await readJson('setlist', 'G', 'C', 'A', '--own', 'C,D,G');
     expect(songs.map(({ harp }: { harp: string }) => harp)).toEqual(['C', 'C', 'D']);
     expect(changes).toBe(1);
-    expect(read('set', 'G', 'C', 'A').out).toContain('the harp changes once');
-    expect(read('set', 'G', 'D', 'A', '--least', '1').out).toContain('the harp changes 2 times');
+    expect((await read('setlist', 'G', 'C', 'A')).out).toContain('the harp changes once');
+    expect((await read('setlist', 'G', 'D', 'A', '--least', '1')).out).toContain(
+      'the harp changes 2 times',
+    );
   });
 });
 
@@ -224,15 +245,15 @@ describe('the JSON of these verbs', () => {
     ['tunings', ['tunings']],
     ['retune', ['retune', '--to', 'natural-minor', '--to-temperament', 'compromise']],
     ['scale', ['scale', '--harp', 'C', '--key', 'Dm', '--scale', 'dorian']],
-    ['set', ['set', 'G', 'Am', 'Bb']],
-    ['tune', ['tune', '--harp', 'A', '--temperament', 'compromise', '--holes', '1,2,3']],
+    ['setlist', ['setlist', 'G', 'Am', 'Bb']],
+    ['temper', ['temper', '--harp', 'A', '--temperament', 'compromise', '--holes', '1,2,3']],
     ['map', ['map', '--tuning', 'solo-twelve', '--key', 'C', '--valved']],
     ['pick', ['pick', '--key', 'G', '--own', 'C,low F,Gm natural-minor']],
-  ])('%s --json is what schemas/%s.json describes', (name, words) => {
+  ])('%s --json is what schemas/%s.json describes', async (name, words) => {
     const file = fileURLToPath(new URL(`../../schemas/${name}.json`, import.meta.url));
     const schema = JSON.parse(readFileSync(file, 'utf8'));
     const isReport = new Ajv({ strict: true, allowUnionTypes: true }).compile(schema);
-    expect(isReport(readJson(...words)), JSON.stringify(isReport.errors)).toBe(true);
+    expect(isReport(await readJson(...words)), JSON.stringify(isReport.errors)).toBe(true);
   });
 });
 
@@ -244,7 +265,7 @@ describe('what is wrong', () => {
     [['scale', '--harp', 'C', '--key', 'G', '--position', '2'], /not both/u],
     [['scale', '--harp', 'C', '--position', '0'], /1 to 12/u],
     [['tunings', 'standrad'], /did you mean standard\?/u],
-    [['retune'], /required option '--to <tuning>' not specified/u],
+    [['retune'], /--to is missing/u],
     [['retune', '--to', 'dorian', '--temperament', 'equla'], /did you mean equal\?/u],
     [['retune', '--to', 'solo-twelve'], /12 .*10 holes/u],
     [['retune', '--to', 'dorian', '--most', 'all'], /"all" .*cents/u],
@@ -252,14 +273,14 @@ describe('what is wrong', () => {
     [['pick', '--key', 'G', '--own', 'tiny C'], /"tiny" is not a key|is not a tuning/u],
     [['scale', '--harp', 'C', '--key', 'G', '--scale', 'bluse'], /did you mean blues\?/u],
     [['scale', '--harp', 'C', '--key', 'G', '--level', 'al'], /a technique level/u],
-    [['set', 'G', 'H'], /did you mean B\?/u],
-    [['tune', '--harp', 'C', '--holes', '1,11'], /11 is not a hole/u],
-    [['tune', '--harp', 'C', '--holes', '1,2', '--breath', 'blwo'], /did you mean blow\?/u],
-    [['tune', '--harp', 'C', '--a4', '4400'], /A4 in Hz, 300 to 600/u],
-    [['tune', '--harp', 'C', '--temperament', 'just'], /not a temperament/u],
-    [['set', 'G', '--least', '2'], /a share/u],
-  ])('%j is refused in one line with exit code 2', (words, message) => {
-    const { code, out, err } = read(...words);
+    [['setlist', 'G', 'H'], /did you mean B\?/u],
+    [['temper', '--harp', 'C', '--holes', '1,11'], /11 is not a hole/u],
+    [['temper', '--harp', 'C', '--holes', '1,2', '--breath', 'blwo'], /did you mean blow\?/u],
+    [['temper', '--harp', 'C', '--a4', '4400'], /A4 in Hz, 300 to 600/u],
+    [['temper', '--harp', 'C', '--temperament', 'just'], /not a temperament/u],
+    [['setlist', 'G', '--least', '2'], /a share/u],
+  ])('%j is refused in one line with exit code 2', async (words, message) => {
+    const { code, out, err } = await read(...words);
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(message);
     expect(err).toMatch(/^reedplate: [^\n]+\n$/u);
@@ -269,8 +290,8 @@ describe('what is wrong', () => {
     ['{', /not well-formed JSON \(file mine\.json\)/u],
     ['{"id":"mine","blow":"C4 E4","draw":"D4 H4"}', /"H4" .*hole 2, breath draw, file mine\.json/u],
     ['[]', /an object with id, /u],
-  ])('a tuning file with %j is refused by name', (text, message) => {
-    const { code, err } = runWords(['tunings', 'mine.json'], withFile(text));
+  ])('a tuning file with %j is refused by name', async (text, message) => {
+    const { code, err } = await runWords(['tunings', 'mine.json'], withFile(text));
     expect(code).toBe(2);
     expect(err).toMatch(message);
   });

@@ -19,28 +19,28 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
   score: ['score', 'take.json', ...SONG, ...HARP],
   path: ['path', 'take.json', ...HARP, '--level', 'overbends'],
   fit: ['fit', 'take.json', '--tunings', 'standard,raised-fifth-draw'],
-  set: ['set', 'G', 'C', 'Am', 'E', '--own', 'C,D,A,low F'],
+  setlist: ['setlist', 'G', 'C', 'Am', 'E', '--own', 'C,D,A,low F'],
   scale: ['scale', ...HARP, '--position', '3', '--scale', 'dorian'],
   forms: ['forms', '--mode', 'minor'],
   recognise: ['recognise', 'G7 | C7 | G7 | % | C7 | Cm7 | G7 | % | D7 | C7 | G7 | D9'],
   tunings: ['tunings', 'natural-minor'],
   retune: ['retune', '--to', 'lowered-second-and-third-draw', ...HARP],
-  tune: ['tune', ...HARP, '--temperament', 'seven-limit', '--holes', '1,2,3,4'],
+  temper: ['temper', ...HARP, '--temperament', 'seven-limit', '--holes', '1,2,3,4'],
 };
 
 const run = (words: readonly string[]) => runWords(words, { readText: () => TAKE });
 
 describe.each(Object.entries(TYPED))('reedplate %s', (verb, words) => {
   test('prints what its golden file holds', async () => {
-    const { code, out, err } = run(words);
+    const { code, out, err } = await run(words);
     expect([code, err]).toEqual([0, '']);
     await expect(out).toMatchFileSnapshot(`${HERE}${verb}/golden.txt`);
   });
 
-  test('with --json prints a report that its published schema accepts, and nothing less', () => {
+  test('with --json prints a report that its published schema accepts, and nothing less', async () => {
     const schema = JSON.parse(readFileSync(`${HERE}../../schemas/${verb}.json`, 'utf8'));
     const accepts = new Ajv({ strict: true, allowUnionTypes: true }).compile(schema);
-    const report = JSON.parse(run([...words, '--json']).out);
+    const report = JSON.parse((await run([...words, '--json'])).out);
     expect(accepts(report), JSON.stringify(accepts.errors)).toBe(true);
     for (const field of Object.keys(report)) {
       const { [field]: _, ...less } = report;

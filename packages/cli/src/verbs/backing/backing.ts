@@ -20,11 +20,10 @@ interface BackingWords extends ChartWords {
   readonly json: boolean;
 }
 
-/** Adds `reedplate backing`. */
-export function addBacking(program: Command, terminal: Terminal): void {
-  withJson(withChartOptions(program.command('backing'), { choruses: '4' }))
+/** Gives `reedplate backing` its options and what it does. */
+export function setUpBacking(verb: Command, terminal: Terminal): void {
+  withJson(withChartOptions(verb, { choruses: '4' }))
     .requiredOption('-o, --output <file>', 'file to write: .mid, .musicxml or .abc')
-    .description('a band to play with: bass, chords and drums over a form')
     .option('--tempo <number>', 'felt beats a minute', '96')
     .option('--count-in <bars>', 'bars counted in', '1')
     .option('--no-final-bar', 'leave out the bar of I after the last chorus')

@@ -11,10 +11,9 @@ interface ChartVerbWords extends ChartWords {
   readonly json: boolean;
 }
 
-/** Adds `reedplate chart`. */
-export function addChart(program: Command, terminal: Terminal): void {
-  withJson(withChartOptions(program.command('chart')))
-    .description('the form as bars of chords: Roman numerals and chord names')
+/** Gives `reedplate chart` its options and what it does. */
+export function setUpChart(verb: Command, terminal: Terminal): void {
+  withJson(withChartOptions(verb))
     .addHelpText(
       'after',
       examples(

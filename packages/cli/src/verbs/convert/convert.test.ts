@@ -10,13 +10,13 @@ const line = makeLine(
 const ABC = 'X:1\nT:One\nM:4/4\nL:1/4\nK:G\n"G7"{a}G _BBd|]\n\nX:2\nT:Two\nK:D\nDD\n';
 
 /** Runs the command on one file, and keeps the one it writes. */
-function convert(
+async function convert(
   input: string | Uint8Array,
   words: readonly string[],
-): Outcome & { readonly path: string; readonly bytes: Uint8Array } {
+): Promise<Outcome & { readonly path: string; readonly bytes: Uint8Array }> {
   const written: { path: string; bytes: Uint8Array } = { path: '', bytes: new Uint8Array() };
   const bytes = typeof input === 'string' ? new TextEncoder().encode(input) : input;
-  const outcome = runWords(words, {
+  const outcome = await runWords(words, {
     readBytes: () => bytes,
     writeBytes: (path, out) => {
       written.path = path;
@@ -29,9 +29,13 @@ function convert(
 const textOf = (bytes: Uint8Array): string => new TextDecoder().decode(bytes);
 
 describe('reedplate convert', () => {
-  test('reedplate convert writes a MIDI take as a sheet with chords and tab', () => {
+  test('reedplate convert writes a MIDI take as a sheet with chords and tab', async () => {
     const words = ['convert', 'take.mid', 'sheet.musicxml', '--harp', 'C', '--form', 'basic'];
-    const { code, out, err, path, bytes } = convert(writeMidi({ line }), [...words, '--key', 'G']);
+    const { code, out, err, path, bytes } = await convert(writeMidi({ line }), [
+      ...words,
+      '--key',
+      'G',
+    ]);
     expect([code, err, path]).toEqual([0, '', 'sheet.musicxml']);
     expect(out).toBe(
       'Riff: 4 notes in 1 bar of 4/4, in G, at 96, with 12 bars of chords, as musicxml\n',
@@ -41,8 +45,8 @@ describe('reedplate convert', () => {
     expect(readMusicXml(bytes).chart?.spans[4]?.numeral).toBe('IV7');
   });
 
-  test('reedplate convert reports what was left out, as text and as JSON', () => {
-    const { err, out } = convert(ABC, ['convert', 'a.abc', 'a.mid', '--json']);
+  test('reedplate convert reports what was left out, as text and as JSON', async () => {
+    const { err, out } = await convert(ABC, ['convert', 'a.abc', 'a.mid', '--json']);
     expect(err).toMatch(/^reedplate: a\.abc: grace notes are left out.*line 6, column 5\n$/u);
     expect(JSON.parse(out)).toMatchObject({
       title: 'One',
@@ -54,41 +58,41 @@ describe('reedplate convert', () => {
     });
   });
 
-  test('reedplate convert says what the format written does not hold', () => {
-    const { err } = convert(ABC, ['convert', 'a.abc', 'a.tab', '--harp', 'C', '--tune', '1']);
+  test('reedplate convert says what the format written does not hold', async () => {
+    const { err } = await convert(ABC, ['convert', 'a.abc', 'a.tab', '--harp', 'C', '--tune', '1']);
     expect(err.split('\n').slice(1, 3)).toEqual([
       'reedplate: a.tab: the format holds no chords: they are not written: "lead-sheet"',
       expect.stringMatching(/^reedplate: a\.tab: .* not written: "title, key" \(2 times\)$/u),
     ]);
   });
 
-  test('reedplate convert takes a tune by number, and lists parts', () => {
-    expect(convert(ABC, ['convert', 'a.abc', 'a.json', '--tune', '2']).out).toMatch(
+  test('reedplate convert takes a tune by number, and lists parts', async () => {
+    expect((await convert(ABC, ['convert', 'a.abc', 'a.json', '--tune', '2'])).out).toMatch(
       /^Two: 2 notes/u,
     );
     const parts = [{ name: 'Low', line: makeLine([{ start: 0, duration: 960, pitch: 40 }]) }];
     const file = writeMidi({ line, parts });
-    const { out, bytes } = convert(file, ['convert', 'a.mid', 'a.json', '--part', 'Low']);
+    const { out, bytes } = await convert(file, ['convert', 'a.mid', 'a.json', '--part', 'Low']);
     expect(out).toMatch(/\n2 +Low +1 note\n$/u);
     expect(readPiece(bytes).line.notes[0]?.pitch).toBe(40);
-    expect(convert(file, ['convert', 'a.mid', 'a.json', '--part', '1']).out).toMatch(
+    expect((await convert(file, ['convert', 'a.mid', 'a.json', '--part', '1'])).out).toMatch(
       /^Riff: 4 notes/u,
     );
   });
 
-  test('reedplate convert reads tab for a harp, and writes it in another dialect', () => {
+  test('reedplate convert reads tab for a harp, and writes it in another dialect', async () => {
     const words = ['convert', '-', '-', '--to', 'tab', '--harp', 'C'];
-    const { code, out, path, bytes } = convert("4B:2 3D'", [...words, '--dialect', 'letter']);
+    const { code, out, path, bytes } = await convert("4B:2 3D'", [...words, '--dialect', 'letter']);
     expect([code, out, path, textOf(bytes)]).toEqual([0, '', '-', "4B:2 3D'\n"]);
-    expect(textOf(convert("4B:2 3D'", words).bytes)).toBe("+4:2 -3'\n");
-    expect(convert('4 5', words).err).toMatch(
+    expect(textOf((await convert("4B:2 3D'", words)).bytes)).toBe("+4:2 -3'\n");
+    expect((await convert('4 5', words)).err).toMatch(
       /are plain numbers blow \(sign\) or draw \(plus\)\?/u,
     );
   });
 
-  test('reedplate convert reads tab in the metre asked for, and its chords in the same', () => {
+  test('reedplate convert reads tab in the metre asked for, and its chords in the same', async () => {
     const words = ['convert', 'riff.tab', 'riff.musicxml', '--harp', 'C', '--tab-metre', '12/8'];
-    const { code, err, out, bytes } = convert('-2:2 -3:1/3 -4:5/3', [
+    const { code, err, out, bytes } = await convert('-2:2 -3:1/3 -4:5/3', [
       ...[...words, '--form', 'slow-ninths', '--key', 'G'],
     ]);
     expect([code, err]).toEqual([0, '']);
@@ -101,13 +105,18 @@ describe('reedplate convert', () => {
   test.each([
     ['-2', 'riff.tab', '5/5', /"5\/5" is not a metre/u],
     [ABC, 'a.abc', '3/4', /--tab-metre with tab alone, or the 4\/4 that the file says/u],
-  ])('reedplate convert refuses a metre that does not fit: %j', (text, file, metre, message) => {
-    const words = ['convert', file, 'out.musicxml', '--harp', 'C', '--tab-metre', metre];
-    const { code, err } = convert(text, words);
-    expect(code).toBe(2);
-    expect(err).toMatch(message);
-    expect(convert(ABC, ['convert', 'a.abc', 'a.mid', '--tab-metre', '4/4']).code).toBe(0);
-  });
+  ])(
+    'reedplate convert refuses a metre that does not fit: %j',
+    async (text, file, metre, message) => {
+      const words = ['convert', file, 'out.musicxml', '--harp', 'C', '--tab-metre', metre];
+      const { code, err } = await convert(text, words);
+      expect(code).toBe(2);
+      expect(err).toMatch(message);
+      expect((await convert(ABC, ['convert', 'a.abc', 'a.mid', '--tab-metre', '4/4'])).code).toBe(
+        0,
+      );
+    },
+  );
 
   const take = makeLine(
     [
@@ -118,25 +127,29 @@ describe('reedplate convert', () => {
     { tempo: 96 },
   );
 
-  test('reedplate convert lays a take on the grids asked for, each beat on the nearest', () => {
+  test('reedplate convert lays a take on the grids asked for, each beat on the nearest', async () => {
     const words = ['convert', 'take.mid', 'take.tab', '--harp', 'C'];
-    const { err, bytes } = convert(writeMidi({ line: take }), [...words, '--quantise', '1/8,1/8t']);
+    const { err, bytes } = await convert(writeMidi({ line: take }), [
+      ...words,
+      '--quantise',
+      '1/8,1/8t',
+    ]);
     expect(err).toMatch(/^reedplate: take\.tab: [^\n]+: "tempo"\n$/u);
     expect([textOf(bytes)]).toEqual(["-2:2/3 -3':1/3 -3:1/2\n"]);
-    const even = convert(writeMidi({ line: take }), [
+    const even = await convert(writeMidi({ line: take }), [
       ...[...words, '--quantise', '1/8', '--swing', '2'],
     ]);
     expect(textOf(even.bytes)).toBe("-2:1/2 -3':1/2 -3:1/2\n");
   });
 
-  test('reedplate convert says of a take by hand what makes it readable, where it is printed', () => {
+  test('reedplate convert says of a take by hand what makes it readable, where it is printed', async () => {
     const file = writeMidi({ line: take });
     const words = ['convert', 'take.mid', 'take.musicxml'];
-    expect(convert(file, words).err).toMatch(
+    expect((await convert(file, words)).err).toMatch(
       /^reedplate: take\.mid: notes lie off every note value, .*--quantise 1\/8,1\/8t/u,
     );
-    expect(convert(file, [...words, '--quantise', '1/16']).err).toBe('');
-    expect(convert(file, ['convert', 'take.mid', 'take.json']).err).toBe('');
+    expect((await convert(file, [...words, '--quantise', '1/16'])).err).toBe('');
+    expect((await convert(file, ['convert', 'take.mid', 'take.json'])).err).toBe('');
   });
 
   test.each([
@@ -145,8 +158,8 @@ describe('reedplate convert', () => {
     [['--swing', '2'], /--quantise with --swing/u],
     [['--quantise', '1/8', '--swing', 'much'], /long to short eighth/u],
     [['--quantise', '1/8', '--swing', '9'], /ratio of eighths/u],
-  ])('reedplate convert %j says in one line what is wrong', (words, message) => {
-    const { code, err } = convert(writeMidi({ line: take }), [
+  ])('reedplate convert %j says in one line what is wrong', async (words, message) => {
+    const { code, err } = await convert(writeMidi({ line: take }), [
       'convert',
       'a.mid',
       'a.abc',
@@ -169,15 +182,15 @@ describe('reedplate convert', () => {
     [['a.mid', 'a.abc', '--part', '7'], /number or name of a part/u],
     [['a.mid', 'a.tab'], /a harp besides/u],
     [['a.mid'], /missing required argument 'out'/u],
-  ])('reedplate convert %j says in one line what is wrong', (words, message) => {
-    const { code, out, err } = convert(writeMidi({ line }), ['convert', ...words]);
+  ])('reedplate convert %j says in one line what is wrong', async (words, message) => {
+    const { code, out, err } = await convert(writeMidi({ line }), ['convert', ...words]);
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(message);
     expect(err).toMatch(/^reedplate: [^\n]+\n$/u);
   });
 
-  test('reedplate convert names the file that cannot be read', () => {
-    expect(convert('MThd', ['convert', 'bad.mid', 'a.abc', '--from', 'midi']).err).toMatch(
+  test('reedplate convert names the file that cannot be read', async () => {
+    expect((await convert('MThd', ['convert', 'bad.mid', 'a.abc', '--from', 'midi'])).err).toMatch(
       /is not a well-formed MIDI file .*file bad\.mid/u,
     );
   });
@@ -186,8 +199,8 @@ describe('reedplate convert', () => {
 describe('reedplate backing', () => {
   const WORDS = ['backing', '--form', 'quick-change', '--key', 'G', '--choruses', '2', '-o'];
 
-  test('reedplate backing writes a band as a MIDI file, and says how long it plays', () => {
-    const { code, out, err, bytes } = convert('', [...WORDS, 'band.mid', '--tempo', '120']);
+  test('reedplate backing writes a band as a MIDI file, and says how long it plays', async () => {
+    const { code, out, err, bytes } = await convert('', [...WORDS, 'band.mid', '--tempo', '120']);
     expect([code, err]).toEqual([0, '']);
     expect(out).toBe(
       'quick-change in G, 4/4, shuffle, at 120\n2 choruses, 26 bars, 0:52: Bass, Comping, Drums\n',
@@ -197,9 +210,9 @@ describe('reedplate backing', () => {
     expect([chart?.bars, read.tempo]).toEqual([26, 120]);
   });
 
-  test('reedplate backing plays a line on top, and takes feel, count-in and ending', () => {
+  test('reedplate backing plays a line on top, and takes feel, count-in and ending', async () => {
     const words = [...WORDS, 'band.abc', '--line', 'riff.abc', '--feel', 'straight'];
-    const { out, bytes, err } = convert(ABC, [
+    const { out, bytes, err } = await convert(ABC, [
       ...words,
       '--count-in',
       '2',
@@ -221,8 +234,8 @@ describe('reedplate backing', () => {
     [['band.mid', '--feel', 'shufle'], /did you mean shuffle\?/u],
     [['band.mid', '--choruses', '0'], /choruses/u],
     [['band.mid', '--count-in', '9'], /bars counted in/u],
-  ])('reedplate backing %j says in one line what is wrong', (words, message) => {
-    const { code, err } = convert('', [...WORDS, ...words]);
+  ])('reedplate backing %j says in one line what is wrong', async (words, message) => {
+    const { code, err } = await convert('', [...WORDS, ...words]);
     expect(code).toBe(2);
     expect(err).toMatch(message);
   });

@@ -39,13 +39,12 @@ interface ConvertWords extends Partial<ChartForLineWords>, MaybeHarpWords, Quant
   readonly json: boolean;
 }
 
-/** Adds `reedplate convert`. */
-export function addConvert(program: Command, terminal: Terminal): void {
-  const command = withMaybeChartForLineOptions(program.command('convert'));
+/** Gives `reedplate convert` its options and what it does. */
+export function setUpConvert(verb: Command, terminal: Terminal): void {
+  const command = withMaybeChartForLineOptions(verb);
   withJson(withQuantiseOptions(withMaybeHarpOptions(command, HARP)))
     .argument('<in>', 'file to read, - for standard input')
     .argument('<out>', 'file to write, - for standard output')
-    .description('a tune, take or chart from one format into another, and what is left out')
     .option(
       '--from <format>',
       `format of the file read: ${PIECE_FORMAT_IDS.join(', ')}; found without it`,

@@ -11,34 +11,38 @@ const read = (...words: readonly string[]) =>
   });
 
 describe('reedplate fit', () => {
-  test('fit prints a ranking of the twelve keys, and how many were searched', () => {
-    const { out, code } = read('--count', '2');
+  test('fit prints a ranking of the twelve keys, and how many were searched', async () => {
+    const { out, code } = await read('--count', '2');
     expect(code).toBe(0);
     expect(out).toMatch(/^harps for 8 moments \(intermediate, bends\)\n/u);
     expect(out).toMatch(/\n1 +G +0 +100 % /u);
     expect(out).toMatch(/\n12 considered, \d+ searched/u);
   });
 
-  test('fit takes keys, tunings, registers and moves of the line', () => {
+  test('fit takes keys, tunings, registers and moves of the line', async () => {
     const report = JSON.parse(
-      read(
-        '--keys',
-        'C, G',
-        '--tunings',
-        'standard,raised-fifth-draw',
-        '--registers',
-        'low,standard',
-        '--transpose=-12,0',
-        '--json',
+      (
+        await read(
+          '--keys',
+          'C, G',
+          '--tunings',
+          'standard,raised-fifth-draw',
+          '--registers',
+          'low,standard',
+          '--transpose=-12,0',
+          '--json',
+        )
       ).out,
     );
     expect(report.considered).toBe(16);
-    expect(JSON.parse(read('--tunings', 'all', '--json').out).considered).toBeGreaterThan(12 * 20);
+    expect(JSON.parse((await read('--tunings', 'all', '--json')).out).considered).toBeGreaterThan(
+      12 * 20,
+    );
   });
 
-  test('fit --csv prints the same ranking as --json', () => {
-    const { harps } = JSON.parse(read('--json').out);
-    const [head = '', ...rows] = read('--csv').out.trimEnd().split('\n');
+  test('fit --csv prints the same ranking as --json', async () => {
+    const { harps } = JSON.parse((await read('--json')).out);
+    const [head = '', ...rows] = (await read('--csv')).out.trimEnd().split('\n');
     const columns = head.split(',');
     expect(columns.slice(0, 4)).toEqual(['rank', 'harp', 'key', 'tuning']);
     expect(rows).toHaveLength(harps.length);
@@ -62,8 +66,8 @@ describe('reedplate fit', () => {
     [['--transpose', 'up'], /"up" .*semitones/u],
     [['--transpose', '0.5'], /semitones/u],
     [['--count', '0'], /a number of harps/u],
-  ])('fit refuses %j in one line and exits with 2', (words, message) => {
-    const { code, out, err } = read(...words);
+  ])('fit refuses %j in one line and exits with 2', async (words, message) => {
+    const { code, out, err } = await read(...words);
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(message);
   });

@@ -23,11 +23,10 @@ interface FitWords extends PlayerWords {
   readonly json: boolean;
 }
 
-/** Adds `reedplate fit`. */
-export function addFit(program: Command, terminal: Terminal): void {
-  withJson(withPlayerOptions(program.command('fit')))
+/** Gives `reedplate fit` its options and what it does. */
+export function setUpFit(verb: Command, terminal: Terminal): void {
+  withJson(withPlayerOptions(verb))
     .argument('<line>', LINE_FILE)
-    .description('which harps suit a line: what they can play of it, with what effort')
     .option('--keys <keys>', 'keys of the harps, apart by commas; all twelve without it')
     .option('--tunings <tunings>', TUNING_LIST, 'standard')
     .option(

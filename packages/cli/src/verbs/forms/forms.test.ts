@@ -6,8 +6,8 @@ const withFile = (text: string) => ({ readText: () => text });
 const BASIC = 'G7 | % | % | % | C7 | % | G7 | % | D7 | C7 | G7 | D7';
 
 describe('reedplate forms', () => {
-  test('forms lists forms, turnarounds and endings', () => {
-    const { out, code } = runWords(['forms']);
+  test('forms lists forms, turnarounds and endings', async () => {
+    const { out, code } = await runWords(['forms']);
     expect(code).toBe(0);
     expect(out).toContain(`forms (${FORMS.length})`);
     expect(out).toMatch(/^quick-change +12 bars +4\/4 +shuffle +The basic twelve bars/mu);
@@ -15,31 +15,31 @@ describe('reedplate forms', () => {
     expect(out).toMatch(/^half-step-above +\| I7 \| bII7 I7 \|/mu);
   });
 
-  test('forms narrows by bars and mode', () => {
-    const { out } = runWords(['forms', '--bars', '12', '--mode', 'minor', '--json']);
+  test('forms narrows by bars and mode', async () => {
+    const { out } = await runWords(['forms', '--bars', '12', '--mode', 'minor', '--json']);
     const { forms, turnarounds, endings } = JSON.parse(out);
     expect(forms.length).toBeGreaterThan(4);
     for (const form of forms) expect(form).toMatchObject({ length: 12, mode: 'minor' });
     expect([turnarounds, endings]).toEqual([[], []]);
   });
 
-  test('forms --mode narrows turnarounds and endings too', () => {
+  test('forms --mode narrows turnarounds and endings too', async () => {
     const { turnarounds, endings } = JSON.parse(
-      runWords(['forms', '--mode', 'minor', '--json']).out,
+      (await runWords(['forms', '--mode', 'minor', '--json'])).out,
     );
     expect(turnarounds.length).toBeGreaterThan(2);
     expect(endings.length).toBeGreaterThan(2);
     for (const { mode } of [...turnarounds, ...endings]) expect(mode).toBe('minor');
   });
 
-  test('forms --bars prints forms alone', () => {
-    const { out } = runWords(['forms', '--bars', '8']);
+  test('forms --bars prints forms alone', async () => {
+    const { out } = await runWords(['forms', '--bars', '8']);
     expect(out).toMatch(/^forms \(\d+\)\n/u);
     expect(out).not.toMatch(/turnarounds|endings/u);
   });
 
-  test('forms ID shows the bars, use and source of one', () => {
-    const { out } = runWords(['forms', 'minor-flat-six']);
+  test('forms ID shows the bars, use and source of one', async () => {
+    const { out } = await runWords(['forms', 'minor-flat-six']);
     expect(out).toContain('slow 12/8\n| i7   | %  | %  | %  |');
     expect(out).toMatch(/^source: Premier Guitar/mu);
   });
@@ -48,43 +48,40 @@ describe('reedplate forms', () => {
     [['forms', 'quick-chnage'], /did you mean quick-change\?/u],
     [['forms', '--bars', 'twelve'], /"twelve" .*bars/u],
     [['forms', '--mode', 'minro'], /did you mean minor\?/u],
-  ])('%j is refused in one line', (words, message) => {
-    const { code, err } = runWords(words);
+  ])('%j is refused in one line', async (words, message) => {
+    const { code, err } = await runWords(words);
     expect(code).toBe(2);
     expect(err).toMatch(message);
   });
 });
 
 describe('reedplate recognise', () => {
-  test('recognise names the form and says that all bars agree', () => {
-    const { out, code } = runWords(['recognise', BASIC]);
+  test('recognise names the form and says that all bars agree', async () => {
+    const { out, code } = await runWords(['recognise', BASIC]);
     expect(code).toBe(0);
     expect(out).toMatch(/^basic in G, bar for bar\nconfidence 1\.00/u);
   });
 
-  test('recognise shows what differs, bar by bar, extra and missing bars too', () => {
-    const other = runWords([
-      'recognise',
-      BASIC.replace('% | % | %', '% | Ab7 | G7'),
-      '--key',
-      'G',
-    ]).out;
+  test('recognise shows what differs, bar by bar, extra and missing bars too', async () => {
+    const other = (
+      await runWords(['recognise', BASIC.replace('% | % | %', '% | Ab7 | G7'), '--key', 'G'])
+    ).out;
     expect(other).toMatch(/^nearest to basic in G: 92 % of the bars agree$/mu);
     expect(other).toMatch(/^3 +Ab7 +G7 +1\.00 +another chord$/mu);
-    const extra = runWords(['recognise', BASIC.replace('G7 | %', 'G7 | Ab7 | %')]).out;
+    const extra = (await runWords(['recognise', BASIC.replace('G7 | %', 'G7 | Ab7 | %')])).out;
     expect(extra).toMatch(/^2 +Ab7 +\(none\) +1\.00 +a bar too many$/mu);
-    const missing = runWords(['recognise', BASIC.replace('% | % | %', '% | %')]).out;
+    const missing = (await runWords(['recognise', BASIC.replace('% | % | %', '% | %')])).out;
     expect(missing).toMatch(/^\(\d+\) +\(none\) +\S+ +1\.00 +a bar left out$/mu);
   });
 
-  test('recognise calls a tie a tie', () => {
+  test('recognise calls a tie a tie', async () => {
     const played = 'C7 | C7 F7 | C7 | % | F7 | % | C7 | % | G7 | F7 | C7 | G7';
-    const { out } = runWords(['recognise', played]);
+    const { out } = await runWords(['recognise', played]);
     expect(out).toMatch(/^a tie of 2: basic in C, quick-change in C\nconfidence 0\.00/u);
   });
 
-  test('recognise reads a file, or standard input for -', () => {
-    const { out } = runWords(['recognise', 'tune.txt', '--json'], withFile(BASIC));
+  test('recognise reads a file, or standard input for -', async () => {
+    const { out } = await runWords(['recognise', 'tune.txt', '--json'], withFile(BASIC));
     expect(JSON.parse(out)).toMatchObject({
       verdict: 'basic in G, bar for bar',
       tie: false,
@@ -100,8 +97,8 @@ describe('reedplate recognise', () => {
     [['recognise', ''], /at least one bar/u],
     [['recognise', BASIC, '--key', 'H'], /did you mean B\?/u],
     [['recognise'], /missing required argument 'bars'/u],
-  ])('%j is refused in one line', (words, message) => {
-    const { code, out, err } = runWords(words);
+  ])('%j is refused in one line', async (words, message) => {
+    const { code, out, err } = await runWords(words);
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(message);
     expect(err).toMatch(/^reedplate: [^\n]+\n$/u);
@@ -109,27 +106,27 @@ describe('reedplate recognise', () => {
 });
 
 describe('reedplate chart', () => {
-  const firstChords = (words: readonly string[], parts = {}) => {
-    const { bars } = JSON.parse(runWords(['chart', ...words, '--json'], parts).out);
+  const firstChords = async (words: readonly string[], parts = {}) => {
+    const { bars } = JSON.parse((await runWords(['chart', ...words, '--json'], parts)).out);
     return bars.map((bar: { chords: { chord: string }[] }) =>
       bar.chords.map(({ chord }) => chord ?? 'N.C.').join(' '),
     );
   };
 
-  test('chart reads bars of numerals, or of chord names', () => {
-    expect(firstChords(['--key', 'G', '--form', '| I7 | IV7 V7 |'])).toEqual(['G7', 'C7 D7']);
-    expect(firstChords(['--key', 'G', '--form', '|: G7 :| C7'])).toEqual(['G7', 'G7', 'C7']);
+  test('chart reads bars of numerals, or of chord names', async () => {
+    expect(await firstChords(['--key', 'G', '--form', '| I7 | IV7 V7 |'])).toEqual(['G7', 'C7 D7']);
+    expect(await firstChords(['--key', 'G', '--form', '|: G7 :| C7'])).toEqual(['G7', 'G7', 'C7']);
   });
 
-  test('chart reads a file of bars or of JSON', () => {
+  test('chart reads a file of bars or of JSON', async () => {
     const form = makeForm([[{ numeral: 'bVI7', weight: 1 }]]);
     const words = ['--key', 'C', '--form', './ours.form'];
-    expect(firstChords(words, withFile(JSON.stringify(form)))).toEqual(['Ab7']);
-    expect(firstChords(words, withFile('I7 |\n| V7'))).toEqual(['C7', 'G7']);
+    expect(await firstChords(words, withFile(JSON.stringify(form)))).toEqual(['Ab7']);
+    expect(await firstChords(words, withFile('I7 |\n| V7'))).toEqual(['C7', 'G7']);
   });
 
-  test('chart says where in a file it cannot go on', () => {
-    const { code, err } = runWords(
+  test('chart says where in a file it cannot go on', async () => {
+    const { code, err } = await runWords(
       ['chart', '--key', 'C', '--form', 'ours.txt'],
       withFile('| I7 |\n| IX7 |'),
     );
@@ -137,29 +134,34 @@ describe('reedplate chart', () => {
     expect(err).toMatch(/"IX7" .*bar 2, line 2, column 3, file ours\.txt/u);
   });
 
-  test('chart applies variations in order, then the turnaround', () => {
+  test('chart applies variations in order, then the turnaround', async () => {
     const words = ['--key', 'Eb', '--vary', 'quick-change, two-five'];
-    expect(firstChords([...words, '--turnaround', 'one-six-two-five'])).toEqual(
+    expect(await firstChords([...words, '--turnaround', 'one-six-two-five'])).toEqual(
       'Eb7,Ab7,Eb7,Eb7,Ab7,Ab7,Eb7,Eb7,Fm7,Bb7,Eb7 C7,Fm7 Bb7'.split(','),
     );
   });
 
-  test('chart plans introduction, choruses and ending, each on a line of its own', () => {
+  test('chart plans introduction, choruses and ending, each on a line of its own', async () => {
     const words = ['chart', '--key', 'A', '--choruses', '2', '--intro', 'turnaround'];
-    const { out } = runWords([...words, '--ending', 'five-one', '--metre', '12/8']);
+    const { out } = await runWords([...words, '--ending', 'five-one', '--metre', '12/8']);
     expect(out).toMatch(/^basic in A, 12\/8, shuffle\n\nintroduction\n1 +\| I7 +\| V7\n/u);
     expect(out).toMatch(/\nchorus 1\n3 /u);
     expect(out).toMatch(/\nchorus 2\n15 /u);
     expect(out.trimEnd()).toMatch(/\| E7 A7$/u);
   });
 
-  test('chart writes the beats of chords that share a bar unevenly', () => {
-    const { out } = runWords(['chart', '--key', 'C', '--form', 'I7 / / V7 | I7 V7']);
+  test('chart writes the beats of chords that share a bar unevenly', async () => {
+    const { out } = await runWords(['chart', '--key', 'C', '--form', 'I7 / / V7 | I7 V7']);
     expect(out).toMatch(/\| I7 \/ \/ V7 +\| I7 V7\n +\| C7 \/ \/ G7 +\| C7 G7/u);
   });
 
-  test('chart takes a minor form for a minor key', () => {
-    expect(firstChords(['--key', 'Am', '--form', 'vamp'])).toEqual(['Am7', 'Am7', 'Am7', 'Am7']);
+  test('chart takes a minor form for a minor key', async () => {
+    expect(await firstChords(['--key', 'Am', '--form', 'vamp'])).toEqual([
+      'Am7',
+      'Am7',
+      'Am7',
+      'Am7',
+    ]);
   });
 
   test.each([
@@ -171,8 +173,8 @@ describe('reedplate chart', () => {
     [['--choruses', '0'], /1 to 1000/u],
     [['--metre', '4/5'], /is not a metre/u],
     [['--feel', 'shufle'], /did you mean shuffle\?/u],
-  ])('chart %j is refused in one line', (words, message) => {
-    const { code, out, err } = runWords(['chart', '--key', 'G', ...words]);
+  ])('chart %j is refused in one line', async (words, message) => {
+    const { code, out, err } = await runWords(['chart', '--key', 'G', ...words]);
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(message);
   });

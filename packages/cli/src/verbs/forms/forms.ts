@@ -23,11 +23,10 @@ interface FormsWords {
 const MODES = ['major', 'minor'] as const;
 const MOST_BARS = 1024;
 
-/** Adds `reedplate forms`. */
-export function addForms(program: Command, terminal: Terminal): void {
-  withJson(program.command('forms'))
+/** Gives `reedplate forms` its options and what it does. */
+export function setUpForms(verb: Command, terminal: Terminal): void {
+  withJson(verb)
     .argument('[id]', 'a form to show with its bars, use and source')
-    .description('the catalogue of forms, turnarounds and endings')
     .option('--bars <number>', 'only forms of so many bars, without turnarounds and endings')
     .option('--mode <mode>', `only ${MODES.join(' or ')}`)
     .addHelpText('after', examples('reedplate forms --bars 8', 'reedplate forms quick-change'))

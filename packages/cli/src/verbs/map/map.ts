@@ -21,10 +21,9 @@ interface MapWords extends MaybeHarpWords, SongKeyWords {
   readonly json: boolean;
 }
 
-/** Adds `reedplate map`. */
-export function addMap(program: Command, terminal: Terminal): void {
-  withJson(withSongKeyOptions(withMaybeHarpOptions(program.command('map'), HARP)))
-    .description('every hole of a harp: natural notes, bends, overbends, and their degrees')
+/** Gives `reedplate map` its options and what it does. */
+export function setUpMap(verb: Command, terminal: Terminal): void {
+  withJson(withSongKeyOptions(withMaybeHarpOptions(verb, HARP)))
     .option('--valved', 'the harp is half-valved', false)
     .addHelpText(
       'after',

@@ -10,8 +10,8 @@ const read = (words: readonly string[], line: unknown = TAKE) =>
   runWords(words, { readBytes: () => new TextEncoder().encode(JSON.stringify(line)) });
 
 describe('reedplate path', () => {
-  test('path prints a move a line: tab, notes, effort, what it is made of, air and why', () => {
-    const { out, code } = read(['path', 'take.json', '--harp', 'C']);
+  test('path prints a move a line: tab, notes, effort, what it is made of, air and why', async () => {
+    const { out, code } = await read(['path', 'take.json', '--harp', 'C']);
     expect(code).toBe(0);
     const lines = out.split('\n');
     expect(lines[0]).toMatch(/^on (?:a|the) C harp \(intermediate, bends\)$/u);
@@ -21,8 +21,8 @@ describe('reedplate path', () => {
     expect(out).toMatch(/\neffort [\d.]+ points, worst [\d.]+: /u);
   });
 
-  test('path --json prints the report that the library makes', () => {
-    const { out } = read(['path', 'take.json', '--harp', 'C', '--count', '2', '--json']);
+  test('path --json prints the report that the library makes', async () => {
+    const { out } = await read(['path', 'take.json', '--harp', 'C', '--count', '2', '--json']);
     const report = JSON.parse(out);
     expect(report).toMatchObject({ playable: true, model: 'intermediate', tab: "+3 -3' +4 -4'" });
     expect(report.next.map(({ tab }: { tab: string }) => tab)).toEqual(["-2 -3' +4 -4'"]);
@@ -33,44 +33,57 @@ describe('reedplate path', () => {
     });
   });
 
-  test('path spells notes by --key, else by the key of the line, else by that of the harp', () => {
-    const notes = (...more: string[]) =>
-      JSON.parse(read(['path', 'take.json', '--harp', 'C', '--json', ...more]).out).moves.map(
-        (move: { notes: readonly string[] }) => move.notes.join(' '),
-      );
-    expect(notes()).toEqual(['G4', 'Bb4', 'C5', 'Db5']);
-    expect(notes('--key', 'F')).toEqual(['G4', 'Bb4', 'C5', 'Db5']);
-    expect(notes('--key', 'B')).toEqual(['G4', 'A#4', 'C5', 'C#5']);
+  test('path spells notes by --key, else by the key of the line, else by that of the harp', async () => {
+    const notes = async (...more: string[]) =>
+      JSON.parse(
+        (await read(['path', 'take.json', '--harp', 'C', '--json', ...more])).out,
+      ).moves.map((move: { notes: readonly string[] }) => move.notes.join(' '));
+    expect(await notes()).toEqual(['G4', 'Bb4', 'C5', 'Db5']);
+    expect(await notes('--key', 'F')).toEqual(['G4', 'Bb4', 'C5', 'Db5']);
+    expect(await notes('--key', 'B')).toEqual(['G4', 'A#4', 'C5', 'C#5']);
     const abc = new TextEncoder().encode('X:1\nL:1/4\nK:B\nA|]\n');
-    const inB = runWords(['path', 'x.abc', '--harp', 'C'], { readBytes: () => abc });
+    const inB = await runWords(['path', 'x.abc', '--harp', 'C'], { readBytes: () => abc });
     expect(inB.out).toContain('A#4');
-    const refused = read(['path', 'take.json', '--harp', 'C', '--level', 'natural', '--key', 'B']);
+    const refused = await read([
+      'path',
+      'take.json',
+      '--harp',
+      'C',
+      '--level',
+      'natural',
+      '--key',
+      'B',
+    ]);
     expect(refused.out).toContain('A#4 needs a technique beyond the level');
-    expect(read(['path', 'x', '--harp', 'C', '--key', 'H']).err).toMatch(/did you mean B\?/u);
+    expect((await read(['path', 'x', '--harp', 'C', '--key', 'H'])).err).toMatch(
+      /did you mean B\?/u,
+    );
   });
 
-  test('path says what cannot be sounded, where, and what could be played instead', () => {
-    const { out, code } = read(['path', 'take.json', '--harp', 'C', '--level', 'natural']);
+  test('path says what cannot be sounded, where, and what could be played instead', async () => {
+    const { out, code } = await read(['path', 'take.json', '--harp', 'C', '--level', 'natural']);
     expect(code).toBe(0);
     expect(out).toContain('not playable: 2 cannot be sounded, 50 % can');
     expect(out).toContain('bar 1, beat 2: Bb4 needs a technique beyond the level');
     expect(out).toContain('at level bends: effort');
   });
 
-  test('path says how many more moments cannot be sounded than it lists', () => {
+  test('path says how many more moments cannot be sounded than it lists', async () => {
     const low = makeLine(
       Array.from({ length: 8 }, (_, at) => ({ start: at * 960, duration: 960, pitch: 50 })),
     );
-    const { out } = read(['path', 'take.json', '--harp', 'C'], low);
+    const { out } = await read(['path', 'take.json', '--harp', 'C'], low);
     expect(out).toContain('  and 3 more');
     expect(out).toContain('an octave up: effort');
   });
 
-  test('path --tempo and --objective change what is searched', () => {
-    const effort = (...more: string[]) =>
-      JSON.parse(read(['path', 'take.json', '--harp', 'C', '--json', ...more]).out);
-    expect(effort('--tempo', '400').terms.hold).toBeLessThan(effort('--tempo', '40').terms.hold);
-    expect(effort('--objective', 'worst').objective).toBe('worst');
+  test('path --tempo and --objective change what is searched', async () => {
+    const effort = async (...more: string[]) =>
+      JSON.parse((await read(['path', 'take.json', '--harp', 'C', '--json', ...more])).out);
+    expect((await effort('--tempo', '400')).terms.hold).toBeLessThan(
+      (await effort('--tempo', '40')).terms.hold,
+    );
+    expect((await effort('--objective', 'worst')).objective).toBe('worst');
   });
 
   test.each([
@@ -79,21 +92,26 @@ describe('reedplate path', () => {
     [['path', 'x', '--harp', 'C', '--tempo', 'fast'], /"fast" .*felt beats a minute/u],
     [['path', 'x', '--harp', 'C', '--count', '0'], /a number of ways/u],
     [['path', '--harp', 'C'], /missing required argument 'line'/u],
-  ])('path refuses %j in one line and exits with 2', (words, message) => {
-    const { code, out, err } = read(words);
+  ])('path refuses %j in one line and exits with 2', async (words, message) => {
+    const { code, out, err } = await read(words);
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(message);
   });
 
-  test('path reads ABC too, and tab by the harp', () => {
+  test('path reads ABC too, and tab by the harp', async () => {
     const text = (abc: string) =>
       runWords(['path', 'x', '--harp', 'C'], { readBytes: () => new TextEncoder().encode(abc) });
-    expect(text('X:1\nL:1/4\nK:G\nG _B c|]\n').out).toContain("-3'");
-    expect(text("-2 -3' +4\n").out).toContain('Bb4');
+    expect((await text('X:1\nL:1/4\nK:G\nG _B c|]\n')).out).toContain("-3'");
+    expect((await text("-2 -3' +4\n")).out).toContain('Bb4');
   });
 
-  test('path refuses a file that is no line', () => {
-    expect(read(['path', 'x', '--harp', 'C'], { notes: 7 })).toMatchObject({ code: 2, out: '' });
-    expect(read(['path', 'x', '--harp', 'C'], { notes: [] }).err).toContain('holds no note');
+  test('path refuses a file that is no line', async () => {
+    expect(await read(['path', 'x', '--harp', 'C'], { notes: 7 })).toMatchObject({
+      code: 2,
+      out: '',
+    });
+    expect((await read(['path', 'x', '--harp', 'C'], { notes: [] })).err).toContain(
+      'holds no note',
+    );
   });
 });

@@ -27,11 +27,10 @@ interface PathWords extends HarpWords, PlayerWords {
   readonly json: boolean;
 }
 
-/** Adds `reedplate path`. */
-export function addPath(program: Command, terminal: Terminal): void {
-  withJson(withPlayerOptions(withHarpOptions(program.command('path'))))
+/** Gives `reedplate path` its options and what it does. */
+export function setUpPath(verb: Command, terminal: Terminal): void {
+  withJson(withPlayerOptions(withHarpOptions(verb)))
     .argument('<line>', LINE_FILE)
-    .description('the easiest way to play a line: tab, effort by note, and why each choice')
     .option(
       '--objective <what>',
       `least effort in total, or first in the worst step: ${PATH_OBJECTIVES.join(', ')}`,

@@ -1,4 +1,5 @@
 import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import type { Line } from '@reedplate/line';
 import { parseKey } from '@reedplate/pitch';
 import type { PickOptions } from '@reedplate/position';
 import type { Command } from 'commander';
@@ -10,7 +11,6 @@ import {
   withHarpChoiceOptions,
 } from '../../shared/harp-choice.js';
 import { withJson } from '../../shared/options.js';
-import { readPieceFile } from '../../shared/piece-file.js';
 import { type Paint, printReport } from '../../shared/print.js';
 import { sayHarp } from '../../shared/say-harp.js';
 import { setColumns } from '../../shared/table.js';
@@ -26,10 +26,9 @@ interface PickWords extends ChartWords, HarpChoiceWords {
 
 const SHOWN = 5;
 
-/** Adds `reedplate pick`. */
-export function addPick(program: Command, terminal: Terminal): void {
-  withJson(withHarpChoiceOptions(withChartOptions(program.command('pick'))))
-    .description('which harp to pick up for a song, by position, with the reason')
+/** Gives `reedplate pick` its options and what it does. */
+export function setUpPick(verb: Command, terminal: Terminal): void {
+  withJson(withHarpChoiceOptions(withChartOptions(verb)))
     .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
     .option('--scale <scale>', 'scale played over the song', 'blues')
     .option('--line <file>', 'file of a line that must be playable, in any format')
@@ -37,13 +36,13 @@ export function addPick(program: Command, terminal: Terminal): void {
       'after',
       examples('reedplate pick --key G', 'reedplate pick --key A --own C,D,A --level natural'),
     )
-    .action((words: PickWords) => {
-      const report = pickReport(parseKey(words.key), pickOptions(words, terminal));
+    .action(async (words: PickWords) => {
+      const report = pickReport(parseKey(words.key), await pickOptions(words, terminal));
       printReport(report, words, terminal, showPicks);
     });
 }
 
-function pickOptions(words: PickWords, terminal: Terminal): PickOptions {
+async function pickOptions(words: PickWords, terminal: Terminal): Promise<PickOptions> {
   const { level, scale, line } = words;
   return {
     chart: readChart(words, terminal),
@@ -51,8 +50,14 @@ function pickOptions(words: PickWords, terminal: Terminal): PickOptions {
     level: level as TechniqueLevel,
     scale,
     ...readHarpChoice(words, terminal),
-    ...(line === undefined ? {} : { line: readPieceFile(line, terminal).line }),
+    ...(line === undefined ? {} : { line: await readLine(line, terminal) }),
   };
+}
+
+/** Readers of files are loaded only where there is a file to read. */
+async function readLine(file: string, terminal: Terminal): Promise<Line> {
+  const { readPieceFile } = await import('../../shared/piece-file.js');
+  return readPieceFile(file, terminal).line;
 }
 
 function showPicks({ key, picks }: PickReport, paint: Paint): readonly string[] {

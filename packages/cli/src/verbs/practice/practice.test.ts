@@ -7,60 +7,72 @@ import { runWords } from '../../shared/run-words.fixture.js';
 const WORDS = ['practice', '--key', 'G', '--harp', 'C'];
 
 describe('reedplate practice', () => {
-  test.each(PRACTICE_KINDS)('reedplate practice --kind %s has a move for every bar', (kind) => {
-    const { code, out } = runWords([...WORDS, '--kind', kind], {});
-    expect(code).toBe(0);
-    expect(out).toMatch(new RegExp(`^${kind} of basic in G on the C harp$`, 'mu'));
-    for (let bar = 1; bar <= 12; bar += 1) {
-      expect(out).toMatch(new RegExp(`^${bar} +(?:I7|IV7|V7) +[GCD]7 +`, 'mu'));
-    }
-  });
+  test.each(PRACTICE_KINDS)(
+    'reedplate practice --kind %s has a move for every bar',
+    async (kind) => {
+      const { code, out } = await runWords([...WORDS, '--kind', kind], {});
+      expect(code).toBe(0);
+      expect(out).toMatch(new RegExp(`^${kind} of basic in G on the C harp$`, 'mu'));
+      for (let bar = 1; bar <= 12; bar += 1) {
+        expect(out).toMatch(new RegExp(`^${bar} +(?:I7|IV7|V7) +[GCD]7 +`, 'mu'));
+      }
+    },
+  );
 
-  test('reedplate practice writes places without a tail of figures', () => {
-    const { code, out } = runWords([...WORDS, '--form', 'I7 IV7 V7 | I7'], {});
+  test('reedplate practice writes places without a tail of figures', async () => {
+    const { code, out } = await runWords([...WORDS, '--form', 'I7 IV7 V7 | I7'], {});
     expect(code).toBe(0);
     expect(out).toMatch(/^1:2\.33 +IV7 /mu);
     expect(out).not.toMatch(/\d\.\d{3}/u);
   });
 
-  test('reedplate practice reads a tuning from a JSON file', () => {
+  test('reedplate practice reads a tuning from a JSON file', async () => {
     const tuning = JSON.stringify(tuningById('raised-fifth-draw'));
-    const ask = (word: string) =>
-      runWords([...WORDS, '--kind', 'guide-tones', '--tuning', word], { readText: () => tuning })
-        .out;
-    expect(ask('./mine.json')).toBe(ask('raised-fifth-draw'));
+    const ask = async (word: string) =>
+      (
+        await runWords([...WORDS, '--kind', 'guide-tones', '--tuning', word], {
+          readText: () => tuning,
+        })
+      ).out;
+    expect(await ask('./mine.json')).toBe(await ask('raised-fifth-draw'));
   });
 
-  test('reedplate practice --json holds a line that reads back, and that score takes', () => {
-    const { line } = JSON.parse(runWords([...WORDS, '--json'], {}).out);
+  test('reedplate practice --json holds a line that reads back, and that score takes', async () => {
+    const { line } = JSON.parse((await runWords([...WORDS, '--json'], {})).out);
     expect(readLine(line)).toEqual(line);
     const words = ['score', 'line.json', '--key', 'G', '--json'];
-    const { score } = JSON.parse(runWords(words, { readText: () => JSON.stringify(line) }).out);
+    const { score } = JSON.parse(
+      (await runWords(words, { readText: () => JSON.stringify(line) })).out,
+    );
     expect(score.measures).toMatchObject({ fit: 1, landing: 1, coverage: 1, clashTime: 0 });
   });
 
-  test('reedplate practice says where another tone stands in for what was asked', () => {
-    const ask = (...words: readonly string[]) => runWords([...WORDS, ...words], {}).out;
+  test('reedplate practice says where another tone stands in for what was asked', async () => {
+    const ask = async (...words: readonly string[]) =>
+      (await runWords([...WORDS, ...words], {})).out;
     // F# and C# are bends of a C harp; of B7 it has the root.
     const remark =
       'At this level the harp has no root of F#7, C#7: another tone stands in; see --level.';
-    expect(ask('--key', 'F#')).toContain(remark);
+    expect(await ask('--key', 'F#')).toContain(remark);
     for (const words of [
       ['--level', 'bends'],
       ['--kind', 'guide-tones'],
       ['--kind', 'chords'],
     ]) {
-      expect(ask('--key', 'F#', ...words)).not.toContain('stands in');
+      expect(await ask('--key', 'F#', ...words)).not.toContain('stands in');
     }
-    expect(ask()).not.toContain('stands in');
-    expect(ask('--form', 'I7 | II5', '--kind', 'guide-tones')).toContain(
+    expect(await ask()).not.toContain('stands in');
+    expect(await ask('--form', 'I7 | II5', '--kind', 'guide-tones')).toContain(
       'no third or seventh of A5: another',
     );
   });
 
-  test('reedplate practice names the bar of a chord that the harp has no tone of', () => {
+  test('reedplate practice names the bar of a chord that the harp has no tone of', async () => {
     // F# A# C#: a C harp has none of them without bending.
-    const { code, err } = runWords([...WORDS, '--form', 'I7 | VII', '--level', 'natural'], {});
+    const { code, err } = await runWords(
+      [...WORDS, '--form', 'I7 | VII', '--level', 'natural'],
+      {},
+    );
     expect(code).toBe(2);
     expect(err).toMatch(/F#.*bar 2/u);
   });
@@ -70,10 +82,13 @@ describe('reedplate practice', () => {
     ['a level', ['--level', 'expert'], /"expert" is not one of the choices/u],
     ['a level', ['--kind', 'chords', '--level', 'expert'], /"expert" is not one of the choices/u],
     ['a file', ['-o', 'line.docx'], /line\.docx/u],
-  ])('reedplate practice refuses %s that does not exist, in one line', (_, words, message) => {
-    const { code, out, err } = runWords([...WORDS, ...words], {});
-    expect([code, out]).toEqual([2, '']);
-    expect(err).toMatch(message);
-    expect(err).toMatch(/^reedplate: [^\n]+\n$/u);
-  });
+  ])(
+    'reedplate practice refuses %s that does not exist, in one line',
+    async (_, words, message) => {
+      const { code, out, err } = await runWords([...WORDS, ...words], {});
+      expect([code, out]).toEqual([2, '']);
+      expect(err).toMatch(message);
+      expect(err).toMatch(/^reedplate: [^\n]+\n$/u);
+    },
+  );
 });

@@ -19,10 +19,9 @@ interface PracticeWords extends ChartWords, HarpWords {
   readonly json: boolean;
 }
 
-/** Adds `reedplate practice`. */
-export function addPractice(program: Command, terminal: Terminal): void {
-  withJson(withHarpOptions(withChartOptions(program.command('practice'))))
-    .description('a line to practise: what to play when each chord comes')
+/** Gives `reedplate practice` its options and what it does. */
+export function setUpPractice(verb: Command, terminal: Terminal): void {
+  withJson(withHarpOptions(withChartOptions(verb)))
     .option('--kind <kind>', `what to practise: ${PRACTICE_KINDS.join(', ')}`, 'roots')
     .option(
       '--level <level>',

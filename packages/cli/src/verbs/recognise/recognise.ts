@@ -14,11 +14,10 @@ interface RecogniseWords {
   readonly json: boolean;
 }
 
-/** Adds `reedplate recognise`. */
-export function addRecognise(program: Command, terminal: Terminal): void {
-  withJson(program.command('recognise'))
+/** Gives `reedplate recognise` its options and what it does. */
+export function setUpRecognise(verb: Command, terminal: Terminal): void {
+  withJson(verb)
     .argument('<bars>', 'bars of chord names such as "G7 | C7 | G7", a file of them, or -')
-    .description('which form some bars of chords are, in which key, and what differs')
     .option('--key <key>', 'key of the song, where it is known')
     .addHelpText(
       'after',

@@ -23,11 +23,10 @@ interface RetuneWords {
   readonly json: boolean;
 }
 
-/** Adds `reedplate retune`. */
-export function addRetune(program: Command, terminal: Terminal): void {
+/** Gives `reedplate retune` its options and what it does. */
+export function setUpRetune(verb: Command, terminal: Terminal): void {
   const temperaments = TEMPERAMENTS.map(({ id }) => id).join(', ');
-  withJson(program.command('retune'))
-    .description('what to do to each reed to turn a harp of one tuning into another')
+  withJson(verb)
     .option('--from <tuning>', `tuning the harp has: ${TUNING_WORD}`, 'standard')
     .requiredOption('--to <tuning>', `tuning it shall have: ${TUNING_WORD}`)
     .option('--harp <key>', 'key printed on the harp; without it the one its tuning is written in')

@@ -21,10 +21,9 @@ interface ScaleWords extends HarpWords, SongKeyWords {
   readonly json: boolean;
 }
 
-/** Adds `reedplate scale`. */
-export function addScale(program: Command, terminal: Terminal): void {
-  withJson(withSongKeyOptions(withHarpOptions(program.command('scale'))))
-    .description('where a scale lies on a harp, and a run up and down it')
+/** Gives `reedplate scale` its options and what it does. */
+export function setUpScale(verb: Command, terminal: Terminal): void {
+  withJson(withSongKeyOptions(withHarpOptions(verb)))
     .option('--scale <scale>', 'scale by name: blues, major pentatonic, mixolydian …', 'blues')
     .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
     .addHelpText(

@@ -17,14 +17,14 @@ describe('reedplate score', () => {
   const take = readFileSync(TAKE, 'utf8');
 
   // The take is ours: bar 6 holds a major seventh over C7, bar 9 stays on G over D7.
-  test('reedplate score marks down the two bars that were played against the chords', () => {
-    const { bars } = JSON.parse(score(take, [...WORDS, '--json']).out).score;
+  test('reedplate score marks down the two bars that were played against the chords', async () => {
+    const { bars } = JSON.parse((await score(take, [...WORDS, '--json'])).out).score;
     const poor = bars.filter(({ fit }: { fit: number }) => fit < 0.5);
     expect(poor.map(({ bar }: { bar: number }) => bar)).toEqual([6, 9]);
   });
 
-  test('reedplate score prints every bar, every change and the reasons', () => {
-    const { code, out, err } = score(take);
+  test('reedplate score prints every bar, every change and the reasons', async () => {
+    const { code, out, err } = await score(take);
     expect([code, err]).toEqual([0, '']);
     expect(out).toMatch(/^A first chorus in G: quick-change in G on the C harp\n\n\d+ of 100 /u);
     for (let bar = 1; bar <= 12; bar += 1) {
@@ -34,40 +34,40 @@ describe('reedplate score', () => {
     expect(out).toContain('bar 6, beat 1: B4 clashes with C7; try C5, the root (+4)');
   });
 
-  test('reedplate score shows the degrees played in each bar, and how they stand to the chord', () => {
-    const { out } = score(take);
+  test('reedplate score shows the degrees played in each bar, and how they stand to the chord', async () => {
+    const { out } = await score(take);
     expect(out).toMatch(/^6 +C7 .* 7! 7! 5$/mu);
     expect(out).toMatch(/^9 +D7 .*4\?/mu);
   });
 
-  test('reedplate score says how it heard the take, by the words that its help explains', () => {
-    const { out } = score(take, [...WORDS, '--swing', '1.5', '--latency', '24']);
+  test('reedplate score says how it heard the take, by the words that its help explains', async () => {
+    const { out } = await score(take, [...WORDS, '--swing', '1.5', '--latency', '24']);
     expect(out).toContain('judged as traditional, heard as eighths swung 1.5 to 1, 24 ticks late');
-    expect(score(take, [...WORDS, '--latency', '-24']).out).toContain('24 ticks early');
-    expect(score(take).out).toContain('judged as traditional, heard as even eighths\n');
-    const help = runWords(['score', '--help']).out;
+    expect((await score(take, [...WORDS, '--latency', '-24'])).out).toContain('24 ticks early');
+    expect((await score(take)).out).toContain('judged as traditional, heard as even eighths\n');
+    const help = (await runWords(['score', '--help'])).out;
     for (const word of ['of 100', 'any order', 'confidence', 'fit']) {
       expect(out).toContain(word);
       expect(help).toMatch(new RegExp(`^ {2}${word} `, 'mu'));
     }
   });
 
-  test('reedplate score prints no part of a beat as a long figure', () => {
-    const { out } = score(take);
+  test('reedplate score prints no part of a beat as a long figure', async () => {
+    const { out } = await score(take);
     expect(out).not.toMatch(/\d\.\d{3}/u);
     expect(out).not.toMatch(/beat \d+\.\d/u);
   });
 
-  test('reedplate score reads a tuning from a JSON file, and gives its tab', () => {
+  test('reedplate score reads a tuning from a JSON file, and gives its tab', async () => {
     const tuning = JSON.stringify(tuningById('raised-fifth-draw'));
     const readText = (path: string) => (path === 'mine.json' ? tuning : take);
-    const ask = (word: string) =>
-      JSON.parse(runWords([...WORDS, '--tuning', word, '--json'], { readText }).out);
-    expect(ask('mine.json').score).toEqual(ask('raised-fifth-draw').score);
-    expect(ask('mine.json').harp.tuning).toBe(ask('raised-fifth-draw').harp.tuning);
+    const ask = async (word: string) =>
+      JSON.parse((await runWords([...WORDS, '--tuning', word, '--json'], { readText })).out);
+    expect((await ask('mine.json')).score).toEqual((await ask('raised-fifth-draw')).score);
+    expect((await ask('mine.json')).harp.tuning).toBe((await ask('raised-fifth-draw')).harp.tuning);
   });
 
-  test('reedplate score takes style, level, swing and latency', () => {
+  test('reedplate score takes style, level, swing and latency', async () => {
     const words = [
       ...WORDS,
       '--style',
@@ -78,7 +78,7 @@ describe('reedplate score', () => {
       '10',
       '--json',
     ];
-    const report = JSON.parse(score(take, words).out);
+    const report = JSON.parse((await score(take, words)).out);
     expect(report.score).toMatchObject({
       style: 'bright-major',
       alignment: { swing: 2, latency: 10 },
@@ -91,28 +91,35 @@ describe('reedplate score', () => {
     [['--swing', 'much'], /"much" is not a number in range/u],
     [['--swing', '9'], /9 is not a number in range/u],
     [['--latency', '1.5'], /1.5 is not a number in range/u],
-  ])('reedplate score refuses %j by name', (words, message) => {
-    const { code, out, err } = score(take, [...WORDS, ...words]);
+  ])('reedplate score refuses %j by name', async (words, message) => {
+    const { code, out, err } = await score(take, [...WORDS, ...words]);
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(message);
   });
 
-  test('reedplate score refuses a level that does not exist without a harp too', () => {
-    const { code, err } = score(take, ['score', 'take.json', '--key', 'G', '--level', 'expert']);
+  test('reedplate score refuses a level that does not exist without a harp too', async () => {
+    const { code, err } = await score(take, [
+      'score',
+      'take.json',
+      '--key',
+      'G',
+      '--level',
+      'expert',
+    ]);
     expect(code).toBe(2);
     expect(err).toMatch(/"expert" is not one of the choices/u);
   });
 
-  test('reedplate score --notes says of every note why it counts as it does', () => {
-    const { out } = score(take, [...WORDS, '--notes']);
+  test('reedplate score --notes says of every note why it counts as it does', async () => {
+    const { out } = await score(take, [...WORDS, '--notes']);
     const [before, said = ''] = out.split('\nnotes\n');
-    expect(`${before}`).toBe(score(take).out);
-    const { notes } = JSON.parse(score(take, [...WORDS, '--json']).out).score;
+    expect(`${before}`).toBe((await score(take)).out);
+    const { notes } = JSON.parse((await score(take, [...WORDS, '--json'])).out).score;
     expect(said.trimEnd().split('\n')).toHaveLength(notes.length);
     expect(said).toMatch(/^ {2}bar 6, beat 1: B4 \(7 over C7\): a clash, .*; counts 0$/mu);
   });
 
-  test('reedplate score lays as many choruses as the take has', () => {
+  test('reedplate score lays as many choruses as the take has', async () => {
     const line = JSON.parse(take);
     const chorus = 12 * 3840;
     const again = line.notes.map((note: { start: number }) => ({
@@ -120,7 +127,7 @@ describe('reedplate score', () => {
       start: note.start + chorus,
     }));
     const twice = JSON.stringify({ ...line, notes: [...line.notes, ...again] });
-    const { bars } = JSON.parse(score(twice, [...WORDS, '--json']).out).score;
+    const { bars } = JSON.parse((await score(twice, [...WORDS, '--json'])).out).score;
     expect(bars).toHaveLength(24);
   });
 
@@ -141,8 +148,8 @@ describe('reedplate score', () => {
     ['an unknown field', '{"notes":[],"pickUp":0}', /"pickUp" .*did you mean pickup\?/u],
     ['a list', '[]', /an object/u],
     ['an unknown metre', '{"metre":"4/5","notes":[]}', /"4\/5" is not a metre/u],
-  ])('reedplate score refuses %s in one line', (_, text, message) => {
-    const { code, out, err } = score(text);
+  ])('reedplate score refuses %s in one line', async (_, text, message) => {
+    const { code, out, err } = await score(text);
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(message);
     expect(err).toMatch(/^reedplate: [^\n]+\n$/u);

@@ -36,14 +36,13 @@ interface ScoreWords extends ChartForLineWords, MaybeHarpWords {
   readonly json: boolean;
 }
 
-/** Adds `reedplate score`. */
-export function addScore(program: Command, terminal: Terminal): void {
-  withJson(withMaybeHarpOptions(withChartForLineOptions(program.command('score')), HARP))
+/** Gives `reedplate score` its options and what it does. */
+export function setUpScore(verb: Command, terminal: Terminal): void {
+  withJson(withMaybeHarpOptions(withChartForLineOptions(verb), HARP))
     .argument(
       '<take>',
       'file of the take: a line as JSON, MIDI, MusicXML, ABC or tab; - for standard input',
     )
-    .description('how well a take follows the changes, in total, by bar and by change, and why')
     .option('--level <level>', `what suggestions may ask for: ${LEVELS}`, 'bends')
     .option(
       '--style <style>',

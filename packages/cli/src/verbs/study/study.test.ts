@@ -5,7 +5,6 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { runLater } from '../../shared/later.fixture.js';
 import { runWords } from '../../shared/run-words.fixture.js';
 
 const CLI = fileURLToPath(new URL('../../../../reedplate/src/bin.ts', import.meta.url));
@@ -52,7 +51,7 @@ const newName = (): string => {
 };
 
 async function studied(words: readonly string[]): Promise<void> {
-  expect((await runLater(words)).code).toBe(0);
+  expect((await runWords(words)).code).toBe(0);
 }
 
 const linesIn = (path: string) =>
@@ -177,7 +176,7 @@ describe('reedplate study', { timeout: 120_000 }, () => {
 
   test.each(['', '\n', '\n\n \n', '{}\n'])('study of %j has no tune and says so', async (text) => {
     writeFileSync(at('nothing.ndjson'), text);
-    const { code, err } = await runLater(['study', at('nothing.ndjson'), '--out', at(newName())]);
+    const { code, err } = await runWords(['study', at('nothing.ndjson'), '--out', at(newName())]);
     expect(code).toBe(2);
     expect(err).toContain('at least one tune that can be read');
   });
@@ -187,7 +186,7 @@ describe('reedplate study', { timeout: 120_000 }, () => {
     writeFileSync(at('bad.mid'), 'MThd and nothing else');
     const files = [at('book.abc'), at('bad.mid'), tunes('some.ndjson', 2, 5)];
     const out = at(newName());
-    const { code, err } = await runLater(['study', ...files, '--positions', '1', '--out', out]);
+    const { code, err } = await runWords(['study', ...files, '--positions', '1', '--out', out]);
     expect(code).toBe(0);
     expect(err).toMatch(/^reedplate: line 3: .*bad\.mid/u);
     const ids = linesIn(out).map(({ number, id, error }) => [number, id ?? error.code]);
@@ -225,8 +224,8 @@ describe('reedplate study', { timeout: 120_000 }, () => {
     [['--octaves', '0.5'], /octaves/u],
     [['--workers', '0'], /a number of workers/u],
     [['--model', 'begginer'], /did you mean beginner\?/u],
-  ])('study refuses %j before it reads anything', (words, message) => {
-    const { code, err } = runWords(['study', 'x.ndjson', ...words]);
+  ])('study refuses %j before it reads anything', async (words, message) => {
+    const { code, err } = await runWords(['study', 'x.ndjson', ...words]);
     expect(code).toBe(2);
     expect(err).toMatch(message);
   });

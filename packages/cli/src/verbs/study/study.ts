@@ -27,16 +27,14 @@ interface StudyWords {
   readonly resume: boolean;
 }
 
-/** Adds `reedplate study`. */
-export function addStudy(program: Command, terminal: Terminal): void {
+/** Gives `reedplate study` its options and what it does. */
+export function setUpStudy(verb: Command, terminal: Terminal): void {
   const models = EFFORT_MODELS.map(({ id }) => id).join(', ');
-  program
-    .command('study')
+  verb
     .argument(
       '<tunes...>',
       'files of tunes: one JSON value a line (- for standard input), ABC, MIDI or MusicXML',
     )
-    .description('how playable many tunes are: each tuning, position and level, a line a tune')
     .option('--model <model>', `whose effort counts: ${models}`, 'intermediate')
     .option('--tunings <tunings>', TUNING_LIST, 'standard')
     .option('--positions <positions>', 'positions apart by commas, 1 to 12', '1,2,3')
@@ -56,13 +54,13 @@ export function addStudy(program: Command, terminal: Terminal): void {
         'cat tunes.ndjson | parallel --pipe --keep-order reedplate study - --workers 1',
       ),
     )
-    .action((tunes: readonly string[], words: StudyWords) => {
+    .action(async (tunes: readonly string[], words: StudyWords) => {
       const setup = readSetup(words, terminal);
       const workers = readWorkers(words);
       if (words.resume && words.out === undefined) {
         throw new ReedplateError({ code: 'USAGE', value: '--resume', expected: '--out as well' });
       }
-      terminal.later(() => study(tunes, setup, workers, words, terminal));
+      await study(tunes, setup, workers, words, terminal);
     });
 }
 

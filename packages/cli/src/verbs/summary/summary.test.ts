@@ -35,14 +35,14 @@ const FILE = fileOf('results.ndjson', textOf([...found, failure]));
 
 describe('reedplate summary', () => {
   test('summary prints a row a cell, with intervals, and what could not be read', async () => {
-    const { code, out, err } = runWords(['summary', FILE]);
+    const { code, out, err } = await runWords(['summary', FILE]);
     expect([code, err]).toEqual([0, '']);
     expect(out).toMatch(/^12 tunes \(intermediate\); 1 could not be read\n/u);
     await expect(out).toMatchFileSnapshot(`${HERE}golden.txt`);
   });
 
-  test('summary --json prints what the library sums up, as its published schema has it', () => {
-    const report = JSON.parse(runWords(['summary', FILE, '--seed', '5', '--json']).out);
+  test('summary --json prints what the library sums up, as its published schema has it', async () => {
+    const report = JSON.parse((await runWords(['summary', FILE, '--seed', '5', '--json'])).out);
     expect(report).toEqual({
       model: 'intermediate',
       tunes: 12,
@@ -54,8 +54,10 @@ describe('reedplate summary', () => {
     expect(accepts(report), JSON.stringify(accepts.errors)).toBe(true);
   });
 
-  test('summary --csv prints the same figures, and nothing where there are none', () => {
-    const [head = '', ...rows] = runWords(['summary', FILE, '--csv']).out.trimEnd().split('\n');
+  test('summary --csv prints the same figures, and nothing where there are none', async () => {
+    const [head = '', ...rows] = (await runWords(['summary', FILE, '--csv'])).out
+      .trimEnd()
+      .split('\n');
     const columns = head.split(',');
     expect(columns.slice(0, 7)).toEqual([
       ...['tuning', 'position', 'level', 'tunes'],
@@ -67,21 +69,21 @@ describe('reedplate summary', () => {
     );
   });
 
-  test('summary of several files is that of all their results', () => {
+  test('summary of several files is that of all their results', async () => {
     const parts = [found.slice(0, 5), found.slice(5)].map((results, at) =>
       fileOf(`part-${at}.ndjson`, textOf(results)),
     );
     const whole = fileOf('whole.ndjson', textOf(found));
-    expect(runWords(['summary', ...parts, '--json']).out).toBe(
-      runWords(['summary', whole, '--json']).out,
+    expect((await runWords(['summary', ...parts, '--json'])).out).toBe(
+      (await runWords(['summary', whole, '--json'])).out,
     );
   });
 
   test.each([
     [['--resamples', '10'], /resamples/u],
     [['--seed', 'x'], /a seed/u],
-  ])('summary refuses %j in one line and exits with 2', (words, message) => {
-    const { code, out, err } = runWords(['summary', FILE, ...words]);
+  ])('summary refuses %j in one line and exits with 2', async (words, message) => {
+    const { code, out, err } = await runWords(['summary', FILE, ...words]);
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(message);
   });
@@ -95,14 +97,16 @@ describe('reedplate summary', () => {
     ],
     ['that are none', [{ number: 1 }], /line 14/u],
     ['with cells that are none', [{ ...studied[0], cells: [{}] }], /line 14/u],
-  ])('summary refuses results %s', (_, more, message) => {
+  ])('summary refuses results %s', async (_, more, message) => {
     const path = fileOf('mixed.ndjson', textOf([...found, failure, ...more]));
-    expect(runWords(['summary', path]).err).toMatch(message);
+    expect((await runWords(['summary', path])).err).toMatch(message);
   });
 
-  test('summary refuses a file without a result, or that is not there', () => {
-    expect(runWords(['summary', fileOf('empty.ndjson', '')]).err).toMatch(/one result or more/u);
-    expect(runWords(['summary', join(folder, 'none')]).err).toMatch(/cannot be read/u);
+  test('summary refuses a file without a result, or that is not there', async () => {
+    expect((await runWords(['summary', fileOf('empty.ndjson', '')])).err).toMatch(
+      /one result or more/u,
+    );
+    expect((await runWords(['summary', join(folder, 'none')])).err).toMatch(/cannot be read/u);
   });
 });
 

@@ -17,11 +17,10 @@ interface SummaryWords {
   readonly json: boolean;
 }
 
-/** Adds `reedplate summary`. */
-export function addSummary(program: Command, terminal: Terminal): void {
-  withJson(program.command('summary'))
+/** Gives `reedplate summary` its options and what it does. */
+export function setUpSummary(verb: Command, terminal: Terminal): void {
+  withJson(verb)
     .argument('<results...>', 'files of results of reedplate study; - for standard input')
-    .description('the results of a study summed up, with 95 % intervals over its tunes')
     .option('--resamples <number>', 'how often the tunes are drawn again', '1000')
     .option('--seed <number>', 'the same seed draws the same tunes', '1')
     .option('--csv', 'print the summary as CSV', false)

@@ -5,8 +5,8 @@ import { runWords } from '../../shared/run-words.fixture.js';
 const WORDS = ['target', '--key', 'G', '--harp', 'C'];
 
 describe('reedplate target', () => {
-  test('reedplate target --shapes lists whole, partial, coloured and contradicting shapes', () => {
-    const { code, out } = runWords([...WORDS, '--shapes'], {});
+  test('reedplate target --shapes lists whole, partial, coloured and contradicting shapes', async () => {
+    const { code, out } = await runWords([...WORDS, '--shapes'], {});
     expect(code).toBe(0);
     expect(out).toMatch(/^G7 +complete +draw +1-2-3-4-5 {2}2-3-4-5$/mu);
     expect(out).toMatch(/^C7 +partial +blow +1-2-3 \(-b7\)/mu);
@@ -14,28 +14,30 @@ describe('reedplate target', () => {
     expect(out).toMatch(/^D7 +contradicting +draw .*4-5 \(-3 -5 -b7 !b3\)/mu);
   });
 
-  test('reedplate target lists no shapes unasked, but holds them in JSON', () => {
-    expect(runWords(WORDS, {}).out).not.toContain('contradicting');
-    const { shapes } = JSON.parse(runWords([...WORDS, '--json'], {}).out);
+  test('reedplate target lists no shapes unasked, but holds them in JSON', async () => {
+    expect((await runWords(WORDS, {})).out).not.toContain('contradicting');
+    const { shapes } = JSON.parse((await runWords([...WORDS, '--json'], {})).out);
     expect(shapes.map(({ chord }: { chord: string }) => chord)).toEqual(['G7', 'C7', 'D7']);
   });
 
-  test('reedplate target shows every tone of every chord, sixths, ninths and fourths too', () => {
-    const tonesOf = (form: string) => runWords([...WORDS, '--form', form], {}).out;
-    expect(tonesOf('I9 | IV9')).toMatch(/ other tones +whole chord\n1 .* 9: -3'' -6 -10 /u);
-    expect(tonesOf('I6 | IV7')).toMatch(/^1 +I6 +G6 .* 6: \+2 \+5 \+8 /mu);
-    expect(tonesOf('I7sus4 | I7')).toMatch(/ 4: \+1 \+4 \+7 \+10 +none$/mu);
-    expect(tonesOf('basic')).not.toContain('other tones');
+  test('reedplate target shows every tone of every chord, sixths, ninths and fourths too', async () => {
+    const tonesOf = async (form: string) => (await runWords([...WORDS, '--form', form], {})).out;
+    expect(await tonesOf('I9 | IV9')).toMatch(/ other tones +whole chord\n1 .* 9: -3'' -6 -10 /u);
+    expect(await tonesOf('I6 | IV7')).toMatch(/^1 +I6 +G6 .* 6: \+2 \+5 \+8 /mu);
+    expect(await tonesOf('I7sus4 | I7')).toMatch(/ 4: \+1 \+4 \+7 \+10 +none$/mu);
+    expect(await tonesOf('basic')).not.toContain('other tones');
   });
 
-  test('reedplate target has a power chord whole on two neighbours', () => {
-    const { out } = runWords([...WORDS, '--form', 'I5 | IV5'], {});
+  test('reedplate target has a power chord whole on two neighbours', async () => {
+    const { out } = await runWords([...WORDS, '--form', 'I5 | IV5'], {});
     expect(out).toMatch(/^2 +IV5 +C5 .* blow 3-4, blow 6-7, blow 9-10$/mu);
   });
 
-  test('reedplate target judges clashes by the style', () => {
-    const clashOf = (style: string): unknown => {
-      const { shapes } = JSON.parse(runWords([...WORDS, '--json', '--style', style], {}).out);
+  test('reedplate target judges clashes by the style', async () => {
+    const clashOf = async (style: string): Promise<unknown> => {
+      const { shapes } = JSON.parse(
+        (await runWords([...WORDS, '--json', '--style', style], {})).out,
+      );
       const five = shapes.find(({ chord }: { chord: string }) => chord === 'D7').shapes;
       const pair = five.find(
         ({ breath, holes }: { breath: string; holes: readonly number[] }) =>
@@ -43,16 +45,16 @@ describe('reedplate target', () => {
       );
       return pair.clashes[0].roughness;
     };
-    expect(clashOf('traditional')).toBe(0.3);
-    expect(clashOf('bright-major')).toBe(0.9);
+    expect(await clashOf('traditional')).toBe(0.3);
+    expect(await clashOf('bright-major')).toBe(0.9);
   });
 
-  test('reedplate target reads a tuning from a JSON file', () => {
+  test('reedplate target reads a tuning from a JSON file', async () => {
     const tuning = JSON.stringify(tuningById('raised-fifth-draw'));
-    const ask = (word: string) =>
-      runWords([...WORDS, '--tuning', word], { readText: () => tuning }).out;
-    expect(ask('./mine.json')).toBe(ask('raised-fifth-draw'));
-    expect(ask('./mine.json')).not.toBe(runWords(WORDS, {}).out);
+    const ask = async (word: string) =>
+      (await runWords([...WORDS, '--tuning', word], { readText: () => tuning })).out;
+    expect(await ask('./mine.json')).toBe(await ask('raised-fifth-draw'));
+    expect(await ask('./mine.json')).not.toBe((await runWords(WORDS, {})).out);
   });
 
   test.each([
@@ -60,8 +62,8 @@ describe('reedplate target', () => {
     ['a style', ['--style', 'loud'], /"loud" is not one of the choices/u],
     ['a tuning', ['--tuning', 'bent'], /"bent" is not a tuning/u],
     ['a key', ['--key', 'H'], /"H" is not a key/u],
-  ])('reedplate target refuses %s that does not exist, in one line', (_, words, message) => {
-    const { code, out, err } = runWords([...WORDS, ...words], {});
+  ])('reedplate target refuses %s that does not exist, in one line', async (_, words, message) => {
+    const { code, out, err } = await runWords([...WORDS, ...words], {});
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(message);
     expect(err).toMatch(/^reedplate: [^\n]+\n$/u);

@@ -25,10 +25,9 @@ interface TargetWords extends ChartWords, HarpWords {
   readonly json: boolean;
 }
 
-/** Adds `reedplate target`. */
-export function addTarget(program: Command, terminal: Terminal): void {
-  withJson(withHarpOptions(withChartOptions(program.command('target'))))
-    .description('for each bar, where the tones of its chords lie, and which chords are whole')
+/** Gives `reedplate target` its options and what it does. */
+export function setUpTarget(verb: Command, terminal: Terminal): void {
+  withJson(withHarpOptions(withChartOptions(verb)))
     .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
     .option(
       '--style <style>',

@@ -8,11 +8,10 @@ import { setColumns } from '../../shared/table.js';
 import type { Terminal } from '../../terminal.js';
 import { type TuningEntry, type TuningsReport, tuningsReport } from './report.js';
 
-/** Adds `reedplate tunings`. */
-export function addTunings(program: Command, terminal: Terminal): void {
-  withJson(program.command('tunings'))
+/** Gives `reedplate tunings` its options and what it does. */
+export function setUpTunings(verb: Command, terminal: Terminal): void {
+  withJson(verb)
     .argument('[tuning...]', 'ids or JSON files of the tunings to show with all reeds')
-    .description('the tunings of the catalogue, or some of them with all their reeds')
     .addHelpText('after', examples('reedplate tunings', 'reedplate tunings natural-minor solo-ten'))
     .action((words: readonly string[], options: { readonly json: boolean }) => {
       const wanted = words.map((word) => readTuningWord(word, terminal));

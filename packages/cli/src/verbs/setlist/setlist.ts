@@ -16,34 +16,36 @@ import { readFormWords } from '../../shared/read-form.js';
 import { readNumber } from '../../shared/read-words.js';
 import { setColumns } from '../../shared/table.js';
 import type { Terminal } from '../../terminal.js';
-import { type SetReport, setReport } from './report.js';
+import { type SetlistReport, setlistReport } from './report.js';
 
-interface SetWords extends FormWords, HarpChoiceWords {
+interface SetlistWords extends FormWords, HarpChoiceWords {
   readonly level: string;
   readonly least: string;
   readonly json: boolean;
 }
 
-/** Adds `reedplate set`. */
-export function addSet(program: Command, terminal: Terminal): void {
-  withJson(withHarpChoiceOptions(withFormOptions(program.command('set'))))
+/** Gives `reedplate setlist` its options and what it does. */
+export function setUpSetlist(verb: Command, terminal: Terminal): void {
+  withJson(withHarpChoiceOptions(withFormOptions(verb)))
     .argument('<key...>', 'keys of the songs in order')
-    .description('harps for a set of songs, with the fewest changes of harp')
     .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
     .option(
       '--least <share>',
       'how good a harp must be against the best for a song, 0 to 1',
       '0.85',
     )
-    .addHelpText('after', examples('reedplate set G C Am D', 'reedplate set G C A --own C,D,G'))
-    .action((keys: readonly string[], words: SetWords) => {
-      const report = setReport(songsOf(keys, words, terminal), {
+    .addHelpText(
+      'after',
+      examples('reedplate setlist G C Am D', 'reedplate setlist G C A --own C,D,G'),
+    )
+    .action((keys: readonly string[], words: SetlistWords) => {
+      const report = setlistReport(songsOf(keys, words, terminal), {
         ...readHarpChoice(words, terminal),
         // A wrong level is refused by planSet.
         level: words.level as TechniqueLevel,
         leastShare: readNumber(words.least, 'a share'),
       });
-      printReport(report, words, terminal, showSet);
+      printReport(report, words, terminal, showSetlist);
     });
 }
 
@@ -62,7 +64,7 @@ function songsOf(
   }));
 }
 
-function showSet({ songs, changes }: SetReport, paint: Paint): readonly string[] {
+function showSetlist({ songs, changes }: SetlistReport, paint: Paint): readonly string[] {
   const [head = '', ...body] = setColumns([
     ['song', 'key', 'harp', 'position', 'suits', ''],
     ...songs.map((song) => [

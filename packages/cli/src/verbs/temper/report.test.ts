@@ -3,15 +3,15 @@ import { midi } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { harps, temperaments } from '../../shared/arbitraries.fixture.js';
-import { tuneReport } from './report.js';
+import { temperReport } from './report.js';
 
 const a4s = fc.integer({ min: 430, max: 450 });
 
-describe('tuneReport', () => {
-  test('tuneReport has both reeds of every hole, from hole 1 up, blow before draw', () => {
+describe('temperReport', () => {
+  test('temperReport has both reeds of every hole, from hole 1 up, blow before draw', () => {
     fc.assert(
       fc.property(harps, temperaments, (harp, temperament) => {
-        const { reeds } = tuneReport(tuneHarp(harp, temperament));
+        const { reeds } = temperReport(tuneHarp(harp, temperament));
         expect(reeds.map(({ hole, breath, note }) => [hole, breath, midi(note)])).toEqual(
           harp.holes.flatMap(({ hole, blow, draw }) => [
             [hole, 'blow', blow],
@@ -22,10 +22,10 @@ describe('tuneReport', () => {
     );
   });
 
-  test('tuneReport gives hertz that agree with its cents, to what it rounds away', () => {
+  test('temperReport gives hertz that agree with its cents, to what it rounds away', () => {
     fc.assert(
       fc.property(harps, temperaments, a4s, (harp, temperament, a4) => {
-        const report = tuneReport(tuneHarp(harp, temperament, { a4 }));
+        const report = temperReport(tuneHarp(harp, temperament, { a4 }));
         expect(report.a4).toBe(a4);
         for (const { note, cents, frequency } of report.reeds) {
           const expected = a4 * 2 ** ((midi(note) - 69) / 12 + cents / 1200);
@@ -36,16 +36,16 @@ describe('tuneReport', () => {
     );
   });
 
-  test('tuneReport of equal temperament is nowhere off', () => {
+  test('temperReport of equal temperament is nowhere off', () => {
     fc.assert(
       fc.property(harps, (harp) => {
-        const { reeds } = tuneReport(tuneHarp(harp, 'equal'));
+        const { reeds } = temperReport(tuneHarp(harp, 'equal'));
         for (const { cents } of reeds) expect(cents).toBe(0);
       }),
     );
   });
 
-  test('tuneReport measures every pair of the holes asked about, as chordTuning does', () => {
+  test('temperReport measures every pair of the holes asked about, as chordTuning does', () => {
     fc.assert(
       fc.property(
         temperaments,
@@ -54,7 +54,7 @@ describe('tuneReport', () => {
         (temperament, unsorted, breath) => {
           const holes = [...unsorted].sort((a, b) => a - b);
           const tuned = tuneHarp(makeHarp('C'), temperament);
-          const { intervals } = tuneReport(tuned, { holes, breath });
+          const { intervals } = temperReport(tuned, { holes, breath });
           const known = chordTuning(tuned, holes, breath).intervals;
           expect(intervals).toHaveLength((holes.length * (holes.length - 1)) / 2);
           expect(intervals.map(({ ratio }) => ratio)).toEqual(
@@ -70,17 +70,17 @@ describe('tuneReport', () => {
     );
   });
 
-  test('tuneReport has no interval where no holes are asked about, and refuses one alone', () => {
+  test('temperReport has no interval where no holes are asked about, and refuses one alone', () => {
     const tuned = tuneHarp(makeHarp('A'), 'compromise');
-    expect(tuneReport(tuned).intervals).toEqual([]);
-    expect(() => tuneReport(tuned, { holes: [3] })).toThrow(
+    expect(temperReport(tuned).intervals).toEqual([]);
+    expect(() => temperReport(tuned, { holes: [3] })).toThrow(
       expect.objectContaining({ name: 'ReedplateError' }),
     );
   });
 
-  test('tuneReport says a pure octave beats nowhere', () => {
+  test('temperReport says a pure octave beats nowhere', () => {
     const tuned = tuneHarp(makeHarp('C'), 'equal');
-    expect(tuneReport(tuned, { holes: [1, 4], breath: 'blow' }).intervals).toEqual([
+    expect(temperReport(tuned, { holes: [1, 4], breath: 'blow' }).intervals).toEqual([
       { lower: 1, upper: 4, ratio: '2/1', cents: 1200, deviation: 0, beats: 0 },
     ]);
   });

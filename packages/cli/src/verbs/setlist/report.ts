@@ -3,7 +3,7 @@ import type { KeyName } from '@reedplate/pitch';
 import { type PositionNumber, planSet, type SetOptions, type SetSong } from '@reedplate/position';
 
 /** A song of a set with its harp. */
-export interface SetEntry {
+export interface SetlistEntry {
   readonly title: string;
   readonly key: KeyName;
   /** As a player calls it: `low F`, `Am natural-minor`. */
@@ -15,9 +15,9 @@ export interface SetEntry {
   readonly changes: boolean;
 }
 
-/** What `reedplate set --json` prints. */
-export interface SetReport {
-  readonly songs: readonly SetEntry[];
+/** What `reedplate setlist --json` prints. */
+export interface SetlistReport {
+  readonly songs: readonly SetlistEntry[];
   /** Times the harp changes. */
   readonly changes: number;
 }
@@ -27,19 +27,21 @@ export interface SetReport {
  *
  * @throws ReedplateError as `planSet`
  */
-export function setReport(songs: readonly SetSong[], options: SetOptions = {}): SetReport {
+export function setlistReport(songs: readonly SetSong[], options: SetOptions = {}): SetlistReport {
   const { steps, changes } = planSet(songs, options);
   return {
-    songs: steps.map(({ index, title = `${index + 1}`, key, pick, changes: changed }): SetEntry => {
-      return {
-        title,
-        key,
-        harp: harpName(pick.harp),
-        position: pick.position,
-        weight: Math.round(pick.weight * 1000) / 1000,
-        changes: changed,
-      };
-    }),
+    songs: steps.map(
+      ({ index, title = `${index + 1}`, key, pick, changes: changed }): SetlistEntry => {
+        return {
+          title,
+          key,
+          harp: harpName(pick.harp),
+          position: pick.position,
+          weight: Math.round(pick.weight * 1000) / 1000,
+          changes: changed,
+        };
+      },
+    ),
     changes,
   };
 }

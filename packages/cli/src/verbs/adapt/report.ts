@@ -8,19 +8,19 @@ import {
 } from '@reedplate/study';
 
 /** A changed tuning with its place. */
-export interface DesignEntry extends TuningChange {
+export interface AdaptEntry extends TuningChange {
   /** From 1. */
   readonly rank: number;
   /** As `editTuning` reads it, several apart by commas: `5 draw up 1`. */
   readonly name: string;
 }
 
-/** What `reedplate design --json` prints. */
-export interface DesignReport extends Omit<TuningChanges, 'changes'> {
+/** What `reedplate adapt --json` prints. */
+export interface AdaptReport extends Omit<TuningChanges, 'changes'> {
   /** Lines of the corpus. */
   readonly lines: number;
   /** Every change, the one that costs least first. */
-  readonly changes: readonly DesignEntry[];
+  readonly changes: readonly AdaptEntry[];
 }
 
 /**
@@ -28,11 +28,11 @@ export interface DesignReport extends Omit<TuningChanges, 'changes'> {
  *
  * @throws ReedplateError as `tuningChanges`
  */
-export function designReport(
+export function adaptReport(
   lines: readonly Line[],
   tuning: string | Tuning,
   options: TuningChangesOptions = {},
-): DesignReport {
+): AdaptReport {
   const { changes, ...found } = tuningChanges(lines, tuning, options);
   return {
     ...found,

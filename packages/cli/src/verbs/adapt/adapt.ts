@@ -14,9 +14,9 @@ import { readTuningWord, TUNING_WORD } from '../../shared/read-tuning.js';
 import { readList, readNumber, readWholeNumber } from '../../shared/read-words.js';
 import { setColumns } from '../../shared/table.js';
 import type { Terminal } from '../../terminal.js';
-import { type DesignReport, designReport } from './report.js';
+import { type AdaptReport, adaptReport } from './report.js';
 
-interface DesignWords extends PlayerWords {
+interface AdaptWords extends PlayerWords {
   readonly tuning: string;
   readonly position?: string;
   readonly reeds: string;
@@ -29,11 +29,10 @@ interface DesignWords extends PlayerWords {
   readonly json: boolean;
 }
 
-/** Adds `reedplate design`. */
-export function addDesign(program: Command, terminal: Terminal): void {
-  withJson(withPlayerOptions(program.command('design')))
+/** Gives `reedplate adapt` its options and what it does. */
+export function setUpAdapt(verb: Command, terminal: Terminal): void {
+  withJson(withPlayerOptions(verb))
     .argument('<tunes...>', 'files of tunes, as for reedplate study; - for standard input')
-    .description('which change of a tuning, of one reed or two, makes tunes easiest to play')
     .option('--tuning <tuning>', `tuning of the harp: ${TUNING_WORD}`, 'standard')
     .option('--position <number>', 'moves each tune to be played in this position')
     .option('--key <key>', 'key of tunes in ABC, MIDI and MusicXML that give none')
@@ -46,24 +45,21 @@ export function addDesign(program: Command, terminal: Terminal): void {
     .addHelpText(
       'after',
       examples(
-        'reedplate design tunes.abc --position 2 --level overbends --transpose=-12,0,12',
-        'reedplate design tunes.ndjson --tuning natural-minor --reeds 2 --within 1 --csv',
+        'reedplate adapt tunes.abc --position 2 --level overbends --transpose=-12,0,12',
+        'reedplate adapt tunes.ndjson --tuning natural-minor --reeds 2 --within 1 --csv',
       ),
     )
-    .action((files: readonly string[], words: DesignWords) => {
+    .action(async (files: readonly string[], words: AdaptWords) => {
       const tuning = readTuningWord(words.tuning, terminal);
       const options = optionsOf(words);
       const count = readWholeNumber(words.count, { min: 1, max: 100_000, what: 'changes' });
-      terminal.later(async () => {
-        const lines = await linesFor(files, tuning, words);
-        const report = designReport(lines, tuning, options);
-        if (words.csv) terminal.out(setCsv(rowsOf(report)));
-        else printReport(report, words, terminal, (all, paint) => showDesign(all, count, paint));
-      });
+      const report = adaptReport(await linesFor(files, tuning, words), tuning, options);
+      if (words.csv) terminal.out(setCsv(rowsOf(report)));
+      else printReport(report, words, terminal, (all, paint) => showAdapt(all, count, paint));
     });
 }
 
-function optionsOf(words: DesignWords) {
+function optionsOf(words: AdaptWords) {
   const reeds = readWholeNumber(words.reeds, { min: 1, max: 2, what: 'a number of reeds' });
   return {
     ...readPlayer(words),
@@ -78,7 +74,7 @@ function optionsOf(words: DesignWords) {
 async function linesFor(
   files: readonly string[],
   tuning: Tuning,
-  { position, key }: DesignWords,
+  { position, key }: AdaptWords,
 ): Promise<readonly Line[]> {
   const home =
     position === undefined
@@ -118,13 +114,13 @@ async function readTunes(
   });
 }
 
-function rowsOf({ changes }: DesignReport) {
+function rowsOf({ changes }: AdaptReport) {
   return changes.map(({ rank, name, cost, effort, missing, saved }) => {
     return { rank, change: name, cost, effort, missing, saved };
   });
 }
 
-function showDesign(report: DesignReport, count: number, paint: Paint): readonly string[] {
+function showAdapt(report: AdaptReport, count: number, paint: Paint): readonly string[] {
   const { tuning, model, level, lines, unchanged, changes } = report;
   const [head = '', ...body] = setColumns([
     ['', 'change', 'cost', 'saved', 'missing'],

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { keys, levels } from '../../shared/arbitraries.fixture.js';
 import { pickReport } from '../pick/report.js';
-import { setReport } from './report.js';
+import { setlistReport } from './report.js';
 
 const sets = fc.array(
   fc.record({ key: keys, title: fc.option(fc.string({ minLength: 1 }), { nil: undefined }) }),
@@ -16,11 +16,11 @@ const songsOf = (set: readonly { key: { name: string }; title: string | undefine
     ...(title === undefined ? {} : { title }),
   }));
 
-describe('setReport', () => {
-  test('setReport has every song in order, by its title or its place', () => {
+describe('setlistReport', () => {
+  test('setlistReport has every song in order, by its title or its place', () => {
     fc.assert(
       fc.property(sets, (set) => {
-        const { songs } = setReport(songsOf(set));
+        const { songs } = setlistReport(songsOf(set));
         expect(songs.map(({ title }) => title)).toEqual(
           set.map(({ title }, index) => title ?? `${index + 1}`),
         );
@@ -30,10 +30,10 @@ describe('setReport', () => {
     );
   });
 
-  test('setReport counts the songs that another harp is picked up for', () => {
+  test('setlistReport counts the songs that another harp is picked up for', () => {
     fc.assert(
       fc.property(sets, levels, (set, level) => {
-        const { songs, changes } = setReport(songsOf(set), { level });
+        const { songs, changes } = setlistReport(songsOf(set), { level });
         expect(songs.filter((song) => song.changes)).toHaveLength(changes);
         expect(songs[0]?.changes).toBe(false);
         for (const [index, song] of songs.entries()) {
@@ -45,10 +45,10 @@ describe('setReport', () => {
     );
   });
 
-  test('setReport plans as planSet does', () => {
+  test('setlistReport plans as planSet does', () => {
     fc.assert(
       fc.property(sets, (set) => {
-        const { songs, changes } = setReport(songsOf(set));
+        const { songs, changes } = setlistReport(songsOf(set));
         const plan = planSet(songsOf(set));
         expect(changes).toBe(plan.changes);
         expect(songs.map(({ position }) => position)).toEqual(
@@ -59,30 +59,30 @@ describe('setReport', () => {
     );
   });
 
-  test('setReport with a least share of 1 gives each song what pickReport puts first', () => {
+  test('setlistReport with a least share of 1 gives each song what pickReport puts first', () => {
     for (const key of ['G', 'Bb', 'E'] as const) {
-      const [song] = setReport([{ key }], { leastShare: 1 }).songs;
+      const [song] = setlistReport([{ key }], { leastShare: 1 }).songs;
       const [best] = pickReport(key).picks;
       expect([song?.position, song?.weight]).toEqual([best?.position, best?.weight]);
     }
   });
 
-  test('setReport never changes harps more often when worse harps will do', () => {
+  test('setlistReport never changes harps more often when worse harps will do', () => {
     fc.assert(
       fc.property(sets, fc.double({ min: 0, max: 1, noNaN: true }), (set, leastShare) => {
-        const strict = setReport(songsOf(set), { leastShare: 1 }).changes;
-        expect(setReport(songsOf(set), { leastShare }).changes).toBeLessThanOrEqual(strict);
+        const strict = setlistReport(songsOf(set), { leastShare: 1 }).changes;
+        expect(setlistReport(songsOf(set), { leastShare }).changes).toBeLessThanOrEqual(strict);
       }),
       { numRuns: 30 },
     );
   });
 
-  test('setReport calls harps as players do', () => {
+  test('setlistReport calls harps as players do', () => {
     const own = [makeHarp('F', { register: 'low' })];
-    expect(setReport([{ key: 'C' }], { own }).songs[0]?.harp).toBe('low F');
+    expect(setlistReport([{ key: 'C' }], { own }).songs[0]?.harp).toBe('low F');
   });
 
-  test('setReport refuses a set without songs', () => {
-    expect(() => setReport([])).toThrow(expect.objectContaining({ code: 'LIST_EMPTY' }));
+  test('setlistReport refuses a set without songs', () => {
+    expect(() => setlistReport([])).toThrow(expect.objectContaining({ code: 'LIST_EMPTY' }));
   });
 });

@@ -33,8 +33,8 @@ export interface TuneInterval {
   readonly beats: number;
 }
 
-/** What `reedplate tune --json` prints. */
-export interface TuneReport {
+/** What `reedplate temper --json` prints. */
+export interface TemperReport {
   readonly tuning: string;
   readonly key: KeyName;
   readonly temperament: string;
@@ -46,8 +46,8 @@ export interface TuneReport {
   readonly intervals: readonly TuneInterval[];
 }
 
-/** Which holes {@link tuneReport} measures together. */
-export interface TuneReportOptions {
+/** Which holes {@link temperReport} measures together. */
+export interface TemperReportOptions {
   /** Holes played together, at least two; default none. */
   readonly holes?: readonly number[];
   /** Default `draw`. */
@@ -59,7 +59,7 @@ export interface TuneReportOptions {
  *
  * @throws ReedplateError as `chordTuning`
  */
-export function tuneReport(tuned: TunedHarp, options: TuneReportOptions = {}): TuneReport {
+export function temperReport(tuned: TunedHarp, options: TemperReportOptions = {}): TemperReport {
   const { holes = [], breath = 'draw' } = options;
   const { harp, temperament, a4, reeds } = tuned;
   return {

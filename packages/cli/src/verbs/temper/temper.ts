@@ -8,9 +8,9 @@ import { readTemperamentWord } from '../../shared/read-temperament.js';
 import { readList, readNumber } from '../../shared/read-words.js';
 import { setColumns } from '../../shared/table.js';
 import type { Terminal } from '../../terminal.js';
-import { type TuneReed, type TuneReport, tuneReport } from './report.js';
+import { type TemperReport, type TuneReed, temperReport } from './report.js';
 
-interface TuneWords extends HarpWords {
+interface TemperWords extends HarpWords {
   readonly temperament: string;
   readonly a4: string;
   readonly holes?: string;
@@ -18,11 +18,10 @@ interface TuneWords extends HarpWords {
   readonly json: boolean;
 }
 
-/** Adds `reedplate tune`. */
-export function addTune(program: Command, terminal: Terminal): void {
+/** Gives `reedplate temper` its options and what it does. */
+export function setUpTemper(verb: Command, terminal: Terminal): void {
   const temperaments = TEMPERAMENTS.map(({ id }) => id).join(', ');
-  withJson(withHarpOptions(program.command('tune')))
-    .description('the frequency of every reed in a temperament, and how fast a chord beats')
+  withJson(withHarpOptions(verb))
     .option('--temperament <id>', `${temperaments}, or a Scala file`, 'equal')
     .option('--a4 <hertz>', 'frequency of A4', '440')
     .option('--holes <holes>', 'holes played together, apart by commas: 2,3,4,5')
@@ -30,15 +29,15 @@ export function addTune(program: Command, terminal: Terminal): void {
     .addHelpText(
       'after',
       examples(
-        'reedplate tune --harp C --temperament seven-limit',
-        'reedplate tune --harp A --a4 442 --holes 2,3,4',
+        'reedplate temper --harp C --temperament seven-limit',
+        'reedplate temper --harp A --a4 442 --holes 2,3,4',
       ),
     )
-    .action((words: TuneWords) => {
+    .action((words: TemperWords) => {
       const harp = readHarp(words, terminal);
       const temperament = readTemperamentWord(words.temperament, terminal);
       const tuned = tuneHarp(harp, temperament, { a4: readNumber(words.a4, 'hertz') });
-      const report = tuneReport(tuned, {
+      const report = temperReport(tuned, {
         holes:
           words.holes === undefined
             ? []
@@ -50,7 +49,7 @@ export function addTune(program: Command, terminal: Terminal): void {
     });
 }
 
-function showTuning(report: TuneReport, paint: Paint): readonly string[] {
+function showTuning(report: TemperReport, paint: Paint): readonly string[] {
   const { key, tuning, temperament, a4, reeds, intervals } = report;
   const [head = '', ...body] = setColumns([
     ['hole', 'blow', 'cents', 'Hz', 'draw', 'cents', 'Hz'],
@@ -65,7 +64,7 @@ function showTuning(report: TuneReport, paint: Paint): readonly string[] {
   ];
 }
 
-function showIntervals({ intervals }: TuneReport, paint: Paint): readonly string[] {
+function showIntervals({ intervals }: TemperReport, paint: Paint): readonly string[] {
   const [head = '', ...body] = setColumns([
     ['holes', 'against', 'cents', 'off by', 'beats a second'],
     ...intervals.map(({ lower, upper, ratio, cents, deviation, beats }) => [

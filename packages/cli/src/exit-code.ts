@@ -1,0 +1,25 @@
+import { isReedplateError } from '@reedplate/pitch';
+import type { Terminal } from './terminal.js';
+
+/** Exit code for a fault of the machine, such as a full disk, or of this program. */
+export const EXIT_FAULT = 1;
+
+/** Exit code for words and input that are not understood. */
+export const EXIT_USAGE = 2;
+
+/** The exit code of an error, after saying in one line what was wrong; never its stack. */
+export function exitCodeOf(error: unknown, terminal: Pick<Terminal, 'err'>): number {
+  terminal.err(`reedplate: ${oneLine(sayError(error))}\n`);
+  if (!isReedplateError(error)) return EXIT_FAULT;
+  return error.code === 'FILE_UNWRITABLE' ? EXIT_FAULT : EXIT_USAGE;
+}
+
+function sayError(error: unknown): string {
+  if (isReedplateError(error)) return error.message;
+  const message = error instanceof Error ? error.message : String(error);
+  // What the system refuses has a number; anything else that is thrown is a fault of ours.
+  if (error instanceof Error && 'errno' in error) return message;
+  return `this is a fault of reedplate, please report it: ${message}`;
+}
+
+const oneLine = (text: string): string => text.trim().replaceAll(/\s*\n\s*/gu, ' ');
