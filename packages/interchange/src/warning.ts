@@ -2,7 +2,7 @@ import { deepFreeze, type ErrorPlace } from '@reedplate/pitch';
 
 /** What a reader left out, changed or could not make sense of, and what a format does not hold. */
 export const PIECE_WARNINGS = {
-  'grace-notes': 'grace notes are left out: they have no length of their own',
+  'grace-notes': 'grace notes cannot be read and are left out',
   'cue-notes': 'cue notes are left out: another part plays them',
   ornaments: 'ornaments and playing signs are left out',
   words: 'words under the notes are left out',
@@ -13,7 +13,6 @@ export const PIECE_WARNINGS = {
   'key-missing': 'no key is given: C major is taken',
   'metre-missing': 'no metre is given: 4/4 is taken',
   'metre-change': 'the metre changes; the line keeps the first one',
-  'tempo-change': 'the tempo changes; the line keeps the first one',
   'key-change': 'the key changes; the chart keeps the first one',
   'bars-off-grid': 'a bar has not the length of its metre, so later bars are counted anew',
   'tie-open': 'a tie leads to no note of its pitch',
@@ -21,8 +20,7 @@ export const PIECE_WARNINGS = {
   'notes-missing': 'no note is found',
   'note-open': 'a note is not ended and is ended where the part ends',
   'note-empty': 'a note of no length is left out',
-  'pitch-bend':
-    'a pitch is rounded to what a line can say: two octaves of bend, a semitone as written',
+  'pitch-bend': 'a bend is larger than two octaves and is cut off there',
   'tab-ambiguous': 'tablature can be read in another way',
   percussion: 'percussion without pitch is left out',
   'data-malformed': 'the end of a part is damaged and is left out',

@@ -68,6 +68,11 @@ export function readTempoField(text: string, unitTicks: number): TempoField | un
   return usable({ beatTicks, perMinute: Number(perMinute) });
 }
 
+/** Quarter notes a minute of a tempo. */
+export function quartersOf({ perMinute, beatTicks }: TempoField): number {
+  return (perMinute * beatTicks) / TICKS_PER_QUARTER;
+}
+
 function usable(tempo: TempoField): TempoField | undefined {
   return tempo.beatTicks > 0 && tempo.perMinute > 0 ? tempo : undefined;
 }

@@ -295,7 +295,7 @@ describe('readAbc, chord symbols', () => {
 
 describe('readAbc, what is left out', () => {
   test.each([
-    ['{ab}c', [72], 'grace-notes'],
+    ['{~}c', [72], 'grace-notes'],
     ['!trill!c', [72], 'ornaments'],
     ['Tc', [72], 'ornaments'],
     ['c ? d', [72, 74], 'symbol-unknown'],

@@ -1,4 +1,3 @@
-import { TICKS_PER_QUARTER } from '@reedplate/line';
 import { ReedplateError, requireOneOf } from '@reedplate/pitch';
 import { decodeText } from '../decode-text.js';
 import type { FileInput } from '../file-bytes.js';
@@ -9,6 +8,7 @@ import {
   type WrittenScore,
 } from '../score/assemble-piece.js';
 import { makeWarningList } from '../warning.js';
+import { quartersOf } from './fields.js';
 import { readTune, type WrittenTune } from './read-tune.js';
 import { splitTuneBook } from './tune-book.js';
 import { ACCIDENTAL_REACHES, type AccidentalReach } from './voice.js';
@@ -24,8 +24,8 @@ export interface ReadAbcOptions extends ReadScoreOptions {
 
 /**
  * Reads every tune of a file in ABC notation 2.1: notes, chord symbols, repeats with endings,
- * tuplets, broken rhythm, ties, overlays and several voices. Grace notes and ornaments are left
- * out, as each piece's warnings say.
+ * tuplets, broken rhythm, ties, overlays, several voices, grace notes, accents and tempo changes.
+ * Ornaments are left out, as each piece's warnings say.
  *
  * @param input text, or the bytes of a file
  * @returns one piece a tune, in the order of the file
@@ -69,10 +69,9 @@ export function readAbc(input: FileInput, options: ReadAbcOptions = {}): readonl
 }
 
 function toScore({ tempo, voices, ...head }: WrittenTune): WrittenScore {
-  const quarters = tempo && (tempo.perMinute * tempo.beatTicks) / TICKS_PER_QUARTER;
   return {
     ...head,
-    ...(quarters === undefined ? {} : { quartersPerMinute: quarters }),
+    ...(tempo === undefined ? {} : { quartersPerMinute: quartersOf(tempo) }),
     parts: voices,
   };
 }

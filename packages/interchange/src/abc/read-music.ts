@@ -1,22 +1,8 @@
 import { HIGHEST_MIDI, powerOfTwo } from '@reedplate/pitch';
-import type { WarningList } from '../warning.js';
+import { type MusicContext, readGrace, readOrnament } from './read-decoration.js';
 import { readLength, readNotes } from './read-note.js';
 import type { MusicToken, TokenKind } from './tokens.js';
-import {
-  type AbcJump,
-  closeMeasure,
-  type EventNote,
-  enterLayer,
-  type Voice,
-  type VoiceEvent,
-} from './voice.js';
-
-/** What a sign is read with. */
-export interface MusicContext {
-  readonly voice: Voice;
-  readonly line: number;
-  readonly warnings: WarningList;
-}
+import { closeMeasure, type EventNote, enterLayer, type Voice, type VoiceEvent } from './voice.js';
 
 type Handler = (token: MusicToken, context: MusicContext) => void;
 
@@ -31,9 +17,10 @@ const HANDLERS: Readonly<Record<TokenKind, Handler>> = {
   space: ignore,
   slur: ignore,
   field: ignore,
-  grace: warnAs('grace-notes'),
+  grace: readGrace,
   ornament: readOrnament,
-  unknown: warnAs('symbol-unknown'),
+  unknown: ({ text, column }, { line, warnings }) =>
+    warnings.add('symbol-unknown', { line, column }, text),
   quoted: readQuoted,
   bar: readBar,
   ending: readEnding,
@@ -49,38 +36,6 @@ const HANDLERS: Readonly<Record<TokenKind, Handler>> = {
     enterLayer(voice, voice.layer + 1);
   },
 };
-
-function warnAs(code: 'grace-notes' | 'ornaments' | 'symbol-unknown'): Handler {
-  return ({ text, column }, { line, warnings }) => warnings.add(code, { line, column }, text);
-}
-
-/** Signs to jump by: ABC 2.1, decorations, and what writers of files join to them (common practice). */
-const JUMPS: ReadonlyMap<string, AbcJump> = new Map([
-  ['segno', { kind: 'segno' }],
-  ['coda', { kind: 'coda' }],
-  ['dacoda', { kind: 'to-coda' }],
-  ['fine', { kind: 'fine' }],
-  ['dacapo', { kind: 'da-capo' }],
-  ['d.c.', { kind: 'da-capo' }],
-  ['d.s.', { kind: 'dal-segno' }],
-  ['d.c.alfine', { kind: 'da-capo', until: 'fine' }],
-  ['d.c.alcoda', { kind: 'da-capo', until: 'coda' }],
-  ['d.s.alfine', { kind: 'dal-segno', until: 'fine' }],
-  ['d.s.alcoda', { kind: 'dal-segno', until: 'coda' }],
-]);
-
-/** `S` and `O` stand for segno and coda: ABC 2.1, redefinable symbols. */
-const SHORT_JUMPS: ReadonlyMap<string, AbcJump> = new Map([
-  ['S', { kind: 'segno' }],
-  ['O', { kind: 'coda' }],
-]);
-
-function readOrnament(token: MusicToken, context: MusicContext): void {
-  const name = /^[!+](.*)[!+]$/u.exec(token.text)?.[1]?.toLowerCase();
-  const jump = name === undefined ? SHORT_JUMPS.get(token.text) : JUMPS.get(name);
-  if (jump !== undefined) context.voice.events.push({ kind: 'jump', jump });
-  else warnAs('ornaments')(token, context);
-}
 
 /** Text in quotes is a chord symbol, unless its first sign says that it is a remark. */
 function readQuoted({ text }: MusicToken, { voice }: MusicContext): void {
@@ -148,7 +103,7 @@ function readBarRest({ text, column }: MusicToken, { voice, line }: MusicContext
   const length = (voice.metre.size ?? 1) * WHOLE_TICKS;
   const bars = Math.max(1, Number(text.slice(1) || 1));
   for (let bar = 1; bar <= bars; bar += 1) {
-    voice.events.push({ kind: 'notes', notes: [], length });
+    voice.events.push({ kind: 'notes', notes: [], length, accent: false });
     if (bar < bars) {
       closeMeasure(voice, { opens: false, closes: 0, endsSection: false }, { line, column });
     }
@@ -175,7 +130,9 @@ function addEvent(
     kind: 'notes',
     notes: inRange.map((note) => ({ ...note, length: note.length * factor })),
     length: length * factor,
+    accent: voice.accent,
   });
+  voice.accent = false;
 }
 
 function tiedOf(notes: readonly EventNote[]): Map<string, number> {

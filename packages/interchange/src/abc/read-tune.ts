@@ -5,6 +5,7 @@ import type { WarningList } from '../warning.js';
 import { readAbcText } from './abc-text.js';
 import {
   defaultUnit,
+  quartersOf,
   readMetreField,
   readTempoField,
   readUnitField,
@@ -27,6 +28,8 @@ export interface WrittenTune {
   /** As `R:` names it; undefined for straight. */
   readonly feel?: Feel;
   readonly voices: readonly Voice[];
+  /** As `I:count-in` gives it. */
+  readonly countIn?: number;
   /** As `P:` in the head gives it. */
   readonly partOrder?: readonly string[];
 }
@@ -59,6 +62,7 @@ export function readTune(
     ...(tune.key === undefined ? {} : { key: tune.key }),
     metre: tune.metre?.metre ?? '4/4',
     ...(tune.tempo === undefined ? {} : { tempo: tune.tempo }),
+    ...(tune.countIn === undefined ? {} : { countIn: tune.countIn }),
     ...(tune.feel === undefined ? {} : { feel: tune.feel }),
     voices,
     ...(tune.partOrder === undefined ? {} : { partOrder: tune.partOrder }),
@@ -182,7 +186,7 @@ function readTempo(value: string, { tune, line, warnings }: FieldContext): void 
     return;
   }
   if (!hasNotes(tune)) tune.tempo = tempo;
-  else warnings.add('tempo-change', { line }, `Q:${value}`);
+  else currentVoice(tune).events.push({ kind: 'tempo', quarters: quartersOf(tempo) });
 }
 
 function readRhythm(value: string, { tune }: FieldContext): void {
@@ -217,9 +221,18 @@ function readPart(value: string, { tune, line, warnings }: FieldContext): void {
   }
 }
 
-function readInstruction(value: string, { tune }: FieldContext): void {
+const MOST_COUNT_IN = 64;
+
+function setCountIn(bars: number, { tune, line, warnings }: FieldContext): void {
+  if (Number.isInteger(bars) && bars > 0 && bars <= MOST_COUNT_IN) tune.countIn = bars;
+  else warnings.add('field-unknown', { line }, 'I:count-in');
+}
+
+function readInstruction(value: string, context: FieldContext): void {
+  const { tune } = context;
   const [name, setting = ''] = value.split(/\s+/u);
   const reach = ACCIDENTAL_REACHES.find((known) => known === setting);
+  if (name === 'count-in') setCountIn(Number(setting), context);
   if (name !== 'propagate-accidentals' || reach === undefined) return;
   tune.reach = reach;
   for (const voice of tune.voices.values()) voice.reach = reach;

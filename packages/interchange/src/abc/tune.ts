@@ -8,6 +8,7 @@ export interface Tune {
   title?: string;
   key?: KeyName;
   tempo?: TempoField;
+  countIn?: number;
   feel?: Feel;
   /** The metre that the line is counted in: the one in force at the first note. */
   metre?: MetreField;

@@ -1,7 +1,8 @@
 import { type ErrorPlace, ReedplateError } from '@reedplate/pitch';
-import type { Jump, Measure, MeasureChord, MeasureNote } from '../score/measure.js';
+import type { Jump, Measure } from '../score/measure.js';
 import type { MetreField } from './fields.js';
 import type { Signature, StaffLetter } from './key-field.js';
+import { placeEvents } from './place-events.js';
 
 /** How far an accidental can reach within its bar: ABC 2.1, `propagate-accidentals` (from memory). */
 export const ACCIDENTAL_REACHES = ['not', 'octave', 'pitch'] as const;
@@ -23,7 +24,16 @@ export type AbcJump = Pick<Jump, 'kind' | 'until'>;
 
 /** Notes that begin together, or a rest, or a chord symbol. */
 export type VoiceEvent =
-  | { readonly kind: 'notes'; readonly notes: readonly EventNote[]; readonly length: number }
+  | {
+      readonly kind: 'notes';
+      readonly notes: readonly EventNote[];
+      readonly length: number;
+      readonly accent: boolean;
+    }
+  /** Pitches of grace notes that sound together. */
+  | { readonly kind: 'grace'; readonly pitches: readonly number[] }
+  /** Quarter notes a minute. */
+  | { readonly kind: 'tempo'; readonly quarters: number }
   | { readonly kind: 'symbol'; readonly text: string }
   | { readonly kind: 'jump'; readonly jump: AbcJump }
   | { readonly kind: 'overlay' };
@@ -49,6 +59,8 @@ export interface Voice {
   tuplet: { left: number; readonly factor: number };
   /** What the next event is lengthened or shortened by after `>` or `<`; 1 without. */
   brokenFactor: number;
+  /** Whether the next notes are accented. */
+  accent: boolean;
   events: VoiceEvent[];
   measures: Measure[];
   opens: boolean;
@@ -74,6 +86,7 @@ export function openVoice(id: string, beginning: VoiceBeginning): Voice {
     layer: 0,
     tuplet: { left: 0, factor: 1 },
     brokenFactor: 1,
+    accent: false,
     events: [],
     measures: [],
     opens: false,
@@ -129,37 +142,4 @@ export function closeMeasure(voice: Voice, bar: BarLine, where: ErrorPlace): voi
   if (bar.endsSection) voice.endings = undefined;
   if (voice.layer > 0) enterLayer(voice, 0);
   voice.accidentals = new Map();
-}
-
-function placeEvents(
-  events: readonly VoiceEvent[],
-): Pick<Measure, 'notes' | 'chords' | 'length' | 'jumps'> {
-  const notes: MeasureNote[] = [];
-  const chords: MeasureChord[] = [];
-  const jumps: Jump[] = [];
-  // A sign is written over the note that comes next, or over the bar line.
-  let waiting: AbcJump[] = [];
-  let offset = 0;
-  let longest = 0;
-  const place = (length: number): void => {
-    for (const jump of waiting) jumps.push({ ...jump, name: '', offset, end: offset + length });
-    waiting = [];
-  };
-  for (const event of events) {
-    if (event.kind === 'symbol') chords.push({ offset, text: event.text });
-    else if (event.kind === 'jump') waiting.push(event.jump);
-    else if (event.kind === 'overlay') {
-      place(0);
-      offset = 0;
-    } else {
-      for (const { length, pitch, tied } of event.notes) {
-        notes.push({ offset, duration: length, pitch, tied });
-      }
-      place(event.length);
-      offset += event.length;
-      longest = Math.max(longest, offset);
-    }
-  }
-  place(0);
-  return { notes, chords, length: longest, ...(jumps.length === 0 ? {} : { jumps }) };
 }

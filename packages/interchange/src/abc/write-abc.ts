@@ -8,7 +8,7 @@ import type { PiecePart, Sheet } from '../piece.js';
 import { foldRepeats } from '../score/fold-repeats.js';
 import { type WrittenBar, writeBars } from '../score/write-bars.js';
 import { readKeyField } from './key-field.js';
-import { type WriteContext, writeBar } from './write-bar.js';
+import { tempoText, type WriteContext, writeBar } from './write-bar.js';
 
 /** How ABC is written. */
 export interface WriteAbcOptions extends WriteScoreOptions {
@@ -47,6 +47,7 @@ export function writeAbc(sheet: Sheet, options: WriteAbcOptions = {}): string {
     ...(line.title === undefined ? [] : [`T:${fieldText(line.title)}`]),
     ...(isSwing ? ['R:shuffle'] : []),
     `M:${line.metre}`,
+    ...(line.countIn === undefined ? [] : [`I:count-in ${line.countIn}`]),
     'L:1/8',
     ...tempoField(sheet),
     `K:${toKey(key).name}`,
@@ -68,9 +69,7 @@ function fieldText(text: string): string {
 function tempoField({ line, chart }: Sheet): readonly string[] {
   const tempo = line.tempo ?? chart?.tempo;
   if (tempo === undefined) return [];
-  const { beatTicks } = parseMetre(line.metre);
-  const beat = beatTicks % 1440 === 0 ? `${beatTicks / 480}/8` : `1/${3840 / beatTicks}`;
-  return [`Q:${beat}=${tempo}`];
+  return [`Q:${tempoText(tempo, parseMetre(line.metre).beatTicks)}`];
 }
 
 interface PartContext {
@@ -88,7 +87,7 @@ function writePart(
   const folded = repeats ? foldRepeats(bars, chart?.choruses ?? 1) : bars;
   const signature = readKeyField(toKey(key).name)?.signature ?? new Map();
   const context: WriteContext = { key, signature, beatTicks: parseMetre(line.metre).beatTicks };
-  const shown = isFirst ? folded : folded.map((bar) => ({ ...bar, chords: [] }));
+  const shown = isFirst ? folded : folded.map((bar) => ({ ...bar, chords: [], tempos: [] }));
   const texts = shown.map((bar, at) => {
     const { before, after } = barLines(bar, at === shown.length - 1);
     return `${before}${writeBar(bar, context)} ${after}`;

@@ -1,7 +1,7 @@
 import { commonDivisor } from '@reedplate/line';
 import type { KeyName } from '@reedplate/pitch';
 import { cutAt, type SpelledNote, spellVoice } from '../score/spell-voice.js';
-import type { BarChord, BarEvent, WrittenBar } from '../score/write-bars.js';
+import type { BarChord, BarEvent, BarTempo, WrittenBar } from '../score/write-bars.js';
 import type { Signature } from './key-field.js';
 import { type BarAccidentals, markDoubled, writePitch } from './write-pitch.js';
 
@@ -18,22 +18,31 @@ interface BarContext extends WriteContext {
 }
 
 /** The music of a bar, without its bar lines: voices that overlap stand behind `&`. */
-export function writeBar({ voices, chords, length }: WrittenBar, head: WriteContext): string {
+export function writeBar(
+  { voices, chords, tempos, length }: WrittenBar,
+  head: WriteContext,
+): string {
   const accidentals: BarAccidentals = new Map();
   const context: BarContext = { ...head, length };
   return voices
-    .map((events, at) => writeVoice(events, at === 0 ? chords : [], accidentals, context))
+    .map((events, at) =>
+      writeVoice(events, at === 0 ? { chords, tempos } : NO_MARKS, accidentals, context),
+    )
     .join(' & ');
 }
 
+/** What stands over the notes of the first voice. */
+type Marks = Pick<WrittenBar, 'chords' | 'tempos'>;
+const NO_MARKS: Marks = { chords: [], tempos: [] };
+
 function writeVoice(
   events: readonly BarEvent[],
-  chords: readonly BarChord[],
+  { chords, tempos }: Marks,
   accidentals: BarAccidentals,
   context: BarContext,
 ): string {
-  // A chord symbol stands before a note: one that comes within a note cuts it, tied.
-  const places = chords.map(({ offset }) => offset);
+  // A chord symbol or tempo stands before a note: one that comes within a note cuts it, tied.
+  const places = [...chords, ...tempos].map(({ offset }) => offset);
   const pieces = events.flatMap((event) => cutAt(event, places));
   const { beatTicks, length } = context;
   return spellVoice(pieces, { beatTicks, length })
@@ -41,23 +50,45 @@ function writeVoice(
       // The beats of a pickup are counted from its end.
       const isNewBeat = at > 0 && (length - note.offset) % beatTicks === 0;
       const text = writeNote(note, chords, accidentals, context);
-      return `${isNewBeat ? ' ' : ''}${tupletMark(note)}${text}`;
+      const tempo = tempoAt(tempos, note.offset, beatTicks);
+      return `${isNewBeat ? ' ' : ''}${tempo}${tupletMark(note)}${text}`;
     })
     .join('');
 }
 
 function writeNote(
-  { offset, duration, pitches, value, word, tiedTo }: SpelledNote,
+  { offset, duration, pitches, value, word, tiedTo, graces = [], played = [] }: SpelledNote,
   chords: readonly BarChord[],
   accidentals: BarAccidentals,
   { key, signature }: BarContext,
 ): string {
+  const lead = graces.map((chord) =>
+    chordOf(chord.map(({ pitch }) => writePitch(pitch, key, signature, accidentals))),
+  );
+  const before = lead.length === 0 ? '' : `{${lead.join('')}}`;
   markDoubled(pitches, key, accidentals);
   const names = pitches.map((pitch) => writePitch(pitch, key, signature, accidentals));
-  const notes = pitches.length > 1 ? `[${names.join('')}]` : (names[0] ?? 'z');
+  const notes = names.length === 0 ? 'z' : chordOf(names);
+  const accent = played.some((each) => each.accent === true) ? '!accent!' : '';
   const remark = word === undefined ? '' : `"_${quotable(word)}"`;
   const length = writeLength(value?.triplet === true ? (duration * 3) / 2 : duration);
-  return `${chordAt(chords, offset)}${remark}${notes}${length}${tiedTo ? '-' : ''}`;
+  const tie = tiedTo ? '-' : '';
+  return `${before}${chordAt(chords, offset)}${remark}${accent}${notes}${length}${tie}`;
+}
+
+function chordOf(names: readonly string[]): string {
+  return names.length > 1 ? `[${names.join('')}]` : (names[0] ?? '');
+}
+
+/** A tempo as `Q:` gives it, in felt beats. */
+export function tempoText(tempo: number, beatTicks: number): string {
+  const beat = beatTicks % 1440 === 0 ? `${beatTicks / 480}/8` : `1/${3840 / beatTicks}`;
+  return `${beat}=${tempo}`;
+}
+
+function tempoAt(tempos: readonly BarTempo[], at: number, beatTicks: number): string {
+  const found = tempos.find(({ offset }) => offset === at);
+  return found === undefined ? '' : `[Q:${tempoText(found.tempo, beatTicks)}]`;
 }
 
 function chordAt(chords: readonly BarChord[], at: number): string {

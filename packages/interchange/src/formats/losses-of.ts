@@ -31,22 +31,16 @@ export function lossesOf(sheet: Sheet, format: PieceFormatId): readonly PieceWar
 type Losses = readonly (readonly [PieceWarningCode, readonly string[]])[];
 
 const LOSSES: Readonly<Record<PieceFormatId, (sheet: Sheet) => Losses>> = {
-  midi: (sheet) => [['playing-unwritten', [...playingOf(sheet, MIDI_HOLDS), ...wheelOf(sheet)]]],
+  midi: (sheet) => [
+    ['playing-unwritten', [...playingOf(sheet, MIDI_HOLDS), ...wheelOf(sheet), ...doubleOf(sheet)]],
+  ],
   musicxml: (sheet) => [
     ['percussion-unwritten', percussionOf(sheet)],
-    [
-      'head-unwritten',
-      named({ tempoChanges: sheet.line.tempoChanges, countIn: sheet.line.countIn }),
-    ],
-    ['playing-unwritten', playingOf(sheet, [])],
+    ['playing-unwritten', [...playingOf(sheet, MUSICXML_HOLDS), ...doubleOf(sheet)]],
   ],
   abc: (sheet) => [
     ['percussion-unwritten', percussionOf(sheet)],
-    [
-      'head-unwritten',
-      named({ tempoChanges: sheet.line.tempoChanges, countIn: sheet.line.countIn }),
-    ],
-    ['playing-unwritten', playingOf(sheet, [])],
+    ['playing-unwritten', playingOf(sheet, ABC_HOLDS)],
   ],
   line: (sheet) => [...lossesOfOneLine(sheet), ['head-unwritten', named({ key: sheet.key })]],
   tab: (sheet) => [
@@ -61,6 +55,8 @@ const PLAYING = ['velocity', 'accent', 'grace', 'cents', 'curve', 'confidence'] 
 type Playing = (typeof PLAYING)[number];
 
 const MIDI_HOLDS: readonly Playing[] = ['velocity', 'cents', 'curve'];
+const MUSICXML_HOLDS: readonly Playing[] = ['velocity', 'accent', 'grace', 'cents', 'curve'];
+const ABC_HOLDS: readonly Playing[] = ['accent', 'grace'];
 
 /** What a note of the sheet says that the format does not hold. */
 function playingOf(sheet: Sheet, held: readonly Playing[]): readonly string[] {
@@ -76,17 +72,18 @@ function linesOf({ line, parts = [] }: Sheet): readonly Line[] {
   return [line, ...parts.map((part) => part.line)];
 }
 
-/** A channel has one wheel: notes that sound together cannot be bent apart, and a curve says all. */
+/** A channel has one wheel: notes that sound together cannot be bent apart. */
 function wheelOf(sheet: Sheet): readonly string[] {
-  const lines = linesOf(sheet);
-  const isApart = lines.some(({ notes }) => hasBendsTogether(notes));
-  const isDouble = lines.some(({ notes }) =>
+  const isApart = linesOf(sheet).some(({ notes }) => hasBendsTogether(notes));
+  return isApart ? ['bends of notes that sound together'] : [];
+}
+
+/** What bends a note says all: its cents as a whole are lost beside a curve. */
+function doubleOf(sheet: Sheet): readonly string[] {
+  const isDouble = linesOf(sheet).some(({ notes }) =>
     notes.some(({ cents, curve }) => cents !== undefined && curve !== undefined),
   );
-  return [
-    ...(isApart ? ['bends of notes that sound together'] : []),
-    ...(isDouble ? ['cents beside a curve'] : []),
-  ];
+  return isDouble ? ['cents beside a curve'] : [];
 }
 
 function hasBendsTogether(notes: readonly TimedNote[]): boolean {

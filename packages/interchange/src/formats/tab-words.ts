@@ -1,6 +1,7 @@
 import type { Harp, TechniqueLevel } from '@reedplate/layout';
-import type { Line } from '@reedplate/line';
+import { type Line, makeLine } from '@reedplate/line';
 import { formatTab, type TabDialectId, tabOfLine } from '@reedplate/tab';
+import { graceTargets } from '../grace-notes.js';
 
 /** How {@link tabWords} chooses and writes. */
 export interface TabWordsOptions {
@@ -11,8 +12,8 @@ export interface TabWordsOptions {
 }
 
 /**
- * Tab for the words under a score: one for each time that notes of the line begin, each note in its
- * plainest way.
+ * Tab for the words under a score: one for each time that notes of the line begin, grace notes aside,
+ * each note in its plainest way.
  *
  * @throws ReedplateError `SOUNDING_IMPOSSIBLE` for a note that the harp does not have
  * @example
@@ -29,7 +30,10 @@ export function tabWords(
   harp: Harp,
   { level, dialect }: TabWordsOptions = {},
 ): readonly string[] {
-  return tabOfLine(line, harp, level === undefined ? {} : { level })
+  const { notes, ...head } = line;
+  const targets = graceTargets(notes);
+  const counted = notes.filter((_, at) => targets[at] === undefined);
+  return tabOfLine(makeLine(counted, head), harp, level === undefined ? {} : { level })
     .filter(({ marks }) => marks.length > 0)
     .map(({ marks }) => formatTab([marks], dialect === undefined ? {} : { dialect }));
 }

@@ -202,10 +202,9 @@ describe('readMusicXml, chord symbols', () => {
 
 describe('readMusicXml, what is left out', () => {
   test.each([
-    [note('C4').replace('<pitch>', '<grace/><pitch>'), 'grace-notes', 1],
     [note('C4', 2, '<notations><ornaments><trill-mark/></ornaments></notations>'), 'ornaments', 2],
     [
-      note('C4', 2, '<notations><articulations><accent/></articulations></notations>'),
+      note('C4', 2, '<notations><articulations><staccato/></articulations></notations>'),
       'ornaments',
       2,
     ],
@@ -213,7 +212,6 @@ describe('readMusicXml, what is left out', () => {
     [note('C4').replace('<pitch>', '<cue/><pitch>'), 'cue-notes', 1],
     [note('C4', 2, '<lyric><text>la</text></lyric>'), 'words', 2],
     ['<note><unpitched/><duration>2</duration></note>', 'percussion', 1],
-    [note('C4+0.5'), 'pitch-bend', 2],
     [note('C99'), 'pitch-range', 1],
     [note('C4', 0), 'note-empty', 1],
   ])('readMusicXml of %s warns of %s', (odd, code, count) => {
@@ -223,8 +221,9 @@ describe('readMusicXml, what is left out', () => {
   });
 
   test('readMusicXml says which playing sign it left out first, and takes ties and tab for none', () => {
-    const accent = '<notations><articulations><accent/></articulations></notations>';
-    expect(read([note('C4', 2, accent) + note('D4')]).warnings[0]?.value).toBe('accent');
+    const signs = '<articulations><accent/><tenuto/></articulations>';
+    const played = read([note('C4', 2, `<notations>${signs}</notations>`) + note('D4')]);
+    expect(played.warnings[0]?.value).toBe('tenuto');
     expect(read([note('C4', 2, '<notations><fermata/></notations>')]).warnings[0]?.value).toBe(
       'fermata',
     );
@@ -238,9 +237,16 @@ describe('readMusicXml, what is left out', () => {
     expect(piece.line.notes.map(({ start }) => start)).toEqual([960]);
   });
 
-  test('readMusicXml warns of a tempo that changes', () => {
-    const piece = read([`<sound tempo="60"/>${note('C4')}<sound tempo="90"/>${note('D4')}`]);
-    expect([piece.line.tempo, codes(piece)]).toEqual([60, ['tempo-change']]);
+  test('readMusicXml keeps tempos that change, where they stand', () => {
+    const piece = read([
+      `<sound tempo="60"/>${note('C4')}<sound tempo="90"/>${note('D4', 6)}`,
+      `<direction><offset>2</offset><sound tempo="90"/></direction>${note('E4', 4)}<sound tempo="30"/>`,
+    ]);
+    expect([piece.line.tempo, codes(piece)]).toEqual([60, []]);
+    expect(piece.line.tempoChanges).toEqual([
+      { start: 960, tempo: 90 },
+      { start: 3840 + 1920, tempo: 30 },
+    ]);
   });
 });
 

@@ -12,15 +12,15 @@ import {
 } from '../score/assemble-piece.js';
 import { makeWarningList, type WarningList } from '../warning.js';
 import { readPart } from './read-part.js';
-import { readTempo } from './read-tempo.js';
 import { isMxl, unpackMxl } from './unpack-mxl.js';
+import { COUNT_IN_FIELD } from './write-musicxml.js';
 import { child, childNumber, childrenOf, childText, readXml, type XmlElement } from './xml-tree.js';
 
 /**
  * Reads a MusicXML score, plain or compressed (`.mxl`), partwise or timewise: notes with ties,
  * repeats with endings, chord symbols, transposing instruments at sounding pitch. Each staff is a
- * part of its own, the first the line. Jumps such as D.C. are played where they are clear. Grace and
- * cue notes, ornaments and lyrics are left out, as the warnings say.
+ * part of its own, the first the line. Jumps such as D.C. are played where they are clear. Loudness, accents, bends, grace
+ * notes and tempo changes are kept. Cue notes, ornaments and lyrics are left out, as the warnings say.
  *
  * @param input text, or the bytes of a file in any encoding that its byte order mark names
  * @throws ReedplateError `MUSICXML_MALFORMED` for what is no score, with line and column where the
@@ -55,15 +55,12 @@ function readScore(root: XmlElement, warnings: WarningList): WrittenScore {
   const metre = readTime(attributes, warnings);
   const key = readKey(attributes);
   const title = childText(child(root, 'work'), 'work-title') || childText(root, 'movement-title');
-  const tempo = readTempo(
-    parts.map(({ measures }) => measures),
-    warnings,
-  );
+  const countIn = readCountIn(root);
   return {
     ...(title === '' ? {} : { title }),
     ...(key === undefined ? {} : { key }),
     metre,
-    ...(tempo === undefined ? {} : { quartersPerMinute: tempo }),
+    ...(countIn === undefined ? {} : { countIn }),
     ...(isSwung(parts) ? { feel: 'shuffle' } : {}),
     parts: parts.flatMap((part) => writtenParts(root, part, warnings)),
   };
@@ -153,6 +150,18 @@ function readKey(attributes: readonly XmlElement[]): KeyName | undefined {
   const mode = childText(key, 'mode');
   if (fifths === undefined) return undefined;
   return keyOfSignature(fifths + (FIFTHS_OF_MODE.get(mode) ?? 0), MINOR_MODES.has(mode));
+}
+
+const MOST_COUNT_IN = 64;
+
+function readCountIn(root: XmlElement): number | undefined {
+  const fields = childrenOf(
+    child(child(root, 'identification'), 'miscellaneous') ?? root,
+    'miscellaneous-field',
+  );
+  const field = fields.find(({ attributes }) => attributes.get('name') === COUNT_IN_FIELD);
+  const bars = Number(field?.text ?? 0);
+  return Number.isInteger(bars) && bars > 0 && bars <= MOST_COUNT_IN ? bars : undefined;
 }
 
 function soundsOf(parts: readonly ScorePart[]): readonly XmlElement[] {

@@ -1,12 +1,21 @@
 import { TICKS_PER_QUARTER } from '@reedplate/line';
-import { HIGHEST_MIDI } from '@reedplate/pitch';
-import type { Jump, Measure, MeasureChord, MeasureNote } from '../score/measure.js';
-import { LETTER_SEMITONES } from '../score/staff-pitch.js';
+import type {
+  GraceNote,
+  Jump,
+  Measure,
+  MeasureChord,
+  MeasureGrace,
+  MeasureNote,
+  MeasureTempo,
+} from '../score/measure.js';
 import type { WarningList } from '../warning.js';
 import { symbolOfHarmony } from './harmony.js';
 import { type Ending, readBarlines } from './read-barlines.js';
 import { jumpsOfBarlines, jumpsOfSound, sayJump, wordsOfDirection } from './read-jumps.js';
-import { child, childNumber, childrenOf, childText, type XmlElement } from './xml-tree.js';
+import { pitchOf, warnOfNotations } from './read-pitch.js';
+import { loudnessOf } from './read-playing.js';
+import { quartersOf } from './read-tempo.js';
+import { child, childNumber, childrenOf, type XmlElement } from './xml-tree.js';
 
 /** The measures of a part, for each of its staves; chord symbols go with the first. */
 export type StaffMeasures = ReadonlyMap<number, readonly Measure[]>;
@@ -18,6 +27,8 @@ interface PartState {
   /** Semitones that notes sound above what is written. */
   transpose: number;
   ending: Ending | undefined;
+  /** Velocity of notes that say none of their own. */
+  loudness: number | undefined;
   readonly warnings: WarningList;
 }
 
@@ -25,7 +36,9 @@ interface PartState {
 interface OpenMeasure {
   readonly number: number;
   readonly notes: Map<number, MeasureNote[]>;
+  readonly graces: Map<number, GraceGroup[]>;
   readonly chords: MeasureChord[];
+  readonly tempos: MeasureTempo[];
   readonly jumps: Jump[];
   at: number;
   /** Where the note before began: a note of its chord begins there too. */
@@ -33,9 +46,20 @@ interface OpenMeasure {
   length: number;
 }
 
+/** Grace notes that sound together, while they are read. */
+interface GraceGroup extends MeasureGrace {
+  readonly notes: GraceNote[];
+}
+
 /** Reads the measures of a part. */
 export function readPart(measures: readonly XmlElement[], warnings: WarningList): StaffMeasures {
-  const state: PartState = { scale: TICKS_PER_QUARTER, transpose: 0, ending: undefined, warnings };
+  const state: PartState = {
+    scale: TICKS_PER_QUARTER,
+    transpose: 0,
+    ending: undefined,
+    loudness: undefined,
+    warnings,
+  };
   const read = measures.map((measure, index) => readMeasure(measure, index + 1, state));
   const staves = new Set([1, ...read.flatMap(({ notes }) => [...notes.keys()])]);
   return new Map(
@@ -44,23 +68,28 @@ export function readPart(measures: readonly XmlElement[], warnings: WarningList)
       .map((staff) => [
         staff,
         read.map(
-          ({ notes, chords, ...frame }): Measure => ({
+          ({ notes, graces, chords, tempos, ...frame }): Measure => ({
             ...frame,
             notes: notes.get(staff) ?? [],
+            ...(graces.has(staff) ? { graces: graces.get(staff) ?? [] } : {}),
             chords: staff === 1 ? chords : [],
+            ...(staff === 1 && tempos.length > 0 ? { tempos } : {}),
           }),
         ),
       ]),
   );
 }
 
-type ReadMeasure = Omit<Measure, 'notes'> & Pick<OpenMeasure, 'notes'>;
+type ReadMeasure = Omit<Measure, 'notes' | 'graces' | 'tempos'> &
+  Pick<OpenMeasure, 'notes' | 'graces' | 'tempos'>;
 
 function readMeasure(element: XmlElement, number: number, state: PartState): ReadMeasure {
   const open: OpenMeasure = {
     number,
     notes: new Map(),
+    graces: new Map(),
     chords: [],
+    tempos: [],
     jumps: [...jumpsOfBarlines(element)],
     at: 0,
     lastStart: 0,
@@ -69,10 +98,12 @@ function readMeasure(element: XmlElement, number: number, state: PartState): Rea
   for (const each of element.children) READERS.get(each.name)?.(each, open, state);
   const { ending, ...bars } = readBarlines(element, state.ending);
   state.ending = ending.next;
-  const { notes, chords, length, jumps } = open;
+  const { notes, graces, chords, tempos, length, jumps } = open;
   return {
     notes,
+    graces,
     chords,
+    tempos,
     length,
     ...bars,
     ...(ending.here === undefined ? {} : { endings: ending.here.numbers }),
@@ -125,7 +156,7 @@ function readNote(element: XmlElement, open: OpenMeasure, state: PartState): voi
   const where = { bar: open.number };
   warnOfNotations(element, where.bar, state.warnings);
   if (child(element, 'grace') !== undefined) {
-    state.warnings.add('grace-notes', where);
+    readGrace(element, open, state);
     return;
   }
   const duration = durationOf(element, state);
@@ -135,12 +166,29 @@ function readNote(element: XmlElement, open: OpenMeasure, state: PartState): voi
   const isCue = child(element, 'cue') !== undefined;
   if (pitch !== undefined && isCue) state.warnings.add('cue-notes', where);
   else if (pitch !== undefined) {
-    if (duration > 0) addNote(open, element, { offset: start, duration, pitch });
+    if (duration > 0) addNote(open, element, { offset: start, duration, ...pitch });
     else state.warnings.add('note-empty', where);
   }
   if (isInChord) return;
   open.lastStart = open.at;
   move(open, duration);
+}
+
+function readGrace(element: XmlElement, open: OpenMeasure, state: PartState): void {
+  const where = { bar: open.number };
+  const grace = pitchOf(element, state, open.number);
+  if (grace === undefined) return;
+  if (child(element, 'cue') !== undefined) {
+    state.warnings.add('cue-notes', where);
+    return;
+  }
+  const staff = childNumber(element, 'staff') ?? 1;
+  const groups = open.graces.get(staff) ?? [];
+  open.graces.set(staff, groups);
+  const last = groups.at(-1);
+  const isInChord = child(element, 'chord') !== undefined && last?.offset === open.at;
+  if (isInChord) last.notes.push(grace);
+  else groups.push({ offset: open.at, notes: [grace] });
 }
 
 function addNote(
@@ -156,36 +204,6 @@ function addNote(
   else before.push({ ...note, tied });
 }
 
-/** The sounding pitch; `undefined` for a rest, for percussion, and beyond MIDI. */
-function pitchOf(
-  element: XmlElement,
-  { transpose, warnings }: PartState,
-  bar: number,
-): number | undefined {
-  const pitch = child(element, 'pitch');
-  if (child(element, 'unpitched') !== undefined) warnings.add('percussion', { bar });
-  if (pitch === undefined) return undefined;
-  const step = LETTER_SEMITONES.get(childText(pitch, 'step'));
-  const octave = childNumber(pitch, 'octave');
-  const alter = childNumber(pitch, 'alter') ?? 0;
-  if (!Number.isInteger(alter)) warnings.add('pitch-bend', { bar });
-  const midi =
-    (step ?? Number.NaN) + 12 * ((octave ?? Number.NaN) + 1) + Math.round(alter) + transpose;
-  if (Number.isInteger(midi) && midi >= 0 && midi <= HIGHEST_MIDI) return midi;
-  warnings.add('pitch-range', { bar });
-  return undefined;
-}
-
-/** Notations that change how a note is played, and not which note it is. */
-const PLAYING_SIGNS: ReadonlySet<string> = new Set(['ornaments', 'articulations', 'fermata']);
-
-function warnOfNotations(element: XmlElement, bar: number, warnings: WarningList): void {
-  const notations = childrenOf(element, 'notations').flatMap(({ children }) => children);
-  const sign = notations.find(({ name }) => PLAYING_SIGNS.has(name));
-  if (sign !== undefined) warnings.add('ornaments', { bar }, (sign.children[0] ?? sign).name);
-  if (child(element, 'lyric') !== undefined) warnings.add('words', { bar });
-}
-
 function readHarmony(element: XmlElement, open: OpenMeasure, state: PartState): void {
   open.chords.push({ offset: placeOf(element, open, state), text: symbolOfHarmony(element) });
 }
@@ -195,6 +213,7 @@ function readDirection(element: XmlElement, open: OpenMeasure, state: PartState)
   const sounds = childrenOf(element, 'sound');
   const offset = placeOf(element, open, state);
   const jumps = sounds.flatMap((sound) => jumpsOfSound(sound, offset, words));
+  readSounding(element, offset, open, state);
   open.jumps.push(...jumps);
   if (jumps.length === 0 && sayJump(words)) {
     state.warnings.add('repeat-jump', { bar: open.number }, words);
@@ -202,7 +221,21 @@ function readDirection(element: XmlElement, open: OpenMeasure, state: PartState)
 }
 
 function readSound(element: XmlElement, open: OpenMeasure, state: PartState): void {
-  open.jumps.push(...jumpsOfSound(element, placeOf(element, open, state)));
+  const offset = placeOf(element, open, state);
+  open.jumps.push(...jumpsOfSound(element, offset));
+  readSounding(element, offset, open, state);
+}
+
+/** How fast and how loud it goes on. */
+function readSounding(
+  element: XmlElement,
+  offset: number,
+  { tempos }: OpenMeasure,
+  state: PartState,
+): void {
+  const quarters = quartersOf(element);
+  if (quarters !== undefined) tempos.push({ offset, quarters });
+  state.loudness = loudnessOf(element) ?? state.loudness;
 }
 
 /** Ticks from the beginning of the measure to where an element stands. */

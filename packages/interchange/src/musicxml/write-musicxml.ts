@@ -8,7 +8,7 @@ import type { PiecePart, Sheet } from '../piece.js';
 import { beamNotes } from '../score/beam-notes.js';
 import { foldRepeats } from '../score/fold-repeats.js';
 import { spellVoice } from '../score/spell-voice.js';
-import { type WrittenBar, writeBars } from '../score/write-bars.js';
+import { type BarTempo, type WrittenBar, writeBars } from '../score/write-bars.js';
 import { writeHarmony } from './write-harmony.js';
 import { writeEvent } from './write-note.js';
 import { element } from './xml-text.js';
@@ -44,13 +44,25 @@ export function writeMusicXml(sheet: Sheet, options: WriteScoreOptions = {}): st
     'score-partwise',
     [
       ...(title === undefined ? [] : [element('work', [element('work-title', title)])]),
-      element('identification', [element('encoding', [element('software', 'Reedplate')])]),
+      element('identification', [
+        element('encoding', [element('software', 'Reedplate')]),
+        ...writeCountIn(sheet.line),
+      ]),
       element('part-list', parts.map(writeScorePart)),
       ...parts.map((part, at) => writePart(part, at, sheet, options)),
     ],
     { version: '4.0' },
   );
   return `${HEAD}\n${score}\n`;
+}
+
+/** The field of `<miscellaneous>` that says how many bars are counted in. */
+export const COUNT_IN_FIELD = 'count-in';
+
+function writeCountIn({ countIn }: Sheet['line']): readonly string[] {
+  if (countIn === undefined) return [];
+  const field = element('miscellaneous-field', `${countIn}`, { name: COUNT_IN_FIELD });
+  return [element('miscellaneous', [field])];
 }
 
 const HEAD = `<?xml version="1.0" encoding="UTF-8"?>
@@ -89,7 +101,8 @@ function writePart(
   const { beatTicks } = parseMetre(line.metre);
   const measures = folded.map((bar, index) => {
     const head = index === 0 ? headOf(sheet, key, isFirst) : [];
-    return writeMeasure(isFirst ? bar : { ...bar, chords: [] }, { key, beatTicks }, head);
+    const own = isFirst ? bar : { ...bar, chords: [], tempos: [] };
+    return writeMeasure(own, { key, beatTicks }, head);
   });
   return element('part', measures, { id: `P${at + 1}` });
 }
@@ -131,12 +144,13 @@ function writeMeasure(
       writeEvent(note, { key, voice: at + 1, beams: beams[index] ?? [] }),
     );
   });
-  const implicit = bar.number === 0 ? { implicit: 'yes' } : {};
+  const implicit = bar.number < 1 ? { implicit: 'yes' } : {};
   return element(
     'measure',
     [
       ...(bar.opens ? [writeRepeat('left', { direction: 'forward' })] : []),
       ...head,
+      ...bar.tempos.map((change) => writeTempo(change, beatTicks)),
       ...bar.chords.map(({ chord, offset }) => writeHarmony(chord, offset)),
       ...voices.flatMap((notes, at) => (at === 0 ? notes : [backup, ...notes])),
       ...(bar.closes > 0
@@ -145,6 +159,12 @@ function writeMeasure(
     ],
     { number: bar.number, ...implicit },
   );
+}
+
+function writeTempo({ offset, tempo }: BarTempo, beatTicks: number): string {
+  const quarters = (tempo * beatTicks) / TICKS_PER_QUARTER;
+  const placed = offset === 0 ? [] : [element('offset', `${offset}`)];
+  return element('sound', placed, { tempo: quarters });
 }
 
 /** Twice is what a repeat means without a number. */

@@ -1,8 +1,10 @@
 import { type KeyName, ReedplateError } from '@reedplate/pitch';
 import type { Beam } from '../score/beam-notes.js';
+import type { GraceNote, PlayedAs } from '../score/measure.js';
 import type { NoteValue } from '../score/note-value.js';
 import type { SpelledNote } from '../score/spell-voice.js';
 import { staffPitch } from '../score/staff-pitch.js';
+import { dynamicsOf, writeBends } from './write-playing.js';
 import { element } from './xml-text.js';
 
 /** What an event is written with. */
@@ -15,8 +17,32 @@ export interface NoteContext {
 
 /** The `<note>` elements of a printed value: a rest, or one for each of its pitches. */
 export function writeEvent(note: SpelledNote, context: NoteContext): readonly string[] {
-  if (note.pitches.length === 0) return [writeNote(undefined, note, false, context)];
-  return note.pitches.map((pitch, at) => writeNote(pitch, note, at > 0, context));
+  if (note.pitches.length === 0) return [writeNote(undefined, note, false, context, {})];
+  return [
+    ...(note.graces ?? []).flatMap((chord) =>
+      chord.map((grace, at) => writeGrace(grace, at > 0, context)),
+    ),
+    ...note.pitches.map((pitch, at) =>
+      writeNote(pitch, note, at > 0, context, note.played?.[at] ?? {}),
+    ),
+  ];
+}
+
+/** Grace notes have no duration; an eighth is how they are drawn. */
+function writeGrace(
+  { pitch, played = {} }: GraceNote,
+  isInChord: boolean,
+  { key, voice }: NoteContext,
+): string {
+  const content = [
+    element('grace', '', { slash: 'yes' }),
+    ...(isInChord ? [element('chord')] : []),
+    writePitch(pitch, key),
+    element('voice', `${voice}`),
+    element('type', 'eighth'),
+    ...writeNotations([], [], undefined, played),
+  ];
+  return element('note', content, dynamicsOf(played));
 }
 
 function writeNote(
@@ -24,11 +50,12 @@ function writeNote(
   { value, duration, tiedFrom, tiedTo, word, tuplet }: SpelledNote,
   isInChord: boolean,
   { key, voice, beams }: NoteContext,
+  played: PlayedAs,
 ): string {
   const ties = pitch === undefined ? [] : tieTypes(tiedFrom, tiedTo);
   const shown = isInChord ? undefined : word;
   const brackets = isInChord ? [] : tupletTypes(tuplet);
-  return element('note', [
+  const content = [
     ...(isInChord ? [element('chord')] : []),
     pitch === undefined ? element('rest') : writePitch(pitch, key),
     element('duration', `${duration}`),
@@ -37,9 +64,10 @@ function writeNote(
     ...writeValue(value),
     // The first note of a chord carries its beams.
     ...(isInChord ? [] : beams.map((beam, at) => element('beam', beam, { number: at + 1 }))),
-    ...writeNotations(ties, brackets, shown),
+    ...writeNotations(ties, brackets, shown, played),
     ...(shown === undefined ? [] : [writeLyric(shown)]),
-  ]);
+  ];
+  return element('note', content, dynamicsOf(played));
 }
 
 /** Readers count a tuplet from the note it starts at to the one it stops at. */
@@ -87,12 +115,17 @@ function writeNotations(
   ties: readonly ('stop' | 'start')[],
   tuplets: readonly ('stop' | 'start')[],
   word: string | undefined,
+  played: PlayedAs,
 ): readonly string[] {
-  const technical = word === undefined ? [] : [element('other-technical', word)];
+  const technical = [
+    ...writeBends(played),
+    ...(word === undefined ? [] : [element('other-technical', word)]),
+  ];
   const notations = [
     ...ties.map((type) => element('tied', '', { type })),
     ...tuplets.map((type) => element('tuplet', '', { type })),
     ...(technical.length === 0 ? [] : [element('technical', technical)]),
+    ...(played.accent === true ? [element('articulations', [element('accent')])] : []),
   ];
   return notations.length === 0 ? [] : [element('notations', notations)];
 }

@@ -1,11 +1,11 @@
 import type { Feel } from '@reedplate/form';
-import { type Line, type Metre, makeLine, parseMetre } from '@reedplate/line';
+import { type Line, type Metre, makeLine, parseMetre, TICKS_PER_QUARTER } from '@reedplate/line';
 import { deepFreeze, type KeyName } from '@reedplate/pitch';
 import { choosePart } from '../choose-part.js';
 import type { Piece, PiecePart } from '../piece.js';
 import type { WarningList } from '../warning.js';
 import { chartOfMarks } from './chart-of-marks.js';
-import { type LaidMeasures, layMeasures } from './lay-measures.js';
+import { type LaidMeasures, layMeasures, type TempoMark } from './lay-measures.js';
 import type { Measure } from './measure.js';
 import { asWritten, planOrder } from './plan-order.js';
 
@@ -21,8 +21,10 @@ export interface WrittenScore {
   readonly title?: string;
   readonly key?: KeyName;
   readonly metre: Metre;
-  /** Quarter notes a minute. */
+  /** Quarter notes a minute at the beginning; measures may say so too. */
   readonly quartersPerMinute?: number;
+  /** Bars counted in, among the first measures. */
+  readonly countIn?: number;
   /** Default straight. */
   readonly feel?: Feel;
   readonly parts: readonly WrittenPart[];
@@ -55,19 +57,24 @@ export function assemblePiece(
     const order = orderOf(written.measures);
     return { written, laid: layMeasures(written.measures, order, { barTicks, warnings }) };
   });
-  const head = { ...headOf(score), pickup: played[0]?.laid.pickup ?? 0 };
+  const pickup = played[0]?.laid.pickup ?? 0;
+  const tempos = played.flatMap(({ laid }) => laid.tempos);
+  const head = { ...headOf(score, pickup, warnings), ...temposOf(score, tempos, warnings) };
   const parts = played
     .filter(({ laid }) => laid.notes.length > 0)
     .map((part) => toPart(part, head));
   if (parts.length === 0) warnings.add('notes-missing');
+  // Bar 1 of the chart is bar 1 of the line: the count-in is before it.
+  const counted = (head.countIn ?? 0) * barTicks;
+  const marks = played.find(({ laid }) => laid.chords.length > 0)?.laid.chords ?? [];
   const chart = chartOfMarks(
-    played.find(({ laid }) => laid.chords.length > 0)?.laid.chords ?? [],
+    marks.map((mark) => ({ ...mark, start: mark.start - counted })),
     {
       ...head,
       form: 'lead-sheet',
       key: score.key ?? 'C',
       feel: score.feel ?? 'straight',
-      end: Math.max(0, ...played.map(({ laid }) => laid.end)),
+      end: Math.max(0, ...played.map(({ laid }) => laid.end)) - counted,
     },
     warnings,
   );
@@ -80,20 +87,52 @@ export function assemblePiece(
   });
 }
 
-type LineHead = Pick<Line, 'metre' | 'pickup' | 'tempo' | 'title'>;
+type LineHead = Omit<Line, 'notes'>;
+
+function headOf(
+  { title, metre, countIn }: WrittenScore,
+  pickup: number,
+  warnings: WarningList,
+): Pick<Line, 'metre' | 'pickup' | 'countIn' | 'title'> {
+  // A pickup leaves no room for bars before it.
+  const hasCountIn = countIn !== undefined && pickup === 0;
+  if (countIn !== undefined && !hasCountIn) warnings.add('field-unknown', {}, 'a count-in');
+  return {
+    metre,
+    pickup,
+    ...(hasCountIn ? { countIn } : {}),
+    ...(title === undefined ? {} : { title }),
+  };
+}
 
 const FASTEST_TEMPO = 1000;
 
-/** Tempo in felt beats: of 6/8 at 180 quarters a minute, 120 dotted quarters. */
-function headOf({ title, metre, quartersPerMinute }: WrittenScore): Omit<LineHead, 'pickup'> {
-  const { beatTicks, barTicks, numerator, denominator } = parseMetre(metre);
-  const quarterTicks = (barTicks * denominator) / (numerator * 4);
-  const tempo = quartersPerMinute && (quartersPerMinute * quarterTicks) / beatTicks;
-  return {
-    metre,
-    ...(tempo && tempo <= FASTEST_TEMPO ? { tempo } : {}),
-    ...(title === undefined ? {} : { title }),
-  };
+/**
+ * The tempo of the beginning, which is the first that is said, and its changes, in felt beats: of 6/8 at
+ * 180 quarters a minute, 120 dotted quarters. All parts may say the same.
+ */
+function temposOf(
+  { metre, quartersPerMinute }: WrittenScore,
+  marks: readonly TempoMark[],
+  warnings: WarningList,
+): Pick<Line, 'tempo' | 'tempoChanges'> {
+  const { beatTicks } = parseMetre(metre);
+  const head = quartersPerMinute === undefined ? [] : [{ start: 0, quarters: quartersPerMinute }];
+  const tempoAt = new Map<number, number>();
+  for (const { start, quarters } of [...head, ...marks]) {
+    const tempo = (quarters * TICKS_PER_QUARTER) / beatTicks;
+    if (tempo > FASTEST_TEMPO) warnings.add('field-unknown', {}, `a tempo of ${quarters}`);
+    else if (!tempoAt.has(start)) tempoAt.set(start, tempo);
+  }
+  const [first, ...others] = [...tempoAt].sort(([a], [b]) => a - b);
+  if (first === undefined) return {};
+  let [, before] = first;
+  const tempoChanges = others.flatMap(([start, tempo]) => {
+    const isNew = tempo !== before;
+    before = tempo;
+    return isNew ? [{ start, tempo }] : [];
+  });
+  return { tempo: first[1], tempoChanges };
 }
 
 function toPart({ written, laid }: PlayedPart, head: LineHead): PiecePart {

@@ -2,17 +2,18 @@ import type { WrittenBar } from './write-bars.js';
 
 /**
  * Bars with a chart's choruses written once, between repeat signs, where all of them are alike. A
- * pickup stays before the repeat; a note held from one chorus into the next keeps them apart.
+ * pickup or count-in stays before the repeat; a note held from one chorus into the next keeps them apart.
  */
 export function foldRepeats(bars: readonly WrittenBar[], choruses: number): readonly WrittenBar[] {
-  const [pickup, body] = bars[0]?.number === 0 ? [bars.slice(0, 1), bars.slice(1)] : [[], bars];
+  const lead = bars.filter(({ number }) => number < 1).length;
+  const [before, body] = [bars.slice(0, lead), bars.slice(lead)];
   const length = body.length / choruses;
   if (choruses < 2 || !Number.isInteger(length)) return bars;
   const first = body.slice(0, length);
   const isAlike = body.every((bar, at) => sound(bar) === sound(first[at % length]));
   if (!isAlike) return bars;
   return [
-    ...pickup,
+    ...before,
     ...first.map((bar, at) => ({
       ...bar,
       opens: at === 0,
@@ -23,5 +24,5 @@ export function foldRepeats(bars: readonly WrittenBar[], choruses: number): read
 
 /** What a bar sounds and shows, without where it stands. */
 function sound(bar: WrittenBar | undefined): string {
-  return JSON.stringify([bar?.voices, bar?.chords]);
+  return JSON.stringify([bar?.voices, bar?.chords, bar?.tempos]);
 }

@@ -1,7 +1,9 @@
 import type { TimedNote } from '@reedplate/line';
 import { ReedplateError } from '@reedplate/pitch';
 import type { WarningList } from '../warning.js';
-import type { Measure, MeasureNote } from './measure.js';
+import { type GraceGroup, layGraces } from './lay-graces.js';
+import type { Measure, MeasureNote, PlayedAs } from './measure.js';
+import { playedOver } from './played.js';
 
 /** A chord symbol in time. */
 export interface ChordMark {
@@ -9,10 +11,18 @@ export interface ChordMark {
   readonly text: string;
 }
 
+/** A tempo in time. */
+export interface TempoMark {
+  readonly start: number;
+  /** Quarter notes a minute. */
+  readonly quarters: number;
+}
+
 /** Measures laid end to end. */
 export interface LaidMeasures {
   readonly notes: readonly TimedNote[];
   readonly chords: readonly ChordMark[];
+  readonly tempos: readonly TempoMark[];
   /** Ticks before the first whole bar; 0 where the first measure is one. */
   readonly pickup: number;
   readonly end: number;
@@ -35,7 +45,10 @@ export function layMeasures(
   { barTicks, warnings }: { readonly barTicks: number; readonly warnings: WarningList },
 ): LaidMeasures {
   const played = order.map((at) => measures[at] as Measure);
-  const count = played.reduce((sum, { notes }) => sum + notes.length, 0);
+  const count = played.reduce(
+    (sum, { notes, graces = [] }) => sum + notes.length + graces.length,
+    0,
+  );
   if (count > MOST_NOTES) {
     const expected = `at most ${MOST_NOTES} notes with its repeats`;
     throw new ReedplateError({ code: 'FILE_TOO_LARGE', value: 'this piece', expected });
@@ -43,6 +56,8 @@ export function layMeasures(
   const pickup = pickupOf(played, barTicks);
   const tied = makeTies(warnings);
   const chords: ChordMark[] = [];
+  const tempos: TempoMark[] = [];
+  const graces: GraceGroup[] = [];
   let start = 0;
   for (const measure of played) {
     // Voices come one after another; a tie is met in the order of time.
@@ -50,10 +65,18 @@ export function layMeasures(
     for (const { offset, text } of measure.chords) {
       chords.push({ start: Math.round(start + offset), text });
     }
+    for (const { offset, quarters } of measure.tempos ?? []) {
+      tempos.push({ start: Math.round(start + offset), quarters });
+    }
+    for (const { offset, notes } of measure.graces ?? []) {
+      graces.push({ target: Math.round(start + offset), notes });
+    }
     start += measure.length;
   }
   warnOffGrid(played, { pickup, barTicks, warnings });
-  return { notes: tied.all(), chords, pickup, end: Math.round(start) };
+  const counted = tied.all();
+  const notes = [...counted, ...layGraces(graces, counted)];
+  return { notes, chords, tempos, pickup, end: Math.round(start) };
 }
 
 function inOrder(notes: readonly MeasureNote[]): readonly MeasureNote[] {
@@ -72,12 +95,17 @@ interface Ties {
   readonly all: () => readonly TimedNote[];
 }
 
+/** A note with all that is tied to it; its beginning says how it is played. */
+interface TiedNote extends Pick<TimedNote, 'start' | 'duration' | 'pitch'> {
+  readonly played: PlayedAs | undefined;
+}
+
 /** Joins each tied note to the next of its pitch that begins where it ends. */
 function makeTies(warnings: WarningList): Ties {
-  const notes: TimedNote[] = [];
+  const notes: TiedNote[] = [];
   const open = new Map<number, { readonly at: number; readonly end: number }>();
   return {
-    add: ({ offset, duration, pitch, tied }, measureStart, { where }) => {
+    add: ({ offset, duration, pitch, tied, played }, measureStart, { where }) => {
       const start = Math.round(measureStart + offset);
       const end = Math.round(measureStart + offset + duration);
       if (end <= start) {
@@ -89,13 +117,16 @@ function makeTies(warnings: WarningList): Ties {
       const isContinued = before !== undefined && before.end === start;
       if (before !== undefined && !isContinued) warnings.add('tie-open', where);
       const at = isContinued ? before.at : notes.length;
-      const first = isContinued ? (notes[at] as TimedNote) : { start, pitch };
-      notes[at] = { start: first.start, duration: end - first.start, pitch };
+      const first = isContinued ? (notes[at] as TiedNote) : { start, played };
+      notes[at] = { ...first, duration: end - first.start, pitch };
       if (tied) open.set(pitch, { at, end });
     },
     all: () => {
       for (const _ of open.values()) warnings.add('tie-open');
-      return notes;
+      return notes.map(({ played, ...note }) => ({
+        ...note,
+        ...playedOver(played, note.duration),
+      }));
     },
   };
 }

@@ -1,4 +1,17 @@
+import type { NoteExpression } from '@reedplate/line';
 import type { ErrorPlace } from '@reedplate/pitch';
+
+/** A point of a pitch curve. */
+export interface SharePoint {
+  /** Share of the note's length, from 0 to 1, with all that is tied to it. */
+  readonly share: number;
+  readonly cents: number;
+}
+
+/** How a note is played, as far as notation says. */
+export interface PlayedAs extends Pick<NoteExpression, 'velocity' | 'accent' | 'cents'> {
+  readonly curve?: readonly SharePoint[];
+}
 
 /** A note within a measure. */
 export interface MeasureNote {
@@ -10,6 +23,28 @@ export interface MeasureNote {
   readonly pitch: number;
   /** Whether it is tied to the next note of its pitch. */
   readonly tied: boolean;
+  readonly played?: PlayedAs;
+}
+
+/** Grace notes that sound together, before a note. */
+export interface MeasureGrace {
+  /** Ticks from the beginning of the measure to the note that they lead to. */
+  readonly offset: number;
+  readonly notes: readonly GraceNote[];
+}
+
+/** One of them. */
+export interface GraceNote {
+  /** MIDI number. */
+  readonly pitch: number;
+  readonly played?: PlayedAs;
+}
+
+/** A tempo within a measure. */
+export interface MeasureTempo {
+  readonly offset: number;
+  /** Quarter notes a minute. */
+  readonly quarters: number;
 }
 
 /** A chord symbol within a measure. */
@@ -38,6 +73,10 @@ export interface Jump {
 export interface Measure {
   readonly notes: readonly MeasureNote[];
   readonly chords: readonly MeasureChord[];
+  /** Grace notes in the order they are played; left out where there are none. */
+  readonly graces?: readonly MeasureGrace[];
+  /** Left out where there are none. */
+  readonly tempos?: readonly MeasureTempo[];
   /** Ticks from its first to its last; shorter than a bar in a pickup or around a repeat. */
   readonly length: number;
   /** Whether a repeat begins here. */

@@ -106,7 +106,7 @@ export function cutAt(event: BarEvent, places: readonly number[]): readonly BarE
   if (inside.length === 0) return [event];
   const cut = Math.min(...inside);
   const isNote = event.pitches.length > 0;
-  const { word: _, ...rest } = event;
+  const { word: _word, graces: _graces, played: _played, ...rest } = event;
   const first = { ...event, duration: cut - event.offset, tiedTo: isNote };
   const second = { ...rest, offset: cut, duration: end - cut, tiedFrom: isNote };
   return [first, ...cutAt(second, inside)];

@@ -1,10 +1,11 @@
 import { chartEnd, chordChanges } from '@reedplate/form';
-import { type Line, lineEnd, parseMetre, type TimedNote } from '@reedplate/line';
+import { type Line, lineEnd, parseMetre, tickAt } from '@reedplate/line';
 import { type Chord, ReedplateError } from '@reedplate/pitch';
 import type { Sheet } from '../piece.js';
+import { type Attack, type LineEvent, toVoices } from './line-events.js';
 
 /** Notes that begin and end together within a bar, or a rest. */
-export interface BarEvent {
+export interface BarEvent extends Attack {
   /** Ticks from the beginning of the bar. */
   readonly offset: number;
   readonly duration: number;
@@ -14,8 +15,6 @@ export interface BarEvent {
   readonly tiedFrom: boolean;
   /** Whether the notes go on in the bar after. */
   readonly tiedTo: boolean;
-  /** What stands under the notes where they begin. */
-  readonly word?: string;
 }
 
 /** A chord symbol of a bar; null for no chord. */
@@ -24,13 +23,21 @@ export interface BarChord {
   readonly chord: Chord | null;
 }
 
+/** A new tempo within a bar. */
+export interface BarTempo {
+  readonly offset: number;
+  /** Felt beats a minute. */
+  readonly tempo: number;
+}
+
 /** A bar to be written: voices that each fill it, and its chord symbols. */
 export interface WrittenBar {
-  /** 0 for a pickup, else from 1. */
+  /** 0 for a pickup, 0 and below for bars counted in, else from 1. */
   readonly number: number;
   readonly length: number;
   readonly voices: readonly (readonly BarEvent[])[];
   readonly chords: readonly BarChord[];
+  readonly tempos: readonly BarTempo[];
   /** Times that the bars from the last `opens` on are played; 0 where no repeat ends. */
   readonly closes: number;
   readonly opens: boolean;
@@ -51,11 +58,17 @@ export function writeBars(
 ): readonly WrittenBar[] {
   const { barTicks } = parseMetre(line.metre);
   const chartBars = chart === undefined ? 0 : chartEnd(chart) - chart.pickup;
-  const end = Math.max(lineEnd(line), line.pickup + chartBars, line.pickup + 1);
+  const barOne = tickAt({ bar: 1, beat: 1 }, line);
+  const { countIn = 0, pickup, tempoChanges = [] } = line;
+  const end = Math.max(lineEnd(line), barOne + chartBars, barOne + 1);
   const voices = toVoices(line.notes, words);
-  const marks = chartMarks(chart, line.pickup);
-  const frames = barFrames(line.pickup, barTicks, end);
-  const share = { voices: voices.map(pointer), marks: pointer(marks) };
+  const marks = chartMarks(chart, barOne);
+  const frames = barFrames({ pickup, countIn, barTicks, end });
+  const share = {
+    voices: voices.map(pointer),
+    marks: pointer(marks),
+    tempos: pointer(tempoChanges),
+  };
   return frames.map(({ number, start, length }) => ({
     number,
     length,
@@ -63,6 +76,10 @@ export function writeBars(
     chords: share.marks.until(start + length).map(({ start: at, chord }) => ({
       offset: Math.max(0, at - start),
       chord,
+    })),
+    tempos: share.tempos.until(start + length).map(({ start: at, tempo }) => ({
+      offset: at - start,
+      tempo,
     })),
     closes: 0,
     opens: false,
@@ -75,60 +92,25 @@ interface BarFrame {
   readonly length: number;
 }
 
-function barFrames(pickup: number, barTicks: number, end: number): readonly BarFrame[] {
+interface Extent {
+  readonly pickup: number;
+  readonly countIn: number;
+  readonly barTicks: number;
+  readonly end: number;
+}
+
+function barFrames({ pickup, countIn, barTicks, end }: Extent): readonly BarFrame[] {
   const bars = Math.ceil((end - pickup) / barTicks);
   if (bars > MOST_BARS) {
     const expected = `a line of at most ${MOST_BARS} bars`;
     throw new ReedplateError({ code: 'LINE_INVALID', value: bars, expected });
   }
   const whole = Array.from({ length: bars }, (_, at) => ({
-    number: at + 1,
+    number: at + 1 - countIn,
     start: pickup + at * barTicks,
     length: barTicks,
   }));
   return pickup === 0 ? whole : [{ number: 0, start: 0, length: pickup }, ...whole];
-}
-
-/** Notes that begin and end together, anywhere in a line. */
-interface LineEvent {
-  readonly start: number;
-  readonly end: number;
-  readonly pitches: readonly number[];
-  readonly word?: string;
-}
-
-/** Notes as events, each in the first voice that is free when it begins. */
-function toVoices(
-  notes: readonly TimedNote[],
-  words: readonly string[],
-): readonly (readonly LineEvent[])[] {
-  const voices: LineEvent[][] = [];
-  let attack = -1;
-  let lastStart = -1;
-  for (const event of toEvents(notes)) {
-    const isNewAttack = event.start !== lastStart;
-    if (isNewAttack) attack += 1;
-    lastStart = event.start;
-    const word = isNewAttack ? words[attack] : undefined;
-    const worded = word === undefined ? event : { ...event, word };
-    const free = voices.find((voice) => (voice.at(-1)?.end ?? 0) <= event.start);
-    if (free === undefined) voices.push([worded]);
-    else free.push(worded);
-  }
-  return voices;
-}
-
-function toEvents(notes: readonly TimedNote[]): readonly LineEvent[] {
-  const events = new Map<string, { start: number; end: number; pitches: number[] }>();
-  for (const { start, duration, pitch } of notes) {
-    const key = `${start} ${duration}`;
-    const event = events.get(key);
-    // Two notes of one pitch at once are two voices, not one chord.
-    if (event === undefined) events.set(key, { start, end: start + duration, pitches: [pitch] });
-    else if (!event.pitches.includes(pitch)) event.pitches.push(pitch);
-    else events.set(`${key} ${events.size}`, { start, end: start + duration, pitches: [pitch] });
-  }
-  return [...events.values()].sort((a, b) => a.start - b.start);
 }
 
 interface ChordAt {
@@ -137,10 +119,10 @@ interface ChordAt {
 }
 
 /** Bar 1 of the chart is bar 1 of the line. */
-function chartMarks(chart: Sheet['chart'], pickup: number): readonly ChordAt[] {
+function chartMarks(chart: Sheet['chart'], barOne: number): readonly ChordAt[] {
   if (chart === undefined) return [];
   return chordChanges(chart).map(({ start, chord }) => ({
-    start: start - chart.pickup + pickup,
+    start: start - chart.pickup + barOne,
     chord,
   }));
 }
@@ -194,13 +176,21 @@ function fillBar(voice: Pointer<LineEvent>, start: number, end: number): readonl
       pitches: event.pitches,
       tiedFrom: event.start < start,
       tiedTo: event.end > end,
-      ...(event.word === undefined || event.start < start ? {} : { word: event.word }),
+      ...(event.start < start ? {} : attackOf(event)),
     });
     if (event.end > end) voice.keep(event);
     at = to;
   }
   if (at < end) events.push(restOf(at - start, end - at));
   return events;
+}
+
+function attackOf({ word, played, graces }: Attack): Attack {
+  return {
+    ...(word === undefined ? {} : { word }),
+    ...(played === undefined ? {} : { played }),
+    ...(graces === undefined ? {} : { graces }),
+  };
 }
 
 function restOf(offset: number, duration: number): BarEvent {

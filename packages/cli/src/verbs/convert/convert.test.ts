@@ -7,7 +7,7 @@ const line = makeLine(
   [67, 70, 71, 74].map((pitch, at) => ({ start: at * 960, duration: 960, pitch })),
   { title: 'Riff', tempo: 96 },
 );
-const ABC = 'X:1\nT:One\nM:4/4\nL:1/4\nK:G\n"G7"{a}G _BBd|]\n\nX:2\nT:Two\nK:D\nDD\n';
+const ABC = 'X:1\nT:One\nM:4/4\nL:1/4\nK:G\n"G7"!trill!G _BBd|]\n\nX:2\nT:Two\nK:D\nDD\n';
 
 /** Runs the command on one file, and keeps the one it writes. */
 async function convert(
@@ -47,14 +47,16 @@ describe('reedplate convert', () => {
 
   test('reedplate convert reports what was left out, as text and as JSON', async () => {
     const { err, out } = await convert(ABC, ['convert', 'a.abc', 'a.mid', '--json']);
-    expect(err).toMatch(/^reedplate: a\.abc: grace notes are left out.*line 6, column 5\n$/u);
+    expect(err).toMatch(
+      /^reedplate: a\.abc: ornaments and playing signs are left out.*line 6, column 5\n$/u,
+    );
     expect(JSON.parse(out)).toMatchObject({
       title: 'One',
       to: 'midi',
       key: 'G',
       notes: 4,
       chartBars: 1,
-      warnings: [{ code: 'grace-notes', count: 1 }],
+      warnings: [{ code: 'ornaments', count: 1 }],
     });
   });
 
@@ -219,7 +221,7 @@ describe('reedplate backing', () => {
       '--no-final-bar',
       '--json',
     ]);
-    expect(err).toMatch(/grace notes/u);
+    expect(err).toMatch(/ornaments/u);
     expect(JSON.parse(out)).toMatchObject({ feel: 'straight', bars: 26, tempo: 96, seconds: 65 });
     expect(readAbc(bytes)[0]?.line.notes[0]).toEqual({ start: 2 * 3840, duration: 960, pitch: 67 });
   });
