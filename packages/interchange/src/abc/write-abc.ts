@@ -89,19 +89,25 @@ function writePart(
   const context: WriteContext = { key, signature, beatTicks: parseMetre(line.metre).beatTicks };
   const shown = isFirst ? folded : folded.map((bar) => ({ ...bar, chords: [], tempos: [] }));
   const texts = shown.map((bar, at) => {
-    const { before, after } = barLines(bar, at === shown.length - 1);
+    const { before, after } = barLines(bar, shown, at);
     return `${before}${writeBar(bar, context)} ${after}`;
   });
   return lines(texts);
 }
 
-/** A repeat of n choruses has n − 1 colons. */
+/** A repeat of n choruses has n − 1 colons, where it opens and where it closes. */
 function barLines(
   { opens, closes }: WrittenBar,
-  isLast: boolean,
+  bars: readonly WrittenBar[],
+  at: number,
 ): { readonly before: string; readonly after: string } {
-  const colons = ':'.repeat(Math.max(0, closes - 1));
-  return { before: opens ? '|:' : '', after: `${colons}${isLast && closes === 0 ? '|]' : '|'}` };
+  const colons = (times: number): string => ':'.repeat(Math.max(0, times - 1));
+  const times = bars.find((bar, index) => index >= at && bar.closes > 0)?.closes ?? 2;
+  const isEnd = at === bars.length - 1 && closes === 0;
+  return {
+    before: opens ? `|${colons(times)}` : '',
+    after: `${colons(closes)}${isEnd ? '|]' : '|'}`,
+  };
 }
 
 function lines(bars: readonly string[]): readonly string[] {
