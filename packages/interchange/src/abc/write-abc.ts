@@ -17,6 +17,8 @@ export interface WriteAbcOptions extends WriteScoreOptions {
 }
 
 const BARS_A_LINE = 4;
+/** The standard has `|::` for three times; abc2midi 4.84 and abcjs 6.7.2 play it twice, so more is written out. */
+const MOST_REPEATS = 2;
 
 /**
  * Writes a tune in ABC notation 2.1: the line with the chart's chord symbols, words as remarks under
@@ -84,30 +86,24 @@ function writePart(
   { sheet: { chart }, options: { words, repeats = true } }: PartContext,
 ): readonly string[] {
   const bars = writeBars(line, chart, isFirst ? words : undefined);
-  const folded = repeats ? foldRepeats(bars, chart?.choruses ?? 1) : bars;
+  const folded =
+    repeats && chart?.choruses === MOST_REPEATS ? foldRepeats(bars, MOST_REPEATS) : bars;
   const signature = readKeyField(toKey(key).name)?.signature ?? new Map();
   const context: WriteContext = { key, signature, beatTicks: parseMetre(line.metre).beatTicks };
   const shown = isFirst ? folded : folded.map((bar) => ({ ...bar, chords: [], tempos: [] }));
   const texts = shown.map((bar, at) => {
-    const { before, after } = barLines(bar, shown, at);
+    const { before, after } = barLines(bar, at === shown.length - 1);
     return `${before}${writeBar(bar, context)} ${after}`;
   });
   return lines(texts);
 }
 
-/** A repeat of n choruses has n − 1 colons, where it opens and where it closes. */
 function barLines(
   { opens, closes }: WrittenBar,
-  bars: readonly WrittenBar[],
-  at: number,
+  isLast: boolean,
 ): { readonly before: string; readonly after: string } {
-  const colons = (times: number): string => ':'.repeat(Math.max(0, times - 1));
-  const times = bars.find((bar, index) => index >= at && bar.closes > 0)?.closes ?? 2;
-  const isEnd = at === bars.length - 1 && closes === 0;
-  return {
-    before: opens ? `|${colons(times)}` : '',
-    after: `${colons(closes)}${isEnd ? '|]' : '|'}`,
-  };
+  const after = isLast ? '|]' : '|';
+  return { before: opens ? '|:' : '', after: closes > 0 ? ':|' : after };
 }
 
 function lines(bars: readonly string[]): readonly string[] {
