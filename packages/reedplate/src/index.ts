@@ -285,6 +285,25 @@ export {
   transposeLine,
 } from '@reedplate/line';
 export {
+  type ChartFormat,
+  type ChartPictureOptions,
+  type ChartReader,
+  type ChordRole,
+  chartPicture,
+  contrastOf,
+  type HarpNames,
+  type HarpPictureOptions,
+  type Hex,
+  harpPicture,
+  type Picture,
+  type PictureOptions,
+  type Shade,
+  THEME_IDS,
+  THEMES,
+  type Theme,
+  type ThemeId,
+} from '@reedplate/picture';
+export {
   type Accidental,
   type Chord,
   type ChordDegree,

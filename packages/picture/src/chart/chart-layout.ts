@@ -1,0 +1,116 @@
+import type { Chart } from '@reedplate/form';
+import type { Harp, TechniqueLevel } from '@reedplate/layout';
+import { type Frame, SMALLEST_TEXT, tooNarrow } from '../svg/frame.js';
+import { sizeToFit } from '../text/text-width.js';
+import { withSigns } from '../text/with-signs.js';
+import { type GridSection, sectionsOf, shareOfBar } from './grid-bars.js';
+import { rootHoles } from './root-holes.js';
+
+/** For whom a chart is drawn: for a band, names large; for a student, numerals large and holes. */
+export type ChartReader = 'student' | 'band';
+
+/** A chord of a bar, ready to be drawn. */
+export interface ChartChord {
+  readonly numeral: string | null;
+  readonly numeralText: string;
+  readonly nameText: string;
+  readonly holesText: string;
+  /** Share of the bar at which it begins. */
+  readonly share: number;
+}
+
+/** What a bar shows. */
+export interface ChartCell {
+  readonly number: number;
+  readonly chords: readonly ChartChord[];
+  /** Drawn as a sign of repetition and not by name. */
+  readonly isSame: boolean;
+}
+
+/** A section with its cells. */
+export interface ChartSection extends Pick<GridSection, 'name' | 'times' | 'turnaround'> {
+  readonly cells: readonly ChartCell[];
+}
+
+/** What a chart shows, before it is laid out. */
+export interface ChartContent {
+  readonly sections: readonly ChartSection[];
+  readonly hasHoles: boolean;
+}
+
+/** What a chart is made for. */
+export interface ChartFor {
+  readonly reader: ChartReader;
+  readonly harp: Harp | undefined;
+  readonly level: TechniqueLevel;
+}
+
+/** Gathers what the bars of a chart show. */
+export function contentOf(chart: Chart, { reader, harp, level }: ChartFor): ChartContent {
+  const sections = sectionsOf(chart).map(({ bars, ...section }) => ({
+    ...section,
+    cells: bars.map(({ number, spans, repeatsLast }) => ({
+      number,
+      isSame: reader === 'band' && repeatsLast,
+      chords: spans.map((span) => ({
+        numeral: span.numeral,
+        numeralText: span.numeral === null ? '' : withSigns(span.numeral),
+        nameText: span.chord === null ? 'N.C.' : withSigns(span.chord.symbol),
+        holesText:
+          harp === undefined || span.chord === null
+            ? ''
+            : rootHoles(span.chord, harp, level).join(' '),
+        share: shareOfBar(span, chart),
+      })),
+    })),
+  }));
+  return { sections, hasHoles: harp !== undefined };
+}
+
+/** Sizes that a chart is drawn in. */
+export interface ChartSizes {
+  readonly columns: number;
+  readonly cellWidth: number;
+  readonly large: number;
+  readonly small: number;
+}
+
+/** How large text may be, and how many bars stand in a row. */
+export interface SizesWanted {
+  readonly columns: number;
+  readonly large: number;
+  readonly small: number;
+}
+
+/** Room at each side of a chord's text. */
+export const SIDE = 6;
+
+/** The largest text in which every chord fits its part of its bar. */
+export function sizesOf(
+  frame: Frame,
+  content: ChartContent,
+  wanted: SizesWanted,
+  reader: ChartReader,
+): ChartSizes {
+  const { columns } = wanted;
+  const cellWidth = (frame.right - frame.left) / columns;
+  let { large, small } = wanted;
+  for (const { chords, isSame } of content.sections.flatMap(({ cells }) => cells)) {
+    if (isSame) continue;
+    for (const [at, chord] of chords.entries()) {
+      const width = ((chords[at + 1]?.share ?? 1) - chord.share) * cellWidth - SIDE * 1.5;
+      const [main, second] =
+        reader === 'student'
+          ? [chord.numeralText || chord.nameText, chord.nameText]
+          : [chord.nameText, chord.numeralText];
+      large = Math.min(large, sizeToFit([main], { width, wanted: large, weight: 'bold' }));
+      small = Math.min(small, sizeToFit([second, chord.holesText], { width, wanted: small }));
+    }
+  }
+  const least = Math.min(large, small);
+  if (least < SMALLEST_TEXT && columns > 1) {
+    return sizesOf(frame, content, { ...wanted, columns: columns > 2 ? 2 : 1 }, reader);
+  }
+  if (least >= SMALLEST_TEXT) return { columns, cellWidth, large, small };
+  throw tooNarrow(frame.width, (frame.width * SMALLEST_TEXT) / least, 'a bar of this chart');
+}

@@ -1,0 +1,102 @@
+import { formById, makeChart } from '@reedplate/form';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { anyChart, anyHarp, anyLevel, anyLook } from '../arbitraries.fixture.js';
+import { textBoxes, textComplaints } from '../text-boxes.fixture.js';
+import { chartPicture } from './chart-picture.js';
+
+const chart = makeChart(formById('quick-change'), { key: 'G' });
+
+describe('chartPicture', () => {
+  it('chartPicture keeps every text apart, readable and within the picture', () => {
+    fc.assert(
+      fc.property(
+        anyChart,
+        anyLook,
+        fc.option(anyHarp, { nil: undefined }),
+        anyLevel,
+        fc.constantFrom('band' as const, 'student' as const),
+        (drawn, look, harp, level, reader) => {
+          const options = { ...look, level, reader, ...(harp === undefined ? {} : { harp }) };
+          expect(textComplaints(chartPicture(drawn, options).svg)).toEqual([]);
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  it('chartPicture as a slide is 16 to 9 and keeps its text apart', () => {
+    fc.assert(
+      fc.property(anyChart, fc.constantFrom(960, 1920), (drawn, width) => {
+        const slide = chartPicture(drawn, { format: 'slide', width, harp: 'C' });
+        expect(slide.height).toBe(Math.round((width * 9) / 16));
+        expect(textComplaints(slide.svg)).toEqual([]);
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it('chartPicture as a slide reads from the back of a room', () => {
+    // A letter is read from so many times its height away: 1/24 of the slide is common practice, no source.
+    const { svg, height } = chartPicture(chart, { format: 'slide', harp: 'C' });
+    const numerals = textBoxes(svg).filter(({ text }) => /^(?:I|IV|V)7$/u.test(text));
+    expect(numerals).toHaveLength(12);
+    expect(Math.min(...numerals.map(({ size }) => size))).toBeGreaterThan(height / 24);
+    const tab = textBoxes(svg).filter(({ text }) => text.startsWith('-') || text.startsWith('+'));
+    expect(Math.min(...tab.map(({ size }) => size))).toBeGreaterThan(height / 48);
+  });
+
+  it('chartPicture shows numerals, names and holes of roots to a student', () => {
+    const { text } = chartPicture(chart, { harp: 'C' });
+    expect(text.split('\n')).toEqual([
+      'Quick change in G, C harp in 2nd position',
+      'bars 1 to 4: I7 G7 [-2 +3] | IV7 C7 [+1 +4] | I7 G7 [-2 +3] | I7 G7 [-2 +3]',
+      'bars 5 to 8: IV7 C7 [+1 +4] | IV7 C7 [+1 +4] | I7 G7 [-2 +3] | I7 G7 [-2 +3]',
+      'bars 9 to 12: V7 D7 [-1 -4] | IV7 C7 [+1 +4] | I7 G7 [-2 +3] | V7 D7 [-1 -4] (turnaround from bar 11)',
+    ]);
+  });
+
+  it('chartPicture shows a band a sign for each bar like the one before', () => {
+    const names = textBoxes(chartPicture(chart, { reader: 'band' }).svg).map(({ text }) => text);
+    expect(names.filter((name) => name === 'G7')).toHaveLength(4);
+    expect(names.filter((name) => name === 'C7')).toHaveLength(3);
+    expect(chartPicture(chart, { reader: 'band' }).text).toContain('I7 G7 | I7 G7');
+  });
+
+  it('chartPicture draws choruses alike once, between repeat signs', () => {
+    const three = makeChart(formById('basic'), { key: 'G', choruses: 3 });
+    const { svg, text, description } = chartPicture(three);
+    expect(svg).toContain('>×3</text>');
+    expect(text).toContain('From chorus 1, 3 times:');
+    expect(description).toContain('12 bars, 3 times');
+    const numbers = textBoxes(svg).filter(({ text: found }) => /^\d+$/u.test(found));
+    expect(numbers).toHaveLength(12);
+  });
+
+  it('chartPicture draws an introduction and another ending by themselves', () => {
+    const played = makeChart(formById('basic'), {
+      key: 'G',
+      choruses: 3,
+      intro: 'five',
+      ending: 'five-one',
+    });
+    const { text } = chartPicture(played);
+    expect(text.split('\n').filter((row) => row.endsWith(':'))).toEqual([
+      'Introduction:',
+      'From chorus 1, 2 times:',
+      'From chorus 3:',
+    ]);
+  });
+
+  it('chartPicture refuses a reader, format or width that it does not know', () => {
+    const refused = [
+      { reader: 'drummer' },
+      { format: 'poster' },
+      { width: 1e9 },
+      { level: 'expert', harp: 'C' },
+    ];
+    for (const options of refused) {
+      expect(() => chartPicture(chart, options as object)).toThrow(/expected/u);
+    }
+  });
+});

@@ -1,0 +1,87 @@
+import { styleOfKey } from '@reedplate/chord-tone';
+import { type Harp, parseHarp, type TechniqueLevel } from '@reedplate/layout';
+import {
+  type Chord,
+  type Key,
+  type KeyName,
+  numeralOfChord,
+  parseChord,
+  requireOneOf,
+  toKey,
+} from '@reedplate/pitch';
+import type { Picture, PictureOptions } from '../picture.js';
+import { finishPicture, makeFrame } from '../svg/frame.js';
+import { drawLegend } from '../svg/legend.js';
+import { roleOf } from '../theme/chord-role.js';
+import { bracketsOf } from './brackets.js';
+import { drawBracket, drawCell, drawNumbers, harpLegend } from './draw-harp.js';
+import { cellsOf, type HarpNames } from './harp-cells.js';
+import { layGrid } from './harp-grid.js';
+import { describeHarp, harpInText, harpTitle } from './harp-in-words.js';
+
+const HARP_NAMES: readonly HarpNames[] = ['notes', 'degrees'];
+
+/** What {@link harpPicture} shows. */
+export interface HarpPictureOptions extends PictureOptions {
+  /** What notes are called; default `notes`. Degrees are those of `key`, else of first position. */
+  readonly names?: HarpNames;
+  /** Key of the song: it spells the notes, and gives the chord the colour of its step. */
+  readonly key?: Key | KeyName;
+  /** A chord whose tones are marked by degree and shape, and bracketed where they lie together. */
+  readonly chord?: Chord | string;
+  /** Default `bends`. */
+  readonly level?: TechniqueLevel;
+  /** Whether hole 1 is at the right, as some left-handed players hold it; default false. */
+  readonly mirrored?: boolean;
+}
+
+/**
+ * A picture of a harp: blow notes above the numbers of the holes, draw notes below, bends and overbends
+ * outwards from them.
+ *
+ * @param harp a harp, or its name as `parseHarp` reads it
+ * @throws ReedplateError `HARP_INVALID`, `KEY_UNKNOWN`, `CHORD_UNKNOWN`, `OPTION_UNKNOWN`, or
+ *   `NUMBER_RANGE` for a width that does not hold it in readable text
+ * @example
+ * ```ts
+ * import { harpPicture } from '@reedplate/picture';
+ *
+ * const { title, text } = harpPicture('C', { chord: 'G7', key: 'G', level: 'natural' });
+ * title; // => 'C harp, song in G: G7'
+ * text.split('\n')[2]; // => 'hole 2: +2 E, -2 G (1 of the chord)'
+ * harpPicture('C', { chord: 'H7' }); // throws CHORD_UNKNOWN
+ * ```
+ */
+export function harpPicture(harp: Harp | string, options: HarpPictureOptions = {}): Picture {
+  const { names = 'notes', level = 'bends', mirrored = false } = options;
+  requireOneOf(names, HARP_NAMES, { what: 'what notes are called' });
+  const subject = typeof harp === 'string' ? parseHarp(harp) : harp;
+  const key = options.key === undefined ? undefined : toKey(options.key);
+  const chord = typeof options.chord === 'string' ? parseChord(options.chord) : options.chord;
+  const frame = makeFrame(options, harpTitle(subject, chord, key));
+  const cells = cellsOf(subject, { names, key, chord, level });
+  const style = key === undefined ? 'traditional' : styleOfKey(key);
+  const brackets = chord === undefined ? [] : bracketsOf(chord, subject, style);
+  const numeral = chord && key ? numeralOfChord(chord, key).text : null;
+  const { theme } = frame;
+  const look = { theme, shade: theme.chords[roleOf(numeral)], hasChord: chord !== undefined };
+  const holes = subject.holes.length;
+  const grid = layGrid(frame, { cells, brackets, holes, mirrored, hasDegrees: look.hasChord });
+  const legend = drawLegend(
+    frame,
+    harpLegend(cells, brackets, look),
+    grid.bottom + grid.small * 0.6,
+  );
+  const shown = { harp: subject, chord, key, cells, brackets };
+  return finishPicture(frame, {
+    description: describeHarp(shown),
+    text: harpInText(frame.title, shown),
+    nodes: [
+      ...drawNumbers(frame, grid, holes),
+      ...brackets.map((bracket) => drawBracket(bracket, grid, look.shade)),
+      ...cells.flatMap((cell) => drawCell(cell, grid, look)),
+      ...legend.nodes,
+    ],
+    bottom: legend.bottom,
+  });
+}

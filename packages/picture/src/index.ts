@@ -1,0 +1,19 @@
+/**
+ * Harps, charts, lines, takes and efforts as SVG pictures, each with its text.
+ *
+ * @packageDocumentation
+ */
+
+// Pictures
+
+export type { ChartReader } from './chart/chart-layout.js';
+export { type ChartFormat, type ChartPictureOptions, chartPicture } from './chart/chart-picture.js';
+export type { HarpNames } from './harp/harp-cells.js';
+export { type HarpPictureOptions, harpPicture } from './harp/harp-picture.js';
+export type { Picture, PictureOptions } from './picture.js';
+
+// Themes
+
+export { contrastOf, type Hex } from './theme/contrast.js';
+export type { ChordRole, Shade, Theme } from './theme/theme.js';
+export { THEME_IDS, THEMES, type ThemeId } from './theme/themes.js';
