@@ -1,9 +1,30 @@
 import { formById, makeChart } from '@reedplate/form';
+import { makeHarp } from '@reedplate/layout';
+import { everyHarp, explainPath, fitHarps, type PathExplanation } from '@reedplate/playability';
+import { lineOfTab, parseTimedTab } from '@reedplate/tab';
 import { chartPicture } from './chart/chart-picture.js';
+import { breathPicture } from './effort/breath-picture.js';
+import { effortPicture } from './effort/effort-picture.js';
+import { fitPicture } from './fit/fit-picture.js';
 import { harpPicture } from './harp/harp-picture.js';
+import { linePicture } from './line/line-picture.js';
 import type { Picture, PictureOptions } from './picture.js';
+import { positionPicture } from './position/position-picture.js';
 
 const chart = makeChart(formById('quick-change'), { key: 'G', choruses: 2, tempo: 96 });
+
+/** A line of our own over the first bars of the chart. */
+const LINE = lineOfTab(
+  parseTimedTab(
+    "-2 -3':1/2 -3:1/2 -4 -5:1/2 -4:1/2 +4:2 +4:1/3 -3':1/3 -2:1/3 +3 (-1-2-3):2 r:1/2 -4:1/4 -4':1/4 -4 -3'':4",
+  ),
+  makeHarp('C'),
+);
+
+const EXPLAINED = explainPath(LINE, makeHarp('C')) as PathExplanation;
+const RANKING = fitHarps(LINE, [...everyHarp(), ...everyHarp({ tunings: ['dorian'] })], {
+  count: 24,
+});
 
 /** One of each picture, in any look: what is drawn for tests and looked at. */
 export const GALLERY: readonly (readonly [string, (look: PictureOptions) => Picture])[] = [
@@ -17,4 +38,12 @@ export const GALLERY: readonly (readonly [string, (look: PictureOptions) => Pict
     'chart-slide',
     ({ theme = 'screen' }) => chartPicture(chart, { theme, format: 'slide', harp: 'C' }),
   ],
+  [
+    'line',
+    (look) => linePicture(LINE, 'C', { ...look, chart, title: 'A line over a quick change' }),
+  ],
+  ['breath', (look) => breathPicture(EXPLAINED, LINE, look)],
+  ['effort', (look) => effortPicture(EXPLAINED, look)],
+  ['fit', (look) => fitPicture(RANKING, look)],
+  ['position', (look) => positionPicture('G', { ...look, harps: ['A', 'C', 'D', 'F', 'G'] })],
 ];

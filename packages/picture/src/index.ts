@@ -8,9 +8,15 @@
 
 export type { ChartReader } from './chart/chart-layout.js';
 export { type ChartFormat, type ChartPictureOptions, chartPicture } from './chart/chart-picture.js';
+export { type BreathPictureOptions, breathPicture } from './effort/breath-picture.js';
+export { effortPicture } from './effort/effort-picture.js';
+export { fitPicture } from './fit/fit-picture.js';
 export type { HarpNames } from './harp/harp-cells.js';
 export { type HarpPictureOptions, harpPicture } from './harp/harp-picture.js';
+export type { LineSoundings } from './line/line-notes.js';
+export { type LinePictureOptions, linePicture } from './line/line-picture.js';
 export type { Picture, PictureOptions } from './picture.js';
+export { type PositionPictureOptions, positionPicture } from './position/position-picture.js';
 
 // Themes
 

@@ -11,6 +11,14 @@ export interface TextBox {
   readonly bottom: number;
 }
 
+const ENTITIES: ReadonlyMap<string, string> = new Map([
+  ['&amp;', '&'],
+  ['&lt;', '<'],
+  ['&gt;', '>'],
+  ['&quot;', '"'],
+  ['&#39;', "'"],
+]);
+
 const TEXT = /<text ([^>]*)>([^<]*)<\/text>/gu;
 const ATTRIBUTE = /([\w-]+)="([^"]*)"/gu;
 
@@ -20,7 +28,7 @@ export function textBoxes(svg: string): readonly TextBox[] {
     const found = new Map(
       [...attributes.matchAll(ATTRIBUTE)].map(([, name = '', value = '']) => [name, value]),
     );
-    const text = escaped.replace(/&(?:amp|lt|gt|quot|#39);/gu, 'x');
+    const text = escaped.replace(/&[#\w]+;/gu, (entity) => ENTITIES.get(entity) ?? entity);
     const size = Number(found.get('font-size'));
     const weight = found.get('font-weight') === 'bold' ? 'bold' : 'normal';
     const width = textWidth(text, size, weight);
