@@ -21,7 +21,7 @@ describe('chartPicture', () => {
           expect(textComplaints(chartPicture(drawn, options).svg)).toEqual([]);
         },
       ),
-      { numRuns: 60 },
+      { numRuns: 25 },
     );
   });
 

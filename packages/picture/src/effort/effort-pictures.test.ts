@@ -50,7 +50,7 @@ describe('breathPicture and effortPicture', () => {
         expect(textComplaints(breathPicture(explained, line, look).svg)).toEqual([]);
         expect(textComplaints(effortPicture(explained, look).svg)).toEqual([]);
       }),
-      { numRuns: 40 },
+      { numRuns: 25 },
     );
   });
 
@@ -81,7 +81,7 @@ describe('breathPicture and effortPicture', () => {
         const track = airTrack(explain(line).steps, chordAir, 1 / 960);
         for (const [at, stretch] of track.entries()) expectToFollow(stretch, track[at - 1]);
       }),
-      { numRuns: 40 },
+      { numRuns: 25 },
     );
   });
 

@@ -37,7 +37,7 @@ describe('linePicture', () => {
       fc.property(anyLine, anyHarp, anyLook, (line, any, look) => {
         expect(textComplaints(linePicture(line, any, look).svg)).toEqual([]);
       }),
-      { numRuns: 60 },
+      { numRuns: 25 },
     );
   });
 
