@@ -3,7 +3,7 @@ import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'no
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { makeBacking } from '@reedplate/backing';
-import { formById, makeChart } from '@reedplate/form';
+import { makeChart } from '@reedplate/form';
 import {
   readAbc,
   readMidi,
@@ -107,7 +107,7 @@ const SLIPS: readonly (readonly [string | RegExp, string])[] = [
 /** The slips that the schema lets pass. */
 function checkSlips(): readonly string[] {
   const triplet = [0, 320, 640].map((start) => ({ start, duration: 320, pitch: 67 }));
-  const chart = makeChart(formById('basic'), { key: 'G', tempo: TEMPO });
+  const chart = makeChart('basic', 'G', { tempo: TEMPO });
   const xml = toMusicXml({ line: makeLine(triplet), chart });
   return SLIPS.flatMap(([good, bad]) => {
     const spoiled = xml.replace(good, bad);
@@ -181,7 +181,7 @@ const SILENCE = 0.001;
 
 /** A band: it sounds from its first click to its last chord, and not much longer. */
 function checkLength(): readonly string[] {
-  const chart = makeChart(formById('basic'), { key: 'G', tempo: TEMPO });
+  const chart = makeChart('basic', 'G', { tempo: TEMPO });
   const { samples, rate } = render(makeBacking(chart));
   const first = samples.findIndex((sample) => Math.abs(sample) > SILENCE) / rate;
   const last = samples.findLastIndex((sample) => Math.abs(sample) > SILENCE) / rate;

@@ -34,12 +34,11 @@ export const LINE_SHEETS: readonly Sheet[] = KEYS.map((key, at) => ({ line: vari
 /** Sheets of every form of the catalogue with its bass as the line. */
 export const FORM_SHEETS: readonly Sheet[] = FORMS.map((form, at) => {
   const tonic = KEYS[at % KEYS.length] ?? 'C';
-  const chart = makeChart(form, {
-    key:
-      form.mode === 'minor' ? (`${tonic.replace('Db', 'C#').replace('Ab', 'G#')}m` as 'Cm') : tonic,
-    choruses: (at % 3) + 1,
-    tempo: 80 + at,
-  });
+  const chart = makeChart(
+    form,
+    form.mode === 'minor' ? (`${tonic.replace('Db', 'C#').replace('Ab', 'G#')}m` as 'Cm') : tonic,
+    { choruses: (at % 3) + 1, tempo: 80 + at },
+  );
   const [bass] = makeBacking(chart, { countIn: 0, ending: false }).parts ?? [];
   return { line: bass?.line ?? makeLine([]), chart };
 });

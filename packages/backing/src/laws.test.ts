@@ -20,7 +20,7 @@ const backings = fc
   .map(({ form, tonic, choruses, countIn, ending }) => {
     const minor = { Db: 'C#m', Ab: 'G#m', Gb: 'F#m' }[tonic as string] ?? `${tonic}m`;
     const key = (form.mode === 'minor' ? minor : tonic) as 'G';
-    const chart = makeChart(form, { key, choruses });
+    const chart = makeChart(form, key, { choruses });
     return { chart, countIn, ending, backing: makeBacking(chart, { countIn, ending }) };
   });
 

@@ -1,4 +1,4 @@
-import { chordAt, FORMS, formById, makeChart } from '@reedplate/form';
+import { chordAt, FORMS, makeChart } from '@reedplate/form';
 import type { PiecePart, Sheet } from '@reedplate/interchange';
 import { readMidi, writeMidi } from '@reedplate/interchange';
 import { lineEnd, makeLine } from '@reedplate/line';
@@ -6,7 +6,7 @@ import { describe, expect, test } from 'vitest';
 import { DRUMS } from './drums.js';
 import { makeBacking } from './make-backing.js';
 
-const chart = makeChart(formById('basic'), { key: 'G', tempo: 100, choruses: 2 });
+const chart = makeChart('basic', 'G', { tempo: 100, choruses: 2 });
 const part = (sheet: Sheet, name: string): PiecePart => {
   const found = sheet.parts?.find((each) => each.name === name);
   if (found === undefined) throw new Error(`no ${name}`);
@@ -45,7 +45,7 @@ describe('makeBacking', () => {
 
   test('makeBacking comps chord tones alone, on the backbeat, within an octave', () => {
     for (const form of FORMS) {
-      const own = makeChart(form, { key: form.mode === 'minor' ? 'Bbm' : 'Bb' });
+      const own = makeChart(form, form.mode === 'minor' ? 'Bbm' : 'Bb');
       const backing = makeBacking(own, { countIn: 0, ending: false });
       for (const { start, pitch } of part(backing, 'Comping').line.notes) {
         const tones = chordAt(own, start)?.chord?.tones.map(({ pitchClass }) => pitchClass);
@@ -62,7 +62,7 @@ describe('makeBacking', () => {
     ['6/8', [0, 480, 960, 1440]],
     ['2/2', [0, 960, 1920, 2880]],
   ] as const)('makeBacking rides on the parts of each beat of %s', (metre, starts) => {
-    const own = makeChart(formById('basic'), { key: 'G', metre });
+    const own = makeChart('basic', 'G', { metre });
     const { notes } = part(makeBacking(own, { countIn: 0 }), 'Drums').line;
     const rides = notes.filter(({ pitch }) => pitch === DRUMS.ride);
     expect(rides.slice(0, 4).map(({ start }) => start)).toEqual(starts);
@@ -72,7 +72,7 @@ describe('makeBacking', () => {
     'makeBacking plays every form in %s, and rests in its breaks',
     (metre) => {
       for (const form of FORMS) {
-        const own = makeChart(form, { key: form.mode === 'minor' ? 'Am' : 'A', metre });
+        const own = makeChart(form, form.mode === 'minor' ? 'Am' : 'A', { metre });
         const backing = makeBacking(own);
         const bass = new Set(part(backing, 'Bass').line.notes.map(({ start }) => start));
         const breaks = backing.chart?.spans.filter(({ chord }) => chord === null) ?? [];

@@ -26,10 +26,10 @@ const MOST_COUNT_IN = 8;
  * @throws ReedplateError `NUMBER_RANGE` for a wrong count-in
  * @example
  * ```ts
- * import { formById, makeChart } from '@reedplate/form';
+ * import { makeChart } from '@reedplate/form';
  * import { makeBacking } from '@reedplate/backing';
  *
- * const chart = makeChart(formById('quick-change'), { key: 'G', choruses: 2 });
+ * const chart = makeChart('quick-change', 'G', { choruses: 2 });
  * const { parts, chart: played } = makeBacking(chart);
  * parts?.map((part) => part.name); // => ['Bass', 'Comping', 'Drums']
  * played?.bars; // => 26

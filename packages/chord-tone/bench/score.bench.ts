@@ -26,7 +26,7 @@ const KEEPERS = [
 const SCALE = [62, 64, 65, 67, 69, 70, 71, 72, 74, 76, 77] as const;
 
 function takeOf(choruses: number) {
-  const chart = makeChart(form, { key: 'G', choruses });
+  const chart = makeChart(form, 'G', { choruses });
   const line = makeLine(
     Array.from({ length: choruses * 12 * 8 }, (_, index) => ({
       start: index * EIGHTH,
@@ -44,7 +44,7 @@ function takeOf(choruses: number) {
 }
 
 const takes = [1, 10, 100, 1000].map(takeOf);
-const chords = makeChart(form, { key: 'G' }).spans.map(({ chord }) => chord ?? 'G7');
+const chords = makeChart(form, 'G').spans.map(({ chord }) => chord ?? 'G7');
 const symbols = chords.map((chord) => (typeof chord === 'string' ? chord : chord.symbol));
 const namedSoundings = soundings(harp).map(({ pitch, hole }) => ({
   name: noteNameWithOctave(pitch),

@@ -1,4 +1,4 @@
-import { type Chart, FORMS, formById, makeChart } from '@reedplate/form';
+import { type Chart, FORMS, makeChart } from '@reedplate/form';
 import { type Line, makeLine } from '@reedplate/line';
 import { chordSuffixes, parseChord, TWELVE_KEYS } from '@reedplate/pitch';
 import fc from 'fast-check';
@@ -13,7 +13,7 @@ export const anyChart: fc.Arbitrary<Chart> = fc
     key: anyTonic,
     choruses: fc.integer({ min: 1, max: 2 }),
   })
-  .map(({ form, ...options }) => makeChart(formById(form), options));
+  .map(({ form, key, choruses }) => makeChart(form, key, { choruses }));
 
 /** A chord of any quality on any root. */
 export const anyChord = fc

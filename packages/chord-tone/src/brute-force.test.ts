@@ -333,7 +333,7 @@ describe('practiceLine on random reeds', () => {
           fc.constantFrom(...TECHNIQUE_LEVELS),
           fc.integer({ min: 50, max: 70 }),
           (harp, form, key, level, lowest) => {
-            const chart = makeChart(form, { key });
+            const chart = makeChart(form, key);
             const columns = chart.spans.map(({ chord }) => {
               const all = targetsByHand(chord?.symbol ?? '', harp, level).filter(
                 ({ pitch }) => pitch >= lowest && pitch <= lowest + 20,
@@ -389,7 +389,7 @@ describe('practiceLine of chords on random reeds', () => {
     const qualities = fc.constantFrom('I7', 'IV', 'i', 'V9', 'vii°7', 'I6', 'Isus4', 'I5');
     fc.assert(
       fc.property(anyReeds, qualities, fc.constantFrom(...ROOTS), (harp, numeral, key) => {
-        const chart = makeChart(parseForm(`| ${numeral} |`), { key });
+        const chart = makeChart(parseForm(`| ${numeral} |`), key);
         const symbol = chart.spans[0]?.chord?.symbol ?? '';
         const natural = targetsByHand(symbol, harp, 'natural');
         fc.pre(natural.length > 0);

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { formById, makeChart } from '@reedplate/form';
+import { makeChart } from '@reedplate/form';
 import { makeLine, tickAt } from '@reedplate/line';
 import { midi } from '@reedplate/pitch';
 import { describe, expect, it } from 'vitest';
@@ -7,7 +7,7 @@ import { scoreLine } from './score/score-line.js';
 import { SCORE_WEIGHTS } from './score/weights.js';
 
 const page = readFileSync(new URL('../../../docs/scoring-by-hand.md', import.meta.url), 'utf8');
-const chart = makeChart(formById('basic'), { key: 'G' });
+const chart = makeChart('basic', 'G');
 const BEAT = 960;
 
 interface Row {

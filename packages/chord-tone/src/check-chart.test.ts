@@ -1,4 +1,4 @@
-import { type Chart, formById, makeChart } from '@reedplate/form';
+import { type Chart, makeChart } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { makeLine } from '@reedplate/line';
 import { describe, expect, it } from 'vitest';
@@ -6,7 +6,7 @@ import { practiceLine } from '../../practice/src/index.js';
 import { checkChart } from './check-chart.js';
 import { scoreLine } from './score/score-line.js';
 
-const chart = makeChart(formById('basic'), { key: 'G' });
+const chart = makeChart('basic', 'G');
 const [first, second] = chart.spans;
 const take = makeLine([{ start: 0, duration: 960, pitch: 67 }]);
 

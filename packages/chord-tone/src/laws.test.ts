@@ -1,4 +1,4 @@
-import { type Chart, formById, makeChart } from '@reedplate/form';
+import { type Chart, makeChart } from '@reedplate/form';
 import { makeHarp, TUNINGS, transposeHarp } from '@reedplate/layout';
 import { type Line, makeLine, type TimedNote, transposeLine } from '@reedplate/line';
 import { parseKey, spell, TWELVE_KEYS, toPitchClass, transposeKey } from '@reedplate/pitch';
@@ -26,7 +26,7 @@ const anyHarp = fc
 /** The same form in a key so many semitones higher. */
 function moveChart({ form, key, choruses }: Chart, semitones: number): Chart {
   const moved = transposeKey(parseKey(key), semitones);
-  return makeChart(formById(form), { key: moved, choruses });
+  return makeChart(form, moved, { choruses });
 }
 
 describe('targetsOf', () => {
@@ -178,7 +178,7 @@ describe('practiceLine', () => {
   it('gives the same holes when chart and harp move together', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 11 }), (semitones) => {
-        const chart = makeChart(formById('quick-change'), { key: 'G' });
+        const chart = makeChart('quick-change', 'G');
         const holesOf = (on: Chart, harp = makeHarp('C')): unknown =>
           practiceLine(on, harp, { kind: 'guide-tones' }).steps.map(({ soundings }) =>
             soundings.map(({ hole, breath }) => `${breath} ${hole}`),
@@ -257,13 +257,13 @@ describe('scoreLine', () => {
         anyMelody,
         fc.constantFrom('basic', 'quick-change'),
         (key, line, form) => {
-          const once = makeChart(formById(form), { key, choruses: 1 });
+          const once = makeChart(form, key, { choruses: 1 });
           const within: readonly TimedNote[] = line.notes.filter(
             ({ start, duration }) => start + duration < CHORUS - BEAT,
           );
           fc.pre(within.length > 0);
           const again = within.map((note) => ({ ...note, start: note.start + CHORUS }));
-          const twice = makeChart(formById(form), { key, choruses: 2 });
+          const twice = makeChart(form, key, { choruses: 2 });
           const before = scoreLine(makeLine(within), once);
           const after = scoreLine(makeLine([...within, ...again]), twice);
           expect(after.measures.fit).toBeCloseTo(before.measures.fit ?? -1, 9);

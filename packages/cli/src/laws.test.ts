@@ -1,5 +1,5 @@
 import type { Score } from '@reedplate/chord-tone';
-import { FORMS, formById, makeChart } from '@reedplate/form';
+import { FORMS, makeChart } from '@reedplate/form';
 import { makeHarp, transposeHarp } from '@reedplate/layout';
 import { makeLine, transposeLine } from '@reedplate/line';
 import { type KeyName, parseKey, TWELVE_KEYS, transposeKey } from '@reedplate/pitch';
@@ -95,8 +95,8 @@ describe('laws of moving harp and song together', () => {
     fc.assert(
       fc.property(majorForms, shifts, positions, (form, shift, fifths) => {
         const [key, moved] = songKeys(fifths, shift);
-        const here = chartReport(makeChart(form, { key })).chart.spans;
-        const there = chartReport(makeChart(form, { key: moved })).chart.spans;
+        const here = chartReport(makeChart(form, key)).chart.spans;
+        const there = chartReport(makeChart(form, moved)).chart.spans;
         expect(there.map(({ chord, ...rest }) => rest)).toEqual(
           here.map(({ chord, ...rest }) => rest),
         );
@@ -111,7 +111,7 @@ describe('laws of moving harp and song together', () => {
     'targetReport of %s: the same tabs in all twelve keys',
     (id) => {
       const plain = (key: KeyName, harp: ReturnType<typeof makeHarp>) =>
-        targetReport(makeChart(formById(id), { key }), harp).bars.map(({ bar, chords }) => ({
+        targetReport(makeChart(id, key), harp).bars.map(({ bar, chords }) => ({
           bar,
           chords: chords.map(({ numeral, tones, whole, warnings }) => ({
             numeral,
@@ -130,7 +130,7 @@ describe('laws of moving harp and song together', () => {
   test('practiceReport: the same tabs in all twelve keys, for every kind', () => {
     for (const kind of ['roots', 'chords', 'guide-tones'] as const) {
       const tabs = TWELVE_KEYS.map((key) => {
-        const chart = makeChart(formById('quick-change'), { key });
+        const chart = makeChart('quick-change', key);
         return practiceReport(chart, makeHarp(transposeKey(key, -7)), { kind }).moves.map(
           ({ tab }) => tab,
         );
@@ -150,12 +150,10 @@ describe('laws of moving harp and song together', () => {
     fc.assert(
       fc.property(lines, fc.integer({ min: -5, max: 6 }), (line, shift) => {
         const [key, moved] = songKeys(1, shift);
-        const here = scoreReport(line, makeChart(formById('quick-change'), { key }), { harp: C });
-        const there = scoreReport(
-          transposeLine(line, shift),
-          makeChart(formById('quick-change'), { key: moved }),
-          { harp: transposeHarp(C, shift) },
-        );
+        const here = scoreReport(line, makeChart('quick-change', key), { harp: C });
+        const there = scoreReport(transposeLine(line, shift), makeChart('quick-change', moved), {
+          harp: transposeHarp(C, shift),
+        });
         expect(plainScore(there.score)).toEqual(plainScore(here.score));
       }),
     );

@@ -1,7 +1,8 @@
 import { parseNumeral } from '@reedplate/pitch';
 import { describe, expect, test } from 'vitest';
-import { FORMS, formById } from './catalogue.js';
+import { FORMS } from './catalogue.js';
 import { ENDINGS } from './endings.js';
+import { formById } from './form-by-id.js';
 import type { FormRow } from './form-row.js';
 import { formatForm } from './format-form.js';
 import { FORM_ROWS } from './forms.js';

@@ -1,4 +1,3 @@
-import { nearestOf, ReedplateError } from '@reedplate/pitch';
 import type { FormRow } from './form-row.js';
 import { FORM_ROWS } from './forms.js';
 import { readPlainBars } from './plain-bars.js';
@@ -27,28 +26,5 @@ function readRow(row: FormRow): Form {
   return Object.freeze({ id, name, description, mode, metre, feel, bars, use, source });
 }
 
-const FORMS_BY_ID: ReadonlyMap<string, Form> = new Map(FORMS.map((form) => [form.id, form]));
-
-/**
- * The form of the catalogue with this id.
- *
- * @param id one of {@link FORMS}; an editor completes it
- * @throws ReedplateError `FORM_UNKNOWN`, with the nearest id
- * @example
- * ```ts
- * import { formById } from '@reedplate/form';
- *
- * formById('quick-change').bars[1]; // => [{ numeral: 'IV7', weight: 1 }]
- * formById('quick-chnage'); // throws FORM_UNKNOWN
- * ```
- */
-export function formById(id: FormId | (string & Record<never, never>)): Form {
-  const form = FORMS_BY_ID.get(id);
-  if (form !== undefined) return form;
-  throw new ReedplateError({
-    code: 'FORM_UNKNOWN',
-    value: id,
-    expected: `one of the ${FORMS.length} ids of the catalogue, such as basic or quick-change`,
-    nearest: typeof id === 'string' ? nearestOf(id, FORMS_BY_ID.keys()) : undefined,
-  });
-}
+/** The catalogue by id. */
+export const FORMS_BY_ID: ReadonlyMap<string, Form> = new Map(FORMS.map((form) => [form.id, form]));

@@ -10,9 +10,9 @@ import type { Chart, ChordSpan } from './types.js';
  * @throws ReedplateError `NUMBER_RANGE`
  * @example
  * ```ts
- * import { chordAt, formById, makeChart } from '@reedplate/form';
+ * import { chordAt, makeChart } from '@reedplate/form';
  *
- * const chart = makeChart(formById('quick-change'), { key: 'G', pickup: 960 });
+ * const chart = makeChart('quick-change', 'G', { pickup: 960 });
  * chordAt(chart, 4800)?.chord?.symbol; // => 'C7'
  * chordAt(chart, 0); // => undefined
  * chordAt(chart, 1e9); // throws NUMBER_RANGE
@@ -29,9 +29,9 @@ export function chordAt(chart: Chart, tick: number): ChordSpan | undefined {
  * @throws ReedplateError `NUMBER_RANGE`
  * @example
  * ```ts
- * import { chordAtBeat, formById, makeChart } from '@reedplate/form';
+ * import { chordAtBeat, makeChart } from '@reedplate/form';
  *
- * const chart = makeChart(formById('quick-change'), { key: 'G' });
+ * const chart = makeChart('quick-change', 'G');
  * chordAtBeat(chart, { bar: 2, beat: 3 })?.numeral; // => 'IV7'
  * chordAtBeat(chart, { bar: 13, beat: 1 }); // throws NUMBER_RANGE
  * ```
@@ -52,9 +52,9 @@ export function chordAtBeat(chart: Chart, place: BarBeat): ChordSpan | undefined
  *
  * @example
  * ```ts
- * import { chartEnd, formById, makeChart } from '@reedplate/form';
+ * import { chartEnd, makeChart } from '@reedplate/form';
  *
- * chartEnd(makeChart(formById('basic'), { key: 'G' })); // => 46080
+ * chartEnd(makeChart('basic', 'G')); // => 46080
  * ```
  */
 export function chartEnd({ spans, pickup }: Chart): number {

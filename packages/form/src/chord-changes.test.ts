@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { formById } from './catalogue.js';
+
 import { chordChanges, nextChange, previousChange } from './chord-changes.js';
 import { makeChart } from './make-chart.js';
 import { parseForm } from './parse-form.js';
 
 const told = (text: string, options = {}) =>
-  chordChanges(makeChart(parseForm(text), { key: 'C', ...options })).map(
+  chordChanges(makeChart(parseForm(text), 'C', { ...options })).map(
     ({ start, end, chord }) => `${start}-${end} ${chord?.symbol ?? 'N.C.'}`,
   );
 
@@ -41,9 +41,7 @@ describe('chordChanges', () => {
   });
 
   test('chordChanges keep the place where the chord begins', () => {
-    const changes = chordChanges(
-      makeChart(formById('basic'), { key: 'G', choruses: 2, pickup: 480 }),
-    );
+    const changes = chordChanges(makeChart('basic', 'G', { choruses: 2, pickup: 480 }));
     expect(changes[0]).toMatchObject({ start: 480, bar: 1, chorus: 1, beat: 1 });
     expect(changes[1]).toMatchObject({ bar: 5, barOfForm: 5, numeral: 'IV7' });
     expect(changes.at(-1)).toMatchObject({ bar: 24, chorus: 2, barOfForm: 12 });
@@ -52,7 +50,7 @@ describe('chordChanges', () => {
 });
 
 describe('nextChange and previousChange', () => {
-  const changes = chordChanges(makeChart(parseForm('I7 | V7'), { key: 'C', pickup: 960 }));
+  const changes = chordChanges(makeChart(parseForm('I7 | V7'), 'C', { pickup: 960 }));
 
   test.each([
     [0, undefined, 960],
@@ -78,7 +76,7 @@ describe('nextChange and previousChange', () => {
   });
 
   test('nextChange looks at about as many changes as the logarithm of their number', () => {
-    const many = chordChanges(makeChart(parseForm('I7 | V7'), { key: 'C', choruses: 1000 }));
+    const many = chordChanges(makeChart(parseForm('I7 | V7'), 'C', { choruses: 1000 }));
     let looked = 0;
     const counted = new Proxy(many, {
       get: (target, field) => {

@@ -9,9 +9,9 @@ import type { Chart, ChordSpan } from './types.js';
  *
  * @example
  * ```ts
- * import { chordChanges, formById, makeChart } from '@reedplate/form';
+ * import { chordChanges, makeChart } from '@reedplate/form';
  *
- * const changes = chordChanges(makeChart(formById('basic'), { key: 'G' }));
+ * const changes = chordChanges(makeChart('basic', 'G'));
  * changes.map(({ bar, numeral }) => `${bar} ${numeral}`); // => ['1 I7', '5 IV7', '7 I7', '9 V7', '10 IV7', '11 I7', '12 V7']
  * ```
  */
@@ -36,9 +36,9 @@ export function chordChanges({ spans }: Chart): readonly ChordSpan[] {
  * @throws ReedplateError `NUMBER_RANGE`
  * @example
  * ```ts
- * import { chordChanges, formById, makeChart, nextChange } from '@reedplate/form';
+ * import { chordChanges, makeChart, nextChange } from '@reedplate/form';
  *
- * const changes = chordChanges(makeChart(formById('basic'), { key: 'G' }));
+ * const changes = chordChanges(makeChart('basic', 'G'));
  * nextChange(changes, 3840)?.chord?.symbol; // => 'C7'
  * nextChange(changes, -1); // throws NUMBER_RANGE
  * ```
@@ -57,9 +57,9 @@ export function nextChange(changes: readonly ChordSpan[], tick: number): ChordSp
  * @throws ReedplateError `NUMBER_RANGE`
  * @example
  * ```ts
- * import { chordChanges, formById, makeChart, previousChange } from '@reedplate/form';
+ * import { chordChanges, makeChart, previousChange } from '@reedplate/form';
  *
- * const changes = chordChanges(makeChart(formById('basic'), { key: 'G' }));
+ * const changes = chordChanges(makeChart('basic', 'G'));
  * previousChange(changes, 3840)?.bar; // => 1
  * previousChange(changes, -1); // throws NUMBER_RANGE
  * ```

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { FORMS, formById } from './catalogue.js';
+import { FORMS } from './catalogue.js';
 import { withNinths, withSevenths, withTriads } from './chord-colours.js';
+import { formById } from './form-by-id.js';
 import { formatForm } from './format-form.js';
 import { parseForm } from './parse-form.js';
 import { toMinor } from './to-minor.js';

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { formsOf, metres } from './arbitraries.js';
-import { FORMS, formById } from './catalogue.js';
+import { FORMS } from './catalogue.js';
+import { formById } from './form-by-id.js';
 import { formOfChart } from './form-of-chart.js';
 import { formatForm } from './format-form.js';
 import { makeChart } from './make-chart.js';
@@ -9,7 +10,7 @@ import { recogniseForm } from './recognise-form.js';
 import type { Form } from './types.js';
 
 const chartOf = (form: Form, options = {}) =>
-  makeChart(form, { key: form.mode === 'minor' ? 'Am' : 'A', ...options });
+  makeChart(form, form.mode === 'minor' ? 'Am' : 'A', { ...options });
 
 describe('formOfChart', () => {
   test('formOfChart undoes makeChart for every form of the catalogue', () => {

@@ -13,9 +13,9 @@ import type { Chart, ChordSpan, Form, FormBar } from './types.js';
  * for more than 1024 bars
  * @example
  * ```ts
- * import { formById, formOfChart, makeChart } from '@reedplate/form';
+ * import { formOfChart, makeChart } from '@reedplate/form';
  *
- * const chart = makeChart(formById('bebop'), { key: 'F', intro: 'turnaround' });
+ * const chart = makeChart('bebop', 'F', { intro: 'turnaround' });
  * formOfChart(chart).bars.length; // => 14
  * formOfChart(chart).bars[1]; // => [{ numeral: 'ii7', weight: 1 }, { numeral: 'V7', weight: 1 }]
  * ```

@@ -6,11 +6,13 @@
 
 // Forms: the catalogue, text and data
 
-export { FORMS, type FormId, formById } from './catalogue.js';
+export { FORMS, type FormId } from './catalogue.js';
+export { formById } from './form-by-id.js';
 export { type FormatFormOptions, formatForm } from './format-form.js';
 export { type FormDetails, makeForm } from './make-form.js';
 export { type ParseFormOptions, parseForm } from './parse-form.js';
 export { readForm } from './read-form.js';
+export { type FormLike, type KnownForms, toForm } from './to-form.js';
 export { FEELS, type Feel, type Form, type FormBar, type FormChord } from './types.js';
 
 // Variations

@@ -34,7 +34,7 @@ const charts = fc
     choruses: fc.integer({ min: 1, max: 4 }),
     pickup: fc.nat({ max: 239 }),
   })
-  .map(({ form, tonic, ...options }) => makeChart(form, { key: inMode(form, tonic), ...options }));
+  .map(({ form, tonic, ...options }) => makeChart(form, inMode(form, tonic), { ...options }));
 
 describe('makeForm', () => {
   test('makeForm of its own bars and details is the same form', () => {
@@ -79,7 +79,7 @@ describe('makeChart', () => {
     fc.assert(
       fc.property(formsOf(), metres, (form, metre) => {
         const { barTicks } = parseMetre(metre);
-        const { spans } = makeChart(form, { key: inMode(form, 'C'), metre });
+        const { spans } = makeChart(form, inMode(form, 'C'), { metre });
         const shares = form.bars.flatMap((bar) => {
           const total = bar.reduce((sum, { weight }) => sum + weight, 0);
           return bar.map(({ weight }) => (barTicks * weight) / total);
@@ -99,8 +99,8 @@ describe('makeChart', () => {
         fc.integer({ min: -24, max: 24 }),
         (form, tonic, semitones) => {
           const key = parseKey(inMode(form, tonic));
-          const here = makeChart(form, { key });
-          const there = makeChart(form, { key: transposeKey(key, semitones) });
+          const here = makeChart(form, key);
+          const there = makeChart(form, transposeKey(key, semitones));
           const moved = ({ spans }: Chart, by: number) =>
             spans.map(({ chord, ...span }) => ({
               ...span,
@@ -120,8 +120,8 @@ describe('makeChart', () => {
     fc.assert(
       fc.property(formsOf(), (form) => {
         const key = inMode(form, 'G');
-        const once = makeChart(form, { key });
-        const twice = makeChart(form, { key, choruses: 2 });
+        const once = makeChart(form, key);
+        const twice = makeChart(form, key, { choruses: 2 });
         const half = twice.spans.length / 2;
         const length = chartEnd(once);
         expect(twice.spans.slice(0, half)).toEqual(once.spans);
@@ -220,8 +220,8 @@ describe('variations of any form', () => {
     fc.assert(
       fc.property(formsOf(), (form) => {
         const key = inMode(form, 'C');
-        const single = chordChanges(makeChart(form, { key, metre: '2/4' }));
-        const double = chordChanges(makeChart(withDoubleLength(form), { key, metre: '2/4' }));
+        const single = chordChanges(makeChart(form, key, { metre: '2/4' }));
+        const double = chordChanges(makeChart(withDoubleLength(form), key, { metre: '2/4' }));
         expect(double.map(({ chord }) => chord?.symbol)).toEqual(
           single.map(({ chord }) => chord?.symbol),
         );
@@ -260,7 +260,7 @@ describe('numerals and names', () => {
     expect(lines.flat()).toEqual(numerals);
     const spans = lines.flatMap((line) => {
       const form = makeForm(line.map((numeral) => [{ numeral, weight: 1 }]));
-      return makeChart(form, { key: inMode(form, tonic) }).spans;
+      return makeChart(form, inMode(form, tonic)).spans;
     });
     // A root more than two sharps or flats from its letter has no name there, and is respelled.
     const named = spans.filter(

@@ -7,8 +7,7 @@ import { loopOf } from './loop-of.js';
 import { makeChart } from './make-chart.js';
 import type { Chart } from './types.js';
 
-const BASIC = makeChart(FORMS[0] as (typeof FORMS)[number], {
-  key: 'G',
+const BASIC = makeChart(FORMS[0] as (typeof FORMS)[number], 'G', {
   tempo: 120,
   choruses: 2,
   pickup: 960,
@@ -33,7 +32,7 @@ describe('loopOf', () => {
   test('says for every second, however late, which chord sounds: that of so many choruses before', () => {
     fc.assert(
       fc.property(fc.constantFrom(...FORMS), fc.nat(1000), fc.nat(5), (form, seconds, choruses) => {
-        const chart = makeChart(form, { key: 'G', tempo: 110, choruses: choruses + 1 });
+        const chart = makeChart(form, 'G', { tempo: 110, choruses: choruses + 1 });
         const loop = loopOf(chart);
         const tick = tickAtSeconds(seconds, chart, { loop });
         const { tick: written, pass } = foldTick(tick, loop);

@@ -8,10 +8,10 @@ import type { Chart } from './types.js';
  *
  * @example
  * ```ts
- * import { formById, loopOf, makeChart } from '@reedplate/form';
+ * import { loopOf, makeChart } from '@reedplate/form';
  * import { foldTick, tickAtSeconds } from '@reedplate/line';
  *
- * const chart = makeChart(formById('basic'), { key: 'G', tempo: 120, pickup: 960 });
+ * const chart = makeChart('basic', 'G', { tempo: 120, pickup: 960 });
  * const loop = loopOf(chart); // => { start: 960, end: 47040 }
  * foldTick(tickAtSeconds(25, chart, { loop }), loop); // => { tick: 1920, pass: 2 }
  * ```

@@ -13,12 +13,11 @@ import type { EndingId } from './endings.js';
 import type { IntroKind } from './intro.js';
 import { layBars } from './lay-bars.js';
 import { type ChartBreak, planBars } from './plan-bars.js';
+import { type FormLike, type KnownForms, toForm } from './to-form.js';
 import { type Chart, FEELS, type Feel, type Form } from './types.js';
 
-/** What {@link makeChart} needs besides the form. */
+/** How {@link makeChart} lays a form out. */
 export interface ChartOptions {
-  /** Key of the song. A tonic alone takes the mode of the form: `A` with a minor form is A minor. */
-  readonly key: KeyLike;
   /** Default the metre of the form. */
   readonly metre?: Metre;
   /** Default the feel of the form. */
@@ -35,6 +34,8 @@ export interface ChartOptions {
   readonly ending?: EndingId;
   /** Bars in which the band is silent; default none. */
   readonly breaks?: readonly ChartBreak[];
+  /** Forms of one's own that may be named by their id. */
+  readonly known?: KnownForms;
 }
 
 const MOST_CHORUSES = 1000;
@@ -45,24 +46,31 @@ const FASTEST_TEMPO = 1000;
  * the key. Chords share a bar by their weights; a share that is no whole number of ticks is
  * rounded to the nearest.
  *
- * @throws ReedplateError `KEY_UNKNOWN`, `METRE_UNKNOWN`, `NUMBER_RANGE`, `OPTION_UNKNOWN` (also
+ * @param form a form, or the id of one
+ * @param key key of the song; a tonic alone takes the mode of the form, so that `A` with a minor
+ * form is A minor
+ * @throws ReedplateError `FORM_UNKNOWN`, `KEY_UNKNOWN`, `METRE_UNKNOWN`, `NUMBER_RANGE`, `OPTION_UNKNOWN` (also
  * for a minor key given to a major form), `FORM_INVALID` for an introduction or an ending that
  * the form has no place for
  * @example
  * ```ts
- * import { formById, makeChart } from '@reedplate/form';
+ * import { makeChart } from '@reedplate/form';
  *
- * const chart = makeChart(formById('basic'), { key: 'Ab', choruses: 2, intro: 'five' });
+ * const chart = makeChart('basic', 'Ab', { choruses: 2, intro: 'five' });
  * chart.bars; // => 28
  * chart.spans[8]?.chord?.symbol; // => 'Db7'
  * chart.spans[8]?.start; // => 30720
- * makeChart(formById('basic'), { key: 'Am' }); // throws OPTION_UNKNOWN
+ * makeChart('basic', 'Am'); // throws OPTION_UNKNOWN
  * ```
  */
-export function makeChart(form: Form, options: ChartOptions): Chart {
+export function makeChart(form: FormLike, key: KeyLike, options: ChartOptions = {}): Chart {
+  return layChart(toForm(form, options.known), key, options);
+}
+
+function layChart(form: Form, songKey: KeyLike, options: ChartOptions): Chart {
   const { metre = form.metre, feel = form.feel, tempo, choruses = 1, pickup = 0 } = options;
   const { intro, ending, breaks } = options;
-  const key = keyFor(form, toKey(options.key));
+  const key = keyFor(form, toKey(songKey));
   const { barTicks } = parseMetre(metre);
   requireInteger(choruses, { min: 1, max: MOST_CHORUSES, what: 'choruses' });
   requireInteger(pickup, { min: 0, max: barTicks - 1, what: 'ticks of pickup' });

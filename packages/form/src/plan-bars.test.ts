@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { formById } from './catalogue.js';
+import { formById } from './form-by-id.js';
 import { parseForm } from './parse-form.js';
 import { planBars } from './plan-bars.js';
 

@@ -1,6 +1,7 @@
 import { PITCH_CLASSES } from '@reedplate/pitch';
 import { describe, expect, test } from 'vitest';
-import { FORMS, formById } from './catalogue.js';
+import { FORMS } from './catalogue.js';
+import { formById } from './form-by-id.js';
 import { parseForm } from './parse-form.js';
 import { rankForms } from './rank-forms.js';
 

@@ -46,9 +46,9 @@ const SPAN_FIELDS = [
  * @throws ReedplateError `JSON_MALFORMED`, or `CHART_INVALID` with `where.path` of the field
  * @example
  * ```ts
- * import { formById, makeChart, readChart } from '@reedplate/form';
+ * import { makeChart, readChart } from '@reedplate/form';
  *
- * const chart = makeChart(formById('basic'), { key: 'G' });
+ * const chart = makeChart('basic', 'G');
  * readChart(JSON.stringify(chart)).spans.length; // => 12
  * readChart({ ...chart, bars: 11 }); // throws CHART_INVALID
  * ```

@@ -1,7 +1,8 @@
 import { parseKey, TONICS, type Tonic, TWELVE_KEYS } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { FORMS, formById } from './catalogue.js';
+import { FORMS } from './catalogue.js';
+import { formById } from './form-by-id.js';
 import { formatForm } from './format-form.js';
 import { makeForm } from './make-form.js';
 import { recogniseForm } from './recognise-form.js';

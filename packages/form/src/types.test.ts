@@ -2,7 +2,6 @@ import type { Chord, KeyName } from '@reedplate/pitch';
 import { describe, expectTypeOf, test } from 'vitest';
 import {
   type Chart,
-  type ChartOptions,
   type ChordSpan,
   chordAt,
   ENDINGS,
@@ -38,7 +37,7 @@ describe('types', () => {
   });
 
   test('makeChart asks for a key that there is', () => {
-    expectTypeOf<ChartOptions['key']>().extract<string>().toEqualTypeOf<KeyName>();
+    expectTypeOf(makeChart).parameter(1).extract<string>().toEqualTypeOf<KeyName>();
     expectTypeOf(makeChart).returns.toEqualTypeOf<Chart>();
   });
 
@@ -57,9 +56,9 @@ describe('types', () => {
 
   test('misuse does not compile', () => {
     // @ts-expect-error a form is made into a chart in a key
-    void (() => makeChart(formById('basic'), {}));
+    void (() => makeChart('basic'));
     // @ts-expect-error H is no key
-    void (() => makeChart(formById('basic'), { key: 'H' }));
+    void (() => makeChart('basic', 'H'));
     // @ts-expect-error no turnaround of that name
     void (() => withTurnaround(formById('basic'), 'one-six'));
     // @ts-expect-error no variation of that name

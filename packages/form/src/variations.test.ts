@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { FORMS, formById } from './catalogue.js';
+import { FORMS } from './catalogue.js';
 import { ENDINGS, type EndingId, withEnding } from './endings.js';
+import { formById } from './form-by-id.js';
 import { formatForm } from './format-form.js';
 import { introBars } from './intro.js';
 import { withDoubleLength, withHalfLength } from './length.js';

@@ -31,7 +31,7 @@ describe('pickHarps', () => {
     (id) => {
       const form = formById(id);
       for (const played of [form, withTriads(form)]) {
-        const chart = makeChart(played, { key: 'G' });
+        const chart = makeChart(played, 'G');
         for (const level of TECHNIQUE_LEVELS) {
           expect(brief(pickHarps('G', { chart, level })[0] as HarpPick)).toBe('2 C');
         }
@@ -55,7 +55,7 @@ describe('pickHarps', () => {
 
   it('judges every form of the catalogue without a special case for any', () => {
     for (const form of FORMS) {
-      const chart = makeChart(form, { key: form.mode === 'minor' ? 'Am' : 'A' });
+      const chart = makeChart(form, form.mode === 'minor' ? 'Am' : 'A');
       const picks = pickHarps(chart.key, { chart });
       expect(picks).toHaveLength(12);
       const shares = picks[0]?.chords.map(({ share }) => share) ?? [];

@@ -1,4 +1,4 @@
-import { formById, makeChart, parseForm } from '@reedplate/form';
+import { makeChart, parseForm } from '@reedplate/form';
 import { parseKey, TWELVE_KEYS } from '@reedplate/pitch';
 import { describe, expect, it } from 'vitest';
 import { type SongChord, songChords } from './song-chords.js';
@@ -19,14 +19,12 @@ describe('songChords', () => {
 
   it('takes a song without chords for what its chart of the form basic says', () => {
     for (const key of TWELVE_KEYS) {
-      expect(songChords(key, undefined)).toEqual(
-        songChords(key, makeChart(formById('basic'), { key })),
-      );
+      expect(songChords(key, undefined)).toEqual(songChords(key, makeChart('basic', key)));
     }
   });
 
   it('shares the time of a chart among its chords, the longest first', () => {
-    const chart = makeChart(formById('quick-change'), { key: 'G' });
+    const chart = makeChart('quick-change', 'G');
     const chords = songChords(G, chart);
     expect(chords[0]?.chord.symbol).toBe('G7');
     expect(chords.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 12);
@@ -37,12 +35,12 @@ describe('songChords', () => {
   it('counts parts of a bar, and choruses alike', () => {
     const form = parseForm('I7 IV7 | I7');
     const shares = ['G7 0.750', 'C7 0.250'];
-    expect(told(songChords(G, makeChart(form, { key: 'G' })))).toEqual(shares);
-    expect(told(songChords(G, makeChart(form, { key: 'G', choruses: 3 })))).toEqual(shares);
+    expect(told(songChords(G, makeChart(form, 'G')))).toEqual(shares);
+    expect(told(songChords(G, makeChart(form, 'G', { choruses: 3 })))).toEqual(shares);
   });
 
   it('leaves breaks out of the time', () => {
-    const chart = makeChart(parseForm('I7 | N.C. | V7'), { key: 'G' });
+    const chart = makeChart(parseForm('I7 | N.C. | V7'), 'G');
     expect(told(songChords(G, chart))).toEqual(['G7 0.500', 'D7 0.500']);
   });
 
@@ -55,7 +53,7 @@ describe('songChords', () => {
   });
 
   it('throws CHART_INVALID for a chart of breaks alone', () => {
-    const chart = makeChart(parseForm('N.C. | N.C.'), { key: 'G' });
+    const chart = makeChart(parseForm('N.C. | N.C.'), 'G');
     expect(() => songChords(G, chart)).toThrow(expect.objectContaining({ code: 'CHART_INVALID' }));
   });
 });

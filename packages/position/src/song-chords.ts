@@ -25,7 +25,7 @@ type Lasting = readonly [chord: Chord, time: number];
 
 function basicChart(key: Key): Chart {
   const form = formById('basic');
-  return makeChart(key.mode === 'minor' ? toMinor(form) : form, { key });
+  return makeChart(key.mode === 'minor' ? toMinor(form) : form, key);
 }
 
 function numeralsIn(key: Key, numerals: readonly string[]): readonly Lasting[] {

@@ -1,8 +1,8 @@
-import { formById, makeChart, parseForm } from '@reedplate/form';
+import { makeChart, parseForm } from '@reedplate/form';
 import { describe, expect, it } from 'vitest';
 import { passagesByBeat, passagesBySpan } from './passage.js';
 
-const chart = makeChart(parseForm('| I7 | I7 | IV7 V7 | N.C. | V7 |'), { key: 'G' });
+const chart = makeChart(parseForm('| I7 | I7 | IV7 V7 | N.C. | V7 |'), 'G');
 
 describe('passagesBySpan', () => {
   it('passagesBySpan makes one moment of each chord written, rests left out', () => {
@@ -30,7 +30,7 @@ describe('passagesByBeat', () => {
   });
 
   it('passagesByBeat counts felt beats', () => {
-    const slow = makeChart(formById('basic'), { key: 'G', metre: '12/8' });
+    const slow = makeChart('basic', 'G', { metre: '12/8' });
     const [first] = passagesByBeat(slow);
     expect(first?.length).toBe(16);
     expect(first?.[1]).toMatchObject({ beat: 2, start: 1440, end: 2880 });

@@ -1,4 +1,4 @@
-import { formById, makeChart, parseForm } from '@reedplate/form';
+import { makeChart, parseForm } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { formatSounding } from '@reedplate/tab';
 import { describe, expect, it } from 'vitest';
@@ -10,7 +10,7 @@ import {
 } from './practice-line.js';
 
 const harp = makeHarp('C');
-const chart = makeChart(formById('basic'), { key: 'G' });
+const chart = makeChart('basic', 'G');
 
 function tabOf(options: PracticeOptions, on = chart): string {
   return practiceLine(on, harp, options)
@@ -55,7 +55,7 @@ describe('practiceLine', () => {
   });
 
   it('moves from the last tone of an arpeggio to the nearest beginning of the next', () => {
-    const two = makeChart(parseForm('| I7 | IV |'), { key: 'G' });
+    const two = makeChart(parseForm('| I7 | IV |'), 'G');
     expect(tabOf({ kind: 'arpeggios' }, two)).toBe('-2 -3 -4 -5 +4 +5 +6 +5');
   });
 
@@ -65,21 +65,21 @@ describe('practiceLine', () => {
   });
 
   it('leaves holes 2 to 6 only for a chord that has nothing there', () => {
-    const far = makeChart(parseForm('| I | bIII |', {}), { key: 'C' });
+    const far = makeChart(parseForm('| I | bIII |', {}), 'C');
     const { steps } = practiceLine(far, harp, { kind: 'roots', level: 'natural' });
     expect(steps[0]?.soundings[0]?.hole).toBe(4);
     expect(steps[1]?.degrees).toEqual(['3']);
   });
 
   it('is silent where the chart has no chord', () => {
-    const broken = makeChart(parseForm('| I7 | N.C. | IV7 |'), { key: 'G' });
+    const broken = makeChart(parseForm('| I7 | N.C. | IV7 |'), 'G');
     const { steps, line } = practiceLine(broken, harp);
     expect(steps.map(({ bar }) => bar)).toEqual([1, 3]);
     expect(line.notes.map(({ start }) => start)).toEqual([0, 7680]);
   });
 
   it('carries metre, pickup and tempo of the chart', () => {
-    const slow = makeChart(formById('basic'), { key: 'G', metre: '12/8', tempo: 60, pickup: 480 });
+    const slow = makeChart('basic', 'G', { metre: '12/8', tempo: 60, pickup: 480 });
     const { line } = practiceLine(slow, harp);
     expect(line).toMatchObject({ metre: '12/8', pickup: 480, tempo: 60 });
     expect(line.notes[0]?.start).toBe(480);

@@ -96,10 +96,10 @@ export interface PracticeOptions {
  * @example
  * ```ts
  * import { practiceLine } from '@reedplate/practice';
- * import { formById, makeChart } from '@reedplate/form';
+ * import { makeChart } from '@reedplate/form';
  * import { makeHarp } from '@reedplate/layout';
  *
- * const chart = makeChart(formById('basic'), { key: 'G' });
+ * const chart = makeChart('basic', 'G');
  * const { steps } = practiceLine(chart, makeHarp('C'), { kind: 'roots' });
  * steps.map(({ soundings }) => soundings[0]?.hole); // => [2, 2, 2, 2, 4, 4, 2, 2, 4, 4, 2, 4]
  * practiceLine(chart, makeHarp('C'), { lowest: 100 }); // throws SOUNDING_IMPOSSIBLE

@@ -42,7 +42,7 @@ describe('chance of scoreLine by listing', () => {
     const anyForm = fc.constantFrom('| I7 | IV7 |', '| i | V7 |', '| I7 IV7 | V7 |', '| I13 |');
     fc.assert(
       fc.property(anyTakes, anyForm, anyTonic, (takes, form, key) => {
-        const chart = makeChart(parseForm(form), { key });
+        const chart = makeChart(parseForm(form), key);
         const options = { swing: 1, weights: FIT_ALONE } as const;
         const { notes, chance } = scoreLine(lineOf(takes), chart, options);
         const all = notes.reduce((sum, { weight }) => sum + weight, 0);

@@ -1,4 +1,4 @@
-import { formById, makeChart } from '@reedplate/form';
+import { makeChart } from '@reedplate/form';
 import { makeLine } from '@reedplate/line';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -27,7 +27,7 @@ function random(seed: number): () => number {
 
 describe('chance of scoreLine', () => {
   it('chance of scoreLine is what pitches drawn from the line reach on average', () => {
-    const chart = makeChart(formById('quick-change'), { key: 'G' });
+    const chart = makeChart('quick-change', 'G');
     const pitches = [67, 70, 71, 72, 73, 74, 77, 79, 65, 62];
     const next = random(7);
     const draw = (): number => pitches[Math.floor(next() * pitches.length)] ?? 67;

@@ -13,11 +13,11 @@ import type { Feedback, FeedbackCode, Suggestion } from './score-types.js';
  * @example
  * ```ts
  * import { describeFeedback, scoreLine } from '@reedplate/chord-tone';
- * import { formById, makeChart } from '@reedplate/form';
+ * import { makeChart } from '@reedplate/form';
  * import { makeHarp } from '@reedplate/layout';
  * import { makeLine } from '@reedplate/line';
  *
- * const chart = makeChart(formById('basic'), { key: 'G' });
+ * const chart = makeChart('basic', 'G');
  * const take = makeLine([{ start: 0, duration: 3840, pitch: 66 }]);
  * const [first] = scoreLine(take, chart, { harp: makeHarp('C') }).feedback;
  * first && describeFeedback(first); // => 'bar 1, beat 1: F#4 lands outside G7; try G4, the root (-2)'

@@ -1,4 +1,4 @@
-import { formById, makeChart, parseForm } from '@reedplate/form';
+import { makeChart, parseForm } from '@reedplate/form';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { anyChart, anyMelody } from '../arbitraries.fixture.js';
@@ -8,7 +8,7 @@ import { play } from './play.fixture.js';
 import { scoreLine } from './score-line.js';
 import { SCORE_WEIGHTS } from './weights.js';
 
-const blues = makeChart(formById('basic'), { key: 'G' });
+const blues = makeChart('basic', 'G');
 
 function reasonsOf(line: string, chart = blues): readonly string[] {
   return scoreLine(play(line), chart, { swing: 1 }).notes.map(describeNote);
@@ -50,7 +50,7 @@ describe('describeNote', () => {
     const [struck, held] = reasonsOf('G4@15/2');
     expect(struck).toMatch(/^bar 4, beat 4: G4 \(1 over G7\): the root/u);
     expect(held).toMatch(/^bar 5, beat 1: G4 \(5 over C7\), held from the chord before: a tone/u);
-    const broken = makeChart(parseForm('| N.C. | I7 |'), { key: 'G' });
+    const broken = makeChart(parseForm('| N.C. | I7 |'), 'G');
     expect(reasonsOf('G4@0', broken)).toEqual(['bar 1, beat 1: G4: no chord sounds; not counted']);
   });
 

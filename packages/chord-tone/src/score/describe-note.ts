@@ -10,10 +10,10 @@ import type { NoteScore } from './score-types.js';
  * @example
  * ```ts
  * import { describeNote, scoreLine } from '@reedplate/chord-tone';
- * import { formById, makeChart } from '@reedplate/form';
+ * import { makeChart } from '@reedplate/form';
  * import { makeLine } from '@reedplate/line';
  *
- * const chart = makeChart(formById('basic'), { key: 'G' });
+ * const chart = makeChart('basic', 'G');
  * const take = makeLine([
  *   { start: 0, duration: 480, pitch: 70 },
  *   { start: 480, duration: 480, pitch: 71 },

@@ -1,4 +1,4 @@
-import { formById, makeChart, parseForm } from '@reedplate/form';
+import { makeChart, parseForm } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -6,8 +6,8 @@ import { anyChart, anyMelody } from '../arbitraries.fixture.js';
 import { play } from './play.fixture.js';
 import { type ScoreOptions, scoreLine } from './score-line.js';
 
-const blues = makeChart(formById('basic'), { key: 'G' });
-const two = makeChart(parseForm('| I7 | IV7 |'), { key: 'G' });
+const blues = makeChart('basic', 'G');
+const two = makeChart(parseForm('| I7 | IV7 |'), 'G');
 
 function remarksOn(line: string, on = two, options: ScoreOptions = {}): readonly string[] {
   return scoreLine(play(line), on, { swing: 1, ...options })
@@ -54,7 +54,7 @@ describe('feedback of scoreLine', () => {
 
   it('feedback of scoreLine suggests on the harp, at the level and in the dialect asked for', () => {
     const on = (options: ScoreOptions) =>
-      scoreLine(play('G4@0 G4@4/2 F#4@6.5'), makeChart(parseForm('| I7 | V7 |'), { key: 'G' }), {
+      scoreLine(play('G4@0 G4@4/2 F#4@6.5'), makeChart(parseForm('| I7 | V7 |'), 'G'), {
         swing: 1,
         ...options,
       }).feedback[0]?.suggestion;

@@ -1,4 +1,4 @@
-import { type Chart, formById, makeChart, parseForm } from '@reedplate/form';
+import { type Chart, makeChart, parseForm } from '@reedplate/form';
 import { type Line, makeLine, type TimedNote } from '@reedplate/line';
 import { isReedplateError } from '@reedplate/pitch';
 import fc from 'fast-check';
@@ -7,7 +7,7 @@ import { anyChart, anyNotes } from '../arbitraries.fixture.js';
 import { BEAT, play } from './play.fixture.js';
 import { scoreLine } from './score-line.js';
 
-const chart = makeChart(formById('basic'), { key: 'G' });
+const chart = makeChart('basic', 'G');
 const END = 12 * 4 * BEAT;
 
 const codesOf = (line: Line, on = chart): readonly string[] =>
@@ -50,7 +50,7 @@ describe('scoreLine on much', () => {
       pitch: scale[(at * 5 + Math.floor(at / 7)) % scale.length] ?? 60,
     }));
     const choruses = Math.ceil((count * 320) / END);
-    return [makeLine(notes), makeChart(formById('basic'), { key: 'G', choruses })];
+    return [makeLine(notes), makeChart('basic', 'G', { choruses })];
   }
 
   it('scoreLine judges 100,000 notes, each as in a short line', () => {
@@ -59,7 +59,7 @@ describe('scoreLine on much', () => {
     expect(score.notes.filter(({ held }) => !held)).toHaveLength(100_000);
     expect(score.bars).toHaveLength(long.bars);
     const [short] = longLine(960);
-    const first = scoreLine(short, makeChart(formById('basic'), { key: 'G', choruses: 10 }));
+    const first = scoreLine(short, makeChart('basic', 'G', { choruses: 10 }));
     const kinds = (notes: typeof score.notes): readonly string[] =>
       notes.slice(0, 900).map((note) => `${note.name} ${note.class} ${note.metre}`);
     expect(kinds(score.notes)).toEqual(kinds(first.notes));
@@ -147,7 +147,7 @@ describe('scoreLine on charts of few chords', () => {
   it.each(['| I7 |', '| I7 | % | % | % |', '| i |', '| I |'])(
     'scoreLine judges the chart %s, which has one change',
     (bars) => {
-      const one = makeChart(parseForm(bars), { key: 'G', choruses: 2 });
+      const one = makeChart(parseForm(bars), 'G', { choruses: 2 });
       const score = scoreLine(play('G4@0 D5@1 G4@2'), one);
       // One at the beginning of each chorus.
       expect(score.changes).toHaveLength(2);
@@ -163,13 +163,13 @@ describe('scoreLine on charts of few chords', () => {
   });
 
   it('scoreLine credits nothing to a note in a break, though it leads to the chord after it', () => {
-    const broken = makeChart(parseForm('| I7 | N.C. | IV7 |'), { key: 'G' });
+    const broken = makeChart(parseForm('| I7 | N.C. | IV7 |'), 'G');
     const [, leading] = scoreLine(play('G4@0 B4@7.25/0.5 C5@8'), broken, { swing: 1 }).notes;
     expect(leading).toMatchObject({ class: 'unjudged', credit: 0, weight: 0, resolvesTo: 2 });
   });
 
   it('scoreLine judges over a break by neither chord', () => {
-    const broken = makeChart(parseForm('| I7 | N.C. | IV7 |'), { key: 'G' });
+    const broken = makeChart(parseForm('| I7 | N.C. | IV7 |'), 'G');
     const { notes, changes, played } = scoreLine(play('B4@2/8 C5@8'), broken);
     expect(notes.map(({ class: kind, weight }) => [kind, weight])).toEqual([
       ['guide-tone', 2.5],

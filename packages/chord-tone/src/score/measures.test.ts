@@ -1,4 +1,4 @@
-import { formById, makeChart, parseForm } from '@reedplate/form';
+import { makeChart, parseForm } from '@reedplate/form';
 import { describe, expect, it } from 'vitest';
 import { play } from './play.fixture.js';
 import { type ScoreOptions, scoreLine } from './score-line.js';
@@ -8,9 +8,9 @@ import { SCORE_WEIGHTS, type ScoreMeasureWeights } from './weights.js';
 // Tiny lines, each measure worked by hand beside it. Weights as documented: a note weighs its beats
 // and half a beat for being struck; time counts once, and once more for the strength of its place.
 
-const blues = makeChart(formById('basic'), { key: 'G' });
-const vamp = makeChart(parseForm('| I7 | % |'), { key: 'G' });
-const twoChords = makeChart(parseForm('| I7 | IV7 |'), { key: 'G' });
+const blues = makeChart('basic', 'G');
+const vamp = makeChart(parseForm('| I7 | % |'), 'G');
+const twoChords = makeChart(parseForm('| I7 | IV7 |'), 'G');
 
 function measure(line: string, on = blues, options: ScoreOptions = {}): ScoreMeasures {
   return scoreLine(play(line), on, { swing: 1, ...options }).measures;
@@ -139,7 +139,7 @@ describe('coverage of scoreLine', () => {
   });
 
   it('coverage of scoreLine is null where no change has a tone of its own', () => {
-    const power = makeChart(parseForm('| I5 | I7 |'), { key: 'G' });
+    const power = makeChart(parseForm('| I5 | I7 |'), 'G');
     const { changes } = scoreLine(play('D5@0/4 D5@5/2'), power, { swing: 1 });
     // All of G5 is in G7: only its root could show it.
     expect(changes.map(({ shown }) => shown)).toEqual([null, false]);

@@ -1,4 +1,4 @@
-import { formById, makeChart, parseForm } from '@reedplate/form';
+import { makeChart, parseForm } from '@reedplate/form';
 import { type Metre, makeLine, parseMetre } from '@reedplate/line';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -101,7 +101,7 @@ describe('metricalStrength off the grid', () => {
 describe('metre of scoreLine', () => {
   // A twelfth of a beat is the bound itself: counted from bar 1 of a long line, rounding decided it.
   it('metre of scoreLine is the same in every bar at every tick', () => {
-    const chart = makeChart(formById('basic'), { key: 'G', choruses: 4 });
+    const chart = makeChart('basic', 'G', { choruses: 4 });
     const swings = fc.constantFrom(1, 1.5, 2, 3);
     fc.assert(
       fc.property(fc.nat(3839), fc.integer({ min: 1, max: 47 }), swings, (tick, bar, swing) => {
@@ -132,7 +132,7 @@ describe('metre of scoreLine', () => {
     ['12/8', [1, 0.5, 0.75, 0.5]],
   ])('metre of scoreLine on the felt beats of %s', (metre, expected) => {
     const { beatTicks, beatsPerBar } = parseMetre(metre);
-    const chart = makeChart(parseForm('| I7 | IV7 |'), { key: 'G', metre });
+    const chart = makeChart(parseForm('| I7 | IV7 |'), 'G', { metre });
     const notes = Array.from({ length: beatsPerBar }, (_, beat) => ({
       start: beat * beatTicks,
       duration: beatTicks - 1,

@@ -1,4 +1,4 @@
-import { formById, makeChart } from '@reedplate/form';
+import { makeChart } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { makeLine } from '@reedplate/line';
 import { parseChord, parseKey } from '@reedplate/pitch';
@@ -60,7 +60,7 @@ describe('compileChord', () => {
 describe('compileChart', () => {
   it('compileChart joins neighbours of one chord within a chorus and not across choruses', () => {
     const { changes, tables } = compileChart(
-      makeChart(formById('basic'), { key: 'G', choruses: 2 }),
+      makeChart('basic', 'G', { choruses: 2 }),
       'traditional',
     );
     const [before, ...chords] = changes;

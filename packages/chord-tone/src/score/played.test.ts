@@ -1,4 +1,4 @@
-import { formById, makeChart, parseForm } from '@reedplate/form';
+import { makeChart, parseForm } from '@reedplate/form';
 import { makeLine } from '@reedplate/line';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -10,7 +10,7 @@ import { scoreLine } from './score-line.js';
 
 const BEAT = 960;
 const BAR = 4 * BEAT;
-const chart = makeChart(formById('basic'), { key: 'G' });
+const chart = makeChart('basic', 'G');
 
 function played(notes: readonly { start: number; duration: number }[], on = chart) {
   const line = makeLine(notes.map((note) => ({ ...note, pitch: 67 })));
@@ -27,7 +27,7 @@ describe('barsPlayed', () => {
   });
 
   it('barsPlayed leaves out bars without a chord and what is past the end', () => {
-    const broken = makeChart(parseForm('| I7 | N.C. | IV7 |'), { key: 'G' });
+    const broken = makeChart(parseForm('| I7 | N.C. | IV7 |'), 'G');
     const everywhere = [{ start: 0, duration: 9 * BAR }];
     expect(played(everywhere, broken)).toEqual({ bars: 2, of: 2 });
     expect(played([{ start: BAR, duration: BEAT }], broken)).toEqual({ bars: 0, of: 2 });
@@ -97,7 +97,7 @@ describe('scoreLine on little of a chart', () => {
 
   it('scoreLine counts as much of the same playing when it is given for another chorus', () => {
     const both = makeLine([...one.notes, { start: 12 * BAR, duration: BAR, pitch: 67 }]);
-    const twice = makeChart(formById('basic'), { key: 'G', choruses: 2 });
+    const twice = makeChart('basic', 'G', { choruses: 2 });
     expect(scoreLine(both, twice).played).toBe(scoreLine(one, chart).played);
   });
 

@@ -1,4 +1,4 @@
-import { formById, makeChart } from '@reedplate/form';
+import { makeChart } from '@reedplate/form';
 import { isReedplateError } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -7,7 +7,7 @@ import { replaceWeights, type WeightChanges } from './replace-weights.js';
 import { scoreLine } from './score-line.js';
 import { SCORE_WEIGHTS } from './weights.js';
 
-const blues = makeChart(formById('basic'), { key: 'G' });
+const blues = makeChart('basic', 'G');
 const take = play('G4@0 Bb4@1 F#4@2 C5@3 E5@4');
 
 describe('replaceWeights', () => {

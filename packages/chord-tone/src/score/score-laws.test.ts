@@ -1,4 +1,4 @@
-import { type Chart, FORMS, formById, makeChart, parseForm } from '@reedplate/form';
+import { type Chart, FORMS, makeChart, parseForm } from '@reedplate/form';
 import { type Line, makeLine, parseMetre, type TimedNote, transposeLine } from '@reedplate/line';
 import { chordSuffixes, TWELVE_KEYS, toPitchClass } from '@reedplate/pitch';
 import fc from 'fast-check';
@@ -41,7 +41,7 @@ describe('scoreLine and key', () => {
         anyStyle,
         (line, form, style) => {
           const scores = TWELVE_KEYS.map(({ tonic, pitchClass }) => {
-            const chart = makeChart(form, { key: tonic });
+            const chart = makeChart(form, tonic);
             const up = pitchClass > 6 ? pitchClass - 12 : pitchClass;
             return scoreLine(transposeLine(line, up), chart, { style });
           });
@@ -69,7 +69,7 @@ describe('scoreLine and key', () => {
       fc.property(anyMelody, anyTonic, (line, tonic) => {
         const { pitchClass } = TWELVE_KEYS.find((key) => key.tonic === tonic) ?? { pitchClass: 0 };
         const degrees = (of: Line, key: typeof tonic) =>
-          scoreLine(of, makeChart(formById('basic'), { key })).notes.map(({ degree }) => degree);
+          scoreLine(of, makeChart('basic', key)).notes.map(({ degree }) => degree);
         expect(degrees(transposeLine(line, pitchClass), tonic)).toEqual(degrees(line, 'C'));
       }),
     );
@@ -130,9 +130,9 @@ describe('scoreLine and choruses', () => {
         fc.constantFrom('basic', 'quick-change', 'minor'),
         fc.integer({ min: 2, max: 5 }),
         (notes, key, form, choruses) => {
-          const once = scoreLine(makeLine(notes), makeChart(formById(form), { key }), { swing: 1 });
+          const once = scoreLine(makeLine(notes), makeChart(form, key), { swing: 1 });
           const again = Array.from({ length: choruses }, (_, at) => shift(notes, at * CHORUS));
-          const chart = makeChart(formById(form), { key, choruses });
+          const chart = makeChart(form, key, { choruses });
           const often = scoreLine(makeLine(again.flat()), chart, { swing: 1 });
           for (const name of ['fit', 'landing', 'coverage', 'clashTime', 'timing'] as const) {
             expect(often.measures[name] ?? -1).toBeCloseTo(once.measures[name] ?? -1, 9);
@@ -150,7 +150,7 @@ describe('scoreLine and choruses', () => {
   it('scoreLine judges each chorus as the first, note by note', () => {
     fc.assert(
       fc.property(withinChorus, anyTonic, (notes, key) => {
-        const chart = makeChart(formById('basic'), { key, choruses: 2 });
+        const chart = makeChart('basic', key, { choruses: 2 });
         const both = scoreLine(makeLine([...notes, ...shift(notes, CHORUS)]), chart, { swing: 1 });
         const half = both.notes.length / 2;
         const kinds = both.notes.map((note) => [note.class, note.metre, note.beat, note.degree]);
@@ -209,13 +209,10 @@ describe('scoreLine and what is played better', () => {
   });
 
   /** A bar for each quality, on roots that go round in fourths. */
-  function chartOf(
-    key: Parameters<typeof makeChart>[1]['key'],
-    qualities: readonly string[],
-  ): Chart {
+  function chartOf(key: Parameters<typeof makeChart>[1], qualities: readonly string[]): Chart {
     const tonics = ['C', 'F', 'Bb', 'Eb', 'Ab', 'Db'];
     const bars = qualities.map((quality, at) => `${tonics[at % 6]}${quality}`);
-    return makeChart(parseForm(`| ${bars.join(' | ')} |`, { key: 'C' }), { key });
+    return makeChart(parseForm(`| ${bars.join(' | ')} |`, { key: 'C' }), key);
   }
 });
 
@@ -256,12 +253,12 @@ describe('scoreLine and time', () => {
         anyTonic,
         fc.integer({ min: 1, max: 4 * BEAT - 1 }),
         (line, key, pickup) => {
-          const plain = scoreLine(line, makeChart(formById('basic'), { key }), { swing: 1 });
+          const plain = scoreLine(line, makeChart('basic', key), { swing: 1 });
           const later = makeLine(shift(line.notes, pickup), { pickup });
-          const chart = makeChart(formById('basic'), { key, pickup });
+          const chart = makeChart('basic', key, { pickup });
           expect(judgementOf(scoreLine(later, chart, { swing: 1 }))).toEqual(judgementOf(plain));
           // Bar 1 of the line is laid on bar 1 of the chart, whichever of them has a pickup.
-          const onPlain = scoreLine(later, makeChart(formById('basic'), { key }), { swing: 1 });
+          const onPlain = scoreLine(later, makeChart('basic', key), { swing: 1 });
           expect(onPlain).toEqual(plain);
         },
       ),
@@ -282,7 +279,7 @@ describe('scoreLine and time', () => {
         anyTonic,
         fc.double({ min: 1, max: 4, noNaN: true }),
         (steps, key, swing) => {
-          const chart = makeChart(formById('basic'), { key });
+          const chart = makeChart('basic', key);
           const at = (ratio: number): Line => {
             let place = 0;
             const offBeat = Math.round((BEAT * ratio) / (ratio + 1));
@@ -324,7 +321,7 @@ describe('scoreLine and time', () => {
       duration: 100,
       pitch: 67,
     }));
-    const { alignment } = scoreLine(makeLine(notes), makeChart(formById('basic'), { key: 'G' }));
+    const { alignment } = scoreLine(makeLine(notes), makeChart('basic', 'G'));
     // Past 2.6:1 the off-beat lies nearer the next sixteenth, and is taken for one.
     expect(alignment.swing).toBeCloseTo(ratio > 2.57 ? 1 : ratio, 1);
   });
@@ -333,7 +330,7 @@ describe('scoreLine and time', () => {
     const steady = fc.array(fc.integer({ min: 55, max: 79 }), { minLength: 8, maxLength: 60 });
     fc.assert(
       fc.property(steady, anyTonic, fc.integer({ min: -110, max: 110 }), (pitches, key, late) => {
-        const chart = makeChart(formById('basic'), { key });
+        const chart = makeChart('basic', key);
         const takeAt = (from: number): Line =>
           makeLine(
             pitches.map((pitch, at) => ({ start: from + at * 480, duration: 400, pitch })),

@@ -47,10 +47,10 @@ export interface ScoreOptions extends AlignOptions, SuggestOptions {
  * @example
  * ```ts
  * import { scoreLine } from '@reedplate/chord-tone';
- * import { formById, makeChart } from '@reedplate/form';
+ * import { makeChart } from '@reedplate/form';
  * import { makeLine } from '@reedplate/line';
  *
- * const chart = makeChart(formById('basic'), { key: 'G' });
+ * const chart = makeChart('basic', 'G');
  * const roots = makeLine(
  *   chart.spans.map(({ start, chord }) => ({ start, duration: 1920, pitch: chord?.root === 'C' ? 72 : chord?.root === 'D' ? 74 : 67 })),
  * );

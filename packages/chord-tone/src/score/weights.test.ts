@@ -1,4 +1,4 @@
-import { formById, makeChart, parseForm } from '@reedplate/form';
+import { makeChart, parseForm } from '@reedplate/form';
 import { describe, expect, it } from 'vitest';
 import { NOTE_CLASSES } from './note-class.js';
 import { play } from './play.fixture.js';
@@ -6,8 +6,8 @@ import { scoreLine } from './score-line.js';
 import type { Score } from './score-types.js';
 import { SCORE_WEIGHTS, type ScoreWeights } from './weights.js';
 
-const blues = makeChart(formById('basic'), { key: 'G' });
-const two = makeChart(parseForm('| I7 | IV7 |'), { key: 'G' });
+const blues = makeChart('basic', 'G');
+const two = makeChart(parseForm('| I7 | IV7 |'), 'G');
 
 function score(line: string, weights: Partial<ScoreWeights> = {}, on = two): Score {
   return scoreLine(play(line), on, { swing: 1, weights });

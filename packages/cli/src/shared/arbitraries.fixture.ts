@@ -42,8 +42,7 @@ export const charts: fc.Arbitrary<Chart> = fc
   .map(({ form, key, choruses, metre, intro, ending }) => {
     const closing = ENDINGS.find(({ mode }) => mode === form.mode)?.id;
     const isLong = form.bars.length >= 8;
-    return makeChart(form, {
-      key: key.tonic,
+    return makeChart(form, key.tonic, {
       choruses,
       ...(metre === undefined ? {} : { metre }),
       ...(intro === undefined || !isLong ? {} : { intro }),

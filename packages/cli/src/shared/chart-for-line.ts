@@ -25,7 +25,7 @@ export function readChartFor(
   const form = readVariedForm(words, key, terminal);
   const frame = readFrame(words);
   const { metre, pickup } = line;
-  return makeChart(form, { key, metre, pickup, ...frame, choruses: chorusesOf(line, form, frame) });
+  return makeChart(form, key, { metre, pickup, ...frame, choruses: chorusesOf(line, form, frame) });
 }
 
 /** Times through the form until the last note begins, at least once. */

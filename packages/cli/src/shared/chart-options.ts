@@ -112,9 +112,8 @@ export function readChart(
 ): Chart {
   const { metre, feel } = words;
   const key = parseKey(words.key);
-  return makeChart(readVariedForm(words, key, terminal), {
+  return makeChart(readVariedForm(words, key, terminal), key, {
     ...options,
-    key,
     ...readFrame(words),
     choruses: readWholeNumber(words.choruses, { min: 1, max: MOST_CHORUSES, what: 'choruses' }),
     ...(metre === undefined ? {} : { metre: metre as Metre }),

@@ -44,7 +44,7 @@ describe('laws of ABC', () => {
     for (const id of ['basic', 'quick-change', 'minor'] as const) {
       const form = formById(id);
       const key = form.mode === 'minor' ? 'Cm' : 'Ab';
-      const chart = makeChart(form, { key, choruses: 2, tempo: 88 });
+      const chart = makeChart(form, key, { choruses: 2, tempo: 88 });
       const line = makeLine([{ start: 0, duration: 480, pitch: 60 }], { metre: chart.metre });
       const spans = readAbc(writeAbc({ line, chart }))[0]?.chart?.spans;
       expect(spans?.map(({ start, chord }) => [start, chord])).toEqual(

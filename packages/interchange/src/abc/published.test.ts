@@ -1,4 +1,4 @@
-import { formById, makeChart } from '@reedplate/form';
+import { makeChart } from '@reedplate/form';
 import { makeLine } from '@reedplate/line';
 import abcjs from 'abcjs';
 import fc from 'fast-check';
@@ -87,7 +87,7 @@ describe('ABC, read by another reader', () => {
   });
 
   test('writeAbc writes two choruses between repeat signs that abcjs plays twice', () => {
-    const chart = makeChart(formById('basic'), { key: 'G', choruses: 2 });
+    const chart = makeChart('basic', 'G', { choruses: 2 });
     const starts = [960, 960 + 12 * 3840];
     const notes = starts.map((start) => ({ start, duration: 480, pitch: 67 }));
     const abc = writeAbc({ line: makeLine(notes), chart });

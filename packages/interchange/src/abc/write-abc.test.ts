@@ -1,4 +1,4 @@
-import { formById, makeChart } from '@reedplate/form';
+import { makeChart } from '@reedplate/form';
 import { makeLine } from '@reedplate/line';
 import { describe, expect, test } from 'vitest';
 import { readAbc } from './read-abc.js';
@@ -52,13 +52,13 @@ describe('writeAbc', () => {
   });
 
   test('writeAbc writes chord symbols, and cuts a note that one comes within', () => {
-    const chart = makeChart(formById('basic'), { key: 'G', tempo: 96 });
+    const chart = makeChart('basic', 'G', { tempo: 96 });
     const abc = writeAbc({ line: makeLine([at(14, 67, 4)]), chart });
     expect(abc).toContain('R:shuffle\nM:4/4\nL:1/8\nQ:1/4=96\nK:G\n"G7"z8 |');
     expect(abc).toContain('z4 G4- |\n"C7"G4 z4 |');
     const split = writeAbc({
       line: makeLine([at(0, 67, 4)]),
-      chart: makeChart(formById('eight-bar'), { key: 'C' }),
+      chart: makeChart('eight-bar', 'C'),
     });
     expect(readAbc(split)[0]?.line.notes).toEqual([at(0, 67, 4)]);
   });

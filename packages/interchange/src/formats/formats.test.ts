@@ -1,4 +1,4 @@
-import { formById, makeChart } from '@reedplate/form';
+import { makeChart } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { makeLine } from '@reedplate/line';
 import { describe, expect, test } from 'vitest';
@@ -16,7 +16,7 @@ const line = makeLine(
   ],
   { tempo: 96 },
 );
-const sheet: Sheet = { line, key: 'G', chart: makeChart(formById('basic'), { key: 'G' }) };
+const sheet: Sheet = { line, key: 'G', chart: makeChart('basic', 'G') };
 
 describe('readPiece and writePiece', () => {
   test.each(PIECE_FORMAT_IDS)(

@@ -63,7 +63,7 @@ describe('laws of all formats', () => {
     'readPiece keeps the chart of every form in %s',
     (format) => {
       for (const form of FORMS) {
-        const chart = makeChart(form, { key: form.mode === 'minor' ? 'Dm' : 'D', tempo: 90 });
+        const chart = makeChart(form, form.mode === 'minor' ? 'Dm' : 'D', { tempo: 90 });
         const line = makeLine([{ start: chart.pickup, duration: 480, pitch: 69 }], {
           metre: chart.metre,
           pickup: chart.pickup,

@@ -1,4 +1,4 @@
-import { formById, makeChart } from '@reedplate/form';
+import { makeChart } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { makeLine } from '@reedplate/line';
 import fc from 'fast-check';
@@ -19,7 +19,7 @@ const codes = (sheet: Sheet, format: PieceFormatId): readonly string[] =>
   lossesOf(sheet, format).map(({ code }) => code);
 
 describe('lossesOf', () => {
-  const band = makeBacking(makeChart(formById('basic'), { key: 'G' }));
+  const band = makeBacking(makeChart('basic', 'G'));
 
   test.each([
     ['midi', []],

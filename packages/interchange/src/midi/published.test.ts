@@ -1,5 +1,5 @@
 import { createRequire } from 'node:module';
-import { formById, makeChart } from '@reedplate/form';
+import { makeChart } from '@reedplate/form';
 import fc from 'fast-check';
 import { parseMidi } from 'midi-file';
 import { describe, expect, test, vi } from 'vitest';
@@ -28,7 +28,7 @@ describe('MIDI files, read by other libraries', () => {
   });
 
   test('writeMidi writes program, metre, tempo, key and a marker for each chord', () => {
-    const chart = makeChart(formById('basic'), { key: 'A', tempo: 120 });
+    const chart = makeChart('basic', 'A', { tempo: 120 });
     const [line] = fc.sample(lines({ unit: 480, chords: false }), { seed: 7, numRuns: 1 });
     if (line === undefined) throw new Error('no line');
     const head = { metre: '4/4', pickup: 0, notes: line.notes } as const;

@@ -74,9 +74,7 @@ describe('symbolOfHarmony', () => {
 
 describe('writeHarmony', () => {
   const chords: readonly Chord[] = FORMS.flatMap((form) =>
-    makeChart(form, { key: form.mode === 'minor' ? 'Ebm' : 'Eb' }).spans.flatMap(
-      ({ chord }) => chord ?? [],
-    ),
+    makeChart(form, form.mode === 'minor' ? 'Ebm' : 'Eb').spans.flatMap(({ chord }) => chord ?? []),
   );
 
   test('writeHarmony writes every chord of every form so that symbolOfHarmony reads it', () => {

@@ -1,4 +1,4 @@
-import { formById, makeChart } from '@reedplate/form';
+import { makeChart } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { type Line, makeLine } from '@reedplate/line';
 import fc from 'fast-check';
@@ -71,7 +71,7 @@ describe('MusicXML, read by another reader', () => {
     expectSameNotes(line, read(writeMusicXml({ line })).notes);
   });
 
-  const chart = makeChart(formById('quick-change'), { key: 'G', choruses: 3, tempo: 100 });
+  const chart = makeChart('quick-change', 'G', { choruses: 3, tempo: 100 });
   const chorus = [at(0, 0.5, 67), at(0.5, 0.5, 70), at(3.5, 2, 71), at(44, 2 / 3, 74)];
   const choruses = [0, 48, 96].flatMap((beats) =>
     chorus.map((note) => ({ ...note, start: note.start + (beats + 1) * 960 })),
@@ -121,7 +121,7 @@ describe('MusicXML, read by another reader', () => {
   });
 
   test('writeMusicXml writes chords that change within a bar, on the beat Verovio shows', () => {
-    const busy = makeChart(formById('eight-bar'), { key: 'C' });
+    const busy = makeChart('eight-bar', 'C');
     const changes = busy.spans.filter(
       ({ chord }, index) => chord?.symbol !== busy.spans[index - 1]?.chord?.symbol,
     );
@@ -133,7 +133,7 @@ describe('MusicXML, read by another reader', () => {
   });
 
   test('writeMusicXml writes every part of a backing that Verovio plays', () => {
-    const short = makeChart(formById('basic'), { key: 'A', choruses: 1 });
+    const short = makeChart('basic', 'A', { choruses: 1 });
     const backing = makeBacking(short, { countIn: 0, ending: false });
     const pitched = (backing.parts ?? []).filter(({ percussion }) => percussion !== true);
     const notes = pitched.flatMap((part) => part.line.notes);

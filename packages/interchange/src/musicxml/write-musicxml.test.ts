@@ -1,4 +1,4 @@
-import { formById, makeChart } from '@reedplate/form';
+import { makeChart } from '@reedplate/form';
 import { makeLine } from '@reedplate/line';
 import { describe, expect, test } from 'vitest';
 import { makeBacking } from '../../../backing/src/index.js';
@@ -42,7 +42,7 @@ describe('writeMusicXml', () => {
   });
 
   test('writeMusicXml writes the chart, its feel, and the harmonica', () => {
-    const chart = makeChart(formById('basic'), { key: 'G', tempo: 96 });
+    const chart = makeChart('basic', 'G', { tempo: 96 });
     const xml = writeMusicXml({ line: makeLine([quarter(0, 67)]), chart });
     expect(count(xml, '<harmony>')).toBe(7);
     expect(count(xml, '<measure ')).toBe(12);
@@ -59,7 +59,7 @@ describe('writeMusicXml', () => {
   // MusicXML 4.0, data type kind-value: of "none" the root-step text should be empty. Verovio 6.3.0
   // shows the root all the same.
   test('writeMusicXml writes no chord with a root that is not shown', () => {
-    const chart = makeBacking(makeChart(formById('basic'), { key: 'G' })).chart;
+    const chart = makeBacking(makeChart('basic', 'G')).chart;
     const xml = writeMusicXml({ line: makeLine([]), ...(chart === undefined ? {} : { chart }) });
     expect(xml).toMatch(
       /<root-step text="">C<\/root-step>\s*<\/root>\s*<kind text="N\.C\.">none</u,
@@ -68,7 +68,7 @@ describe('writeMusicXml', () => {
   });
 
   test('writeMusicXml writes choruses that are alike once, unless told', () => {
-    const chart = makeChart(formById('basic'), { key: 'G', choruses: 3 });
+    const chart = makeChart('basic', 'G', { choruses: 3 });
     const line = makeLine([0, 12, 24].map((bar) => quarter(bar * 4, 67)));
     const folded = writeMusicXml({ line, chart });
     expect([count(folded, '<measure '), count(folded, 'times="3"')]).toEqual([12, 1]);
@@ -79,7 +79,7 @@ describe('writeMusicXml', () => {
   });
 
   test('writeMusicXml writes a chart without notes as bars of rest', () => {
-    const chart = makeChart(formById('basic'), { key: 'G', pickup: 960 });
+    const chart = makeChart('basic', 'G', { pickup: 960 });
     const xml = writeMusicXml({ line: makeLine([]), chart });
     expect([count(xml, '<measure '), count(xml, '<rest/>')]).toEqual([12, 12]);
   });

@@ -96,7 +96,7 @@ describe('chartOfMarks', () => {
 
   test('chartOfMarks gives back the chords of every form, from where they change', () => {
     for (const form of FORMS) {
-      const chart = makeChart(form, { key: form.mode === 'minor' ? 'Am' : 'A' });
+      const chart = makeChart(form, form.mode === 'minor' ? 'Am' : 'A');
       const marks = chart.spans.map(({ start, chord }) => ({
         start,
         text: chord?.symbol ?? 'N.C.',

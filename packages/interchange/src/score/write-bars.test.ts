@@ -1,4 +1,4 @@
-import { formById, makeChart } from '@reedplate/form';
+import { makeChart } from '@reedplate/form';
 import { type Line, makeLine, parseMetre } from '@reedplate/line';
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
@@ -122,7 +122,7 @@ describe('writeBars', () => {
   });
 
   test('writeBars shows each change of chord in its bar, of the chart laid on bar 1', () => {
-    const chart = makeChart(formById('basic'), { key: 'G', pickup: 480 });
+    const chart = makeChart('basic', 'G', { pickup: 480 });
     const bars = writeBars(makeLine([], { pickup: 960 }), chart);
     const shown = bars.flatMap(({ number, chords }) =>
       chords.map(({ offset, chord }) => `${number}+${offset} ${chord?.symbol}`),
@@ -147,7 +147,7 @@ describe('foldRepeats', () => {
       odd: fc.boolean(),
     })
     .map(({ choruses, notes, odd }) => {
-      const chart = makeChart(formById('basic'), { key: 'G', choruses });
+      const chart = makeChart('basic', 'G', { choruses });
       const one = notes.map(([bar, beat]) => note(bar * 3840 + beat * 960, 480));
       const all = Array.from({ length: choruses }, (_, at) =>
         one.map((each) => ({ ...each, start: each.start + at * 12 * 3840 })),
@@ -173,14 +173,14 @@ describe('foldRepeats', () => {
 
   test('foldRepeats keeps choruses apart where they differ, or where they do not divide', () => {
     const line = makeLine([note(0, 480)]);
-    const bars = writeBars(line, makeChart(formById('basic'), { key: 'G', choruses: 2 }));
+    const bars = writeBars(line, makeChart('basic', 'G', { choruses: 2 }));
     expect(foldRepeats(bars, 2)).toBe(bars);
     expect(foldRepeats(bars, 1)).toBe(bars);
     expect(foldRepeats(bars, 5)).toBe(bars);
   });
 
   test('foldRepeats leaves the pickup before the repeat', () => {
-    const chart = makeChart(formById('basic'), { key: 'G', choruses: 2 });
+    const chart = makeChart('basic', 'G', { choruses: 2 });
     const bars = writeBars(makeLine([], { pickup: 960 }), chart);
     const folded = foldRepeats(bars, 2);
     expect(folded.map(({ opens }) => opens).indexOf(true)).toBe(1);

@@ -1,4 +1,4 @@
-import { formById, makeChart, parseForm } from '@reedplate/form';
+import { makeChart, parseForm } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { describe, expect, test } from 'vitest';
 import type { Paint } from '../../shared/print.js';
@@ -9,7 +9,7 @@ import { showChart } from './show-chart.js';
 const plain: Paint = (_, text) => text;
 const marked: Paint = (ink, text) => `<${ink}:${text}>`;
 const shown = (form: string, paint = plain, key: 'C' | 'G' = 'C') =>
-  showChart(chartReport(makeChart(parseForm(form), { key })), paint);
+  showChart(chartReport(makeChart(parseForm(form), key)), paint);
 
 describe('showChart', () => {
   test('showChart sets four bars a line, numerals over chord names, in columns', () => {
@@ -24,7 +24,7 @@ describe('showChart', () => {
   });
 
   test('showChart heads it with form, key, metre and feel', () => {
-    const chart = makeChart(formById('slow-ninths'), { key: 'A' });
+    const chart = makeChart('slow-ninths', 'A');
     expect(showChart(chartReport(chart), plain)[0]).toBe('slow-ninths in A, 12/8, slow-12/8');
   });
 
@@ -33,7 +33,7 @@ describe('showChart', () => {
   });
 
   test('showChart begins each chorus on a line of its own, numbered through', () => {
-    const chart = makeChart(parseForm('I7 | IV7 | V7'), { key: 'G', choruses: 2 });
+    const chart = makeChart(parseForm('I7 | IV7 | V7'), 'G', { choruses: 2 });
     const lines = showChart(chartReport(chart), plain);
     expect(lines.filter((line) => line.startsWith('chorus'))).toEqual(['chorus 1', 'chorus 2']);
     expect(lines.filter((line) => /^\d/u.test(line)).map((line) => line[0])).toEqual(['1', '4']);

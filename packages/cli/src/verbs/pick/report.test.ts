@@ -1,4 +1,4 @@
-import { formById, makeChart } from '@reedplate/form';
+import { makeChart } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { makeLine } from '@reedplate/line';
 import { midi } from '@reedplate/pitch';
@@ -94,7 +94,7 @@ describe('pickReport', () => {
   });
 
   test('pickReport goes by the chart where one is given', () => {
-    const chart = makeChart(formById('minor-flat-six'), { key: 'Am' });
+    const chart = makeChart('minor-flat-six', 'Am');
     const [best] = pickReport('Am', { chart }).picks;
     expect(best?.chords.map(({ symbol }) => symbol)).toContain('Am7');
   });

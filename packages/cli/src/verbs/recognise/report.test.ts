@@ -8,7 +8,7 @@ const forms = fc.constantFrom(...FORMS.filter(({ bars }) => bars.length >= 8));
 
 /** The chords of a form in a key, as a player would write them down. */
 function writtenDown(form: (typeof FORMS)[number], key: { readonly tonic: string }): string {
-  const { spans, bars } = makeChart(form, { key: key.tonic as 'C' });
+  const { spans, bars } = makeChart(form, key.tonic as 'C');
   return Array.from({ length: bars }, (_, index) =>
     spans
       .filter(({ bar }) => bar === index + 1)

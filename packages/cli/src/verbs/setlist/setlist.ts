@@ -60,7 +60,7 @@ function songsOf(
   const form = readFormWords(words.form, { terminal, key: first });
   return [first, ...others].map((key) => ({
     key,
-    chart: makeChart(varyNamedForm(form, key, words), { key }),
+    chart: makeChart(varyNamedForm(form, key, words), key),
   }));
 }
 

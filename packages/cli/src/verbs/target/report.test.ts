@@ -1,9 +1,9 @@
-import { formById, makeChart, parseForm } from '@reedplate/form';
+import { makeChart, parseForm } from '@reedplate/form';
 import { makeHarp, type TechniqueLevel } from '@reedplate/layout';
 import { describe, expect, test } from 'vitest';
 import { type TargetChord, targetReport } from './report.js';
 
-const chart = makeChart(formById('basic'), { key: 'G' });
+const chart = makeChart('basic', 'G');
 const { bars } = targetReport(chart, makeHarp('C'));
 const [one, four, five] = [chordOfBar(1), chordOfBar(5), chordOfBar(9)];
 
@@ -70,7 +70,7 @@ describe('targetReport of a blues in G on a C harp', () => {
   });
 
   test('targetReport says of a missing tone what the level asked for leaves out', () => {
-    const vamp = makeChart(parseForm('| I7 |'), { key: 'C' });
+    const vamp = makeChart(parseForm('| I7 |'), 'C');
     const harp = makeHarp('C', { tuning: 'solo-twelve' });
     const lastAt = (level: TechniqueLevel) =>
       targetReport(vamp, harp, { level }).bars[0]?.chords[0]?.warnings.at(-1);
