@@ -1,9 +1,17 @@
-import type { Harp, TechniqueLevel } from '@reedplate/layout';
-import { type Chord, type ChordDegree, parseChord, triadOf } from '@reedplate/pitch';
+import { type HarpLike, type TechniqueLevel, toHarp } from '@reedplate/layout';
+import {
+  type Chord,
+  type ChordDegree,
+  type ChordLike,
+  type OptionNames,
+  requireOptions,
+  triadOf,
+} from '@reedplate/pitch';
 import { chordFamily } from './chord-family.js';
 import { type ChordShape, chordShapes, type ShapeOptions } from './chord-shape.js';
 import type { Clash } from './clash.js';
 import { type Target, targetsOf } from './target.js';
+import { toChord } from './to-chord.js';
 
 /**
  * What a harp cannot give a chord: `NO_WHOLE_CHORD`, neither its root, third and fifth nor all its
@@ -44,6 +52,12 @@ export interface AvailabilityOptions extends ShapeOptions {
   readonly level?: TechniqueLevel;
 }
 
+const AVAILABILITY_OPTIONS: OptionNames<AvailabilityOptions> = {
+  style: true,
+  level: true,
+  known: true,
+};
+
 /**
  * What a harp gives a chord: its targets, the shapes that sound it whole or in part, and plain
  * warnings where it cannot be had or where neighbouring holes contradict it.
@@ -53,22 +67,27 @@ export interface AvailabilityOptions extends ShapeOptions {
  * @example
  * ```ts
  * import { chordAvailability } from '@reedplate/chord-tone';
- * import { makeHarp } from '@reedplate/layout';
  *
- * const five = chordAvailability('D7', makeHarp('C'));
+ * const five = chordAvailability('D7', 'C');
  * five.whole; // => []
  * five.warnings.map(({ code }) => code); // => ['NO_WHOLE_CHORD', 'CONTRADICTING_CHORD', 'NO_NATURAL_TONE']
  * five.warnings[1]?.shape?.holes; // => [4, 5]
  * ```
  */
 export function chordAvailability(
-  chord: Chord | string,
-  harp: Harp,
-  { style = 'traditional', level = 'overbends' }: AvailabilityOptions = {},
+  chord: ChordLike,
+  given: HarpLike,
+  options: AvailabilityOptions = {},
 ): ChordAvailability {
-  const parsed = typeof chord === 'string' ? parseChord(chord) : chord;
-  const shapes = chordShapes(parsed, harp, { style });
-  const targets = targetsOf(parsed, harp, { level });
+  const { style, level, known } = requireOptions(
+    options,
+    AVAILABILITY_OPTIONS,
+    'chordAvailability',
+  );
+  const parsed = toChord(chord);
+  const harp = toHarp(given, known);
+  const shapes = chordShapes(parsed, harp, style === undefined ? {} : { style });
+  const targets = targetsOf(parsed, harp, level === undefined ? {} : { level });
   const whole = shapes.filter(isWhole);
   const partial = shapes.filter(isPartial);
   const warnings = [

@@ -1,12 +1,20 @@
-import type { Breath, Harp, Hole } from '@reedplate/layout';
+import {
+  type Breath,
+  type HarpLike,
+  type Hole,
+  type KnownTunings,
+  toHarp,
+} from '@reedplate/layout';
 import {
   type Chord,
   type ChordDegree,
+  type ChordLike,
   type ChordTone,
   degreeAbove,
   type NoteNameWithOctave,
-  parseChord,
+  type OptionNames,
   requireOneOf,
+  requireOptions,
   type ScaleDegree,
   spellAbove,
   toPitchClass,
@@ -17,6 +25,7 @@ import { type Gesture, gesturesOf, type SoundedHole } from './gesture.js';
 import { spelledPitch } from './spelled-pitch.js';
 import { PLAYING_STYLES, type PlayingStyle } from './styles.js';
 import { toneByPitchClass } from './target.js';
+import { toChord } from './to-chord.js';
 
 /** A hole within a shape, and what it gives the chord. */
 export interface ShapeTone {
@@ -60,7 +69,11 @@ export interface ShapeOptions {
    * style of its key: {@link styleOfKey}.
    */
   readonly style?: PlayingStyle;
+  /** Tunings of one's own, for a harp that is named in one. */
+  readonly known?: KnownTunings;
 }
+
+const SHAPE_OPTIONS: OptionNames<ShapeOptions> = { style: true, known: true };
 
 /**
  * Every run of three to five neighbouring holes, double stop and tongue-blocked split on natural
@@ -73,20 +86,21 @@ export interface ShapeOptions {
  * @example
  * ```ts
  * import { chordShapes } from '@reedplate/chord-tone';
- * import { makeHarp } from '@reedplate/layout';
  *
- * const whole = chordShapes('G7', makeHarp('C')).filter(({ fit }) => fit === 'complete');
+ * const whole = chordShapes('G7', 'C').filter(({ fit }) => fit === 'complete');
  * whole.map(({ breath, holes }) => `${breath} ${holes.join('')}`); // => ['draw 12345', 'draw 2345']
- * chordShapes('H7', makeHarp('C')); // throws CHORD_UNKNOWN
+ * chordShapes('H7', 'C'); // throws CHORD_UNKNOWN
  * ```
  */
 export function chordShapes(
-  chord: Chord | string,
-  harp: Harp,
-  { style = 'traditional' }: ShapeOptions = {},
+  chord: ChordLike,
+  given: HarpLike,
+  options: ShapeOptions = {},
 ): readonly ChordShape[] {
+  const { style = 'traditional', known } = requireOptions(options, SHAPE_OPTIONS, 'chordShapes');
+  const harp = toHarp(given, known);
   requireOneOf(style, PLAYING_STYLES, { what: 'a style' });
-  const parsed = typeof chord === 'string' ? parseChord(chord) : chord;
+  const parsed = toChord(chord);
   const toneAt = toneByPitchClass(parsed);
   const shapes: ChordShape[] = [];
   for (const { gesture, breath, holes } of gesturesOf(harp)) {

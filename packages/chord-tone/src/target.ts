@@ -1,15 +1,25 @@
-import { type Harp, type Sounding, soundings, type TechniqueLevel } from '@reedplate/layout';
+import {
+  type HarpLike,
+  type KnownTunings,
+  SOUNDING_OPTIONS,
+  type Sounding,
+  soundings,
+  type TechniqueLevel,
+} from '@reedplate/layout';
 import {
   type Chord,
   type ChordDegree,
+  type ChordLike,
   type ChordTone,
   type NoteNameWithOctave,
-  parseChord,
+  type OptionNames,
+  requireOptions,
   toPitchClass,
 } from '@reedplate/pitch';
 import { distanceBetween, type SoundingDistance } from './distance.js';
 import { isFrozenChord } from './frozen-chord.js';
 import { spelledPitch } from './spelled-pitch.js';
+import { toChord } from './to-chord.js';
 
 /** A sounding that voices a tone of a chord. */
 export interface Target {
@@ -30,9 +40,13 @@ export interface TargetOptions {
   readonly level?: TechniqueLevel;
   /** Whether the harp is half-valved, so that its lower reeds bend too; default false. */
   readonly valved?: boolean;
+  /** Tunings of one's own, for a harp that is named in one. */
+  readonly known?: KnownTunings;
   /** The sounding played now; default none, and then no distance is given. */
   readonly from?: Sounding;
 }
+
+const TARGET_OPTIONS: OptionNames<TargetOptions> = { ...SOUNDING_OPTIONS, from: true };
 
 /**
  * Every way to sound every tone of a chord on a harp, in the order of the holes.
@@ -42,22 +56,22 @@ export interface TargetOptions {
  * @example
  * ```ts
  * import { targetsOf } from '@reedplate/chord-tone';
- * import { makeHarp } from '@reedplate/layout';
  *
- * const fifths = targetsOf('G7', makeHarp('C'), { level: 'natural' })
+ * const fifths = targetsOf('G7', 'C', { level: 'natural' })
  *   .filter(({ degree }) => degree === '5');
  * fifths.map(({ sounding }) => sounding.hole); // => [1, 4, 8]
  * fifths.map(({ name }) => name); // => ['D4', 'D5', 'D6']
- * targetsOf('valueOf', makeHarp('C')); // throws CHORD_UNKNOWN
+ * targetsOf('valueOf', 'C'); // throws CHORD_UNKNOWN
  * ```
  */
 export function targetsOf(
-  chord: Chord | string,
-  harp: Harp,
-  { level = 'overbends', valved = false, from }: TargetOptions = {},
+  chord: ChordLike,
+  harp: HarpLike,
+  options: TargetOptions = {},
 ): readonly Target[] {
-  const parsed = typeof chord === 'string' ? parseChord(chord) : chord;
-  const all = soundings(harp, { level, valved });
+  const { from, ...which } = requireOptions(options, TARGET_OPTIONS, 'targetsOf');
+  const parsed = toChord(chord);
+  const all = soundings(harp, which);
   const known = from === undefined ? KNOWN.get(all)?.get(parsed) : undefined;
   return known ?? findTargets(parsed, all, from);
 }

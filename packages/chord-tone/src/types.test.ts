@@ -1,7 +1,7 @@
 import type { Chart } from '@reedplate/form';
-import type { Harp, Sounding } from '@reedplate/layout';
+import type { Harp, HarpLike, Sounding } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
-import type { Chord, ChordDegree } from '@reedplate/pitch';
+import type { ChordDegree, ChordLike } from '@reedplate/pitch';
 import { describe, expectTypeOf, it } from 'vitest';
 import { type PracticeKind, practiceLine } from '../../practice/src/index.js';
 import {
@@ -19,8 +19,8 @@ import {
 
 describe('types of chord-tone', () => {
   it('targetsOf takes a chord or its symbol and gives a read-only list', () => {
-    expectTypeOf(targetsOf).parameter(0).toEqualTypeOf<Chord | string>();
-    expectTypeOf(targetsOf).parameter(1).toEqualTypeOf<Harp>();
+    expectTypeOf(targetsOf).parameter(0).toEqualTypeOf<ChordLike>();
+    expectTypeOf(targetsOf).parameter(1).toEqualTypeOf<HarpLike>();
     expectTypeOf(targetsOf).returns.toEqualTypeOf<readonly Target[]>();
     expectTypeOf<Target['degree']>().toEqualTypeOf<ChordDegree>();
     expectTypeOf<Target['sounding']>().toEqualTypeOf<Sounding>();

@@ -8,8 +8,8 @@ import {
   type TuningSpec,
 } from './make-tuning.js';
 import type { Breath, Hole } from './sounding.js';
+import { type TuningLike, toTuning } from './to-tuning.js';
 import type { Tuning } from './tuning.js';
-import { type TuningName, tuningById } from './tunings.js';
 
 /** One reed raised or lowered. */
 export interface ReedEdit {
@@ -38,11 +38,11 @@ export type EditedTuningSpec = Pick<TuningSpec, 'id'> & Partial<Omit<TuningSpec,
  * ```
  */
 export function editTuning(
-  tuning: TuningName | Tuning,
+  tuning: TuningLike,
   edits: readonly (string | ReedEdit)[],
   spec: EditedTuningSpec,
 ): Tuning {
-  const from = typeof tuning === 'string' ? tuningById(tuning) : tuning;
+  const from = toTuning(tuning);
   const holes = edits.reduce((edited, edit) => applyEdit(edited, parseReedEdit(edit)), from.holes);
   return makeTuning({
     label: from.label,

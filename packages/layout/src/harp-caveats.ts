@@ -1,6 +1,7 @@
 import type { Harp } from './harp.js';
 import { harpName } from './harp-name.js';
 import { BREATHS, type Breath, type Hole } from './sounding.js';
+import { type HarpLike, toHarp } from './to-harp.js';
 
 /** Why something that the rule gives, or a key that can be asked for, is to be taken with care. */
 export interface HarpCaveat {
@@ -40,7 +41,8 @@ const HIGHEST_MADE = 67;
  * harpCaveats(makeHarp('F#', { register: 'high' }))[0]?.code; // => 'KEY_NOT_MADE'
  * ```
  */
-export function harpCaveats(harp: Harp): readonly HarpCaveat[] {
+export function harpCaveats(given: HarpLike): readonly HarpCaveat[] {
+  const harp = toHarp(given);
   return Object.freeze([...keyCaveats(harp), ...bendCaveats(harp)]);
 }
 

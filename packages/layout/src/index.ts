@@ -9,18 +9,22 @@
 export { type EditedTuningSpec, editTuning, parseReedEdit, type ReedEdit } from './edit-tuning.js';
 export { makeTuning, type ReedRow, type TuningSpec } from './make-tuning.js';
 export { readTuning } from './read-tuning.js';
+export { type KnownTunings, type TuningLike, toTuning } from './to-tuning.js';
 export type { Tuning } from './tuning.js';
-export { TUNINGS, type TuningId, type TuningName, tuningById } from './tunings.js';
+export { tuningById } from './tuning-by-id.js';
+export { TUNINGS, type TuningId, type TuningName } from './tunings.js';
 
 // Harps
 
 export type { Harp, HoleReeds, Register } from './harp.js';
 export { type HarpCaveat, harpCaveats } from './harp-caveats.js';
-export { harpName, type ParseHarpOptions, parseHarp } from './harp-name.js';
+export { harpName } from './harp-name.js';
 export { type HarpOptions, makeHarp, REGISTERS } from './make-harp.js';
+export { type ParseHarpOptions, parseHarp } from './parse-harp.js';
 export { harpRange, type MissingOptions, missingPitches, type PitchRange } from './range.js';
 export { readHarp } from './read-harp.js';
 export { nameOnHarp, type Reed, reedsOf } from './reeds.js';
+export { type HarpLike, toHarp } from './to-harp.js';
 export { transposeHarp } from './transpose-harp.js';
 
 // Soundings
@@ -37,7 +41,13 @@ export {
   type Technique,
   type TechniqueLevel,
 } from './sounding.js';
-export { type SoundingOptions, soundings, soundingsAt, soundingsOfPitch } from './soundings.js';
+export {
+  SOUNDING_OPTIONS,
+  type SoundingOptions,
+  soundings,
+  soundingsAt,
+  soundingsOfPitch,
+} from './soundings.js';
 
 // Temperament
 
@@ -54,12 +64,13 @@ export type { ImpureFifth } from './impure-fifths.js';
 export { type NearestRatioOptions, nearestRatio, type Ratio, ratioCents } from './ratio.js';
 export { readScala, type ScalaOptions } from './read-scala.js';
 export type { ReedCents, Temperament } from './temperament.js';
+export { temperamentById } from './temperament-by-id.js';
 export {
   TEMPERAMENTS,
   type TemperamentId,
   type TemperamentName,
-  temperamentById,
 } from './temperaments.js';
+export type { TemperamentLike } from './to-temperament.js';
 export { type TunedHarp, type TunedReed, type TuneOptions, tuneHarp } from './tune-harp.js';
 
 // Retuning

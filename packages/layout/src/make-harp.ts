@@ -2,24 +2,30 @@ import {
   type Key,
   type KeyLike,
   type KeyName,
+  type OptionNames,
   ReedplateError,
   requireOneOf,
+  requireOptions,
   toKey,
   transposeKey,
 } from '@reedplate/pitch';
 import type { Harp, HoleReeds, Register } from './harp.js';
 import { holeReeds } from './hole-pool.js';
 import { HIGHEST_REED, LOWEST_REED } from './make-tuning.js';
+import { type KnownTunings, type TuningLike, toTuning } from './to-tuning.js';
 import type { Tuning } from './tuning.js';
-import { type TuningName, tuningById } from './tunings.js';
 
 /** How {@link makeHarp} builds. */
 export interface HarpOptions {
   /** A tuning, or the id of one in the catalogue; default `standard`. */
-  readonly tuning?: TuningName | Tuning;
+  readonly tuning?: TuningLike;
   /** Default `standard`: first position from G up to F#. */
   readonly register?: Register;
+  /** Tunings of one's own that may be named by their id. */
+  readonly known?: KnownTunings;
 }
+
+const HARP_OPTIONS: OptionNames<HarpOptions> = { tuning: true, register: true, known: true };
 
 /** The registers, lowest first. */
 export const REGISTERS: readonly Register[] = Object.freeze(['low-low', 'low', 'standard', 'high']);
@@ -47,10 +53,16 @@ const G_TO_C = 5;
  * ```
  */
 export function makeHarp(key: KeyLike, options: HarpOptions = {}): Harp {
-  const { tuning = 'standard', register = 'standard' } = options;
-  if (typeof tuning !== 'string') return buildHarp(key, tuning, register);
+  const {
+    tuning = 'standard',
+    register = 'standard',
+    known,
+  } = requireOptions(options, HARP_OPTIONS, 'makeHarp');
+  if (typeof tuning !== 'string' || known?.tunings !== undefined) {
+    return buildHarp(key, toTuning(tuning, known), register);
+  }
   const named = `${tuning} ${register} ${toKey(key).name}`;
-  return CATALOGUE_HARPS.get(named) ?? keepHarp(buildHarp(key, tuningById(tuning), register));
+  return CATALOGUE_HARPS.get(named) ?? keepHarp(buildHarp(key, toTuning(tuning), register));
 }
 
 /**

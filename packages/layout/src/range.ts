@@ -1,6 +1,6 @@
-import { requireInteger } from '@reedplate/pitch';
-import type { Harp } from './harp.js';
-import { type SoundingOptions, soundingsOfPitch } from './soundings.js';
+import { type OptionNames, requireInteger, requireOptions } from '@reedplate/pitch';
+import { SOUNDING_OPTIONS, type SoundingOptions, soundingsOfPitch } from './soundings.js';
+import { type HarpLike, toHarp } from './to-harp.js';
 
 /** A range of pitches, both ends included, as MIDI numbers. */
 export interface PitchRange {
@@ -18,8 +18,8 @@ export interface PitchRange {
  * harpRange(makeHarp('C')); // => { lowest: 60, highest: 96 }
  * ```
  */
-export function harpRange(harp: Harp): PitchRange {
-  const reeds = harp.holes.flatMap(({ blow, draw }) => [blow, draw]);
+export function harpRange(harp: HarpLike): PitchRange {
+  const reeds = toHarp(harp).holes.flatMap(({ blow, draw }) => [blow, draw]);
   return Object.freeze({ lowest: Math.min(...reeds), highest: Math.max(...reeds) });
 }
 
@@ -30,6 +30,12 @@ export interface MissingOptions extends SoundingOptions {
   /** Highest pitch asked about (inclusive), a MIDI number; default the harp's highest reed. */
   readonly highest?: number;
 }
+
+const MISSING_OPTIONS: OptionNames<MissingOptions> = {
+  ...SOUNDING_OPTIONS,
+  lowest: true,
+  highest: true,
+};
 
 /**
  * The pitches of a range that cannot be sounded, rising.
@@ -45,7 +51,9 @@ export interface MissingOptions extends SoundingOptions {
  * missingPitches(harp, { lowest: 70, highest: 60 }); // throws NUMBER_RANGE
  * ```
  */
-export function missingPitches(harp: Harp, options: MissingOptions = {}): readonly number[] {
+export function missingPitches(given: HarpLike, options: MissingOptions = {}): readonly number[] {
+  requireOptions(options, MISSING_OPTIONS, 'missingPitches');
+  const harp = toHarp(given, options.known);
   const range = harpRange(harp);
   const { lowest = range.lowest, highest = range.highest, ...which } = options;
   requireInteger(lowest, { min: 0, max: 127, what: 'a MIDI note number' });

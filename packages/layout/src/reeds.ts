@@ -12,8 +12,8 @@ import {
   type Tonic,
   toPitchClass,
 } from '@reedplate/pitch';
-import type { Harp } from './harp.js';
 import type { Breath, Hole } from './sounding.js';
+import { type HarpLike, toHarp } from './to-harp.js';
 
 /** A reed of a harp. */
 export interface Reed {
@@ -37,7 +37,8 @@ export interface Reed {
  * reedsOf(makeHarp('A'))[2]; // => { hole: 2, breath: 'blow', pitch: 61, name: 'C#4', frequency: 277.1826309768721 }
  * ```
  */
-export function reedsOf(harp: Harp, options: FrequencyOptions = {}): readonly Reed[] {
+export function reedsOf(given: HarpLike, options: FrequencyOptions = {}): readonly Reed[] {
+  const harp = toHarp(given);
   const reed = (hole: Hole, breath: Breath, pitch: number): Reed =>
     Object.freeze({
       hole,
@@ -69,7 +70,8 @@ export function reedsOf(harp: Harp, options: FrequencyOptions = {}): readonly Re
  * nameOnHarp(makeHarp('C'), 128); // throws NUMBER_RANGE
  * ```
  */
-export function nameOnHarp({ firstPosition }: Harp, pitch: number): NoteNameWithOctave {
+export function nameOnHarp(harp: HarpLike, pitch: number): NoteNameWithOctave {
+  const { firstPosition } = toHarp(harp);
   requireInteger(pitch, { min: 0, max: 127, what: 'a MIDI note number' });
   const key = parseKey(firstPosition);
   const pitchClass = toPitchClass(pitch);

@@ -1,11 +1,12 @@
-import { deepFreeze, ReedplateError } from '@reedplate/pitch';
+import { deepFreeze, type OptionNames, ReedplateError, requireOptions } from '@reedplate/pitch';
 import type { Harp } from './harp.js';
 import { requireWithin } from './ratio.js';
 import type { ReedRemedy } from './remedy.js';
 import { cautionsFor } from './retuning-cautions.js';
 import type { Breath, Hole } from './sounding.js';
-import type { ReedCents, Temperament } from './temperament.js';
-import type { TemperamentName } from './temperaments.js';
+import { type HarpLike, toHarp } from './to-harp.js';
+import type { TemperamentLike } from './to-temperament.js';
+import type { KnownTunings } from './to-tuning.js';
 import { tuneHarp } from './tune-harp.js';
 
 /** What is to be done to one reed. */
@@ -34,12 +35,21 @@ export interface RetuningPlan {
 /** How {@link retuningPlan} plans. */
 export interface RetuningOptions {
   /** How the harp is tuned now; default `equal`. */
-  readonly fromTemperament?: TemperamentName | Temperament | ReedCents;
+  readonly fromTemperament?: TemperamentLike;
   /** How it shall be tuned; default as `fromTemperament`. */
-  readonly toTemperament?: TemperamentName | Temperament | ReedCents;
+  readonly toTemperament?: TemperamentLike;
   /** Cents, up or down, that a reed bears (inclusive); beyond it the plan says `replace`. Default 200. Common practice, no source. */
   readonly mostCents?: number;
+  /** Temperaments and tunings of one's own that may be named by their id. */
+  readonly known?: KnownTunings;
 }
+
+const RETUNING_OPTIONS: OptionNames<RetuningOptions> = {
+  fromTemperament: true,
+  toTemperament: true,
+  mostCents: true,
+  known: true,
+};
 
 /** Lowered further than this, a reed is weighted rather than weakened at its base. Common practice, no source. */
 const MOST_CENTS_BY_FILING_BASE = 100;
@@ -61,27 +71,37 @@ const LEAST_CENTS = 0.5;
  * retuningPlan(makeHarp('C'), makeHarp('C', { tuning: 'solo-twelve' })); // throws HARP_INVALID
  * ```
  */
-export function retuningPlan(from: Harp, to: Harp, options: RetuningOptions = {}): RetuningPlan {
+export function retuningPlan(
+  fromHarp: HarpLike,
+  toAnother: HarpLike,
+  options: RetuningOptions = {},
+): RetuningPlan {
+  const { known } = requireOptions(options, RETUNING_OPTIONS, 'retuningPlan');
+  const from = toHarp(fromHarp, known);
+  const to = toHarp(toAnother, known);
+  const tempering = known === undefined ? {} : { known };
   if (from.holes.length !== to.holes.length) {
     const expected = `a harp with ${from.holes.length} holes, as the other has`;
     throw new ReedplateError({ code: 'HARP_INVALID', value: to.holes.length, expected });
   }
   const { fromTemperament = 'equal', toTemperament = fromTemperament, mostCents = 200 } = options;
   requireWithin(mostCents, 0, 1200, 'the most cents a reed bears');
-  const after = tuneHarp(to, toTemperament).reeds;
-  const steps = tuneHarp(from, fromTemperament).reeds.map((before, index): RetuningStep => {
-    // Harps with as many holes have their reeds in the same order.
-    const target = after[index] ?? before;
-    const cents = 100 * (target.pitch - before.pitch) + target.cents - before.cents;
-    return {
-      hole: before.hole,
-      breath: before.breath,
-      from: before.pitch,
-      to: target.pitch,
-      cents,
-      remedy: remedyFor(cents, mostCents),
-    };
-  });
+  const after = tuneHarp(to, toTemperament, tempering).reeds;
+  const steps = tuneHarp(from, fromTemperament, tempering).reeds.map(
+    (before, index): RetuningStep => {
+      // Harps with as many holes have their reeds in the same order.
+      const target = after[index] ?? before;
+      const cents = 100 * (target.pitch - before.pitch) + target.cents - before.cents;
+      return {
+        hole: before.hole,
+        breath: before.breath,
+        from: before.pitch,
+        to: target.pitch,
+        cents,
+        remedy: remedyFor(cents, mostCents),
+      };
+    },
+  );
   const cautions = cautionsFor(steps.map(({ remedy }) => remedy));
   return deepFreeze({ from, to, steps, cautions });
 }

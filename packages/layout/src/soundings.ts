@@ -1,4 +1,11 @@
-import { type ErrorPlace, nearestOf, ReedplateError, requireOneOf } from '@reedplate/pitch';
+import {
+  type ErrorPlace,
+  nearestOf,
+  type OptionNames,
+  ReedplateError,
+  requireOneOf,
+  requireOptions,
+} from '@reedplate/pitch';
 import type { Harp } from './harp.js';
 import {
   BREATHS,
@@ -9,6 +16,8 @@ import {
   type TechniqueLevel,
 } from './sounding.js';
 import { indexSoundings, type SoundingIndex } from './sounding-index.js';
+import { type HarpLike, toHarp } from './to-harp.js';
+import type { KnownTunings } from './to-tuning.js';
 
 /** Which soundings count. */
 export interface SoundingOptions {
@@ -19,13 +28,26 @@ export interface SoundingOptions {
    * a valved hole the lower reed bends by itself and does not overbend.
    */
   readonly valved?: boolean | readonly Hole[];
+  /** Tunings of one's own, for a harp that is named in one. */
+  readonly known?: KnownTunings;
 }
+
+/**
+ * The names of the options that say which soundings count.
+ *
+ * @internal
+ */
+export const SOUNDING_OPTIONS: OptionNames<SoundingOptions> = Object.freeze({
+  level: true,
+  valved: true,
+  known: true,
+});
 
 /**
  * Every way to sound a note on a harp, by rule from its reeds: from hole 1 up, blow before draw,
  * the natural note before bends before the overbend.
  *
- * @param harp from `makeHarp` or `readHarp`
+ * @param harp a harp, or its name such as `C` or `low F`
  * @throws ReedplateError `OPTION_UNKNOWN` for a wrong level, `HOLE_RANGE` for a wrong valved hole
  * @example
  * ```ts
@@ -36,8 +58,8 @@ export interface SoundingOptions {
  * soundings(harp, { level: 'natural' })[1]; // => { hole: 1, breath: 'draw', technique: 'natural', depth: 0, pitch: 62 }
  * ```
  */
-export function soundings(harp: Harp, options: SoundingOptions = {}): readonly Sounding[] {
-  return indexOf(harp, options).all;
+export function soundings(harp: HarpLike, options: SoundingOptions = {}): readonly Sounding[] {
+  return indexOf(harp, options, 'soundings').all;
 }
 
 /**
@@ -55,15 +77,15 @@ export function soundings(harp: Harp, options: SoundingOptions = {}): readonly S
  * ```
  */
 export function soundingsAt(
-  harp: Harp,
+  harp: HarpLike,
   hole: number,
   breath: Breath,
   options: SoundingOptions = {},
 ): readonly Sounding[] {
   requireOneOf(breath, BREATHS, { what: 'a breath', where: { hole } });
-  const found = indexOf(harp, options).ofHole[hole - 1];
+  const found = indexOf(harp, options, 'soundingsAt').ofHole[hole - 1];
   if (found !== undefined && typeof hole === 'number') return found[breath];
-  throw wrongHole(hole, harp, { breath });
+  throw wrongHole(hole, toHarp(harp, options.known), { breath });
 }
 
 /**
@@ -83,11 +105,11 @@ export function soundingsAt(
  * ```
  */
 export function soundingsOfPitch(
-  harp: Harp,
+  harp: HarpLike,
   pitch: number,
   options: SoundingOptions = {},
 ): readonly Sounding[] {
-  const found = indexOf(harp, options).ofPitch[pitch];
+  const found = indexOf(harp, options, 'soundingsOfPitch').ofPitch[pitch];
   if (found !== undefined && typeof pitch === 'number') return found;
   throw new ReedplateError({
     code: 'NUMBER_RANGE',
@@ -101,15 +123,18 @@ const KEPT: ReadonlyMap<TechniqueLevel, WeakMap<Harp, SoundingIndex>> = new Map(
   TECHNIQUE_LEVELS.map((level) => [level, new WeakMap()]),
 );
 
-function indexOf(
-  harp: Harp,
-  { level = 'overbends', valved = false }: SoundingOptions,
-): SoundingIndex {
+function indexOf(given: HarpLike, options: SoundingOptions, of: string): SoundingIndex {
+  const {
+    level = 'overbends',
+    valved = false,
+    known,
+  } = requireOptions(options, SOUNDING_OPTIONS, of);
+  const harp = toHarp(given, known);
   const kept = KEPT.get(level);
   if (kept === undefined) throw unknownLevel(level);
   if (valved !== false) return indexSoundings(harp, level, valvedHoles(harp, valved));
-  const known = kept.get(harp);
-  if (known !== undefined) return known;
+  const before = kept.get(harp);
+  if (before !== undefined) return before;
   const index = indexSoundings(harp, level, () => false);
   if (isDeepFrozen(harp)) kept.set(harp, index);
   return index;

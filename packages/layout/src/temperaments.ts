@@ -1,4 +1,4 @@
-import { deepFreeze, nearestOf, ReedplateError } from '@reedplate/pitch';
+import { deepFreeze } from '@reedplate/pitch';
 import { ratioCents } from './ratio.js';
 import type { Temperament } from './temperament.js';
 import { COMPROMISE, TEMPERAMENT_RATIOS, type TemperamentRatios } from './temperament-ratios.js';
@@ -42,29 +42,7 @@ function halveDegrees(temperament: Temperament, degrees: readonly number[]): Tem
   return { ...temperament, cents };
 }
 
-const TEMPERAMENTS_BY_ID: ReadonlyMap<string, Temperament> = new Map(
+/** The catalogue by id. */
+export const TEMPERAMENTS_BY_ID: ReadonlyMap<string, Temperament> = new Map(
   TEMPERAMENTS.map((temperament) => [temperament.id, temperament]),
 );
-
-/**
- * A temperament of the catalogue.
- *
- * @throws ReedplateError `TEMPERAMENT_UNKNOWN`, with the nearest id
- * @example
- * ```ts
- * import { temperamentById } from '@reedplate/layout';
- *
- * temperamentById('seven-limit').cents[7]; // => 1.955000865387433
- * temperamentById('just'); // throws TEMPERAMENT_UNKNOWN
- * ```
- */
-export function temperamentById(id: TemperamentName): Temperament {
-  const temperament = TEMPERAMENTS_BY_ID.get(id);
-  if (temperament !== undefined) return temperament;
-  throw new ReedplateError({
-    code: 'TEMPERAMENT_UNKNOWN',
-    value: id,
-    expected: `a temperament: ${[...TEMPERAMENTS_BY_ID.keys()].join(', ')}`,
-    nearest: typeof id === 'string' ? nearestOf(id, TEMPERAMENTS_BY_ID.keys()) : undefined,
-  });
-}

@@ -1,6 +1,7 @@
 import { parseKey, ReedplateError, requireInteger, transposeKey } from '@reedplate/pitch';
 import type { Harp, Register } from './harp.js';
 import { moveReeds, REGISTERS, rankInRegister } from './make-harp.js';
+import { type HarpLike, toHarp } from './to-harp.js';
 
 /**
  * The same tuning in another key: every reed moved by semitones, the label and the register with
@@ -17,7 +18,8 @@ import { moveReeds, REGISTERS, rankInRegister } from './make-harp.js';
  * transposeHarp(makeHarp('C'), 40); // throws HARP_INVALID
  * ```
  */
-export function transposeHarp(harp: Harp, semitones: number): Harp {
+export function transposeHarp(given: HarpLike, semitones: number): Harp {
+  const harp = toHarp(given);
   requireInteger(semitones, { min: -127, max: 127, what: 'semitones' });
   const home = parseKey(harp.firstPosition);
   const key = parseKey(harp.key);

@@ -1,11 +1,21 @@
-import { deepFreeze, frequency, parseKey, ReedplateError, toPitchClass } from '@reedplate/pitch';
+import {
+  deepFreeze,
+  frequency,
+  type OptionNames,
+  parseKey,
+  ReedplateError,
+  requireOptions,
+  toPitchClass,
+} from '@reedplate/pitch';
 import type { Harp } from './harp.js';
 import { type ImpureFifth, impureFifths } from './impure-fifths.js';
 import { harpRange } from './range.js';
 import { requireWithin } from './ratio.js';
 import type { Breath, Hole } from './sounding.js';
 import type { ReedCents, Temperament } from './temperament.js';
-import { type TemperamentName, temperamentById } from './temperaments.js';
+import { type HarpLike, toHarp } from './to-harp.js';
+import { type TemperamentLike, toTemperament } from './to-temperament.js';
+import type { KnownTunings } from './to-tuning.js';
 
 /** A reed as it is tuned. */
 export interface TunedReed {
@@ -39,7 +49,11 @@ export interface TunedHarp {
 export interface TuneOptions {
   /** Frequency of A4 in Hz, 300 to 600; default 440. */
   readonly a4?: number;
+  /** Temperaments and tunings of one's own that may be named by their id. */
+  readonly known?: KnownTunings;
 }
+
+const TUNE_OPTIONS: OptionNames<TuneOptions> = { a4: true, known: true };
 
 /**
  * The frequencies of a harp's reeds in a temperament. Deviations are counted from the equal
@@ -54,24 +68,26 @@ export interface TuneOptions {
  * `TEMPERAMENT_INCOMPLETE` naming the hole and breath that no pitch is given for
  * @example
  * ```ts
- * import { makeHarp, tuneHarp } from '@reedplate/layout';
+ * import { tuneHarp } from '@reedplate/layout';
  *
- * const { reeds } = tuneHarp(makeHarp('C'), 'seven-limit');
+ * const { reeds } = tuneHarp('C', 'seven-limit');
  * reeds[9]?.cents.toFixed(1); // => '-29.2'
  * reeds[0]?.frequency; // => 261.6255653005986
- * const minor = tuneHarp(makeHarp('Gm', { tuning: 'natural-minor' }), 'seven-limit');
+ * const minor = tuneHarp('Gm natural-minor', 'seven-limit');
  * minor.impureFifths[0]?.cents.toFixed(0); // => '653'
- * tuneHarp(makeHarp('C'), 'just'); // throws TEMPERAMENT_UNKNOWN
+ * tuneHarp('C', 'just'); // throws TEMPERAMENT_UNKNOWN
  * ```
  */
 export function tuneHarp(
-  harp: Harp,
-  temperament: TemperamentName | Temperament | ReedCents,
-  { a4 = 440 }: TuneOptions = {},
+  given: HarpLike,
+  temperament: TemperamentLike,
+  options: TuneOptions = {},
 ): TunedHarp {
+  const { a4 = 440, known } = requireOptions(options, TUNE_OPTIONS, 'tuneHarp');
+  const harp = toHarp(given, known);
   requireWithin(a4, 300, 600, 'a frequency of A4 in Hz');
-  const known = typeof temperament === 'string' ? temperamentById(temperament) : temperament;
-  const centsOf = 'cents' in known ? degreeCents(harp, known) : reedCents(known);
+  const tempered = toTemperament(temperament, known);
+  const centsOf = 'cents' in tempered ? degreeCents(harp, tempered) : reedCents(tempered);
   const tune = (hole: Hole, breath: Breath, pitch: number): TunedReed => {
     const cents = centsOf({ hole, breath, pitch });
     return { hole, breath, pitch, cents, frequency: frequency(pitch + cents / 100, { a4 }) };
@@ -82,7 +98,7 @@ export function tuneHarp(
   ]);
   return deepFreeze({
     harp,
-    temperament: 'cents' in known ? known.id : 'by-reed',
+    temperament: 'cents' in tempered ? tempered.id : 'by-reed',
     a4,
     reeds,
     impureFifths: impureFifths(reeds),

@@ -1,4 +1,3 @@
-import { nearestOf, ReedplateError } from '@reedplate/pitch';
 import { makeTuning } from './make-tuning.js';
 import type { Tuning } from './tuning.js';
 import { TUNING_ROWS } from './tuning-rows.js';
@@ -12,29 +11,7 @@ export type TuningName = TuningId | (string & Record<never, never>);
 /** The catalogue of tunings, the standard one first. */
 export const TUNINGS: readonly Tuning[] = Object.freeze(TUNING_ROWS.map((row) => makeTuning(row)));
 
-const TUNINGS_BY_ID: ReadonlyMap<string, Tuning> = new Map(
+/** The catalogue by id. */
+export const TUNINGS_BY_ID: ReadonlyMap<string, Tuning> = new Map(
   TUNINGS.map((tuning) => [tuning.id, tuning]),
 );
-
-/**
- * A tuning of the catalogue.
- *
- * @throws ReedplateError `TUNING_UNKNOWN`, with the nearest id
- * @example
- * ```ts
- * import { tuningById } from '@reedplate/layout';
- *
- * tuningById('natural-minor').label; // => 'Gm'
- * tuningById('natural-miner'); // throws TUNING_UNKNOWN
- * ```
- */
-export function tuningById(id: TuningName): Tuning {
-  const tuning = TUNINGS_BY_ID.get(id);
-  if (tuning !== undefined) return tuning;
-  throw new ReedplateError({
-    code: 'TUNING_UNKNOWN',
-    value: id,
-    expected: 'the id of a tuning in the catalogue',
-    nearest: typeof id === 'string' ? nearestOf(id, TUNINGS_BY_ID.keys()) : undefined,
-  });
-}

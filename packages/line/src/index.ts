@@ -8,7 +8,7 @@
 
 export { centsAt } from './cents-at.js';
 export type { Line, NoteExpression, PitchPoint, TempoChange, TimedNote } from './line.js';
-export { type LineOptions, makeLine } from './make-line.js';
+export { LINE_OPTIONS, type LineOptions, makeLine } from './make-line.js';
 export { readLine } from './read-line.js';
 export { lineEnd, transposeLine } from './transform.js';
 

@@ -1,4 +1,4 @@
-import { requireInteger } from '@reedplate/pitch';
+import { type OptionNames, requireInteger, requireOptions } from '@reedplate/pitch';
 import { checkNote } from './check-note.js';
 import { checkTempos } from './check-tempo.js';
 import { invalidLine, requireTicks } from './invalid-line.js';
@@ -22,6 +22,20 @@ export interface LineOptions {
 }
 
 /**
+ * The names of all options of a line.
+ *
+ * @internal
+ */
+export const LINE_OPTIONS: OptionNames<LineOptions> = Object.freeze({
+  metre: true,
+  pickup: true,
+  countIn: true,
+  tempo: true,
+  tempoChanges: true,
+  title: true,
+});
+
+/**
  * Makes a line from notes: checked, sorted by start, then pitch, then duration, frozen. The notes
  * given are not changed. A line may be empty; what needs a note says so.
  *
@@ -38,10 +52,7 @@ export interface LineOptions {
  * ```
  */
 export function makeLine(notes: readonly TimedNote[], options: LineOptions = {}): Line {
-  if (typeof options !== 'object' || options === null) {
-    throw invalidLine(options, 'options such as { metre, pickup, tempo }', { path: 'options' });
-  }
-  const { metre = '4/4', title } = options;
+  const { metre = '4/4', title } = requireOptions(options, LINE_OPTIONS, 'makeLine');
   const { barTicks } = parseMetre(metre);
   if (!Array.isArray(notes)) throw invalidLine(notes, 'a list of notes', { path: 'notes' });
   // Array.from visits the gaps of a sparse list too, which map would pass over.

@@ -101,3 +101,4 @@ export {
 } from './json-fields.js';
 export { nearestOf } from './nearest.js';
 export { logOfTwo, powerOfTwo } from './two-power.js';
+export { type OptionNames, requireOptions } from './options.js';

@@ -1,8 +1,8 @@
-import type { Harp } from '@reedplate/layout';
+import { type HarpLike, toHarp } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
-import { requireInteger } from '@reedplate/pitch';
+import { type OptionNames, requireInteger, requireOptions } from '@reedplate/pitch';
 import { type NotPlayable, notPlayable } from './not-playable.js';
-import { type LinePath, type PathOptions, pathOf } from './path.js';
+import { type LinePath, PATH_OPTIONS, type PathOptions, pathOf } from './path.js';
 import { makeProblem } from './problem.js';
 import { cheapestWay } from './search.js';
 import { cheapestWays } from './search-many.js';
@@ -20,7 +20,6 @@ import { headOf, settingOf } from './setting.js';
  * level or the objective, `NUMBER_RANGE` for the tempo
  * @example
  * ```ts
- * import { makeHarp } from '@reedplate/layout';
  * import { makeLine } from '@reedplate/line';
  * import { bestPath } from '@reedplate/playability';
  *
@@ -29,18 +28,19 @@ import { headOf, settingOf } from './setting.js';
  *   { start: 0, duration: 960, pitch: 67 },
  *   { start: 960, duration: 960, pitch: 69 },
  * ]);
- * const path = bestPath(line, makeHarp('C'));
+ * const path = bestPath(line, 'C');
  * path.playable && path.soundings.map(([{ hole, breath }]) => `${hole} ${breath}`); // => ['3 blow', '3 draw']
  * path.playable && path.effort; // => 11.1
- * bestPath(makeLine([]), makeHarp('C')); // throws LINE_EMPTY
+ * bestPath(makeLine([]), 'C'); // throws LINE_EMPTY
  * ```
  */
 export function bestPath(
   line: Line,
-  harp: Harp,
+  given: HarpLike,
   options: PathOptions = {},
 ): LinePath | NotPlayable {
-  const setting = settingOf(options);
+  const setting = settingOf(requireOptions(options, PATH_OPTIONS, 'bestPath'));
+  const harp = toHarp(given, options.known);
   const problem = makeProblem(line, harp, setting.model, setting);
   const search = setting.objective === 'total' ? cheapestWay : mildestWay;
   const way = search(problem);
@@ -60,6 +60,8 @@ export interface BestPathsOptions extends PathOptions {
   readonly count?: number;
 }
 
+const BEST_PATHS_OPTIONS: OptionNames<BestPathsOptions> = { ...PATH_OPTIONS, count: true };
+
 /**
  * The best ways to play a line, the very best first, exact; fewer where there are no more. The
  * first is the one that {@link bestPath} gives.
@@ -67,23 +69,24 @@ export interface BestPathsOptions extends PathOptions {
  * @throws ReedplateError as {@link bestPath}, and `NUMBER_RANGE` for the count
  * @example
  * ```ts
- * import { makeHarp } from '@reedplate/layout';
  * import { makeLine } from '@reedplate/line';
  * import { bestPaths } from '@reedplate/playability';
  *
  * const line = makeLine([{ start: 0, duration: 960, pitch: 67 }]);
- * const found = bestPaths(line, makeHarp('C'), { count: 2 });
+ * const found = bestPaths(line, 'C', { count: 2 });
  * found.playable && found.paths.map(({ soundings }) => soundings[0]?.[0]?.hole); // => [2, 3]
- * bestPaths(line, makeHarp('C'), { count: 0 }); // throws NUMBER_RANGE
+ * bestPaths(line, 'C', { count: 0 }); // throws NUMBER_RANGE
  * ```
  */
 export function bestPaths(
   line: Line,
-  harp: Harp,
-  { count = 3, ...options }: BestPathsOptions = {},
+  given: HarpLike,
+  options: BestPathsOptions = {},
 ): LinePaths | NotPlayable {
+  const { count = 3, ...rest } = requireOptions(options, BEST_PATHS_OPTIONS, 'bestPaths');
+  const harp = toHarp(given, rest.known);
   requireInteger(count, { min: 1, max: 1000, what: 'a number of paths' });
-  const setting = settingOf(options);
+  const setting = settingOf(rest);
   const problem = makeProblem(line, harp, setting.model, setting);
   if (cheapestWay(problem) === undefined) return notPlayable(line, harp, setting, problem);
   const search = setting.objective === 'total' ? cheapestWays : mildestWays;

@@ -1,4 +1,4 @@
-import { deepFreeze, nearestOf, ReedplateError } from '@reedplate/pitch';
+import { deepFreeze } from '@reedplate/pitch';
 import type { EffortModel, HoleRanks } from './effort-model.js';
 
 /**
@@ -135,30 +135,3 @@ export const EFFORT_MODELS: readonly EffortModel[] = deepFreeze([
     holeRanks: USUAL_RANKS,
   },
 ]);
-
-const MODELS_BY_ID: ReadonlyMap<string, EffortModel> = new Map(
-  EFFORT_MODELS.map((model) => [model.id, model]),
-);
-
-/**
- * An effort model of the catalogue.
- *
- * @throws ReedplateError `MODEL_UNKNOWN`, with the nearest id
- * @example
- * ```ts
- * import { effortModelById } from '@reedplate/playability';
- *
- * effortModelById('beginner').weights.bend; // => 8
- * effortModelById('begginer'); // throws MODEL_UNKNOWN
- * ```
- */
-export function effortModelById(id: string): EffortModel {
-  const model = MODELS_BY_ID.get(id);
-  if (model !== undefined) return model;
-  throw new ReedplateError({
-    code: 'MODEL_UNKNOWN',
-    value: id,
-    expected: `the id of an effort model: ${[...MODELS_BY_ID.keys()].join(', ')}`,
-    nearest: typeof id === 'string' ? nearestOf(id, MODELS_BY_ID.keys()) : undefined,
-  });
-}

@@ -1,11 +1,12 @@
-import type { Harp } from '@reedplate/layout';
+import { type HarpLike, toHarp } from '@reedplate/layout';
 import { barBeatAt, type Line } from '@reedplate/line';
+import { requireOptions } from '@reedplate/pitch';
 import { afterRest } from './air.js';
 import type { Choice, Grip } from './choice.js';
 import { STEPS_PER_SECOND, secondsHeld } from './line-times.js';
 import { type LineMoment, momentsOf } from './moments.js';
 import { type NotPlayable, notPlayable } from './not-playable.js';
-import { type LinePath, type PathOptions, pathOf } from './path.js';
+import { type LinePath, PATH_OPTIONS, type PathOptions, pathOf } from './path.js';
 import { makeProblem, type Problem, waysAt } from './problem.js';
 import { cheapestWay } from './search.js';
 import { mildestWay } from './search-worst.js';
@@ -64,7 +65,6 @@ export interface PathExplanation {
  * @throws ReedplateError as `bestPath`
  * @example
  * ```ts
- * import { makeHarp } from '@reedplate/layout';
  * import { makeLine } from '@reedplate/line';
  * import { explainPath } from '@reedplate/playability';
  *
@@ -72,7 +72,7 @@ export interface PathExplanation {
  *   { start: 0, duration: 960, pitch: 67 },
  *   { start: 960, duration: 960, pitch: 72 },
  * ]);
- * const found = explainPath(line, makeHarp('C'));
+ * const found = explainPath(line, 'C');
  * if (!found.playable) throw new Error('not playable');
  * found.terms; // => { reach: 1 }
  * found.steps[0]?.reason; // => 'easier'
@@ -81,10 +81,11 @@ export interface PathExplanation {
  */
 export function explainPath(
   line: Line,
-  harp: Harp,
+  given: HarpLike,
   options: PathOptions = {},
 ): PathExplanation | NotPlayable {
-  const setting = settingOf(options);
+  const setting = settingOf(requireOptions(options, PATH_OPTIONS, 'explainPath'));
+  const harp = toHarp(given, options.known);
   const problem = makeProblem(line, harp, setting.model, setting);
   const way = searchFor(setting)(problem);
   if (way === undefined) return notPlayable(line, harp, setting, problem);

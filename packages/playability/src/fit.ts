@@ -1,9 +1,9 @@
-import type { Harp } from '@reedplate/layout';
+import { type Harp, type HarpLike, toHarp } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
-import { requireInteger, requireSome } from '@reedplate/pitch';
+import { type OptionNames, requireInteger, requireOptions, requireSome } from '@reedplate/pitch';
 import { inPoints } from './figures.js';
 import { candidatesFor, fitLine, type HarpCandidate, type Searched } from './fit-candidate.js';
-import type { PathOptions } from './path.js';
+import { PATH_OPTIONS, type PathOptions } from './path.js';
 import { type PathProfile, profileOf } from './profile.js';
 import { rankCandidates } from './rank.js';
 import { settingOf } from './setting.js';
@@ -46,6 +46,13 @@ export interface FitHarpsOptions extends Omit<PathOptions, 'objective'> {
   readonly count?: number;
 }
 
+const { objective: _, ...SETTING_OPTIONS } = PATH_OPTIONS;
+const FIT_OPTIONS: OptionNames<FitHarpsOptions> = {
+  ...SETTING_OPTIONS,
+  transpositions: true,
+  count: true,
+};
+
 /**
  * The harps that suit a line, the best first: by how much of it they play, then by least effort,
  * then by the order given. Exact: a harp is passed over only if a lower bound of its effort (the
@@ -71,19 +78,20 @@ export interface FitHarpsOptions extends Omit<PathOptions, 'objective'> {
  */
 export function fitHarps(
   line: Line,
-  harps: readonly Harp[],
+  harps: readonly HarpLike[],
   options: FitHarpsOptions = {},
 ): FitRanking {
-  const { transpositions = [0], count = 10, ...rest } = options;
+  const given = requireOptions(options, FIT_OPTIONS, 'fitHarps');
+  const { transpositions = [0], count = 10, ...rest } = given;
   requireInteger(count, { min: 1, what: 'a number of harps' });
-  requireSome(harps, 'one harp');
+  const asked = requireSome(harps, 'one harp').map((harp) => toHarp(harp, rest.known));
   requireSome(transpositions, 'one transposition');
   for (const semitones of transpositions) {
     requireInteger(semitones, { min: -127, max: 127, what: 'semitones' });
   }
   const setting = settingOf(rest);
   const prepared = fitLine(line, setting.tempo);
-  const candidates = candidatesFor(prepared, harps, transpositions, setting);
+  const candidates = candidatesFor(prepared, asked, transpositions, setting);
   const { best, searched } = rankCandidates(prepared, candidates, count);
   const { count: moments } = prepared.times;
   return Object.freeze({

@@ -10,7 +10,8 @@ export { type BestPathsOptions, bestPath, bestPaths, type LinePaths } from './be
 export type { Grip } from './choice.js';
 // Effort models
 export type { EffortModel, EffortWeights, HoleRanks } from './effort-model.js';
-export { EFFORT_MODELS, effortModelById } from './effort-models.js';
+export { effortModelById } from './effort-model-by-id.js';
+export { EFFORT_MODELS } from './effort-models.js';
 // Fit
 export { type EveryHarpOptions, everyHarp } from './every-harp.js';
 export {
@@ -55,6 +56,7 @@ export {
 export { type Setting, settingOf } from './setting.js';
 export type { TermEfforts } from './step-terms.js';
 export { EFFORT_TERMS, type EffortTerm } from './terms.js';
+export type { EffortModelLike, KnownModels } from './to-effort-model.js';
 export {
   EFFORT_WEIGHT_IDS,
   EFFORT_WEIGHTS,

@@ -1,7 +1,14 @@
 import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
-import { deepFreeze, ReedplateError, requireOneOf } from '@reedplate/pitch';
+import {
+  deepFreeze,
+  type OptionNames,
+  ReedplateError,
+  requireOneOf,
+  requireOptions,
+} from '@reedplate/pitch';
 import type { EffortModel, EffortWeights, HoleRanks } from './effort-model.js';
-import { EFFORT_MODELS, effortModelById } from './effort-models.js';
+import { EFFORT_MODELS } from './effort-models.js';
+import { type EffortModelLike, type KnownModels, toEffortModel } from './to-effort-model.js';
 import { EFFORT_WEIGHT_IDS } from './weights.js';
 
 /** What {@link makeEffortModel} changes; all that is left out is taken from the model it begins with. */
@@ -16,6 +23,15 @@ export interface EffortModelSpec {
   /** Ranks to replace, each list of 1 to 16 figures from 0 to 1. */
   readonly holeRanks?: Partial<HoleRanks>;
 }
+
+const SPEC_OPTIONS: OptionNames<EffortModelSpec> = {
+  id: true,
+  name: true,
+  use: true,
+  level: true,
+  weights: true,
+  holeRanks: true,
+};
 
 /** Largest figure of a weight; keeps every sum of efforts an exact whole number of thousandths. */
 const LARGEST_WEIGHT = 1000;
@@ -36,11 +52,10 @@ const LONGEST_BREATH = 60;
  * makeEffortModel('intermediate', { weights: { overblow: -1 } }); // throws MODEL_INVALID
  * ```
  */
-export function makeEffortModel(
-  from: string | EffortModel,
-  { id = 'own', name, use, level, weights = {}, holeRanks = {} }: EffortModelSpec = {},
-): EffortModel {
-  const base = typeof from === 'string' ? effortModelById(from) : from;
+export function makeEffortModel(from: EffortModelLike, spec: EffortModelSpec = {}): EffortModel {
+  const options = requireOptions(spec, SPEC_OPTIONS, 'makeEffortModel');
+  const { id = 'own', name, use, level, weights = {}, holeRanks = {} } = options;
+  const base = toEffortModel(from);
   return checkEffortModel({
     id,
     name: name ?? base.name,
@@ -58,10 +73,9 @@ export function makeEffortModel(
  *
  * @internal
  */
-export function readEffortModel(model: string | EffortModel): EffortModel {
-  if (typeof model === 'string') return effortModelById(model);
-  if (typeof model !== 'object' || model === null) throw invalidModel(model, 'a model', 'model');
-  return CHECKED.has(model) ? model : checkEffortModel(model);
+export function readEffortModel(model: EffortModelLike, known?: KnownModels): EffortModel {
+  const found = toEffortModel(model, known);
+  return CHECKED.has(found) ? found : checkEffortModel(found);
 }
 
 /** Models that are known to be right and can no longer change. */

@@ -1,8 +1,9 @@
 import type { Harp, SoundingOptions, TechniqueLevel } from '@reedplate/layout';
+import type { OptionNames } from '@reedplate/pitch';
 import type { Choice, Grip } from './choice.js';
-import type { EffortModel } from './effort-model.js';
 import { inPoints } from './figures.js';
 import type { Problem } from './problem.js';
+import type { EffortModelLike, KnownModels } from './to-effort-model.js';
 import type { Way } from './way.js';
 
 /** What a path is best at: least effort in all, or the mildest worst step and then least effort. */
@@ -14,7 +15,7 @@ export type PathObjective = (typeof PATH_OBJECTIVES)[number];
 /** How a path is searched for. */
 export interface PathOptions {
   /** An effort model, or the id of one in the catalogue; default `intermediate`. */
-  readonly model?: string | EffortModel;
+  readonly model?: EffortModelLike;
   /** What the player can do; default the level of the model. */
   readonly level?: TechniqueLevel;
   /** As in `SoundingOptions`; default false. */
@@ -23,7 +24,19 @@ export interface PathOptions {
   readonly objective?: PathObjective;
   /** Felt beats a minute; default that of the line, or 100 where it has none. */
   readonly tempo?: number;
+  /** Effort models and tunings of one's own that may be named by their id. */
+  readonly known?: KnownModels;
 }
+
+/** The names of all options of a path. */
+export const PATH_OPTIONS: OptionNames<PathOptions> = {
+  model: true,
+  level: true,
+  valved: true,
+  objective: true,
+  tempo: true,
+  known: true,
+};
 
 /** A line with a way to sound each of its moments, and the effort of it. */
 export interface LinePath {

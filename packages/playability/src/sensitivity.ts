@@ -1,10 +1,10 @@
-import type { Harp } from '@reedplate/layout';
+import { type HarpLike, toHarp } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
-import { requirePositive } from '@reedplate/pitch';
+import { type OptionNames, requireOptions, requirePositive } from '@reedplate/pitch';
 import { inPoints } from './figures.js';
 import { makeEffortModel } from './make-effort-model.js';
 import { type NotPlayable, notPlayable } from './not-playable.js';
-import type { PathOptions } from './path.js';
+import { PATH_OPTIONS, type PathOptions } from './path.js';
 import { makeProblem } from './problem.js';
 import { cheapestWay } from './search.js';
 import { settingOf } from './setting.js';
@@ -36,6 +36,12 @@ export interface EffortSensitivityOptions extends Omit<PathOptions, 'objective'>
   readonly factor?: number;
 }
 
+const { objective: _, ...SETTING_OPTIONS } = PATH_OPTIONS;
+const SENSITIVITY_OPTIONS: OptionNames<EffortSensitivityOptions> = {
+  ...SETTING_OPTIONS,
+  factor: true,
+};
+
 /**
  * How the least effort and the best path of a line hang on each weight: what they would be were
  * the weight smaller or larger and all others as they are. A result that no weight turns over
@@ -44,24 +50,29 @@ export interface EffortSensitivityOptions extends Omit<PathOptions, 'objective'>
  * @throws ReedplateError as `bestPath`, and `NUMBER_RANGE` for the factor
  * @example
  * ```ts
- * import { makeHarp } from '@reedplate/layout';
  * import { makeLine } from '@reedplate/line';
  * import { effortSensitivity } from '@reedplate/playability';
  *
  * const line = makeLine([{ start: 0, duration: 960, pitch: 73 }]);
- * const found = effortSensitivity(line, makeHarp('C'), { factor: 2 });
+ * const found = effortSensitivity(line, 'C', { factor: 2 });
  * if (!found.playable) throw new Error('not playable');
  * found.weights[0]; // => { weight: 'bend', effortBelow: 4.7, effortAbove: 10.7, changesPath: false }
- * effortSensitivity(line, makeHarp('C'), { factor: 20 }); // throws NUMBER_RANGE
+ * effortSensitivity(line, 'C', { factor: 20 }); // throws NUMBER_RANGE
  * ```
  */
 export function effortSensitivity(
   line: Line,
-  harp: Harp,
-  { factor = 1.5, ...options }: EffortSensitivityOptions = {},
+  given: HarpLike,
+  options: EffortSensitivityOptions = {},
 ): EffortSensitivity | NotPlayable {
+  const { factor = 1.5, ...rest } = requireOptions(
+    options,
+    SENSITIVITY_OPTIONS,
+    'effortSensitivity',
+  );
+  const harp = toHarp(given, rest.known);
   requirePositive(factor - 1, { max: 9, what: 'a factor less 1' });
-  const setting = settingOf(options);
+  const setting = settingOf(rest);
   const problem = makeProblem(line, harp, setting.model, setting);
   const base = cheapestWay(problem);
   if (base === undefined) return notPlayable(line, harp, setting, problem);

@@ -36,8 +36,9 @@ export function settingOf({
   valved = false,
   objective = 'total',
   tempo,
+  known,
 }: PathOptions): Setting {
-  const checked = readEffortModel(model);
+  const checked = readEffortModel(model, known);
   return {
     model: checked,
     level: requireOneOf(level ?? checked.level, TECHNIQUE_LEVELS, { what: 'a technique level' }),

@@ -9,7 +9,6 @@
 export {
   enharmonicKeys,
   type HarpKeyOptions,
-  type HarpLike,
   harpKeyOf,
   positionOf,
   songKeyOf,

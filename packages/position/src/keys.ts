@@ -1,7 +1,9 @@
-import { type Harp, type HarpOptions, tuningById } from '@reedplate/layout';
+import { type HarpLike, type HarpOptions, toHarp, toTuning } from '@reedplate/layout';
 import {
   type Key,
   type KeyLike,
+  type OptionNames,
+  requireOptions,
   TONICS,
   toKey,
   toPitchClass,
@@ -9,9 +11,6 @@ import {
 } from '@reedplate/pitch';
 import type { PositionNumber } from './position.js';
 import { POSITIONS, positionByNumber } from './positions.js';
-
-/** What positions are counted from: a harp (its first position), or the key of first position. */
-export type HarpLike = KeyLike | Harp;
 
 /**
  * The key in which a harp plays in a position, spelled with the signs of the harp's own key.
@@ -35,7 +34,9 @@ export function songKeyOf(harp: HarpLike, position: number): Key {
 }
 
 /** Of which harps {@link harpKeyOf} tells the key. */
-export type HarpKeyOptions = Pick<HarpOptions, 'tuning'>;
+export type HarpKeyOptions = Pick<HarpOptions, 'tuning' | 'known'>;
+
+const HARP_KEY_OPTIONS: OptionNames<HarpKeyOptions> = { tuning: true, known: true };
 
 /**
  * The key printed on the harp that plays a song in a position, by the labelling convention of its
@@ -53,12 +54,9 @@ export type HarpKeyOptions = Pick<HarpOptions, 'tuning'>;
  * harpKeyOf('G', 0); // throws NUMBER_RANGE
  * ```
  */
-export function harpKeyOf(
-  songKey: KeyLike,
-  position: number,
-  { tuning = 'standard' }: HarpKeyOptions = {},
-): Key {
-  const { label, labelPosition } = typeof tuning === 'string' ? tuningById(tuning) : tuning;
+export function harpKeyOf(songKey: KeyLike, position: number, options: HarpKeyOptions = {}): Key {
+  const { tuning = 'standard', known } = requireOptions(options, HARP_KEY_OPTIONS, 'harpKeyOf');
+  const { label, labelPosition } = toTuning(tuning, known);
   const tonic = toKey(toKey(songKey).tonic);
   const fifthsDown = positionByNumber(position).semitones - (labelPosition === 2 ? 7 : 0);
   const labelled = transposeKey(tonic, -fifthsDown, { spelling: 'alike' });
@@ -106,7 +104,14 @@ export function enharmonicKeys(key: KeyLike): readonly Key[] {
   return Object.freeze([given, ...others]);
 }
 
+/** A key that no harp in standard tuning carries, such as Am, still has positions counted from it. */
 function firstPositionKey(harp: HarpLike): Key {
-  if (typeof harp === 'object' && 'firstPosition' in harp) return toKey(harp.firstPosition);
-  return toKey(harp);
+  const key = keyOf(harp);
+  return key ?? toKey(toHarp(harp).firstPosition);
+}
+
+function keyOf(harp: HarpLike): Key | undefined {
+  if (typeof harp === 'object' && harp !== null && 'holes' in harp) return undefined;
+  if (typeof harp === 'string' && /\s/u.test(harp.trim())) return undefined;
+  return toKey(harp as KeyLike);
 }

@@ -1,13 +1,15 @@
 import type { Chart } from '@reedplate/form';
 import {
   type Harp,
+  type HarpLike,
   type Hole,
+  type KnownTunings,
   makeHarp,
-  parseHarp,
   type SoundingOptions,
   type TechniqueLevel,
-  type Tuning,
-  type TuningName,
+  type TuningLike,
+  toHarp,
+  toTuning,
 } from '@reedplate/layout';
 import { type Line, requireNotes } from '@reedplate/line';
 import type { KeyLike, ScaleLike } from '@reedplate/pitch';
@@ -53,9 +55,11 @@ export interface PlayerOptions {
    * Harps to choose from, at least one, as `C` or `low F natural-minor` or as data; default one of
    * each of the twelve keys.
    */
-  readonly own?: readonly (string | Harp)[];
+  readonly own?: readonly HarpLike[];
   /** Tuning of the twelve harps where `own` is not given; default `standard`. */
-  readonly tuning?: TuningName | Tuning;
+  readonly tuning?: TuningLike;
+  /** Tunings of one's own that `own` and `tuning` may name by their id. */
+  readonly known?: KnownTunings;
   /** What the criteria count for, each from 0, not all 0; default {@link PICK_WEIGHTS}. */
   readonly weights?: Partial<Readonly<Record<PickCriterion, number>>>;
 }
@@ -107,11 +111,10 @@ export function pickHarps(songKey: KeyLike, options: PickOptions = {}): readonly
 }
 
 /** The harps that a player chooses from. */
-export function harpsOf({ own, tuning = 'standard' }: PlayerOptions): readonly Harp[] {
-  if (own === undefined) return TWELVE_KEYS.map(({ tonic }) => makeHarp(tonic, { tuning }));
-  return requireSome(own, 'one harp').map((harp) =>
-    typeof harp === 'string' ? parseHarp(harp) : harp,
-  );
+export function harpsOf({ own, tuning = 'standard', known }: PlayerOptions): readonly Harp[] {
+  if (own !== undefined) return requireSome(own, 'one harp').map((harp) => toHarp(harp, known));
+  const made = toTuning(tuning, known);
+  return TWELVE_KEYS.map(({ tonic }) => makeHarp(tonic, { tuning: made }));
 }
 
 interface Song {

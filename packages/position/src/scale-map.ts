@@ -1,11 +1,14 @@
 import {
   type Harp,
+  type HarpLike,
   harpRange,
+  SOUNDING_OPTIONS,
   type Sounding,
   type SoundingOptions,
   soundingsOfPitch,
   TECHNIQUE_LEVELS,
   type TechniqueLevel,
+  toHarp,
 } from '@reedplate/layout';
 import type { KeyLike, ScaleLike } from '@reedplate/pitch';
 import {
@@ -15,6 +18,7 @@ import {
   type NoteNameWithOctave,
   noteNameWithOctave,
   parseScale,
+  requireOptions,
   type ScaleDegree,
   toKey,
   toPitchClass,
@@ -55,26 +59,26 @@ export interface ScaleMap {
  * @throws ReedplateError `KEY_UNKNOWN`, `SCALE_UNKNOWN`, `OPTION_UNKNOWN` for a wrong level
  * @example
  * ```ts
- * import { makeHarp } from '@reedplate/layout';
  * import { scaleMap } from '@reedplate/position';
  *
- * const map = scaleMap(makeHarp('C'), 'G', 'blues');
+ * const map = scaleMap('C', 'G', 'blues');
  * map.position; // => 2
  * map.notes[0]?.degree; // => '4'
  * map.levels.natural.missing; // => ['b3', 'b5']
  * map.levels.bends.missing; // => []
- * scaleMap(makeHarp('C'), 'G', 'blue'); // throws SCALE_UNKNOWN
+ * scaleMap('C', 'G', 'blue'); // throws SCALE_UNKNOWN
  * ```
  */
 export function scaleMap(
-  harp: Harp,
+  given: HarpLike,
   songKey: KeyLike,
   scale: ScaleLike,
   options: SoundingOptions = {},
 ): ScaleMap {
+  const { valved = false, known } = requireOptions(options, SOUNDING_OPTIONS, 'scaleMap');
+  const harp = toHarp(given, known);
   const key = toKey(songKey);
   const read = parseScale(scale);
-  const { valved = false } = options;
   const levels = TECHNIQUE_LEVELS.map((level) => [
     level,
     scaleFit(harp, key, read, { level, valved }),

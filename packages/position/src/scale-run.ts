@@ -1,6 +1,12 @@
-import type { Harp, Sounding, SoundingOptions } from '@reedplate/layout';
+import {
+  type HarpLike,
+  SOUNDING_OPTIONS,
+  type Sounding,
+  type SoundingOptions,
+  toHarp,
+} from '@reedplate/layout';
 import type { KeyLike, ScaleLike } from '@reedplate/pitch';
-import { toKey } from '@reedplate/pitch';
+import { requireOptions, toKey } from '@reedplate/pitch';
 import { easeOf } from './reach.js';
 import { type ScaleNote, scaleNotes } from './scale-map.js';
 
@@ -19,19 +25,20 @@ export interface RunNote extends Omit<ScaleNote, 'soundings'> {
  * @throws ReedplateError `KEY_UNKNOWN`, `SCALE_UNKNOWN`, `OPTION_UNKNOWN` for a wrong level
  * @example
  * ```ts
- * import { makeHarp } from '@reedplate/layout';
  * import { scaleRun } from '@reedplate/position';
  *
- * const run = scaleRun(makeHarp('C'), 'G', 'minor pentatonic', { level: 'bends' });
+ * const run = scaleRun('C', 'G', 'minor pentatonic', { level: 'bends' });
  * run.slice(0, 4).map(({ sounding }) => `${sounding?.hole} ${sounding?.breath} ${sounding?.depth}`); // => ['2 draw 0', '3 draw 1', '4 blow 0', '4 draw 0']
  * ```
  */
 export function scaleRun(
-  harp: Harp,
+  given: HarpLike,
   songKey: KeyLike,
   scale: ScaleLike,
   options: SoundingOptions = {},
 ): readonly RunNote[] {
+  const { known } = requireOptions(options, SOUNDING_OPTIONS, 'scaleRun');
+  const harp = toHarp(given, known);
   const rising = tonicToTonic(scaleNotes(harp, toKey(songKey), scale, options));
   const notes = [...rising, ...rising.slice(0, -1).reverse()];
   const run: RunNote[] = [];

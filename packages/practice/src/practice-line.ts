@@ -1,15 +1,25 @@
 import { checkChart } from '@reedplate/chord-tone';
 import type { Chart } from '@reedplate/form';
-import { type Harp, type Sounding, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import {
+  type Harp,
+  type HarpLike,
+  type KnownTunings,
+  type Sounding,
+  TECHNIQUE_LEVELS,
+  type TechniqueLevel,
+  toHarp,
+} from '@reedplate/layout';
 import { type Line, makeLine } from '@reedplate/line';
 import {
   type Chord,
   type ChordDegree,
   HIGHEST_MIDI,
   LOWEST_MIDI,
+  type OptionNames,
   ReedplateError,
   requireInteger,
   requireOneOf,
+  requireOptions,
 } from '@reedplate/pitch';
 import { arpeggioFigures } from './arpeggio.js';
 import { cheapestPath } from './connect.js';
@@ -81,7 +91,17 @@ export interface PracticeOptions {
    */
   readonly lowest?: number;
   readonly highest?: number;
+  /** Tunings of one's own, for a harp that is named in one. */
+  readonly known?: KnownTunings;
 }
+
+const PRACTICE_OPTIONS: OptionNames<PracticeOptions> = {
+  kind: true,
+  level: true,
+  lowest: true,
+  highest: true,
+  known: true,
+};
 
 /**
  * The smoothest line of a kind through a chart on a harp, on natural notes unless a `level` is
@@ -97,19 +117,21 @@ export interface PracticeOptions {
  * ```ts
  * import { practiceLine } from '@reedplate/practice';
  * import { makeChart } from '@reedplate/form';
- * import { makeHarp } from '@reedplate/layout';
  *
  * const chart = makeChart('basic', 'G');
- * const { steps } = practiceLine(chart, makeHarp('C'), { kind: 'roots' });
+ * const { steps } = practiceLine(chart, 'C', { kind: 'roots' });
  * steps.map(({ soundings }) => soundings[0]?.hole); // => [2, 2, 2, 2, 4, 4, 2, 2, 4, 4, 2, 4]
- * practiceLine(chart, makeHarp('C'), { lowest: 100 }); // throws SOUNDING_IMPOSSIBLE
+ * practiceLine(chart, 'C', { lowest: 100 }); // throws SOUNDING_IMPOSSIBLE
  * ```
  */
 export function practiceLine(
   chart: Chart,
-  harp: Harp,
-  { kind = 'roots', level = 'natural', ...range }: PracticeOptions = {},
+  given: HarpLike,
+  options: PracticeOptions = {},
 ): PracticeLine {
+  const checked = requireOptions(options, PRACTICE_OPTIONS, 'practiceLine');
+  const { kind = 'roots', level = 'natural', known, ...range } = checked;
+  const harp = toHarp(given, known);
   requireOneOf(kind, PRACTICE_KINDS, { what: 'a kind of practice line' });
   requireOneOf(level, TECHNIQUE_LEVELS, { what: 'a technique level' });
   checkChart(chart);

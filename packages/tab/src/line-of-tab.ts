@@ -1,19 +1,34 @@
-import { type Harp, soundingsOfPitch, type TechniqueLevel } from '@reedplate/layout';
+import {
+  type Harp,
+  type HarpLike,
+  type KnownTunings,
+  soundingsOfPitch,
+  type TechniqueLevel,
+  toHarp,
+} from '@reedplate/layout';
 import {
   barBeatAt,
+  LINE_OPTIONS,
   type Line,
   type LineOptions,
   makeLine,
   parseMetre,
   type TimedNote,
 } from '@reedplate/line';
-import { noteNameWithOctave, ReedplateError } from '@reedplate/pitch';
-import { type SoundOptions, soundMark } from './sound-tab.js';
+import {
+  noteNameWithOctave,
+  type OptionNames,
+  ReedplateError,
+  requireOptions,
+} from '@reedplate/pitch';
+import { SOUND_OPTIONS, type SoundOptions, soundMark } from './sound-tab.js';
 import { markOf, type TabMark } from './tab-mark.js';
 import type { TimedTab } from './timed-tab.js';
 
 /** How {@link lineOfTab} sounds and counts. */
 export interface LineOfTabOptions extends SoundOptions, LineOptions {}
+
+const LINE_OF_TAB_OPTIONS: OptionNames<LineOfTabOptions> = { ...SOUND_OPTIONS, ...LINE_OPTIONS };
 
 /**
  * The line that tablature with rhythm sounds on a harp.
@@ -21,20 +36,22 @@ export interface LineOfTabOptions extends SoundOptions, LineOptions {}
  * @throws ReedplateError `HOLE_RANGE`, `SOUNDING_IMPOSSIBLE`, `METRE_UNKNOWN`, `LINE_INVALID`
  * @example
  * ```ts
- * import { makeHarp } from '@reedplate/layout';
  * import { lineOfTab, parseTimedTab } from '@reedplate/tab';
  *
- * lineOfTab(parseTimedTab('-2:2 +4'), makeHarp('C')).notes;
+ * lineOfTab(parseTimedTab('-2:2 +4'), 'C').notes;
  * // => [{ start: 0, duration: 1920, pitch: 67 }, { start: 1920, duration: 960, pitch: 72 }]
- * lineOfTab(parseTimedTab('-11'), makeHarp('C')); // throws HOLE_RANGE
+ * lineOfTab(parseTimedTab('-11'), 'C'); // throws HOLE_RANGE
  * ```
  */
 export function lineOfTab(
   timed: readonly TimedTab[],
-  harp: Harp,
-  { valved = false, ...options }: LineOfTabOptions = {},
+  given: HarpLike,
+  options: LineOfTabOptions = {},
 ): Line {
-  const { beatTicks } = parseMetre(options.metre ?? '4/4');
+  const { valved, known, ...rest } = requireOptions(options, LINE_OF_TAB_OPTIONS, 'lineOfTab');
+  const harp = toHarp(given, known);
+  const sounding = valved === undefined ? {} : { valved };
+  const { beatTicks } = parseMetre(rest.metre ?? '4/4');
   const notes: TimedNote[] = [];
   let beat = 0;
   for (const { marks, beats } of timed) {
@@ -42,17 +59,21 @@ export function lineOfTab(
     beat += beats;
     const duration = Math.max(1, Math.round(beat * beatTicks) - start);
     for (const mark of marks) {
-      notes.push({ start, duration, pitch: soundMark(mark, harp, { valved }).pitch });
+      notes.push({ start, duration, pitch: soundMark(mark, harp, sounding).pitch });
     }
   }
-  return makeLine(notes, options);
+  return makeLine(notes, rest);
 }
 
 /** How {@link tabOfLine} chooses. */
 export interface TabOfLineOptions {
   /** What the player can do; default `overbends`: everything. */
   readonly level?: TechniqueLevel;
+  /** Tunings of one's own, for a harp that is named in one. */
+  readonly known?: KnownTunings;
 }
+
+const TAB_OF_LINE_OPTIONS: OptionNames<TabOfLineOptions> = { level: true, known: true };
 
 /**
  * Tablature with rhythm of a line on a harp, each note by itself in its plainest way: natural before
@@ -63,20 +84,21 @@ export interface TabOfLineOptions {
  * @throws ReedplateError `SOUNDING_IMPOSSIBLE` with `where.bar` for a note that the harp does not have
  * @example
  * ```ts
- * import { makeHarp } from '@reedplate/layout';
  * import { makeLine } from '@reedplate/line';
  * import { formatTimedTab, tabOfLine } from '@reedplate/tab';
  *
  * const line = makeLine([{ start: 0, duration: 960, pitch: 67 }, { start: 1440, duration: 480, pitch: 70 }]);
- * formatTimedTab(tabOfLine(line, makeHarp('C'))); // => "-2 r:1/2 -3':1/2"
- * tabOfLine(line, makeHarp('C'), { level: 'natural' }); // throws SOUNDING_IMPOSSIBLE
+ * formatTimedTab(tabOfLine(line, 'C')); // => "-2 r:1/2 -3':1/2"
+ * tabOfLine(line, 'C', { level: 'natural' }); // throws SOUNDING_IMPOSSIBLE
  * ```
  */
 export function tabOfLine(
   line: Line,
-  harp: Harp,
-  { level = 'overbends' }: TabOfLineOptions = {},
+  given: HarpLike,
+  options: TabOfLineOptions = {},
 ): readonly TimedTab[] {
+  const { level = 'overbends', known } = requireOptions(options, TAB_OF_LINE_OPTIONS, 'tabOfLine');
+  const harp = toHarp(given, known);
   const { beatTicks } = parseMetre(line.metre);
   const timed: TimedTab[] = [];
   let at = 0;

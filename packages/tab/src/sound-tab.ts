@@ -1,5 +1,5 @@
-import { type Harp, type Sounding, soundingsAt } from '@reedplate/layout';
-import { ReedplateError } from '@reedplate/pitch';
+import { type HarpLike, type KnownTunings, type Sounding, soundingsAt } from '@reedplate/layout';
+import { type OptionNames, ReedplateError, requireOptions } from '@reedplate/pitch';
 import { formatSounding } from './format-tab.js';
 import { markOf, type TabMark } from './tab-mark.js';
 
@@ -7,7 +7,12 @@ import { markOf, type TabMark } from './tab-mark.js';
 export interface SoundOptions {
   /** Whether the harp is half-valved, so that valved bends sound; default false. */
   readonly valved?: boolean;
+  /** Tunings of one's own, for a harp that is named in one. */
+  readonly known?: KnownTunings;
 }
+
+/** The names of the options of a mark that is sounded. */
+export const SOUND_OPTIONS: OptionNames<SoundOptions> = { valved: true, known: true };
 
 /**
  * What a mark sounds on a harp: the step from tablature to pitch.
@@ -16,20 +21,15 @@ export interface SoundOptions {
  *   or overbend its reeds do not give
  * @example
  * ```ts
- * import { makeHarp } from '@reedplate/layout';
  * import { parseTab, soundMark } from '@reedplate/tab';
  *
- * const harp = makeHarp('C');
- * parseTab("-2 -2''").map(([mark]) => mark && soundMark(mark, harp).pitch); // => [67, 65]
- * parseTab("-2'''").map(([mark]) => mark && soundMark(mark, harp).pitch); // throws SOUNDING_IMPOSSIBLE
+ * parseTab("-2 -2''").map(([mark]) => mark && soundMark(mark, 'C').pitch); // => [67, 65]
+ * parseTab("-2'''").map(([mark]) => mark && soundMark(mark, 'C').pitch); // throws SOUNDING_IMPOSSIBLE
  * ```
  */
-export function soundMark(
-  mark: TabMark,
-  harp: Harp,
-  { valved = false }: SoundOptions = {},
-): Sounding {
-  const possible = soundingsAt(harp, mark.hole, mark.breath, { level: 'overbends', valved });
+export function soundMark(mark: TabMark, harp: HarpLike, options: SoundOptions = {}): Sounding {
+  const which = requireOptions(options, SOUND_OPTIONS, 'soundMark');
+  const possible = soundingsAt(harp, mark.hole, mark.breath, { ...which, level: 'overbends' });
   const found = possible.find((sounding) => sameMark(markOf(sounding), mark));
   if (found !== undefined) return found;
   throw new ReedplateError({

@@ -1,4 +1,4 @@
-import { type Harp, parseHarp, type Tuning } from '@reedplate/layout';
+import { type Harp, parseHarp, REGISTERS, type Tuning } from '@reedplate/layout';
 import type { Command } from 'commander';
 import type { Terminal } from '../terminal.js';
 import { withOptionGroup } from './option-group.js';
@@ -34,11 +34,21 @@ export function readHarpChoice(
   { own, tuning }: HarpChoiceWords,
   terminal: Pick<Terminal, 'readText'>,
 ): { readonly own?: readonly Harp[]; readonly tuning: Tuning } {
-  const tuningOf = (word: string) => readTuningWord(word, terminal);
   return {
-    tuning: tuningOf(tuning),
+    tuning: readTuningWord(tuning, terminal),
     ...(own === undefined
       ? {}
-      : { own: readList(own).map((name) => parseHarp(name, { tuningOf })) }),
+      : { own: readList(own).map((name) => readHarpName(name, terminal)) }),
   };
+}
+
+/** The harp that a name means, its tuning by id or by file. */
+function readHarpName(name: string, terminal: Pick<Terminal, 'readText'>): Harp {
+  const words = name.trim().split(/\s+/u);
+  const hasRegister = REGISTERS.some((register) => register === words[0]?.toLowerCase());
+  const word = words[hasRegister ? 2 : 1];
+  if (word === undefined) return parseHarp(name);
+  const tuning = readTuningWord(word, terminal);
+  const known = { tunings: [tuning] };
+  return parseHarp(words.map((each) => (each === word ? tuning.id : each)).join(' '), { known });
 }

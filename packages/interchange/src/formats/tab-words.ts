@@ -1,5 +1,6 @@
-import type { Harp, TechniqueLevel } from '@reedplate/layout';
+import type { HarpLike, KnownTunings, TechniqueLevel } from '@reedplate/layout';
 import { type Line, makeLine } from '@reedplate/line';
+import { type OptionNames, requireOptions } from '@reedplate/pitch';
 import { formatTab, type TabDialectId, tabOfLine } from '@reedplate/tab';
 import { graceTargets } from '../grace-notes.js';
 
@@ -9,7 +10,15 @@ export interface TabWordsOptions {
   readonly level?: TechniqueLevel;
   /** Default `sign`. */
   readonly dialect?: TabDialectId;
+  /** Tunings of one's own, for a harp that is named in one. */
+  readonly known?: KnownTunings;
 }
+
+const TAB_WORDS_OPTIONS: OptionNames<TabWordsOptions> = {
+  level: true,
+  dialect: true,
+  known: true,
+};
 
 /**
  * Tab for the words under a score: one for each time that notes of the line begin, grace notes aside,
@@ -18,22 +27,22 @@ export interface TabWordsOptions {
  * @throws ReedplateError `SOUNDING_IMPOSSIBLE` for a note that the harp does not have
  * @example
  * ```ts
- * import { makeHarp } from '@reedplate/layout';
  * import { makeLine } from '@reedplate/line';
  * import { tabWords } from '@reedplate/interchange';
  *
- * tabWords(makeLine([{ start: 0, duration: 960, pitch: 70 }]), makeHarp('C')); // => ["-3'"]
+ * tabWords(makeLine([{ start: 0, duration: 960, pitch: 70 }]), 'C'); // => ["-3'"]
  * ```
  */
 export function tabWords(
   line: Line,
-  harp: Harp,
-  { level, dialect }: TabWordsOptions = {},
+  harp: HarpLike,
+  options: TabWordsOptions = {},
 ): readonly string[] {
+  const { dialect, ...which } = requireOptions(options, TAB_WORDS_OPTIONS, 'tabWords');
   const { notes, ...head } = line;
   const targets = graceTargets(notes);
   const counted = notes.filter((_, at) => targets[at] === undefined);
-  return tabOfLine(makeLine(counted, head), harp, level === undefined ? {} : { level })
+  return tabOfLine(makeLine(counted, head), harp, which)
     .filter(({ marks }) => marks.length > 0)
     .map(({ marks }) => formatTab([marks], dialect === undefined ? {} : { dialect }));
 }

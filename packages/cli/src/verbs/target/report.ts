@@ -124,7 +124,7 @@ type Described = Pick<TargetChord, 'tones' | 'whole' | 'warnings'>;
 /** Describes what a harp gives a chord, once for each chord: a blues comes back to three. */
 function describer(
   harp: Harp,
-  options: Required<AvailabilityOptions>,
+  options: Required<Omit<AvailabilityOptions, 'known'>>,
 ): (chord: Chord) => Described {
   const known = new Map<string, Described>();
   return (chord) => {

@@ -1,0 +1,17 @@
+import { type Chord, type ChordLike, parseChord } from '@reedplate/pitch';
+
+/**
+ * The chord itself, given as a chord, by its symbol or as tonal gives it. A chord stays the same
+ * object, so that what was found for it is found again.
+ *
+ * @throws ReedplateError `CHORD_UNKNOWN`
+ */
+export function toChord(chord: ChordLike): Chord {
+  return isChord(chord) ? chord : parseChord(chord);
+}
+
+function isChord(chord: ChordLike): chord is Chord {
+  return (
+    typeof chord === 'object' && chord !== null && 'tones' in chord && Array.isArray(chord.tones)
+  );
+}
