@@ -38,7 +38,7 @@ describe('withNinths', () => {
 
 describe('toMinor', () => {
   test('toMinor makes i and iv minor, ii half-diminished, and lets V be major', () => {
-    expect(text(toMinor(formById('basic')))).toBe(
+    expect(text(toMinor('basic'))).toBe(
       '| i7 | % | % | % | iv7 | % | i7 | % | V7 | iv7 | i7 | V7 |',
     );
     expect(text(toMinor(parseForm('I | IV6 | ii | II7 | I9 | IV13 | V')))).toBe(
@@ -47,7 +47,7 @@ describe('toMinor', () => {
   });
 
   test('toMinor makes V minor on demand', () => {
-    expect(text(toMinor(formById('basic'), { five: 'v' }))).toContain('| v7 | iv7 | i7 | v7 |');
+    expect(text(toMinor('basic', { five: 'v' }))).toContain('| v7 | iv7 | i7 | v7 |');
   });
 
   test('toMinor leaves chords that lead elsewhere', () => {
@@ -61,7 +61,7 @@ describe('toMinor', () => {
   });
 
   test('toMinor refuses another fifth degree', () => {
-    expect(() => toMinor(formById('basic'), { five: 'V7' as 'V' })).toThrow(
+    expect(() => toMinor('basic', { five: 'V7' as 'V' })).toThrow(
       expect.objectContaining({ code: 'OPTION_UNKNOWN' }),
     );
   });
@@ -92,7 +92,7 @@ describe('variations of quality', () => {
   });
 
   test('a varied form no longer rests on its source alone, an unchanged one does', () => {
-    expect(withTriads(formById('vamp')).source).toBe('common practice, varied');
-    expect(withSevenths(formById('vamp'))).toBe(formById('vamp'));
+    expect(withTriads('vamp').source).toBe('common practice, varied');
+    expect(withSevenths('vamp')).toBe(formById('vamp'));
   });
 });

@@ -1,4 +1,5 @@
 import { coloursOf, withQuality } from './quality.js';
+import { type FormLike, toForm } from './to-form.js';
 import type { Form } from './types.js';
 import { mapChords } from './vary.js';
 
@@ -12,7 +13,8 @@ import { mapChords } from './vary.js';
  * formatForm(withTriads(parseForm('I7 | iv7 | #IVdim7'))); // => '| I | iv | #ivdim |'
  * ```
  */
-export function withTriads(form: Form): Form {
+export function withTriads(given: FormLike): Form {
+  const form = toForm(given);
   return mapChords(form, triad);
 }
 
@@ -27,7 +29,8 @@ export function withTriads(form: Form): Form {
  * formatForm(withSevenths(parseForm('I | iv | IVmaj7 | V9'))); // => '| I7 | iv7 | IVmaj7 | V7 |'
  * ```
  */
-export function withSevenths(form: Form): Form {
+export function withSevenths(given: FormLike): Form {
+  const form = toForm(given);
   return mapChords(form, seventh);
 }
 
@@ -42,7 +45,8 @@ export function withSevenths(form: Form): Form {
  * formatForm(withNinths(parseForm('I | iv | V7b9 | #IVdim7'))); // => '| I9 | iv9 | V7b9 | #ivdim7 |'
  * ```
  */
-export function withNinths(form: Form): Form {
+export function withNinths(given: FormLike): Form {
+  const form = toForm(given);
   return mapChords(form, ninth);
 }
 

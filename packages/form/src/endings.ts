@@ -1,5 +1,6 @@
 import { type ClosingBars, type ClosingRow, closeForm, readClosingRows } from './closing-bars.js';
 import { SOURCES } from './sources.js';
+import { type FormLike, toForm } from './to-form.js';
 import type { Form } from './types.js';
 
 const ROWS = [
@@ -98,13 +99,14 @@ export const ENDINGS: readonly ClosingBars[] = readClosingRows(ROWS);
  * `FORM_INVALID` for a form of two bars or one
  * @example
  * ```ts
- * import { formatForm, formById, withEnding } from '@reedplate/form';
+ * import { formatForm, withEnding } from '@reedplate/form';
  *
- * const form = withEnding(formById('basic'), 'half-step-above');
+ * const form = withEnding('basic', 'half-step-above');
  * formatForm(form).split('\n')[2]; // => '| V7  | IV7 | I7 | bII7 I7 |'
- * withEnding(formById('basic'), 'minor-one'); // throws OPTION_UNKNOWN
+ * withEnding('basic', 'minor-one'); // throws OPTION_UNKNOWN
  * ```
  */
-export function withEnding(form: Form, ending: EndingId): Form {
+export function withEnding(given: FormLike, ending: EndingId): Form {
+  const form = toForm(given);
   return closeForm(form, ending, ENDINGS);
 }

@@ -1,6 +1,6 @@
 import { parseMetre } from '@reedplate/line';
-import { ReedplateError } from '@reedplate/pitch';
-import { type FormDetails, MOST_SHARES, makeForm } from './make-form.js';
+import { ReedplateError, requireOptions } from '@reedplate/pitch';
+import { FORM_DETAILS, type FormDetails, MOST_SHARES, makeForm } from './make-form.js';
 import type { Chart, ChordSpan, Form, FormBar } from './types.js';
 
 /**
@@ -21,6 +21,7 @@ import type { Chart, ChordSpan, Form, FormBar } from './types.js';
  * ```
  */
 export function formOfChart(chart: Chart, details: FormDetails = {}): Form {
+  requireOptions(details, FORM_DETAILS, 'formOfChart');
   const { form: id, metre, feel, pickup } = chart;
   const { barTicks } = parseMetre(metre);
   const bars = Array.from({ length: chart.bars }, (): ChordSpan[] => []);

@@ -1,4 +1,12 @@
-import { chordOfNumeral, type KeyLike, requireInteger, toKey } from '@reedplate/pitch';
+import {
+  chordOfNumeral,
+  type KeyLike,
+  type OptionNames,
+  requireInteger,
+  requireOptions,
+  toKey,
+} from '@reedplate/pitch';
+import { type FormLike, toForm } from './to-form.js';
 import type { Feel, Form, FormBar } from './types.js';
 
 /** How {@link formatForm} writes. */
@@ -8,6 +16,8 @@ export interface FormatFormOptions {
   /** Bars to a line of text, from 1; default 4. */
   readonly barsPerLine?: number;
 }
+
+const FORMAT_OPTIONS: OptionNames<FormatFormOptions> = { key: true, barsPerLine: true };
 
 const FEEL_WORDS: Readonly<Record<Feel, string>> = {
   straight: 'straight',
@@ -23,15 +33,16 @@ const FEEL_WORDS: Readonly<Record<Feel, string>> = {
  * @throws ReedplateError `KEY_UNKNOWN`, `NUMBER_RANGE`
  * @example
  * ```ts
- * import { formatForm, formById, parseForm } from '@reedplate/form';
+ * import { formatForm, parseForm } from '@reedplate/form';
  *
  * formatForm(parseForm('I7 | I7 | IV7 / / V7')); // => '| I7 | % | IV7 / / V7 |'
  * formatForm(parseForm('slow 12/8 | i7 |'), { key: 'A' }); // => 'slow 12/8\n| Am7 |'
- * formatForm(formById('basic'), { barsPerLine: 0 }); // throws NUMBER_RANGE
+ * formatForm('basic', { barsPerLine: 0 }); // throws NUMBER_RANGE
  * ```
  */
-export function formatForm(form: Form, options: FormatFormOptions = {}): string {
-  const { key, barsPerLine = 4 } = options;
+export function formatForm(given: FormLike, options: FormatFormOptions = {}): string {
+  const form = toForm(given);
+  const { key, barsPerLine = 4 } = requireOptions(options, FORMAT_OPTIONS, 'formatForm');
   const perLine = requireInteger(barsPerLine, { min: 1, what: 'bars to a line' });
   const write = chordWriter(key);
   const lines = linesOf(form.bars, perLine).map((bars) => barTexts(bars, write));

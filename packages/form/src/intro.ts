@@ -1,5 +1,6 @@
 import { requireOneOf } from '@reedplate/pitch';
 import { barsPerUnit, noPlace } from './bar-shape.js';
+import { type FormLike, toForm } from './to-form.js';
 import type { Form, FormBar } from './types.js';
 
 /** Where a band can come in; see {@link introBars}. */
@@ -23,14 +24,15 @@ const OPENS_CADENCE = /^(?:V|v|ii|II|bVI)(?![IViv])/u;
  * `OPTION_UNKNOWN`
  * @example
  * ```ts
- * import { formById, introBars } from '@reedplate/form';
+ * import { introBars } from '@reedplate/form';
  *
- * introBars(formById('basic'), 'five').map(([chord]) => chord?.numeral); // => ['V7', 'IV7', 'I7', 'V7']
- * introBars(formById('basic'), 'turnaround').length; // => 2
- * introBars(formById('vamp'), 'five'); // throws FORM_INVALID
+ * introBars('basic', 'five').map(([chord]) => chord?.numeral); // => ['V7', 'IV7', 'I7', 'V7']
+ * introBars('basic', 'turnaround').length; // => 2
+ * introBars('vamp', 'five'); // throws FORM_INVALID
  * ```
  */
-export function introBars(form: Form, kind: IntroKind): readonly FormBar[] {
+export function introBars(given: FormLike, kind: IntroKind): readonly FormBar[] {
+  const form = toForm(given);
   requireOneOf(kind, INTRO_KINDS, { what: 'an introduction' });
   if (kind === 'five') return form.bars.slice(cadenceStart(form));
   const count = TURNAROUND * barsPerUnit(form);

@@ -1,7 +1,7 @@
 import { parseKey } from '@reedplate/pitch';
 import { describe, expect, test } from 'vitest';
 import { FORMS } from './catalogue.js';
-import { formById } from './form-by-id.js';
+
 import { type ChartOptions, makeChart } from './make-chart.js';
 import { makeForm } from './make-form.js';
 import { parseForm } from './parse-form.js';
@@ -29,7 +29,7 @@ describe('makeChart', () => {
     expect(() => makeChart('basic', 'Am')).toThrow(
       expect.objectContaining({ code: 'OPTION_UNKNOWN', nearest: 'A' }),
     );
-    expect(makeChart(toMinor(formById('basic')), 'Am').key).toBe('Am');
+    expect(makeChart(toMinor('basic'), 'Am').key).toBe('Am');
   });
 
   test('makeChart places chords by their shares of the bar', () => {

@@ -2,10 +2,12 @@ import { type Metre, parseMetre } from '@reedplate/line';
 import {
   type Key,
   type KeyLike,
+  type OptionNames,
   parseKey,
   ReedplateError,
   requireInteger,
   requireOneOf,
+  requireOptions,
   requirePositive,
   toKey,
 } from '@reedplate/pitch';
@@ -38,6 +40,18 @@ export interface ChartOptions {
   readonly known?: KnownForms;
 }
 
+const CHART_OPTIONS: OptionNames<ChartOptions> = {
+  metre: true,
+  feel: true,
+  tempo: true,
+  choruses: true,
+  pickup: true,
+  intro: true,
+  ending: true,
+  breaks: true,
+  known: true,
+};
+
 const MOST_CHORUSES = 1000;
 const FASTEST_TEMPO = 1000;
 
@@ -64,7 +78,8 @@ const FASTEST_TEMPO = 1000;
  * ```
  */
 export function makeChart(form: FormLike, key: KeyLike, options: ChartOptions = {}): Chart {
-  return layChart(toForm(form, options.known), key, options);
+  const { known } = requireOptions(options, CHART_OPTIONS, 'makeChart');
+  return layChart(toForm(form, known), key, options);
 }
 
 function layChart(form: Form, songKey: KeyLike, options: ChartOptions): Chart {

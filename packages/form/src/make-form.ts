@@ -2,10 +2,12 @@ import { type Metre, parseMetre } from '@reedplate/line';
 import {
   isReedplateError,
   type Mode,
+  type OptionNames,
   parseNumeral,
   ReedplateError,
   requireInteger,
   requireOneOf,
+  requireOptions,
 } from '@reedplate/pitch';
 import { coloursOf, plainStep } from './quality.js';
 import { lowestTerms, sharesOf } from './shares.js';
@@ -28,6 +30,19 @@ export interface FormDetails {
   /** Default `not stated`. */
   readonly source?: string;
 }
+
+/**
+ * The names of all details of a form.
+ */
+export const FORM_DETAILS: OptionNames<FormDetails> = {
+  id: true,
+  name: true,
+  description: true,
+  metre: true,
+  feel: true,
+  use: true,
+  source: true,
+};
 
 /** Most bars of a form: forty choruses of twelve and more. */
 export const MOST_BARS = 1024;
@@ -53,8 +68,14 @@ const ID = /^[a-z0-9]+(?:-[a-z0-9]+)*$/u;
  * ```
  */
 export function makeForm(bars: readonly FormBar[], details: FormDetails = {}): Form {
-  const { id = 'custom', name = 'Custom form', description = '', use = '' } = details;
-  const { metre = '4/4', feel = 'shuffle', source = 'not stated' } = details;
+  const { id = 'custom', name = 'Custom form' } = requireOptions(details, FORM_DETAILS, 'makeForm');
+  const {
+    description = '',
+    use = '',
+    metre = '4/4',
+    feel = 'shuffle',
+    source = 'not stated',
+  } = details;
   if (!Array.isArray(bars) || bars.length === 0 || bars.length > MOST_BARS) {
     throw invalid(bars, `a list of 1 to ${MOST_BARS} bars`);
   }

@@ -1,7 +1,7 @@
 import { type Metre, parseMetre } from '@reedplate/line';
-import { type KeyLike, ReedplateError } from '@reedplate/pitch';
+import { type KeyLike, type OptionNames, ReedplateError, requireOptions } from '@reedplate/pitch';
 import { type ChordReader, chordReader } from './chord-reader.js';
-import { type FormDetails, MOST_SHARES, makeForm } from './make-form.js';
+import { FORM_DETAILS, type FormDetails, MOST_SHARES, makeForm } from './make-form.js';
 import { playRepeats, type ReadBar } from './repeats.js';
 import { type Mark, type Token, tokenise } from './tokens.js';
 import type { Feel, Form, FormBar, FormChord } from './types.js';
@@ -12,6 +12,8 @@ export interface ParseFormOptions extends FormDetails {
   /** With a key the chords are names, such as `G7`; without, the default, they are numerals. */
   readonly key?: KeyLike;
 }
+
+const PARSE_OPTIONS: OptionNames<ParseFormOptions> = { ...FORM_DETAILS, key: true };
 
 const LONGEST_TEXT = 100_000;
 
@@ -40,7 +42,7 @@ const LONGEST_TEXT = 100_000;
  * ```
  */
 export function parseForm(text: string | readonly string[], options: ParseFormOptions = {}): Form {
-  const { key, ...details } = options;
+  const { key, ...details } = requireOptions(options, PARSE_OPTIONS, 'parseForm');
   const { head, body } = splitHead(
     tokenise(requireText(Array.isArray(text) ? text.join(' | ') : text)),
   );

@@ -1,5 +1,6 @@
 import { barOf, barsPerUnit, holdsStep, noPlace, replaceBars, stepAtStart } from './bar-shape.js';
 import { coloursOf, withQuality } from './quality.js';
+import { type FormLike, toForm } from './to-form.js';
 import type { Form, FormBar } from './types.js';
 import { sameBar, withBars } from './vary.js';
 
@@ -15,15 +16,16 @@ const PASSING = barOf('#ivdim7');
  * @throws ReedplateError `FORM_INVALID` for a form without such bars
  * @example
  * ```ts
- * import { formatForm, formById, withDiminishedPassing } from '@reedplate/form';
+ * import { formatForm, withDiminishedPassing } from '@reedplate/form';
  *
- * const form = withDiminishedPassing(formById('basic'));
+ * const form = withDiminishedPassing('basic');
  * formatForm(form).split('\n')[1]; // => '| IV7 | #ivdim7 | I7 | %  |'
- * withDiminishedPassing(formById('ten-bar')).bars[5]?.[0]?.numeral; // => '#ivdim7'
- * withDiminishedPassing(formById('vamp')); // throws FORM_INVALID
+ * withDiminishedPassing('ten-bar').bars[5]?.[0]?.numeral; // => '#ivdim7'
+ * withDiminishedPassing('vamp'); // throws FORM_INVALID
  * ```
  */
-export function withDiminishedPassing(form: Form): Form {
+export function withDiminishedPassing(given: FormLike): Form {
+  const form = toForm(given);
   const unit = barsPerUnit(form);
   const returns = indexesWhere(form, (index) => stepAtStart(form.bars[index]) === ONE);
   const places = returns.filter(
@@ -52,13 +54,14 @@ function isPassing({ bars }: Form, index: number): boolean {
  * @throws ReedplateError `FORM_INVALID` for a form without such bars
  * @example
  * ```ts
- * import { formatForm, formById, withTwoFive } from '@reedplate/form';
+ * import { formatForm, withTwoFive } from '@reedplate/form';
  *
- * formatForm(withTwoFive(formById('basic'))).split('\n')[2]; // => '| ii7 | V7 | I7 | V7 |'
- * withTwoFive(formById('vamp')); // throws FORM_INVALID
+ * formatForm(withTwoFive('basic')).split('\n')[2]; // => '| ii7 | V7 | I7 | V7 |'
+ * withTwoFive('vamp'); // throws FORM_INVALID
  * ```
  */
-export function withTwoFive(form: Form): Form {
+export function withTwoFive(given: FormLike): Form {
+  const form = toForm(given);
   const unit = barsPerUnit(form);
   const holds = (index: number, step: number): boolean => holdsStep(form, index, unit, step);
   const hasTwoFive = indexesWhere(form, (at) => holds(at, TWO) && holds(at + unit, FIVE));

@@ -1,5 +1,6 @@
 import { barOf, barsPerUnit, holdsStep, noPlace, replaceBars } from './bar-shape.js';
 import { plainStep } from './quality.js';
+import { type FormLike, toForm } from './to-form.js';
 import type { Form, FormBar } from './types.js';
 import { withBars } from './vary.js';
 
@@ -13,13 +14,14 @@ const FOUR = 4;
  * never goes to IV
  * @example
  * ```ts
- * import { formatForm, formById, withQuickChange } from '@reedplate/form';
+ * import { formatForm, withQuickChange } from '@reedplate/form';
  *
- * formatForm(withQuickChange(formById('basic'))).split('\n')[0]; // => '| I7  | IV7 | I7 | %  |'
- * withQuickChange(formById('vamp')); // throws FORM_INVALID
+ * formatForm(withQuickChange('basic')).split('\n')[0]; // => '| I7  | IV7 | I7 | %  |'
+ * withQuickChange('vamp'); // throws FORM_INVALID
  * ```
  */
-export function withQuickChange(form: Form): Form {
+export function withQuickChange(given: FormLike): Form {
+  const form = toForm(given);
   const unit = requireOpening(form);
   if (holdsStep(form, unit, unit, FOUR)) return form;
   return withSecondBar(form, barOf(firstFour(form)));
@@ -31,13 +33,14 @@ export function withQuickChange(form: Form): Form {
  * @throws ReedplateError `FORM_INVALID` for a form that does not begin with I and then I or IV
  * @example
  * ```ts
- * import { formatForm, formById, withoutQuickChange } from '@reedplate/form';
+ * import { formatForm, withoutQuickChange } from '@reedplate/form';
  *
- * formatForm(withoutQuickChange(formById('quick-change'))) === formatForm(formById('basic')); // => true
- * withoutQuickChange(formById('eight-bar-five-second')); // throws FORM_INVALID
+ * formatForm(withoutQuickChange('quick-change')) === formatForm('basic'); // => true
+ * withoutQuickChange('eight-bar-five-second'); // throws FORM_INVALID
  * ```
  */
-export function withoutQuickChange(form: Form): Form {
+export function withoutQuickChange(given: FormLike): Form {
+  const form = toForm(given);
   const unit = requireOpening(form);
   if (holdsStep(form, unit, unit, ONE)) return form;
   return withSecondBar(form, form.bars[0] as FormBar);

@@ -1,4 +1,11 @@
-import { type KeyLike, ReedplateError, requireInteger, toKey } from '@reedplate/pitch';
+import {
+  type KeyLike,
+  type OptionNames,
+  ReedplateError,
+  requireInteger,
+  requireOptions,
+  toKey,
+} from '@reedplate/pitch';
 import { FORMS } from './catalogue.js';
 import { describeMatch } from './describe-match.js';
 import { parseForm } from './parse-form.js';
@@ -6,17 +13,27 @@ import { type Candidate, rankForms } from './rank-forms.js';
 import type { FormRecognition } from './recognition.js';
 import { LEAST_FORM_AGREEMENT } from './recognition-weights.js';
 import { nearestCount } from './shortlist.js';
-import type { Form, FormBar } from './types.js';
+import { type FormLike, type KnownForms, toForm } from './to-form.js';
+import type { FormBar } from './types.js';
 
 /** How {@link recogniseForm} looks. */
 export interface RecogniseOptions {
   /** Key of the tune, of which the tonic is used; default unknown: all twelve are tried. */
   readonly key?: KeyLike;
   /** Forms to choose from; default the catalogue. */
-  readonly forms?: readonly Form[];
+  readonly forms?: readonly FormLike[];
   /** How many runners-up to name, 0 to 100; default 3. */
   readonly runnersUp?: number;
+  /** Forms of one's own that may be named by their id. */
+  readonly known?: KnownForms;
 }
+
+const RECOGNISE_OPTIONS: OptionNames<RecogniseOptions> = {
+  key: true,
+  forms: true,
+  runnersUp: true,
+  known: true,
+};
 
 const MOST_BARS = 240;
 const MOST_RUNNERS_UP = 100;
@@ -48,13 +65,19 @@ export function recogniseForm(
   bars: string | readonly string[],
   options: RecogniseOptions = {},
 ): FormRecognition {
-  const { key, forms = FORMS, runnersUp = 3 } = options;
+  const {
+    key,
+    forms = FORMS,
+    runnersUp = 3,
+    known,
+  } = requireOptions(options, RECOGNISE_OPTIONS, 'recogniseForm');
   requireInteger(runnersUp, { min: 0, max: MOST_RUNNERS_UP, what: 'runners-up' });
   const home = key === undefined ? undefined : toKey(key);
   const given = readBars(bars);
+  const chosen = forms.map((form) => toForm(form, known));
   // Even without runners-up the next nearest is wanted: it says how sure the nearest is.
   const wanted = Math.max(1, runnersUp);
-  const ranked = rankForms(given, { forms, tonic: home?.pitchClass, runnersUp: wanted });
+  const ranked = rankForms(given, { forms: chosen, tonic: home?.pitchClass, runnersUp: wanted });
   const [first] = ranked;
   if (first === undefined) throw invalid(forms, 'at least one form to choose from');
   const count = nearestCount(ranked);

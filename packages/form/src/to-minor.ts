@@ -1,5 +1,6 @@
-import { requireOneOf } from '@reedplate/pitch';
+import { type OptionNames, requireOneOf, requireOptions } from '@reedplate/pitch';
 import { coloursOf, plainStep, withQuality } from './quality.js';
+import { type FormLike, toForm } from './to-form.js';
 import type { Form } from './types.js';
 import { mapChords } from './vary.js';
 
@@ -8,6 +9,8 @@ export interface ToMinorOptions {
   /** `V` keeps the major third, the default; `v` makes it minor. */
   readonly five?: 'V' | 'v';
 }
+
+const TO_MINOR_OPTIONS: OptionNames<ToMinorOptions> = { five: true };
 
 /**
  * The form on a minor tonic: I and IV become minor, ii half-diminished, V stays or becomes minor.
@@ -23,7 +26,9 @@ export interface ToMinorOptions {
  * formatForm(toMinor(form, { five: 'v' })); // => '| i7 | iv7 | iim7b5 | v7 |'
  * ```
  */
-export function toMinor(form: Form, { five = 'V' }: ToMinorOptions = {}): Form {
+export function toMinor(given: FormLike, options: ToMinorOptions = {}): Form {
+  const { five = 'V' } = requireOptions(options, TO_MINOR_OPTIONS, 'toMinor');
+  const form = toForm(given);
   requireOneOf(five, ['V', 'v'], { what: 'a fifth degree' });
   const minorSteps = new Set<number | undefined>(five === 'v' ? [1, 4, 5] : [1, 4]);
   return mapChords(form, (numeral) => {

@@ -1,5 +1,6 @@
 import { type ClosingBars, type ClosingRow, closeForm, readClosingRows } from './closing-bars.js';
 import { SOURCES } from './sources.js';
+import { type FormLike, toForm } from './to-form.js';
 import type { Form } from './types.js';
 
 const ROWS = [
@@ -153,13 +154,14 @@ export const TURNAROUNDS: readonly ClosingBars[] = readClosingRows(ROWS);
  * `FORM_INVALID` for a form of two bars or one
  * @example
  * ```ts
- * import { formatForm, formById, withTurnaround } from '@reedplate/form';
+ * import { formatForm, withTurnaround } from '@reedplate/form';
  *
- * const form = withTurnaround(formById('basic'), 'one-six-two-five');
+ * const form = withTurnaround('basic', 'one-six-two-five');
  * formatForm(form).split('\n')[2]; // => '| V7  | IV7 | I7 VI7 | ii7 V7 |'
- * withTurnaround(formById('minor'), 'one-six-two-five'); // throws OPTION_UNKNOWN
+ * withTurnaround('minor', 'one-six-two-five'); // throws OPTION_UNKNOWN
  * ```
  */
-export function withTurnaround(form: Form, turnaround: TurnaroundId): Form {
+export function withTurnaround(given: FormLike, turnaround: TurnaroundId): Form {
+  const form = toForm(given);
   return closeForm(form, turnaround, TURNAROUNDS);
 }

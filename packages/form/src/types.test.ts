@@ -60,8 +60,8 @@ describe('types', () => {
     // @ts-expect-error H is no key
     void (() => makeChart('basic', 'H'));
     // @ts-expect-error no turnaround of that name
-    void (() => withTurnaround(formById('basic'), 'one-six'));
+    void (() => withTurnaround('basic', 'one-six'));
     // @ts-expect-error no variation of that name
-    void (() => varyForm(formById('basic'), ['quickchange']));
+    void (() => varyForm('basic', ['quickchange']));
   });
 });

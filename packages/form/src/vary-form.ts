@@ -3,6 +3,7 @@ import { withNinths, withSevenths, withTriads } from './chord-colours.js';
 import { withDoubleLength, withHalfLength } from './length.js';
 import { withDiminishedPassing, withTwoFive } from './passing-chords.js';
 import { withoutQuickChange, withQuickChange } from './quick-change.js';
+import { type FormLike, toForm } from './to-form.js';
 import { toMinor } from './to-minor.js';
 import type { Form } from './types.js';
 
@@ -43,13 +44,14 @@ const FUNCTIONS: Readonly<Record<Variation, (form: Form) => Form>> = {
  * @throws ReedplateError `OPTION_UNKNOWN`, and what each variation throws
  * @example
  * ```ts
- * import { formatForm, formById, varyForm } from '@reedplate/form';
+ * import { formatForm, varyForm } from '@reedplate/form';
  *
- * formatForm(varyForm(formById('basic'), ['quick-change', 'minor'])).split('\n')[0]; // => '| i7  | iv7 | i7 | %  |'
- * varyForm(formById('vamp'), ['two-five']); // throws FORM_INVALID
+ * formatForm(varyForm('basic', ['quick-change', 'minor'])).split('\n')[0]; // => '| i7  | iv7 | i7 | %  |'
+ * varyForm('vamp', ['two-five']); // throws FORM_INVALID
  * ```
  */
-export function varyForm(form: Form, variations: readonly Variation[]): Form {
+export function varyForm(given: FormLike, variations: readonly Variation[]): Form {
+  const form = toForm(given);
   return variations.reduce(
     (varied, name) => FUNCTIONS[requireOneOf(name, VARIATIONS, { what: 'a variation' })](varied),
     form,

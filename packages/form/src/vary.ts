@@ -11,7 +11,8 @@ const VARIED = ', varied';
 export function withBars(form: Form, bars: readonly FormBar[]): Form {
   if (sameBars(form.bars, bars)) return form;
   const source = form.source.endsWith(VARIED) ? form.source : `${form.source}${VARIED}`;
-  return makeForm(bars, { ...form, source });
+  const { id, name, description, metre, feel, use } = form;
+  return makeForm(bars, { id, name, description, metre, feel, use, source });
 }
 
 /** The form with every chord changed by a rule; breaks stay. */

@@ -1,5 +1,6 @@
 import { parseMetre } from '@reedplate/line';
-import { requireInteger, requireOneOf } from '@reedplate/pitch';
+import { type OptionNames, requireInteger, requireOneOf, requireOptions } from '@reedplate/pitch';
+import { type FormLike, toForm } from './to-form.js';
 import type { Form, FormBar } from './types.js';
 import { withBars } from './vary.js';
 
@@ -14,6 +15,8 @@ export interface BreakOptions {
   readonly hit?: BreakHit;
 }
 
+const BREAK_OPTIONS: OptionNames<BreakOptions> = { hit: true };
+
 /**
  * The form with a break: no chord in the bars given, so that a singer or player is alone. With a
  * hit the first chord of each bar still sounds for one felt beat of the form's metre.
@@ -22,18 +25,20 @@ export interface BreakOptions {
  * @throws ReedplateError `NUMBER_RANGE` for a bar that the form has not; `OPTION_UNKNOWN`
  * @example
  * ```ts
- * import { formatForm, formById, parseForm, withBreak } from '@reedplate/form';
+ * import { formatForm, parseForm, withBreak } from '@reedplate/form';
  *
  * formatForm(withBreak(parseForm('I7 | IV7 | I7'), [2])); // => '| I7 | N.C. | I7 |'
  * formatForm(withBreak(parseForm('I7 | V7'), [1], { hit: 'first-beat' })); // => '| I7 N.C. / / | V7 |'
- * withBreak(formById('basic'), [13]); // throws NUMBER_RANGE
+ * withBreak('basic', [13]); // throws NUMBER_RANGE
  * ```
  */
 export function withBreak(
-  form: Form,
+  given: FormLike,
   bars: readonly number[],
-  { hit = 'none' }: BreakOptions = {},
+  options: BreakOptions = {},
 ): Form {
+  const { hit = 'none' } = requireOptions(options, BREAK_OPTIONS, 'withBreak');
+  const form = toForm(given);
   requireOneOf(hit, BREAK_HITS, { what: 'a hit' });
   for (const bar of bars) {
     requireInteger(bar, { min: 1, max: form.bars.length, what: 'a bar of the form' });

@@ -1,4 +1,4 @@
-import { formById, makeChart, withTurnaround } from '@reedplate/form';
+import { makeChart, withTurnaround } from '@reedplate/form';
 import { makeLine } from '@reedplate/line';
 import { describe, expect, test } from 'vitest';
 import { runWords } from './run-words.fixture.js';
@@ -82,7 +82,7 @@ describe('readChart', () => {
   const chart = async (...words: readonly string[]) => (await json('chart', ...words)).chart;
 
   test('readChart gives what makeChart gives for the same plan', async () => {
-    const form = withTurnaround(formById('quick-change'), 'two-five');
+    const form = withTurnaround('quick-change', 'two-five');
     const options = { choruses: 2, metre: '12/8', intro: 'turnaround' } as const;
     const words = '--key Eb --form basic --vary quick-change --turnaround two-five --choruses 2';
     const { form: _, ...made } = makeChart(form, 'Eb', { ...options, ending: 'five-one' });

@@ -79,7 +79,7 @@ describe('writeAbc', () => {
   ])(
     'writeAbc writes %i choruses that are alike between repeat signs: %s',
     (choruses, isFolded) => {
-      const chart = makeChart(formById('basic'), { key: 'G', choruses, pickup: 960 });
+      const chart = makeChart('basic', 'G', { choruses, pickup: 960 });
       const notes = Array.from({ length: choruses }, (_, at_) => at(at_ * 48 + 1, 67));
       const line = makeLine(notes, { pickup: 960 });
       const abc = music(writeAbc({ line, chart }));

@@ -1,4 +1,4 @@
-import { formById, makeChart } from '@reedplate/form';
+import { makeChart } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { type Line, makeLine, type PitchPoint, type TimedNote } from '@reedplate/line';
 import fc from 'fast-check';
@@ -203,7 +203,7 @@ describe('tempo changes and count-in', () => {
   );
 
   test.each(FORMATS)('%s gives back a count-in, with the chart from bar 1 on', (_, via) => {
-    const chart = makeChart(formById('basic'), { key: 'G' });
+    const chart = makeChart('basic', 'G');
     const line = makeLine([{ start: 7680, duration: 960, pitch: 67 }], { countIn: 2 });
     const back = via({ line, chart, key: 'G' });
     expect(back.line).toEqual(line);
