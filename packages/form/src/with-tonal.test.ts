@@ -1,6 +1,6 @@
 import { Key, Progression } from 'tonal';
 import { describe, expect, test } from 'vitest';
-import { formById } from './catalogue.js';
+import { formById } from './form-by-id.js';
 import { makeForm } from './make-form.js';
 import { parseForm } from './parse-form.js';
 import { recogniseForm } from './recognise-form.js';
