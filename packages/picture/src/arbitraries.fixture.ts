@@ -22,9 +22,9 @@ export const anyChart = fc
   })
   .map(({ form, tonic, choruses, intro }) => {
     const key = parseKey(form.mode === 'minor' ? minorOf(tonic) : tonic);
-    const options = { key, choruses };
+    const options = { choruses };
     const withIntro = form.bars.length === 12 && intro !== undefined;
-    return makeChart(form, withIntro ? { ...options, intro } : options);
+    return makeChart(form, key, withIntro ? { ...options, intro } : options);
   });
 
 const minorOf = (tonic: string): string =>

@@ -1,4 +1,4 @@
-import { formById, makeChart } from '@reedplate/form';
+import { makeChart } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { everyHarp, explainPath, fitHarps, type PathExplanation } from '@reedplate/playability';
 import { lineOfTab, parseTimedTab } from '@reedplate/tab';
@@ -11,7 +11,7 @@ import { linePicture } from './line/line-picture.js';
 import type { Picture, PictureOptions } from './picture.js';
 import { positionPicture } from './position/position-picture.js';
 
-const chart = makeChart(formById('quick-change'), { key: 'G', choruses: 2, tempo: 96 });
+const chart = makeChart('quick-change', 'G', { choruses: 2, tempo: 96 });
 
 /** A line of our own over the first bars of the chart. */
 const LINE = lineOfTab(

@@ -1,11 +1,11 @@
-import { formById, makeChart } from '@reedplate/form';
+import { makeChart } from '@reedplate/form';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { anyChart, anyHarp, anyLevel, anyLook } from '../arbitraries.fixture.js';
 import { textBoxes, textComplaints } from '../text-boxes.fixture.js';
 import { chartPicture } from './chart-picture.js';
 
-const chart = makeChart(formById('quick-change'), { key: 'G' });
+const chart = makeChart('quick-change', 'G');
 
 describe('chartPicture', () => {
   it('chartPicture keeps every text apart, readable and within the picture', () => {
@@ -64,7 +64,7 @@ describe('chartPicture', () => {
   });
 
   it('chartPicture draws choruses alike once, between repeat signs', () => {
-    const three = makeChart(formById('basic'), { key: 'G', choruses: 3 });
+    const three = makeChart('basic', 'G', { choruses: 3 });
     const { svg, text, description } = chartPicture(three);
     expect(svg).toContain('>×3</text>');
     expect(text).toContain('From chorus 1, 3 times:');
@@ -74,12 +74,7 @@ describe('chartPicture', () => {
   });
 
   it('chartPicture draws an introduction and another ending by themselves', () => {
-    const played = makeChart(formById('basic'), {
-      key: 'G',
-      choruses: 3,
-      intro: 'five',
-      ending: 'five-one',
-    });
+    const played = makeChart('basic', 'G', { choruses: 3, intro: 'five', ending: 'five-one' });
     const { text } = chartPicture(played);
     expect(text.split('\n').filter((row) => row.endsWith(':'))).toEqual([
       'Introduction:',

@@ -37,10 +37,10 @@ export interface ChartPictureOptions extends PictureOptions {
  *   hold it in readable text
  * @example
  * ```ts
- * import { formById, makeChart } from '@reedplate/form';
+ * import { makeChart } from '@reedplate/form';
  * import { chartPicture } from '@reedplate/picture';
  *
- * const chart = makeChart(formById('basic'), { key: 'G' });
+ * const chart = makeChart('basic', 'G');
  * const { text } = chartPicture(chart, { harp: 'C' });
  * text.split('\n')[1]; // => 'bars 1 to 4: I7 G7 [-2 +3] | I7 G7 [-2 +3] | I7 G7 [-2 +3] | I7 G7 [-2 +3]'
  * chartPicture(chart, { width: 20 }); // throws NUMBER_RANGE

@@ -1,4 +1,4 @@
-import { formById, makeChart } from '@reedplate/form';
+import { makeChart } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { makeLine } from '@reedplate/line';
 import { PRACTICE_KINDS, practiceLine } from '@reedplate/practice';
@@ -10,7 +10,7 @@ import { textBoxes, textComplaints } from '../text-boxes.fixture.js';
 import { linePicture } from './line-picture.js';
 
 const harp = makeHarp('C');
-const chart = makeChart(formById('basic'), { key: 'G' });
+const chart = makeChart('basic', 'G');
 
 const anyLine = fc
   .record({
