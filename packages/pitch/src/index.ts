@@ -100,5 +100,5 @@ export {
   requireFields,
 } from './json-fields.js';
 export { nearestOf } from './nearest.js';
-export { logOfTwo, powerOfTwo } from './two-power.js';
 export { type OptionNames, requireOptions } from './options.js';
+export { logOfTwo, powerOfTwo } from './two-power.js';
