@@ -19,15 +19,17 @@ export function describeMatch(
   given: readonly FormBar[],
   home: Key | undefined,
 ): FormMatch {
-  const { form, tonic, choruses, cost, align } = candidate;
+  const { form, closing, bars, tonic, choruses, align } = candidate;
+  const cost = roundCost(candidate.cost);
   const name = home?.tonic ?? tonicAsGiven(tonic, given);
   const key = parseKey(form.mode === 'minor' ? `${name}m` : name);
   const differences = align()
     .filter((pair) => roundCost(pair.cost) > 0)
-    .map((pair) => describePair(pair, { form: form.bars, given, key }));
+    .map((pair) => describePair(pair, { form: bars, length: form.bars.length, given, key }));
   return Object.freeze({
     form: form.id,
     name: form.name,
+    closing,
     key: key.name,
     choruses,
     cost,
@@ -47,15 +49,18 @@ function tonicAsGiven(pitchClass: number, given: readonly FormBar[]): Tonic {
 }
 
 interface Compared {
+  /** The bars compared with, for as long as they do not come again. */
   readonly form: readonly FormBar[];
+  /** Bars of one chorus. */
+  readonly length: number;
   readonly given: readonly FormBar[];
   readonly key: Key;
 }
 
-function describePair(pair: BarPair, { form, given, key }: Compared): BarDifference {
+function describePair(pair: BarPair, { form, length, given, key }: Compared): BarDifference {
   const written = pair.given === null ? null : (given[pair.given] as FormBar);
-  const barOfForm = pair.expected === null ? null : pair.expected % form.length;
-  const expected = barOfForm === null ? null : (form[barOfForm] as FormBar);
+  const barOfForm = pair.expected === null ? null : pair.expected % length;
+  const expected = pair.expected === null ? null : (form[pair.expected % form.length] as FormBar);
   return Object.freeze({
     kind: kindOf(written, expected, key),
     bar: pair.given === null ? null : pair.given + 1,

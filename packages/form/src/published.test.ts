@@ -130,6 +130,8 @@ describe('FORMS against Wikipedia, "Eight-bar blues"', () => {
     expect(eights.filter(isUsual).map(({ id }) => id)).toEqual([
       'eight-bar',
       'eight-bar-five-second',
+      'eight-bar-five-second-turnaround',
+      'eight-bar-five-second-back',
       'eight-bar-five-second-sevenths',
       'eight-bar-minor-four',
       'eight-bar-plagal',
@@ -154,7 +156,12 @@ describe('FORMS against Wikipedia, "Sixteen-bar blues"', () => {
     // "the transition from the ninth (dominant) to tenth (subdominant) twelve-bar chord is repeated twice"
     [
       'sixteen-bar-cadence-again',
-      'I | I | I | I | IV | IV | I | I | V | IV | V | IV | V | IV | I | V',
+      'I | I | I | I | IV | IV | I | I | V | IV | V | IV | V | IV | I | I',
+    ],
+    // Variety 3 of editions about 2010: T T T T, S S T T, D S D S, T T T T.
+    [
+      'sixteen-bar-cadence-and-ending',
+      'I | I | I | I | IV | IV | I | I | V | IV | V | IV | I | I | I | I',
     ],
   ])('%s has the degrees that are described', (id, row) => {
     expect(degrees(formById(id))).toBe(row);

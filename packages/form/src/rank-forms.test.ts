@@ -7,7 +7,7 @@ import { rankForms } from './rank-forms.js';
 
 const barsOf = (text: string) => parseForm(text, { key: 'C' }).bars;
 const G_BLUES = barsOf('G7 | % | % | % | C7 | % | G7 | % | D7 | C7 | G7 | D7');
-const ALL = { forms: FORMS, tonic: undefined, runnersUp: 10_000 };
+const ALL = { forms: FORMS, tonics: PITCH_CLASSES, runnersUp: 10_000, closings: false };
 
 describe('rankForms', () => {
   test('rankForms with room for all ranks every form on every tonic', () => {
@@ -29,7 +29,7 @@ describe('rankForms', () => {
   });
 
   test('rankForms on one tonic looks at no other', () => {
-    const ranked = rankForms(G_BLUES, { ...ALL, tonic: 7 });
+    const ranked = rankForms(G_BLUES, { ...ALL, tonics: [7] });
     expect(ranked.length).toBe(FORMS.length);
     expect(ranked[0]).toMatchObject({ form: { id: 'basic' }, tonic: 7, cost: 0, choruses: 1 });
   });
@@ -45,7 +45,7 @@ describe('rankForms', () => {
   ])('rankForms of %d bars of a twelve-bar form finds %d choruses', (length, choruses) => {
     const form = formById('basic');
     const given = Array.from({ length }, (_, at) => form.bars[at % 12] ?? []);
-    const [best] = rankForms(given, { ...ALL, forms: [form], tonic: 0 });
+    const [best] = rankForms(given, { ...ALL, forms: [form], tonics: [0] });
     expect(best?.choruses).toBe(choruses);
     expect(best?.cost).toBe(Math.abs(length - choruses * 12));
   });
@@ -61,7 +61,9 @@ describe('rankForms', () => {
     const [first, second] = [formById('basic'), formById('quick-change')];
     const given = barsOf('C7 | C7 F7 | C7 | % | F7 | % | C7 | % | G7 | F7 | C7 | G7');
     const order = (forms: typeof FORMS) =>
-      rankForms(given, { forms, tonic: 0, runnersUp: 1 }).map(({ form }) => form.id);
+      rankForms(given, { forms, tonics: [0], runnersUp: 1, closings: false }).map(
+        ({ form }) => form.id,
+      );
     expect(order([first, second])).toEqual(['basic', 'quick-change']);
     expect(order([second, first])).toEqual(['quick-change', 'basic']);
   });

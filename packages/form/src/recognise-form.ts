@@ -1,6 +1,7 @@
 import {
   type KeyLike,
   type OptionNames,
+  PITCH_CLASSES,
   ReedplateError,
   requireInteger,
   requireOptions,
@@ -9,8 +10,8 @@ import {
 import { FORMS } from './catalogue.js';
 import { describeMatch } from './describe-match.js';
 import { parseForm } from './parse-form.js';
-import { type Candidate, rankForms } from './rank-forms.js';
-import type { FormRecognition } from './recognition.js';
+import { type Candidate, type RankOptions, rankForms } from './rank-forms.js';
+import type { FormMatch, FormRecognition } from './recognition.js';
 import { LEAST_FORM_AGREEMENT } from './recognition-weights.js';
 import { nearestCount } from './shortlist.js';
 import { type FormLike, type KnownForms, toForm } from './to-form.js';
@@ -41,7 +42,8 @@ const MOST_RUNNERS_UP = 100;
 /**
  * The form that some bars of chord names are nearest to, in which key, what differs bar by bar,
  * and how sure that is. Any number of choruses may be given, and bars may be left out or added.
- * Forms that are equally near are all named: a tie. Where too few bars agree, no form is `near`.
+ * Forms that are equally near are all named: a tie. Where too few bars agree, no form is `near`. A form
+ * is known by any turnaround or ending of the catalogue in place of its own last two bars.
  *
  * @param bars chord names in the marks that {@link parseForm} reads, as one text or bar by bar;
  * at most 240 bars
@@ -57,6 +59,8 @@ const MOST_RUNNERS_UP = 100;
  * best[0]?.differences; // => [{ kind: 'quality', bar: 12, barOfForm: 12, given: 'D9', expected: 'D7', cost: 0.1 }]
  * tie; // => false
  * confidence > 0.8; // => true
+ * const jazzed = 'G7 | C7 | G7 | % | C7 | % | G7 | % | D7 | C7 | G7 E7 | A7 D7';
+ * recogniseForm(jazzed).best[0]?.closing; // => 'one-six-two-five-dominants'
  * recogniseForm('C | G | Am | F').near; // => false
  * recogniseForm('N.C. | N.C.'); // throws FORM_INVALID
  * ```
@@ -77,21 +81,27 @@ export function recogniseForm(
   const chosen = forms.map((form) => toForm(form, known));
   // Even without runners-up the next nearest is wanted: it says how sure the nearest is.
   const wanted = Math.max(1, runnersUp);
-  const ranked = rankForms(given, { forms: chosen, tonic: home?.pitchClass, runnersUp: wanted });
+  const tonics = home === undefined ? PITCH_CLASSES : [home.pitchClass];
+  const ranked = rankForms(given, { forms: chosen, tonics, runnersUp: wanted });
   const [first] = ranked;
   if (first === undefined) throw invalid(forms, 'at least one form to choose from');
   const count = nearestCount(ranked);
   const others = ranked.slice(count, count + runnersUp);
   const describe = (candidate: Candidate) => describeMatch(candidate, given, home);
   const best = ranked.slice(0, count).map(describe);
-  const near = best.some(({ agreement }) => agreement >= LEAST_FORM_AGREEMENT);
+  const near = best.some((match) => agreementBefore(match, given.length) >= LEAST_FORM_AGREEMENT);
   return Object.freeze({
     near,
     best: Object.freeze(best),
     others: Object.freeze(others.map(describe)),
     tie: count > 1,
-    confidence: near ? confidenceIn(ranked, given.length) : 0,
+    ...confidencesOf(first, given, { forms: chosen, tonics, near }),
   });
+}
+
+/** Agreement of the bars before another closing: two bars that any form may end in tell no form. */
+function agreementBefore({ cost, closing, choruses }: FormMatch, bars: number): number {
+  return 1 - cost / Math.max(1, bars - (closing === null ? 0 : 2 * choruses));
 }
 
 /** The names are read as if in C: their numerals then count from C and are moved to each tonic. */
@@ -105,11 +115,34 @@ function readBars(bars: string | readonly string[]): readonly FormBar[] {
   return given;
 }
 
-function confidenceIn([first, second]: readonly Candidate[], bars: number): number {
-  if (first === undefined) return 0;
-  const margin = second === undefined || second.cost === 0 ? 0 : 1 - first.cost / second.cost;
-  const lead = second === undefined ? 1 : margin;
-  return Math.round(Math.max(0, 1 - first.cost / bars) * lead * 1000) / 1000;
+type Confidences = Pick<FormRecognition, 'confidence' | 'formConfidence' | 'keyConfidence'>;
+
+interface Field extends Pick<RankOptions, 'forms' | 'tonics'> {
+  readonly near: boolean;
+}
+
+/** The form against other forms in its key, and the key against all forms in other keys. */
+function confidencesOf(
+  first: Candidate,
+  given: readonly FormBar[],
+  { forms, tonics, near }: Field,
+): Confidences {
+  if (!near) return { confidence: 0, formConfidence: 0, keyConfidence: 0 };
+  const lead = (rivals: Omit<RankOptions, 'forms' | 'runnersUp'>): number => {
+    const [next] = rankForms(given, { ...rivals, forms, runnersUp: 1 });
+    const share = next === undefined ? 1 : leadOver(first, next);
+    const agreement = Math.max(0, 1 - first.cost / given.length);
+    return Math.round(agreement * share * 1000) / 1000;
+  };
+  const formConfidence = lead({ tonics: [first.tonic], without: first.form });
+  const elsewhere = tonics.filter((tonic) => tonic !== first.tonic);
+  const keyConfidence = lead({ tonics: elsewhere, closings: false });
+  const confidence = Math.min(formConfidence, keyConfidence);
+  return { confidence, formConfidence, keyConfidence };
+}
+
+function leadOver(first: Candidate, next: Candidate): number {
+  return next.cost <= first.cost ? 0 : 1 - first.cost / next.cost;
 }
 
 function invalid(value: unknown, expected: string): ReedplateError {

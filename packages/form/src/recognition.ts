@@ -29,6 +29,11 @@ export interface FormMatch {
   /** Id of the form. */
   readonly form: string;
   readonly name: string;
+  /**
+   * Id of the turnaround or ending of the catalogue that was played instead of the form's own last two
+   * bars; null for the form's own.
+   */
+  readonly closing: string | null;
   readonly key: KeyName;
   /**
    * Times through the form that the bars are nearest to.
@@ -65,10 +70,24 @@ export interface FormRecognition {
   /** Whether more than one form or key is nearest. */
   readonly tie: boolean;
   /**
-   * From 0 to 1: the agreement of the best, times the part by which its cost is below that of the
-   * next. 1 where the bars are just one form in just one key; 0 on a tie, and where none is near.
+   * From 0 to 1: the lesser of the two below. 1 where the bars are just one form in just one key; 0 on
+   * a tie, and where none is near.
    * @minimum 0
    * @maximum 1
    */
   readonly confidence: number;
+  /**
+   * How sure the form is, from 0 to 1: the agreement of the best, times the part by which its cost is
+   * below that of the next form in the same key.
+   * @minimum 0
+   * @maximum 1
+   */
+  readonly formConfidence: number;
+  /**
+   * How sure the key is, from 0 to 1: the agreement of the best, times the part by which its cost is
+   * below that of the nearest form in another key. Where the key was told, the agreement alone.
+   * @minimum 0
+   * @maximum 1
+   */
+  readonly keyConfidence: number;
 }

@@ -43,6 +43,16 @@ describe('pickHarps', () => {
     expect(brief(pickHarps('Dm')[0] as HarpPick)).toBe('3 C');
   });
 
+  // Common practice in teaching: 3rd, then 4th and 5th, then 2nd; 6th has nothing to rest on.
+  it('ranks 3rd, 4th, 5th and then 2nd position for a minor blues, and 6th after them', () => {
+    for (const key of ['Gm', 'Am', 'Em'] as const) {
+      const order = pickHarps(key).map(({ position }) => position);
+      expect(order.filter((position) => [2, 3, 4, 5, 6].includes(position))).toEqual([
+        3, 4, 5, 2, 6,
+      ]);
+    }
+  });
+
   it('puts the natural minor harp first where it is owned', () => {
     const own = ['C', 'D', 'G', 'Dm natural-minor'];
     expect(brief(pickHarps('Dm', { own })[0] as HarpPick)).toBe('2 Dm');
@@ -159,7 +169,7 @@ describe('pickHarps', () => {
 
 describe('pickHarps with weights', () => {
   it('counts only what it is told to', () => {
-    const weights = { chordTones: 0, wholeChords: 0, scale: 1 };
+    const weights = { chordTones: 0, wholeChords: 0, scale: 1, home: 0 };
     const picks = pickHarps('G', { weights });
     expect(picks.every(({ weight, scale }) => weight === scale.ease)).toBe(true);
   });
@@ -173,7 +183,7 @@ describe('pickHarps with weights', () => {
     { scale: -1 },
     { scale: Number.NaN },
     { line: Number.POSITIVE_INFINITY },
-    { chordTones: 0, wholeChords: 0, scale: 0 },
+    { chordTones: 0, wholeChords: 0, scale: 0, home: 0 },
   ])('throws NUMBER_RANGE for %j', (weights) => {
     expect(() => pickHarps('G', { weights })).toThrow(failure('NUMBER_RANGE'));
   });
@@ -192,8 +202,8 @@ describe('EASE_OF_TECHNIQUE', () => {
 
 describe('PICK_WEIGHTS', () => {
   it('adds up to one without a line', () => {
-    const { chordTones, wholeChords, scale } = PICK_WEIGHTS;
-    expect(chordTones + wholeChords + scale).toBeCloseTo(1, 12);
+    const { chordTones, wholeChords, scale, home } = PICK_WEIGHTS;
+    expect(chordTones + wholeChords + scale + home).toBeCloseTo(1, 12);
   });
 });
 

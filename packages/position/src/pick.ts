@@ -22,6 +22,7 @@ import {
   toKey,
 } from '@reedplate/pitch';
 import { type ChordFit, chordFit, chordToneEase, wholeChordShare } from './chord-fit.js';
+import { homeEase } from './home-ease.js';
 import { positionOf } from './keys.js';
 import { type LineFit, lineFit } from './line-fit.js';
 import type { PositionNumber } from './position.js';
@@ -146,6 +147,7 @@ function judge(
       chordTones: chordToneEase(chords),
       wholeChords: wholeChordShare(chords),
       scale: scale.ease,
+      home: homeEase(harp, song.key),
       line: line?.ease,
     }),
     chords: Object.freeze(chords),

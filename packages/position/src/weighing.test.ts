@@ -4,7 +4,13 @@ import { readWeights, weightedMean } from './weighing.js';
 import { PICK_WEIGHTS } from './weights.js';
 
 const share = fc.double({ min: 0, max: 1, noNaN: true });
-const values = fc.record({ chordTones: share, wholeChords: share, scale: share, line: share });
+const values = fc.record({
+  chordTones: share,
+  wholeChords: share,
+  scale: share,
+  home: share,
+  line: share,
+});
 
 describe('readWeights', () => {
   it('completes what is given from the defaults', () => {
@@ -31,15 +37,15 @@ describe('weightedMean', () => {
         const parts = Object.values(all);
         expect(mean).toBeGreaterThanOrEqual(Math.min(...parts) - 1e-12);
         expect(mean).toBeLessThanOrEqual(Math.max(...parts) + 1e-12);
-        const same = { chordTones: one, wholeChords: one, scale: one, line: one };
+        const same = { chordTones: one, wholeChords: one, scale: one, home: one, line: one };
         expect(weightedMean(PICK_WEIGHTS, same)).toBeCloseTo(one, 12);
       }),
     );
   });
 
   it('leaves a criterion that there is not to the others in proportion', () => {
-    const without = { chordTones: 1, wholeChords: 0, scale: 0, line: undefined };
-    expect(weightedMean(PICK_WEIGHTS, without)).toBeCloseTo(0.4, 12);
+    const without = { chordTones: 1, wholeChords: 0, scale: 0, home: 0, line: undefined };
+    expect(weightedMean(PICK_WEIGHTS, without)).toBeCloseTo(0.35, 12);
   });
 
   it('does not change when all weights grow alike', () => {
@@ -49,6 +55,7 @@ describe('weightedMean', () => {
           chordTones: PICK_WEIGHTS.chordTones * factor,
           wholeChords: PICK_WEIGHTS.wholeChords * factor,
           scale: PICK_WEIGHTS.scale * factor,
+          home: PICK_WEIGHTS.home * factor,
           line: PICK_WEIGHTS.line * factor,
         });
         expect(weightedMean(grown, all)).toBeCloseTo(weightedMean(PICK_WEIGHTS, all), 9);

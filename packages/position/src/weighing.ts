@@ -18,9 +18,9 @@ export function readWeights(given: Partial<CriteriaWeights> = {}): CriteriaWeigh
     if (typeof value === 'number' && value >= 0 && Number.isFinite(value)) continue;
     throw wrongWeight(value, `a weight of ${criterion} from 0`);
   }
-  const { chordTones, wholeChords, scale } = weights;
-  if (chordTones + wholeChords + scale > 0) return weights;
-  throw wrongWeight(given, 'a weight above 0 of chordTones, wholeChords or scale');
+  const { chordTones, wholeChords, scale, home } = weights;
+  if (chordTones + wholeChords + scale + home > 0) return weights;
+  throw wrongWeight(given, 'a weight above 0 of chordTones, wholeChords, scale or home');
 }
 
 function wrongWeight(value: unknown, expected: string): ReedplateError {

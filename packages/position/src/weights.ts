@@ -13,7 +13,7 @@ export const EASE_OF_TECHNIQUE: Readonly<Record<Technique, number>> = Object.fre
 });
 
 /** What a pick is weighed by. */
-export type PickCriterion = 'chordTones' | 'wholeChords' | 'scale' | 'line';
+export type PickCriterion = 'chordTones' | 'wholeChords' | 'scale' | 'home' | 'line';
 
 /**
  * What the criteria of a pick count for, in proportion to each other. Design choice, no source.
@@ -21,11 +21,13 @@ export type PickCriterion = 'chordTones' | 'wholeChords' | 'scale' | 'line';
  * - `chordTones`: ease of the chord tones over all octaves of the harp, each chord by its time;
  * - `wholeChords`: share of the time in which the chord lies on neighbouring holes of one breath;
  * - `scale`: ease of the scale's notes over all octaves of the harp;
+ * - `home`: half for a tonic chord that can be played whole, half for a natural fifth above the tonic;
  * - `line`: ease of a given line; left out without one.
  */
 export const PICK_WEIGHTS: Readonly<Record<PickCriterion, number>> = Object.freeze({
-  chordTones: 0.4,
-  wholeChords: 0.3,
-  scale: 0.3,
+  chordTones: 0.35,
+  wholeChords: 0.25,
+  scale: 0.25,
+  home: 0.15,
   line: 1,
 });

@@ -34,14 +34,19 @@ export function setUpRecognise(verb: Command, terminal: Terminal): void {
 }
 
 function showRecognition(report: RecogniseReport, paint: Paint): readonly string[] {
-  const { best, others, confidence, verdict, near } = report;
+  const { best, others, verdict, near } = report;
   return [
     paint('heading', verdict),
-    `confidence ${confidence.toFixed(2)} (from 0, a tie, to 1: every bar agrees)`,
+    sayConfidence(report),
     ...(near ? best.flatMap((match) => showDifferences(match, paint)) : []),
     ...(others.length === 0 ? [] : ['', paint('heading', near ? 'next' : 'least far')]),
     ...setColumns((near ? others : [...best, ...others]).map(sayMatch)),
   ];
+}
+
+function sayConfidence({ confidence, formConfidence, keyConfidence }: RecogniseReport): string {
+  const parts = `form ${formConfidence.toFixed(2)}, key ${keyConfidence.toFixed(2)}`;
+  return `confidence ${confidence.toFixed(2)}: ${parts} (from 0, a tie, to 1: every bar agrees)`;
 }
 
 function showDifferences(match: FormMatch, paint: Paint): readonly string[] {
@@ -69,6 +74,7 @@ const KINDS: Readonly<Record<BarDifference['kind'], string>> = {
   missing: 'a bar left out',
 };
 
-function sayMatch({ form, key, agreement }: FormMatch): readonly string[] {
-  return [`${form} in ${key}`, `${Math.round(agreement * 100)} %`];
+function sayMatch({ form, closing, key, agreement }: FormMatch): readonly string[] {
+  const ending = closing === null ? '' : ` ending in ${closing}`;
+  return [`${form} in ${key}${ending}`, `${Math.round(agreement * 100)} %`];
 }

@@ -1,8 +1,11 @@
 import { FORMS, makeChart, recogniseForm } from '@reedplate/form';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { keys } from '../../shared/arbitraries.fixture.js';
 import { recogniseReport } from './report.js';
+
+// A busy machine takes its time over twenty recognitions.
+vi.setConfig({ testTimeout: 60_000 });
 
 const forms = fc.constantFrom(...FORMS.filter(({ bars }) => bars.length >= 8));
 

@@ -12,6 +12,10 @@ export interface RecogniseReport {
   readonly near: boolean;
   /** From 0 to 1: how sure the nearest is, as `recogniseForm` counts it. */
   readonly confidence: number;
+  /** The same of the form alone, in the key found. */
+  readonly formConfidence: number;
+  /** The same of the key alone. */
+  readonly keyConfidence: number;
   /** The same in words. */
   readonly verdict: string;
 }
@@ -27,7 +31,9 @@ export function recogniseReport(bars: string, options: RecogniseOptions = {}): R
 }
 
 function sayVerdict({ best, tie, near }: Omit<RecogniseReport, 'verdict'>): string {
-  const names = best.map(({ form, key }) => `${form} in ${key}`);
+  const names = best.map(({ form, closing, key }) =>
+    closing === null ? `${form} in ${key}` : `${form} in ${key} ending in ${closing}`,
+  );
   const [first] = best;
   if (!near) return 'near no form of the catalogue';
   if (tie) return `a tie of ${names.length}: ${names.join(', ')}`;
