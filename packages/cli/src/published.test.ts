@@ -1,6 +1,7 @@
 import { makeHarp } from '@reedplate/layout';
 import { parseKey } from '@reedplate/pitch';
 import { describe, expect, test } from 'vitest';
+import { published } from '../../../test/sources/published.js';
 import { mapReport } from './verbs/map/report.js';
 import { pickReport } from './verbs/pick/report.js';
 
@@ -44,46 +45,56 @@ describe('mapReport against published tables', () => {
   const { holes } = mapReport(makeHarp('C'));
   const all = holes.map(({ soundings }) => soundings);
 
-  test('mapReport of a C harp has the published natural notes on ten holes', () => {
-    expect(holes.map(({ hole }) => hole)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10]);
-    expect(all.map(([blow]) => blow?.note)).toEqual(PUBLISHED.blow);
-    expect(all.map(([, draw]) => draw?.note)).toEqual(PUBLISHED.draw);
+  published('wikipedia-richter', 'the standard layout', () => {
+    test('mapReport of a C harp has the published natural notes on ten holes', () => {
+      expect(holes.map(({ hole }) => hole)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10]);
+      expect(all.map(([blow]) => blow?.note)).toEqual(PUBLISHED.blow);
+      expect(all.map(([, draw]) => draw?.note)).toEqual(PUBLISHED.draw);
+    });
   });
 
-  test('mapReport of a C harp has the twelve bends on their holes', () => {
-    const bends = all.map((soundings) =>
-      soundings
-        .filter(({ technique }) => technique === 'bend')
-        .map(({ tab, note }) => `${tab} ${note}`),
-    );
-    expect(bends).toEqual(PUBLISHED.bends);
-    expect(bends.flat()).toHaveLength(12);
+  published('bending-post', 'how far holes bend', () => {
+    test('mapReport of a C harp has the twelve bends on their holes', () => {
+      const bends = all.map((soundings) =>
+        soundings
+          .filter(({ technique }) => technique === 'bend')
+          .map(({ tab, note }) => `${tab} ${note}`),
+      );
+      expect(bends).toEqual(PUBLISHED.bends);
+      expect(bends.flat()).toHaveLength(12);
+    });
   });
 
-  test('mapReport of a C harp has one overbend a hole', () => {
-    const overbends = all.flatMap((soundings) =>
-      soundings
-        .filter(({ technique }) => technique === 'overblow' || technique === 'overdraw')
-        .map(({ tab, note }) => `${tab} ${note}`),
-    );
-    expect(overbends).toEqual(PUBLISHED.overbends);
+  published('practice', 'overbends', () => {
+    test('mapReport of a C harp has one overbend a hole', () => {
+      const overbends = all.flatMap((soundings) =>
+        soundings
+          .filter(({ technique }) => technique === 'overblow' || technique === 'overdraw')
+          .map(({ tab, note }) => `${tab} ${note}`),
+      );
+      expect(overbends).toEqual(PUBLISHED.overbends);
+    });
   });
 
-  test('mapReport gives the degrees of second position', () => {
-    // Wikibooks, "Harmonica/Positions": second position gives the mixolydian scale.
-    const { holes: inG } = mapReport(makeHarp('C'), { key: parseKey('G') });
-    const natural = inG.flatMap(({ soundings }) => soundings.slice(0, 2));
-    expect(new Set(natural.map(({ degree }) => degree))).toEqual(
-      new Set(['1', '2', '3', '4', '5', '6', 'b7']),
-    );
+  published('wikibooks-positions', 'names of positions', () => {
+    test('mapReport gives the degrees of second position', () => {
+      // Wikibooks, "Harmonica/Positions": second position gives the mixolydian scale.
+      const { holes: inG } = mapReport(makeHarp('C'), { key: parseKey('G') });
+      const natural = inG.flatMap(({ soundings }) => soundings.slice(0, 2));
+      expect(new Set(natural.map(({ degree }) => degree))).toEqual(
+        new Set(['1', '2', '3', '4', '5', '6', 'b7']),
+      );
+    });
   });
 });
 
 describe('pickReport against common practice', () => {
-  test('pickReport puts the C harp in second position first for a song in G', () => {
-    // Common practice: cross harp for a blues; the name after Wikibooks, "Harmonica/Positions".
-    const [best] = pickReport('G').picks;
-    expect(best).toMatchObject({ position: 2, positionName: 'cross harp' });
-    expect(best?.harp.key).toBe('C');
+  published('wikibooks-positions', 'names of positions', () => {
+    test('pickReport puts the C harp in second position first for a song in G', () => {
+      // Common practice: cross harp for a blues; the name after Wikibooks, "Harmonica/Positions".
+      const [best] = pickReport('G').picks;
+      expect(best).toMatchObject({ position: 2, positionName: 'cross harp' });
+      expect(best?.harp.key).toBe('C');
+    });
   });
 });

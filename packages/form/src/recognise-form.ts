@@ -78,7 +78,7 @@ export function recogniseForm(
   requireInteger(runnersUp, { min: 0, max: MOST_RUNNERS_UP, what: 'runners-up' });
   const home = key === undefined ? undefined : toKey(key);
   const given = readBars(bars);
-  const chosen = forms.map((form) => toForm(form, known));
+  const chosen = forms === FORMS ? FORMS : forms.map((form) => toForm(form, known));
   // Even without runners-up the next nearest is wanted: it says how sure the nearest is.
   const wanted = Math.max(1, runnersUp);
   const tonics = home === undefined ? PITCH_CLASSES : [home.pitchClass];

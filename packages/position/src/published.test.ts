@@ -1,80 +1,91 @@
 import { makeHarp, soundingsOfPitch } from '@reedplate/layout';
 import { parseKey, parseScale, TWELVE_KEYS, toPitchClass } from '@reedplate/pitch';
 import { describe, expect, it } from 'vitest';
+import { published } from '../../../test/sources/published.js';
 import { harpKeyOf, POSITIONS, positionOf, scaleMap, songKeyOf } from './index.js';
 
 describe('positions', () => {
-  // The worked table of the position numbers on a C harp: list post on position numbering, July
-  // 1994. It prints 8th twice, for Db and for Ab; Ab is 9th (computed).
-  it.each([
-    ['C', 1],
-    ['G', 2],
-    ['D', 3],
-    ['A', 4],
-    ['E', 5],
-    ['B', 6],
-    ['F#', 7],
-    ['Db', 8],
-    ['Ab', 9],
-    ['Eb', 10],
-    ['Bb', 11],
-    ['F', 12],
-  ])('positionOf a song in %s on a C harp is %i: list post, July 1994', (song, position) => {
-    expect(positionOf('C', parseKey(song))).toBe(position);
-    expect(harpKeyOf(parseKey(song), position).name).toBe('C');
+  published('positions-post', 'position numbers', () => {
+    // The worked table of the position numbers on a C harp: list post on position numbering, July
+    // 1994. It prints 8th twice, for Db and for Ab; Ab is 9th (computed).
+    it.each([
+      ['C', 1],
+      ['G', 2],
+      ['D', 3],
+      ['A', 4],
+      ['E', 5],
+      ['B', 6],
+      ['F#', 7],
+      ['Db', 8],
+      ['Ab', 9],
+      ['Eb', 10],
+      ['Bb', 11],
+      ['F', 12],
+    ])('positionOf a song in %s on a C harp is %i: list post, July 1994', (song, position) => {
+      expect(positionOf('C', parseKey(song))).toBe(position);
+      expect(harpKeyOf(parseKey(song), position).name).toBe('C');
+    });
+
+    it('POSITIONS goes up by fifths: list post on position numbering, July 1994', () => {
+      const semitones = POSITIONS.map((position) => position.semitones);
+      expect(semitones).toEqual(POSITIONS.map((_, fifths) => (fifths * 7) % 12));
+    });
   });
 
-  it('POSITIONS goes up by fifths: list post on position numbering, July 1994', () => {
-    const semitones = POSITIONS.map((position) => position.semitones);
-    expect(semitones).toEqual(POSITIONS.map((_, fifths) => (fifths * 7) % 12));
+  published('wikibooks-positions', 'names of positions', () => {
+    it('POSITIONS names straight harp and cross harp: Wikibooks, "Harmonica/Positions"', () => {
+      expect(POSITIONS[0]?.tradeName).toBe('straight harp');
+      expect(POSITIONS[1]?.tradeName).toBe('cross harp');
+    });
   });
 
-  it('POSITIONS names straight harp and cross harp: Wikibooks, "Harmonica/Positions"', () => {
-    expect(POSITIONS[0]?.tradeName).toBe('straight harp');
-    expect(POSITIONS[1]?.tradeName).toBe('cross harp');
-  });
-
-  it.each([
-    [1, 'ionian'],
-    [2, 'mixolydian'],
-    [3, 'dorian'],
-    [4, 'aeolian'],
-    [5, 'phrygian'],
-    [6, 'locrian'],
-    [12, 'lydian'],
-  ])(
-    'natural notes in position %i give %s: list post on positions and modes, March 2012',
-    (position, mode) => {
-      expect(POSITIONS[position - 1]?.mode).toBe(mode);
-      const tonic = songKeyOf('C', position).pitchClass;
-      const naturals = makeHarp('C').holes.flatMap(({ blow, draw }) => [blow, draw]);
-      const degrees = new Set(naturals.map((pitch) => toPitchClass(pitch - tonic)));
-      expect([...degrees].sort((a, b) => a - b)).toEqual(parseScale(mode).semitones);
-    },
-  );
-
-  it('no natural note of a C harp is a tonic of the 7th to 11th position (computed)', () => {
-    for (const { number, mode } of POSITIONS.filter((position) => position.mode === undefined)) {
-      expect(mode).toBeUndefined();
-      const map = scaleMap(makeHarp('C'), songKeyOf('C', number), 'minor pentatonic');
-      expect(map.levels.natural.missing).toContain('1');
-    }
-  });
-
-  // Which harp to pick up: computed from the numbering, printed so in most tables.
-  it.each([
-    ['C', 'C F Bb Eb Ab G'],
-    ['E', 'E A D G C B'],
-    ['G', 'G C F Bb Eb D'],
-    ['A', 'A D G C F E'],
-    ['Bb', 'Bb Eb Ab Db F# F'],
-    ['F#', 'F# B E A D Db'],
-  ])('harpKeyOf a song in %s gives %s in 1st to 5th and 12th (computed)', (song, harps) => {
-    const keys = [1, 2, 3, 4, 5, 12].map(
-      (position) => harpKeyOf(parseKey(song), position).pitchClass,
+  published('modes-post', 'modes of positions', () => {
+    it.each([
+      [1, 'ionian'],
+      [2, 'mixolydian'],
+      [3, 'dorian'],
+      [4, 'aeolian'],
+      [5, 'phrygian'],
+      [6, 'locrian'],
+      [12, 'lydian'],
+    ])(
+      'natural notes in position %i give %s: list post on positions and modes, March 2012',
+      (position, mode) => {
+        expect(POSITIONS[position - 1]?.mode).toBe(mode);
+        const tonic = songKeyOf('C', position).pitchClass;
+        const naturals = makeHarp('C').holes.flatMap(({ blow, draw }) => [blow, draw]);
+        const degrees = new Set(naturals.map((pitch) => toPitchClass(pitch - tonic)));
+        expect([...degrees].sort((a, b) => a - b)).toEqual(parseScale(mode).semitones);
+      },
     );
-    const expected = harps.split(' ').map((name) => TWELVE_KEYS.find((key) => key.tonic === name));
-    expect(keys).toEqual(expected.map((key) => key?.pitchClass));
+  });
+
+  published('computed', 'worked out', () => {
+    it('no natural note of a C harp is a tonic of the 7th to 11th position (computed)', () => {
+      for (const { number, mode } of POSITIONS.filter((position) => position.mode === undefined)) {
+        expect(mode).toBeUndefined();
+        const map = scaleMap(makeHarp('C'), songKeyOf('C', number), 'minor pentatonic');
+        expect(map.levels.natural.missing).toContain('1');
+      }
+    });
+
+    // Which harp to pick up: computed from the numbering, printed so in most tables.
+    it.each([
+      ['C', 'C F Bb Eb Ab G'],
+      ['E', 'E A D G C B'],
+      ['G', 'G C F Bb Eb D'],
+      ['A', 'A D G C F E'],
+      ['Bb', 'Bb Eb Ab Db F# F'],
+      ['F#', 'F# B E A D Db'],
+    ])('harpKeyOf a song in %s gives %s in 1st to 5th and 12th (computed)', (song, harps) => {
+      const keys = [1, 2, 3, 4, 5, 12].map(
+        (position) => harpKeyOf(parseKey(song), position).pitchClass,
+      );
+      const expected = harps
+        .split(' ')
+        .map((name) => TWELVE_KEYS.find((key) => key.tonic === name));
+      expect(keys).toEqual(expected.map((key) => key?.pitchClass));
+    });
   });
 });
 
@@ -90,9 +101,11 @@ describe('chords of the second position', () => {
     return found;
   };
 
-  it('finds I on 2 draw and 3 blow, IV on 4 blow, V on 1 and 4 draw (common practice, no source)', () => {
-    expect(tonesAt(7)).toEqual(expect.arrayContaining(['2 draw', '3 blow']));
-    expect(tonesAt(0)).toContain('4 blow');
-    expect(tonesAt(2)).toEqual(expect.arrayContaining(['1 draw', '4 draw']));
+  published('practice', 'the trade', () => {
+    it('finds I on 2 draw and 3 blow, IV on 4 blow, V on 1 and 4 draw (common practice, no source)', () => {
+      expect(tonesAt(7)).toEqual(expect.arrayContaining(['2 draw', '3 blow']));
+      expect(tonesAt(0)).toContain('4 blow');
+      expect(tonesAt(2)).toEqual(expect.arrayContaining(['1 draw', '4 draw']));
+    });
   });
 });

@@ -3,6 +3,7 @@ import { makeLine } from '@reedplate/line';
 import abcjs from 'abcjs';
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
+import { published } from '../../../../test/sources/published.js';
 import { lines } from '../arbitraries.fixture.js';
 import { readAbc } from './read-abc.js';
 import { writeAbc } from './write-abc.js';
@@ -45,14 +46,16 @@ const ourNotes = (abc: string): readonly string[] =>
 // Outside check: abcjs 6.7.2, which holds accidentals in their octave, reads what we write, and
 // what we read.
 describe('ABC, read by another reader', () => {
-  test('writeAbc writes tunes that abcjs plays with the same pitches and times', () => {
-    fc.assert(
-      fc.property(lines({ unit: 120, chords: false }), ({ tempo: _, title: __, ...head }) => {
-        const line = makeLine(head.notes, { metre: head.metre, pickup: head.pickup });
-        const abc = writeAbc({ line, key: 'Eb' });
-        expect(theirNotes(abc)).toEqual(ourNotes(abc));
-      }),
-    );
+  published('abcjs', 'ABC', () => {
+    test('writeAbc writes tunes that abcjs plays with the same pitches and times', () => {
+      fc.assert(
+        fc.property(lines({ unit: 120, chords: false }), ({ tempo: _, title: __, ...head }) => {
+          const line = makeLine(head.notes, { metre: head.metre, pickup: head.pickup });
+          const abc = writeAbc({ line, key: 'Eb' });
+          expect(theirNotes(abc)).toEqual(ourNotes(abc));
+        }),
+      );
+    });
   });
 
   // Beats divided in every way that is printed. Ties into triplets are left out: abcjs 6.7.2 takes
@@ -66,48 +69,50 @@ describe('ABC, read by another reader', () => {
     ],
   );
 
-  test('writeAbc writes triplets in any mixture that abcjs plays with the same times', () => {
-    const bars = fc.array(beats, { minLength: 1, maxLength: 16 });
-    fc.assert(
-      fc.property(bars, fc.constantFrom('C', 'A', 'Eb'), (divided, key) => {
-        let start = 0;
-        const notes = divided.flat().map((duration, at) => {
-          const note = { start, duration, pitch: 60 + ((at * 7) % 24) };
-          start += duration;
-          return note;
-        });
-        const abc = writeAbc({ line: makeLine(notes), key });
-        expect(theirNotes(abc)).toEqual(
-          notes.map(
-            (note) => `${ticks(note.start / 3840)}+${ticks(note.duration / 3840)} ${note.pitch}`,
-          ),
-        );
-      }),
-    );
-  });
+  published('abcjs', 'ABC', () => {
+    test('writeAbc writes triplets in any mixture that abcjs plays with the same times', () => {
+      const bars = fc.array(beats, { minLength: 1, maxLength: 16 });
+      fc.assert(
+        fc.property(bars, fc.constantFrom('C', 'A', 'Eb'), (divided, key) => {
+          let start = 0;
+          const notes = divided.flat().map((duration, at) => {
+            const note = { start, duration, pitch: 60 + ((at * 7) % 24) };
+            start += duration;
+            return note;
+          });
+          const abc = writeAbc({ line: makeLine(notes), key });
+          expect(theirNotes(abc)).toEqual(
+            notes.map(
+              (note) => `${ticks(note.start / 3840)}+${ticks(note.duration / 3840)} ${note.pitch}`,
+            ),
+          );
+        }),
+      );
+    });
 
-  test('writeAbc writes two choruses between repeat signs that abcjs plays twice', () => {
-    const chart = makeChart('basic', 'G', { choruses: 2 });
-    const starts = [960, 960 + 12 * 3840];
-    const notes = starts.map((start) => ({ start, duration: 480, pitch: 67 }));
-    const abc = writeAbc({ line: makeLine(notes), chart });
-    expect(abc).toContain('|:');
-    expect(theirNotes(abc)).toEqual(starts.map((start) => `${start}+480 67`));
-  });
+    test('writeAbc writes two choruses between repeat signs that abcjs plays twice', () => {
+      const chart = makeChart('basic', 'G', { choruses: 2 });
+      const starts = [960, 960 + 12 * 3840];
+      const notes = starts.map((start) => ({ start, duration: 480, pitch: 67 }));
+      const abc = writeAbc({ line: makeLine(notes), chart });
+      expect(abc).toContain('|:');
+      expect(theirNotes(abc)).toEqual(starts.map((start) => `${start}+480 67`));
+    });
 
-  test.each([
-    ['pitches', "C, C c c' ^F _B =B ^^G __A"],
-    ['lengths', 'A2 A/ A// A3/2 A/4'],
-    ['a signature', '[K:Eb] E A B E [K:D] F c'],
-    ['accidentals in a bar', '^F F f =f f | F'],
-    ['broken rhythm', 'A>B c<d e>>f'],
-    ['tuplets', '(3ABc (2AB (3:2:4AABc'],
-    ['ties', 'A2-A2 | A4- | A4 | ^F2- | F2 F2'],
-    ['repeats', '|: A4 | B4 :|: c4 :|'],
-    ['endings', '|: A4 |1 B4 :|2 c4 || d4 |]'],
-    ['chords', '[CEG]2 [C2E2]'],
-  ])('readAbc reads %s as abcjs does', (_, body) => {
-    const abc = `X:1\nM:4/4\nL:1/4\nK:C\n${body}\n`;
-    expect(ourNotes(abc)).toEqual(theirNotes(abc));
+    test.each([
+      ['pitches', "C, C c c' ^F _B =B ^^G __A"],
+      ['lengths', 'A2 A/ A// A3/2 A/4'],
+      ['a signature', '[K:Eb] E A B E [K:D] F c'],
+      ['accidentals in a bar', '^F F f =f f | F'],
+      ['broken rhythm', 'A>B c<d e>>f'],
+      ['tuplets', '(3ABc (2AB (3:2:4AABc'],
+      ['ties', 'A2-A2 | A4- | A4 | ^F2- | F2 F2'],
+      ['repeats', '|: A4 | B4 :|: c4 :|'],
+      ['endings', '|: A4 |1 B4 :|2 c4 || d4 |]'],
+      ['chords', '[CEG]2 [C2E2]'],
+    ])('readAbc reads %s as abcjs does', (_, body) => {
+      const abc = `X:1\nM:4/4\nL:1/4\nK:C\n${body}\n`;
+      expect(ourNotes(abc)).toEqual(theirNotes(abc));
+    });
   });
 });
