@@ -60,7 +60,7 @@ export const REFERENCES = [
   },
   {
     id: 'iso-16',
-    kind: 'standard',
+    kind: 'memory',
     author: 'International Organization for Standardization',
     title: 'ISO 16, Acoustics: standard tuning frequency',
     year: '1975',

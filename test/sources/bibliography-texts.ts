@@ -125,13 +125,4 @@ export const TEXTS = [
     where: 'J. Motor Behavior 21, 323–330, equation 5',
     address: 'http://www.yorku.ca/mack/JMB89.html',
   },
-  {
-    id: 'millot',
-    kind: 'paper',
-    author: 'Millot, L.',
-    title: 'Interactions of both reeds in a channel of a diatonic harmonica',
-    where: 'abstract',
-    address: 'https://hal.science/hal-04370114v1',
-    note: 'Only the abstract was read.',
-  },
 ] as const satisfies readonly Source[];

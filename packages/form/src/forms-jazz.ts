@@ -115,4 +115,44 @@ export const JAZZ_FORMS = [
            | IV7 | iv6 | I6 | VI7 |
            | II7 | V7 | I6 | V7 |`,
   },
+  {
+    id: 'major-seventh-plain',
+    name: 'Twelve-bar in major sevenths, V–V–I–I',
+    description: 'The quick change with a major seventh on I, which turns to I7 before IV.',
+    use: 'First lessons in jazz.',
+    source: SOURCES.coker,
+    bars: `| Imaj7 | IV7 | Imaj7 | I7 |
+           | IV7 | % | Imaj7 | % |
+           | V7 | % | Imaj7 | % |`,
+  },
+  {
+    id: 'major-seventh-diminished',
+    name: 'Twelve-bar in major sevenths, ♯IV diminished and VI7',
+    description: 'v–I into IV, ♯IV diminished in bar 6, VI7 to ii–V, and I for two bars.',
+    use: 'Swing.',
+    source: SOURCES.coker,
+    bars: `| Imaj7 | IV7 | Imaj7 | v7 I7 |
+           | IV7 | #ivdim7 | Imaj7 | VI7 |
+           | ii7 | V7 | Imaj7 | % |`,
+  },
+  {
+    id: 'major-seventh-minor-four',
+    name: 'Twelve-bar in major sevenths, minor iv',
+    description: 'IV with a major seventh turns to iv, then iii–VI leads to ii–V.',
+    use: 'Swing and ballads.',
+    source: SOURCES.coker,
+    bars: `| Imaj7 | IV7 | Imaj7 | v7 I7 |
+           | IVmaj7 | iv7 | iii7 | VI7 |
+           | ii7 | V7 | Imaj7 | % |`,
+  },
+  {
+    id: 'major-seventh-by-half-steps',
+    name: 'Twelve-bar in major sevenths, by half steps',
+    description: 'I climbs by ii and ♯II diminished to iii; iii falls by ♭iii to ii–V.',
+    use: 'Bebop.',
+    source: SOURCES.coker,
+    bars: `| Imaj7 | ii7 #iidim7 | iii7 | v7 I7 |
+           | IVmaj7 | iv7 bVII7 | iii7 | biii7 |
+           | ii7 | V7 | Imaj7 | % |`,
+  },
 ] as const satisfies readonly FormRow[];

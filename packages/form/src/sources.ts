@@ -10,7 +10,8 @@ export const SOURCES = {
   ragtime: 'Wikipedia, "Ragtime progression"',
   minor: 'OnMusic Dictionary, "12-bar minor blues"',
   magazine: 'Premier Guitar, "Style Guide: Essential Blues Progressions", p. 3',
-  doubled: 'Jarrett & Day, composition handbook, p. 153',
+  coker: 'Coker, Improvising Jazz, 1964 (in a transcription)',
+  doubled: 'Jarrett and Day, Music Composition For Dummies, 2008, p. 153',
   commonPractice: 'common practice',
   memory: 'from memory',
 } as const;
