@@ -269,6 +269,7 @@ describe('charts against tonal 6.4.3', () => {
           bII: '2m',
           II: '2M',
           bIII: '3m',
+          '#II': '2A',
           III: '3M',
           IV: '4P',
           '#IV': '4A',

@@ -1,7 +1,8 @@
 import { parseNumeral } from '@reedplate/pitch';
 import { expect, test } from 'vitest';
 import { published } from '../../../test/sources/published.js';
-import { type FormId, formById } from './catalogue.js';
+import type { FormId } from './catalogue.js';
+import { formById } from './form-by-id.js';
 import { parseForm } from './parse-form.js';
 import { recogniseForm } from './recognise-form.js';
 import type { Form } from './types.js';
