@@ -73,9 +73,10 @@ export function layOut(
   sets: readonly (readonly number[])[],
   harp: Harp,
   model: EffortModel,
-  options: SoundingOptions,
+  setting: Required<Pick<SoundingOptions, 'level' | 'valved'>>,
   semitones = 0,
 ): LaidOut {
+  const options: SoundingOptions = { level: setting.level, valved: setting.valved };
   const isSingle = sets.every(({ length }) => length === 1);
   if (isSingle && !Array.isArray(options.valved)) {
     const { board, ofPitch } = singleNoteBoard(harp, model, options);

@@ -22,10 +22,10 @@ export function makeProblem(
   line: Line,
   harp: Harp,
   model: EffortModel,
-  options: SoundingOptions & { readonly tempo?: number },
+  setting: Required<Pick<SoundingOptions, 'level' | 'valved'>> & { readonly tempo?: number },
 ): Problem {
-  const times = lineTimes(line, options.tempo);
-  return { times, ...layOut(times.sets, harp, model, options) };
+  const times = lineTimes(line, setting.tempo);
+  return { times, ...layOut(times.sets, harp, model, setting) };
 }
 
 /** The choices that a moment may take. */

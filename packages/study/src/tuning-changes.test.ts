@@ -201,6 +201,6 @@ describe('tuningChanges', () => {
     expect(() => tuningChanges([melody('C4'), makeLine([])], 'standard')).toThrow(
       expect.objectContaining({ where: { index: 1 } }),
     );
-    expect(() => tuningChanges([], 'standard')).toThrow(/^\[\] holds no note/u);
+    expect(() => tuningChanges([], 'standard')).toThrow(/^an empty list holds no note/u);
   });
 });
