@@ -29,12 +29,17 @@ export type { Gesture } from './gesture.js';
 export type { AlignOptions } from './score/align.js';
 export { describeFeedback } from './score/describe-feedback.js';
 export { describeNote } from './score/describe-note.js';
+export { describeVerdict } from './score/describe-verdict.js';
+export { FAULT_CODES, type Fault, type FaultCode } from './score/faults.js';
+export type { Following } from './score/following.js';
 export { NOTE_CLASSES, type NoteClass } from './score/note-class.js';
+export type { Reading, ReadingKind } from './score/readings.js';
 export type { WeightChanges } from './score/replace-weights.js';
 export { type ScoreOptions, scoreLine } from './score/score-line.js';
 export type {
   BarScore,
   ChangeScore,
+  ChordSuggestion,
   Feedback,
   FeedbackCode,
   NoteScore,
@@ -44,12 +49,9 @@ export type {
   TakeAlignment,
 } from './score/score-types.js';
 export type { SuggestOptions } from './score/suggest.js';
-export {
-  type CalibrationPoint,
-  SCORE_WEIGHTS,
-  type ScoreMeasureWeights,
-  type ScoreWeights,
-} from './score/weights.js';
+export type { BarTiming, TakeTiming } from './score/timing.js';
+export type { Verdict, VerdictCode } from './score/verdict.js';
+export { type CalibrationPoint, SCORE_WEIGHTS, type ScoreWeights } from './score/weights.js';
 export {
   CHORD_ROUGHNESS,
   type ChordFamily,

@@ -1,20 +1,39 @@
 import { ReedplateError } from '@reedplate/pitch';
 import type { ScoringGrid } from './grid.js';
-import type { Runs } from './runs.js';
 import type { TakeAlignment } from './score-types.js';
+import type { Heard } from './sounded.js';
 
 /** How a line is laid on a chart. */
 export interface AlignOptions {
   /**
-   * Ticks by which the line comes late as a whole (negative: early), taken off every onset; or
-   * `estimate`, from how the onsets lie to the half beats. Default 0.
+   * By how much the line comes late as a whole (negative: early), taken off every onset: ticks,
+   * milliseconds as `80ms`, which needs a tempo in the line or the chart, or `estimate`, from how the
+   * onsets lie to the half beats. Default 0.
    */
-  readonly latency?: number | 'estimate';
+  readonly latency?: number | `${number}ms` | 'estimate';
   /**
    * Long to short part of the beat as played, 1 (even) to 4; or `estimate`, from the onsets
    * between beats. Default `estimate`.
    */
   readonly swing?: number | 'estimate';
+  /** Whole bars counted in before bar 1, taken off; default what the line says, or none. */
+  readonly countIn?: number;
+}
+
+/** Most bars that a count-in has: as many as a line may say. */
+const LONGEST_COUNT_IN = 64;
+
+/** Bars counted in, from 0 to 64. */
+export function requireCountIn(value: unknown): number {
+  if (
+    typeof value === 'number' &&
+    Number.isInteger(value) &&
+    value >= 0 &&
+    value <= LONGEST_COUNT_IN
+  ) {
+    return value;
+  }
+  throw outOfRange(value, `whole bars of count-in, from 0 to ${LONGEST_COUNT_IN}`);
 }
 
 /** Where bar 1 begins and how long a felt beat is. */
@@ -25,12 +44,14 @@ const LARGEST_SWING = 4;
 
 /** Checks what was asked and estimates the rest, from notes with their ties joined. */
 export function alignLine(
-  runs: Runs,
+  notes: readonly Heard[],
   grid: BeatGrid,
   { latency = 0, swing = 'estimate' }: AlignOptions,
-): TakeAlignment {
-  const taken = latency === 'estimate' ? estimateLatency(runs, grid) : requireLatency(latency);
-  const ratio = swing === 'estimate' ? estimateSwing(runs, grid, taken) : requireSwing(swing);
+  tempo?: number,
+): Pick<TakeAlignment, 'latency' | 'swing'> {
+  const taken =
+    latency === 'estimate' ? estimateLatency(notes, grid) : readLatency(latency, grid, tempo);
+  const ratio = swing === 'estimate' ? estimateSwing(notes, grid, taken) : requireSwing(swing);
   return Object.freeze({ latency: taken, swing: ratio });
 }
 
@@ -50,11 +71,11 @@ export function undoSwing(beats: number, swing: number): number {
 const ENOUGH = 4;
 
 /** The middle (median) of how late the onsets are against the nearest half beat. */
-function estimateLatency(runs: Runs, { pickup, beatTicks }: BeatGrid): number {
+function estimateLatency(notes: readonly Heard[], { pickup, beatTicks }: BeatGrid): number {
   const half = beatTicks / 2;
   const early = half / 2;
-  const counts = countOnsets(runs, pickup - early, half);
-  return runs.count < ENOUGH ? 0 : Math.round(medianOf(counts, 0, runs.count) - early);
+  const counts = countOnsets(notes, pickup - early, half);
+  return notes.length < ENOUGH ? 0 : Math.round(medianOf(counts, 0, notes.length) - early);
 }
 
 /** Onsets between beats that may be off-beat eighths: from a little early to 2.6:1, in beats. */
@@ -67,8 +88,12 @@ const LEAST_SWING = 1.15;
  * Where the onsets near the middle of the beat lie (median): between an even eighth and the 3.5:1
  * that Friberg and Sundström (2002) measured at slow tempi.
  */
-function estimateSwing(runs: Runs, { pickup, beatTicks }: BeatGrid, latency: number): number {
-  const counts = countOnsets(runs, pickup + latency, beatTicks);
+function estimateSwing(
+  notes: readonly Heard[],
+  { pickup, beatTicks }: BeatGrid,
+  latency: number,
+): number {
+  const counts = countOnsets(notes, pickup + latency, beatTicks);
   const from = Math.floor(OFF_BEATS.after * beatTicks) + 1;
   const past = Math.ceil(OFF_BEATS.before * beatTicks);
   const found = sumOf(counts, from, past);
@@ -79,10 +104,10 @@ function estimateSwing(runs: Runs, { pickup, beatTicks }: BeatGrid, latency: num
 }
 
 /** How many onsets lie on each tick of a period that begins at an origin. */
-function countOnsets({ count, start }: Runs, origin: number, period: number): Uint32Array {
+function countOnsets(notes: readonly Heard[], origin: number, period: number): Uint32Array {
   const counts = new Uint32Array(period);
-  for (let run = 0; run < count; run += 1) {
-    const from = (start[run] as number) - origin;
+  for (const { start } of notes) {
+    const from = start - origin;
     const tick = from - Math.floor(from / period) * period;
     counts[tick] = (counts[tick] as number) + 1;
   }
@@ -108,10 +133,18 @@ function tickOf(counts: Uint32Array, from: number, before: number): number {
   return tick;
 }
 
-function requireLatency(value: unknown): number {
+/** Ticks of a latency in ticks or milliseconds. */
+function readLatency(value: unknown, { beatTicks }: BeatGrid, tempo: number | undefined): number {
   if (typeof value === 'number' && Number.isSafeInteger(value)) return value;
-  throw outOfRange(value, 'latency in whole ticks, or estimate');
+  const [, milliseconds] = /^(-?\d{1,6}(?:\.\d{1,6})?)ms$/u.exec(String(value)) ?? [];
+  if (milliseconds === undefined) {
+    throw outOfRange(value, 'latency in whole ticks, in milliseconds as 80ms, or estimate');
+  }
+  if (tempo === undefined) throw outOfRange(value, 'latency in ticks, where no tempo is known');
+  return Math.round((Number(milliseconds) / MILLISECONDS_A_MINUTE) * tempo * beatTicks);
 }
+
+const MILLISECONDS_A_MINUTE = 60_000;
 
 function requireSwing(value: unknown): number {
   if (typeof value === 'number' && value >= SMALLEST_SWING && value <= LARGEST_SWING) return value;

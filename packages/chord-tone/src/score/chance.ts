@@ -1,175 +1,171 @@
 import { type ChordTable, SILENCE } from './chord-table.js';
 import { STEP } from './figure.js';
-import type { ScoringGrid } from './grid.js';
-import { type Judged, pitchOf } from './judge.js';
-import { NOTE_CLASSES } from './note-class.js';
-import type { Pieces } from './pieces.js';
+import type { Change, ScoringGrid } from './grid.js';
+import type { Judged } from './judge.js';
 import type { ScoreWeights } from './weights.js';
-
-const PITCHES = 128;
-
-/** What every pitch class is worth at one kind of place in a chart. */
-interface Place {
-  /** 1 for a chord tone, else 0. */
-  readonly tone: readonly number[];
-  /** Credit where the note does not resolve. */
-  readonly resting: readonly number[];
-}
 
 /**
  * The fit that the notes of a line would have on average in any order: every place is given a
  * pitch drawn from the line, as likely as its weight there, and so is the note after it. Exact
- * for that draw, without a random number; null where nothing is judged.
+ * for that draw, without a random number; turns of the blues are left out of it. Null where nothing
+ * is judged.
  */
-export function chanceFit(judged: Judged, grid: ScoringGrid, weights: ScoreWeights): number | null {
-  const { pieces, weight } = judged;
+export function shuffledFit(
+  judged: readonly Judged[],
+  grid: ScoringGrid,
+  weights: ScoreWeights,
+): number | null {
+  const drawn = drawFrom(judged);
   const within = weights.resolveWithin * grid.beatTicks;
-  const kinds = kindsOf(grid);
-  const meanAt = meanReader(kinds.tables, drawFrom(judged), weights);
+  const firstParts = new Map<number, Judged>();
+  for (const one of judged) if (!one.part.held) firstParts.set(one.part.note.place, one);
+  const meanAt = meanReader(grid, drawn, weights);
   let sum = 0;
   let total = 0;
-  let here = -1;
-  let after = -1;
-  let mean = 0;
-  for (let piece = 0; piece < pieces.count; piece += 1) {
-    const share = weight[piece] as number;
-    if (share === 0) continue;
-    const next = pieceAfter(piece, judged, within);
-    const kindHere = kindAt(piece, pieces, kinds);
-    const kindAfter = next < 0 ? -1 : kindAt(next, pieces, kinds);
-    // Neighbours mostly stand alike.
-    if (kindHere !== here || kindAfter !== after) {
-      here = kindHere;
-      after = kindAfter;
-      mean = meanAt(here, after);
-    }
-    sum += share * mean;
-    total += share;
+  for (const one of judged) {
+    if (one.weight === 0) continue;
+    sum += one.weight * meanAt(one, partAfter(one, firstParts, within));
+    total += one.weight;
   }
   return total === 0 ? null : sum / total;
 }
 
-/** The pitches of a line, to be drawn from. */
-interface Drawn {
-  readonly pitches: readonly number[];
-  /** Share of the weight that each MIDI number has. */
-  readonly shares: Float64Array;
-}
+/** Pitches of a line, to be drawn from: each with its share of the weight. */
+type Drawn = ReadonlyMap<number, number>;
 
-function drawFrom({ runs, pieces, weight }: Judged): Drawn {
-  const shares = new Float64Array(PITCHES);
+function drawFrom(judged: readonly Judged[]): Drawn {
+  const shares = new Map<number, number>();
   let total = 0;
-  for (let piece = 0; piece < pieces.count; piece += 1) {
-    const share = weight[piece] as number;
-    const pitch = pitchOf(runs, pieces, piece);
-    shares[pitch] = (shares[pitch] as number) + share;
-    total += share;
+  for (const { part, weight } of judged) {
+    if (weight === 0) continue;
+    shares.set(part.note.pitch, (shares.get(part.note.pitch) ?? 0) + weight);
+    total += weight;
   }
-  const pitches: number[] = [];
-  for (let pitch = 0; pitch < PITCHES; pitch += 1) {
-    if (shares[pitch] === 0) continue;
-    pitches.push(pitch);
-    shares[pitch] = (shares[pitch] as number) / total;
-  }
-  return { pitches, shares };
+  for (const [pitch, weight] of shares) shares.set(pitch, weight / total);
+  return shares;
 }
 
-/**
- * Kinds of place: of one kind are those with the same chord sounding and the same coming one that
- * a note there may belong to. A kind is one number made of the places of both in `tables`.
- */
-interface Kinds {
-  readonly tables: readonly ChordTable[];
-  /** Place in `tables` of each change's. */
-  readonly ofChange: Int32Array;
+/** The part struck next, where it comes soon enough to resolve to. */
+function partAfter(
+  { part }: Judged,
+  firstParts: ReadonlyMap<number, Judged>,
+  within: number,
+): Judged | undefined {
+  if (!part.last) return undefined;
+  const after = firstParts.get(part.note.next);
+  if (after === undefined) return undefined;
+  const wait = after.part.note.start - part.start;
+  return wait > 0 && wait <= within ? after : undefined;
 }
 
-function kindsOf({ changes, tables: chords }: ScoringGrid): Kinds {
-  const tables = [SILENCE, ...chords];
-  const places = new Map(tables.map((table, place) => [table, place]));
-  const ofChange = Int32Array.from(changes, ({ table }) => places.get(table) ?? 0);
-  return { tables, ofChange };
+/** What every pitch class is worth at a place: as a note that rests there, and whether it is a tone. */
+interface Place {
+  readonly tone: readonly boolean[];
+  readonly resting: readonly number[];
 }
 
-function kindAt(piece: number, { change, coming }: Pieces, { tables, ofChange }: Kinds): number {
-  const here = ofChange[change[piece] as number] as number;
-  return here * tables.length + (ofChange[coming[piece] as number] as number);
-}
-
-/** First piece of the note struck next, or −1 where that comes too late to resolve to. */
-function pieceAfter(piece: number, { runs, pieces, next }: Judged, within: number): number {
-  const run = pieces.run[piece] as number;
-  const after = next[run] as number;
-  const isLast = (pieces.first[run + 1] as number) - 1 === piece;
-  if (after < 0 || !isLast) return -1;
-  const wait = (runs.start[after] as number) - (pieces.start[piece] as number);
-  const first = pieces.first[after] as number;
-  return wait <= 0 || wait > within || first === pieces.first[after + 1] ? -1 : first;
-}
-
-/** Mean credit at a kind of place, by the kind of the next (−1 for none); each worked out once. */
+/** Mean credit of what is drawn at a place, by the place of the next; each worked out once. */
 function meanReader(
-  tables: readonly ChordTable[],
+  { changes, tables }: ScoringGrid,
   drawn: Drawn,
   weights: ScoreWeights,
-): (here: number, after: number) => number {
-  const credits = NOTE_CLASSES.map((name) => weights.credit[name]);
-  const kinds = tables.length * tables.length;
-  const places: Place[] = [];
-  const placeAt = (kind: number): Place => {
-    const place = places[kind] ?? makePlace(kind, tables, credits);
-    places[kind] = place;
+): (here: Judged, after: Judged | undefined) => number {
+  const numbers = new Map<ChordTable, number>([SILENCE, ...tables].map((table, at) => [table, at]));
+  const size = numbers.size;
+  const places = new Map<number, Place>();
+  const means = new Map<number, number>();
+  const kindOf = ({ part }: Judged): number => {
+    const here = (changes[part.clock] as Change).table;
+    const coming = part.mayPush ? (changes[part.clock + 1] as Change).table : here;
+    return (numbers.get(here) ?? 0) * size + (numbers.get(coming) ?? 0);
+  };
+  const placeOf = (one: Judged, kind: number): Place => {
+    const known = places.get(kind);
+    if (known !== undefined) return known;
+    const here = (changes[one.part.clock] as Change).table;
+    const coming = one.part.mayPush ? (changes[one.part.clock + 1] as Change).table : here;
+    const place = makePlace(here, coming, weights);
+    places.set(kind, place);
     return place;
   };
-  const means: number[] = [];
   return (here, after) => {
-    const id = here * (kinds + 1) + after + 1;
-    const known = means[id];
+    const kind = kindOf(here);
+    const next = after === undefined ? -1 : kindOf(after);
+    const id = kind * (size * size + 1) + next + 1;
+    const known = means.get(id);
     if (known !== undefined) return known;
-    const next = after < 0 ? undefined : placeAt(after);
-    const mean = meanCredit(placeAt(here), next, drawn, weights.resolvedCredit);
-    means[id] = mean;
+    const mean = meanCredit(
+      placeOf(here, kind),
+      after === undefined ? undefined : placeOf(after, next),
+      drawn,
+      weights.resolvedCredit,
+    );
+    means.set(id, mean);
     return mean;
   };
 }
 
-function makePlace(kind: number, tables: readonly ChordTable[], credits: readonly number[]): Place {
-  const here = tables[Math.floor(kind / tables.length)] as ChordTable;
-  const coming = tables[kind % tables.length] as ChordTable;
-  const tone: number[] = [];
-  const resting: number[] = [];
-  here.tone.forEach((isHere, pitchClass) => {
-    const isThere = coming.tone[pitchClass] as number;
-    const table = isThere > isHere ? coming : here;
-    tone.push(Math.max(isHere, isThere, 0));
-    resting.push(credits[table.resting[pitchClass] as number] as number);
+function makePlace(here: ChordTable, coming: ChordTable, { credit }: ScoreWeights): Place {
+  const tone = here.tone.map((isHere, at) => isHere === 1 || coming.tone[at] === 1);
+  const resting = here.resting.map((_, at) => {
+    const table = (coming.tone[at] as number) > (here.tone[at] as number) ? coming : here;
+    const name = table.resting[at];
+    return name === undefined ? 0 : credit[name];
   });
   return { tone, resting };
 }
 
-function meanCredit(
-  here: Place,
-  after: Place | undefined,
-  { pitches, shares }: Drawn,
-  resolved: number,
-): number {
+function meanCredit(here: Place, after: Place | undefined, drawn: Drawn, resolved: number): number {
   let mean = 0;
-  for (let at = 0; at < pitches.length; at += 1) {
-    const pitch = pitches[at] as number;
+  for (const [pitch, share] of drawn) {
     const resting = here.resting[pitch % 12] as number;
-    const isTone = here.tone[pitch % 12] === 1;
-    const likely = isTone || after === undefined ? 0 : chanceOfStep(pitch, after, shares);
-    const share = shares[pitch] as number;
+    const likely =
+      here.tone[pitch % 12] || after === undefined ? 0 : chanceOfStep(pitch, after, drawn);
     mean += share * (likely * Math.max(resting, resolved) + (1 - likely) * resting);
   }
   return mean;
 }
 
 /** How likely a pitch drawn from the line stands a step away and is a tone of a place. */
-function chanceOfStep(from: number, { tone }: Place, shares: Float64Array): number {
+function chanceOfStep(from: number, { tone }: Place, drawn: Drawn): number {
   let likely = 0;
-  for (let pitch = Math.max(0, from - STEP); pitch <= from + STEP && pitch < PITCHES; pitch += 1) {
-    if (pitch !== from) likely += (tone[pitch % 12] as number) * (shares[pitch] as number);
+  for (let pitch = from - STEP; pitch <= from + STEP; pitch += 1) {
+    const share = pitch === from ? undefined : drawn.get(pitch);
+    if (share !== undefined && tone[pitch % 12]) likely += share;
   }
   return likely;
+}
+
+/**
+ * The fit that the line would have over one chord held throughout, averaged over the chords of the
+ * chart by the time each has: what playing that does not hear the changes reaches.
+ */
+export function blindFit(
+  grid: ScoringGrid,
+  fitOver: (grid: ScoringGrid) => number | null,
+): number | null {
+  let sum = 0;
+  let total = 0;
+  for (const [table, time] of timeOfChords(grid)) {
+    const fit = fitOver(holdChord(grid, table));
+    if (fit === null) continue;
+    sum += time * fit;
+    total += time;
+  }
+  return total === 0 ? null : sum / total;
+}
+
+/** Ticks that each chord sounds. */
+export function timeOfChords({ changes }: ScoringGrid): ReadonlyMap<ChordTable, number> {
+  const times = new Map<ChordTable, number>();
+  for (const { table, start, end } of changes) {
+    if (table.chord !== null) times.set(table, (times.get(table) ?? 0) + end - start);
+  }
+  return times;
+}
+
+/** The same time with one chord throughout. */
+export function holdChord(grid: ScoringGrid, table: ChordTable): ScoringGrid {
+  const [before, first] = grid.changes as readonly [Change, Change];
+  return { ...grid, changes: [before, { ...first, end: grid.end, table }] };
 }

@@ -15,7 +15,7 @@ import {
   type PlayingStyle,
 } from '../styles.js';
 import { toneByPitchClass } from '../target.js';
-import { CLASS, type ClassIndex } from './note-class.js';
+import type { NoteClass } from './note-class.js';
 
 /** Roughness from which an unresolved note is a clash. Design choice, no source. */
 const CLASHING = 0.75;
@@ -24,8 +24,10 @@ const CLASHING = 0.75;
 export interface ChordTable {
   /** Null where no chord sounds. */
   readonly chord: Chord | null;
+  /** Pitch class of its root; −1 without a chord. */
+  readonly root: number;
   /** Class of each pitch class where the note does not resolve. */
-  readonly resting: readonly ClassIndex[];
+  readonly resting: readonly NoteClass[];
   /** 1 for a pitch class that is a tone of the chord and no extension, else 0; −1 without a chord. */
   readonly tone: readonly number[];
   /** Whether each pitch class is a blue note here, if only when it resolves. */
@@ -42,7 +44,8 @@ const PITCH_CLASSES = SCALE_DEGREES.map((_, pitchClass) => pitchClass);
 /** The table of the times at which no chord sounds. */
 export const SILENCE: ChordTable = {
   chord: null,
-  resting: PITCH_CLASSES.map(() => CLASS.unjudged),
+  root: -1,
+  resting: PITCH_CLASSES.map((): NoteClass => 'unjudged'),
   tone: PITCH_CLASSES.map(() => -1),
   blue: PITCH_CLASSES.map(() => false),
 };
@@ -74,12 +77,13 @@ function makeTable(chord: Chord, key: Key, style: PlayingStyle): CompiledChord {
   );
   return {
     chord,
+    root,
     tone: toneAt.map((tone) => (tone === undefined || isExtension(tone.degree) ? 0 : 1)),
     blue: isBlue.map((blue, pitchClass) => blue || isFlatFifth(pitchClass, key, style)),
     resting: aboves.map((above, pitchClass) => {
       const tone = toneAt[pitchClass];
       if (tone !== undefined) return classOfTone(tone.degree, chord);
-      if (isBlue[pitchClass]) return CLASS.blue;
+      if (isBlue[pitchClass]) return 'blue';
       return classOfForeign(SCALE_DEGREES[above] as ScaleDegree, roughness);
     }),
   };
@@ -96,17 +100,17 @@ function isExtension(degree: ChordDegree): boolean {
 }
 
 /** The sixth of a chord without a seventh stands in for it. */
-function classOfTone(degree: ChordDegree, { tones }: Chord): ClassIndex {
-  if (degree === '1') return CLASS.root;
-  if (isExtension(degree)) return CLASS.colour;
-  if (THIRDS_AND_SEVENTHS.has(degree)) return CLASS.guideTone;
+function classOfTone(degree: ChordDegree, { tones }: Chord): NoteClass {
+  if (degree === '1') return 'root';
+  if (isExtension(degree)) return 'colour';
+  if (THIRDS_AND_SEVENTHS.has(degree)) return 'guide-tone';
   const hasSeventh = tones.some((tone) => tone.degree.endsWith('7'));
-  return degree === '6' && !hasSeventh ? CLASS.guideTone : CLASS.chordTone;
+  return degree === '6' && !hasSeventh ? 'guide-tone' : 'chord-tone';
 }
 
-function classOfForeign(above: ScaleDegree, roughness: ChordRoughness): ClassIndex {
-  if (roughness[above] === 0) return CLASS.colour;
-  return roughness[above] >= CLASHING ? CLASS.clash : CLASS.unresolved;
+function classOfForeign(above: ScaleDegree, roughness: ChordRoughness): NoteClass {
+  if (roughness[above] === 0) return 'colour';
+  return roughness[above] >= CLASHING ? 'clash' : 'unresolved';
 }
 
 interface Placed {

@@ -1,26 +1,25 @@
-import type { ChordDegree } from '@reedplate/pitch';
+import { barsInWords, countInWords, suggestionInWords } from './in-words.js';
 import { placeInWords } from './place-in-words.js';
-import type { Feedback, FeedbackCode, Suggestion } from './score-types.js';
+import type { Feedback, FeedbackCode } from './score-types.js';
 
 /**
  * A remark in English. The remark itself is data, so that an application can say it in another
  * language: its `code` says what happened, the other fields where and what to play instead.
  *
- * The place is said as players say it: `beat 2` up to an eighth of a beat late, then `just after
- * beat 2`, `the and of 2` (an eighth, swung or not) and `the end of beat 2`; the exact beat is in the
- * data.
+ * One place is said as players say it: `beat 2` up to an eighth of a beat late, then `just after
+ * beat 2`, `the and of 2` (an eighth, swung or not) and `the end of beat 2`; several are said by bar.
  *
  * @example
  * ```ts
  * import { describeFeedback, scoreLine } from '@reedplate/chord-tone';
- * import { makeChart } from '@reedplate/form';
+ * import { formById, makeChart } from '@reedplate/form';
  * import { makeHarp } from '@reedplate/layout';
  * import { makeLine } from '@reedplate/line';
  *
- * const chart = makeChart('basic', 'G');
- * const take = makeLine([{ start: 0, duration: 3840, pitch: 66 }]);
- * const [first] = scoreLine(take, chart, { harp: makeHarp('C') }).feedback;
- * first && describeFeedback(first); // => 'bar 1, beat 1: F#4 lands outside G7; try G4, the root (-2)'
+ * const chart = makeChart(formById('basic'), { key: 'G' });
+ * const tonic = makeLine(chart.spans.map(({ start }) => ({ start, duration: 1920, pitch: 67 })));
+ * const [first] = scoreLine(tonic, chart, { harp: makeHarp('C') }).feedback;
+ * first && describeFeedback(first); // => 'bars 5, 6, 9, 10 and 12: you stay on one chord while the chords move; over C7 play C5, the root (4), over D7 play D5, the root (-4)'
  * ```
  */
 export function describeFeedback(remark: Feedback): string {
@@ -28,38 +27,64 @@ export function describeFeedback(remark: Feedback): string {
 }
 
 const SENTENCES: Readonly<Record<FeedbackCode, (remark: Feedback) => string>> = {
+  TAKE_OTHER_HARP: ({ by }) =>
+    `everything lies ${countInWords(Math.abs(by ?? 0), 'semitone')} too ${(by ?? 0) > 0 ? 'high' : 'low'} for the key: take another harp`,
+  TAKE_BARS_LATE: ({ by }) =>
+    `everything comes ${countInWords(by ?? 1, 'bar')} late: begin where the chart does`,
+  TAKE_BARS_EARLY: ({ by }) =>
+    `everything comes ${countInWords(by ?? 1, 'bar')} early: wait for the chart to begin`,
+  TAKE_BEATS_LATE: ({ by }) =>
+    `everything comes ${countInWords(by ?? 1, 'beat')} late: count in to the first beat`,
+  TAKE_BEATS_EARLY: ({ by }) =>
+    `everything comes ${countInWords(by ?? 1, 'beat')} early: count in to the first beat`,
+  STAYS_ON_ONE_CHORD: (remark) =>
+    `${barsInWords(remark.bars)}: you stay on one chord while the chords move${cures(remark)}`,
+  CHORD_MISSED: (remark) =>
+    `${barsInWords(remark.bars)}: ${remark.chord ?? 'one chord'} is played as if the first chord went on${cures(remark)}`,
+  BARS_NOT_PLAYED: ({ bars }) => `${barsInWords(bars)}: nothing is played; they count as missed`,
+  NOTES_OUTSIDE_CHART: ({ count }) =>
+    `${countInWords(count, 'note')} with no chord to judge by: left out`,
+  LITTLE_TO_JUDGE: ({ count }) =>
+    `only ${countInWords(count, 'note')} to judge by: the total may be luck`,
+  TIME_LOOSE: () => 'the notes lie loosely around the beat: practise with a click',
+  TIME_BEHIND: ({ bars }) => `${orAll(bars)}: behind the beat; listen ahead`,
+  TIME_AHEAD: ({ bars }) => `${orAll(bars)}: ahead of the beat; let it come`,
+  TIME_RUSHES: () => 'you rush: the end comes earlier than the beginning; practise with a click',
+  TIME_DRAGS: () => 'you drag: the end comes later than the beginning; practise with a click',
+  SWING_STIFF: ({ by }) => `the swing is stiff, ${by} to 1: lengthen the first of each two eighths`,
+  SWING_WIDE: ({ by }) => `the swing is wide, ${by} to 1: even the eighths a little`,
+  NOTE_KEPT: (remark) =>
+    `${places(remark)}: you kept ${remark.name} over ${remark.chord}${tryOf(remark)}`,
   LANDED_OUTSIDE: (remark) =>
-    `${placeInWords(remark)}: ${remark.name} lands outside ${remark.chord}${tryOf(remark)}`,
+    `${places(remark)}: ${remark.name} lands outside ${remark.chord}${tryOf(remark)}`,
   CLASH: (remark) =>
-    `${placeInWords(remark)}: ${remark.name} clashes with ${remark.chord}${tryOf(remark)}`,
+    `${places(remark)}: ${remark.name} clashes with ${remark.chord}${tryOf(remark)}`,
   UNRESOLVED: (remark) =>
-    `${placeInWords(remark)}: ${remark.name} is outside ${remark.chord} and does not resolve${tryOf(remark)}`,
+    `${places(remark)}: ${remark.name} is outside ${remark.chord} and does not resolve${tryOf(remark)}`,
   CHANGE_NOT_SHOWN: (remark) =>
-    `${placeInWords(remark)}: nothing played shows the change to ${remark.chord}`,
-  NOTES_OUTSIDE_CHART: ({ count }) => `${notes(count)} with no chord to judge by: left out`,
-  BARS_NOT_PLAYED: ({ count }) =>
-    `nothing played in ${count === 1 ? '1 bar' : `${count} bars`}: the total counts only in part`,
-  LITTLE_TO_JUDGE: ({ count }) => `only ${notes(count)} to judge by: the total may be luck`,
+    `${places(remark)}: nothing played shows the change to ${remark.chord}${tryOf(remark)}`,
 };
 
-function tryOf({ suggestion }: Feedback): string {
-  return suggestion === null ? '' : `; try ${describeSuggestion(suggestion)}`;
+/** One place by its beat, several by their bars. */
+function places({ bars, beat, count }: Feedback): string {
+  return count === 1 ? placeInWords({ bar: bars[0] ?? 1, beat }) : barsInWords(bars);
 }
 
-function describeSuggestion({ name, degree, tab }: Suggestion): string {
-  const tone = `${name}, the ${TONE_NAMES.get(degree) ?? degree}`;
-  return tab === null ? tone : `${tone} (${tab})`;
+function orAll(bars: readonly number[]): string {
+  return bars.length === 0 ? 'throughout' : barsInWords(bars);
 }
 
-/** What players call the tones that are suggested. */
-const TONE_NAMES: ReadonlyMap<ChordDegree, string> = new Map([
-  ['1', 'root'],
-  ['b3', 'flat third'],
-  ['3', 'third'],
-  ['b7', 'flat seventh'],
-  ['7', 'major seventh'],
-]);
+function tryOf({ suggestions }: Feedback): string {
+  const [first] = suggestions;
+  return first === undefined ? '' : `; try ${suggestionInWords(first)}`;
+}
 
-function notes(count: number): string {
-  return count === 1 ? '1 note' : `${count} notes`;
+/** What to play over each chord: one needs no name. */
+function cures({ suggestions, chord }: Feedback): string {
+  const said = suggestions.map((one) =>
+    chord === null
+      ? `over ${one.chord} play ${suggestionInWords(one)}`
+      : `play ${suggestionInWords(one)}`,
+  );
+  return said.length === 0 ? '' : `; ${said.join(', ')}`;
 }

@@ -1,4 +1,4 @@
-import { CLASS, type ClassIndex } from './note-class.js';
+import type { NoteClass } from './note-class.js';
 
 /** Widest move that counts as a step, in semitones. */
 export const STEP = 2;
@@ -11,11 +11,11 @@ export function resolvedFigure(
   before: number | undefined,
   pitch: number,
   target: number,
-): ClassIndex {
-  if (before === undefined) return CLASS.approach;
-  if (before === target) return CLASS.neighbour;
+): NoteClass {
+  if (before === undefined) return 'approach';
+  if (before === target) return 'neighbour';
   const reached = pitch - before;
   const isStep = reached !== 0 && Math.abs(reached) <= STEP;
   const isOnward = Math.sign(reached) === Math.sign(target - pitch);
-  return isStep && isOnward ? CLASS.passing : CLASS.approach;
+  return isStep && isOnward ? 'passing' : 'approach';
 }

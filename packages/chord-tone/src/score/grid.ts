@@ -22,8 +22,6 @@ export interface ScoringGrid {
   readonly tables: readonly CompiledChord[];
   /** The first is the silence before the first chord, so that every time is in one of them. */
   readonly changes: readonly Change[];
-  /** The tick at which each change begins, and the end of the chart. */
-  readonly starts: Float64Array;
   readonly pickup: number;
   readonly end: number;
   readonly barTicks: number;
@@ -43,9 +41,8 @@ export function compileChart(chart: Chart, style: PlayingStyle): ScoringGrid {
   };
   const changes = joinSpans(chart.spans, tableOf);
   const end = chart.spans.at(-1)?.end ?? 0;
-  const starts = Float64Array.from([...changes.map(({ start }) => start), end]);
   const { pickup } = chart;
-  return { key, tables: [...tables.values()], changes, starts, pickup, end, barTicks, beatTicks };
+  return { key, tables: [...tables.values()], changes, pickup, end, barTicks, beatTicks };
 }
 
 const BEFORE_ALL: Change = {

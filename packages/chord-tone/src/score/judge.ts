@@ -1,102 +1,100 @@
-import type { ChordTable } from './chord-table.js';
+import { type Chords, cutNotes, type Part } from './cut-notes.js';
 import { resolvedFigure } from './figure.js';
-import type { Change, ScoringGrid } from './grid.js';
-import { CLASS, type ClassIndex, NOTE_CLASSES } from './note-class.js';
-import type { Pieces } from './pieces.js';
-import { findResolutions } from './resolve.js';
-import type { Runs } from './runs.js';
+import { isTurn } from './idiom.js';
+import type { NoteClass } from './note-class.js';
+import type { Placed } from './place-notes.js';
+import { resolutionOf } from './resolve.js';
 import type { ScoreWeights } from './weights.js';
 
-/** What each piece was judged to be, as columns beside those of the pieces. */
+/** A part of a note with what it is to its chord, and what that is worth. */
 export interface Judged {
-  readonly runs: Runs;
-  readonly pieces: Pieces;
-  /** The change each piece belongs to: the one it sounds in or, for a push, the coming one. */
-  readonly change: Int32Array;
-  /** The run each piece resolves to; −1 for none. */
-  readonly resolvesTo: Int32Array;
-  /** For each run the lowest one of the next onset; −1 for the last. */
-  readonly next: Int32Array;
-  readonly class: Uint8Array;
-  readonly credit: Float64Array;
-  readonly weight: Float64Array;
+  readonly part: Part;
+  readonly class: NoteClass;
+  /** 0 to 1. */
+  readonly credit: number;
+  /** What it counts for, in felt beats. */
+  readonly weight: number;
+  /** The note it resolves to, if any. */
+  readonly resolvesTo: Placed | null;
 }
 
-/** Judges every piece: its change, what it resolves to, its class, credit and weight. */
-export function judgePieces(
-  runs: Runs,
-  pieces: Pieces,
-  grid: ScoringGrid,
+/** Judges notes over chords, from the end, so that what a note moves to is known. */
+export function judgeNotes(
+  notes: readonly Placed[],
+  chords: Chords,
+  weights: ScoreWeights,
+): readonly Judged[] {
+  const parts = cutNotes(notes, chords, weights);
+  const struck = new Array<Judged | undefined>(notes.length);
+  const judged = new Array<Judged>(parts.length);
+  for (let at = parts.length - 1; at >= 0; at -= 1) {
+    const part = parts[at] as Part;
+    const one = judgePart(part, struck, notes, chords.beatTicks, weights);
+    judged[at] = one;
+    if (!part.held) struck[part.note.place] = one;
+  }
+  return judged;
+}
+
+function judgePart(
+  part: Part,
+  struck: readonly (Judged | undefined)[],
+  notes: readonly Placed[],
+  beatTicks: number,
   weights: ScoreWeights,
 ): Judged {
-  const { change, isTone } = assignChanges(runs, pieces, grid);
-  const within = weights.resolveWithin * grid.beatTicks;
-  const { resolvesTo, next } = findResolutions(runs, pieces, isTone, within);
-  const classes = new Uint8Array(pieces.count);
-  const credit = new Float64Array(pieces.count);
-  const weight = new Float64Array(pieces.count);
-  const credits = NOTE_CLASSES.map((name) => weights.credit[name]);
-  for (let piece = 0; piece < pieces.count; piece += 1) {
-    const run = pieces.run[piece] as number;
-    const { table } = grid.changes[change[piece] as number] as Change;
-    const beats = lengthOf(pieces, piece) / grid.beatTicks;
-    const target = resolvesTo[piece] as number;
-    const noteClass = classOf(run, target, table, runs, beats < weights.struck);
-    const worth = credits[noteClass] as number;
-    const isStruck = pieces.first[run] === piece;
-    classes[piece] = noteClass;
-    const isJudged = noteClass !== CLASS.unjudged;
-    credit[piece] = target >= 0 && isJudged ? Math.max(worth, weights.resolvedCredit) : worth;
-    weight[piece] = isJudged ? beats + (isStruck ? weights.struck : 0) : 0;
+  const resolvesTo = resolutionOf(part, struck, weights.resolveWithin * beatTicks);
+  const turns = isTurn(part, struck, beatTicks);
+  const beats = (part.end - part.start) / beatTicks;
+  const noteClass = turns ? 'idiom' : classOf(part, resolvesTo, notes, beats < weights.struck);
+  if (noteClass === 'unjudged') {
+    return { part, class: noteClass, credit: weights.credit.unjudged, weight: 0, resolvesTo };
   }
-  return { runs, pieces, change, resolvesTo, next, class: classes, credit, weight };
-}
-
-/** A note struck just before a change goes to the coming chord where it is a tone of that alone. */
-function assignChanges(
-  runs: Runs,
-  pieces: Pieces,
-  { changes }: ScoringGrid,
-): { readonly change: Int32Array; readonly isTone: Uint8Array } {
-  const change = pieces.change.slice(0, pieces.count);
-  const isTone = new Uint8Array(pieces.count);
-  for (let piece = 0; piece < pieces.count; piece += 1) {
-    const pitchClass = pitchOf(runs, pieces, piece) % 12;
-    const coming = pieces.coming[piece] as number;
-    const here = toneAt(changes, change[piece] as number, pitchClass);
-    const there = coming === 0 ? here : toneAt(changes, coming, pitchClass);
-    if (there > here) change[piece] = coming;
-    isTone[piece] = here === 1 || there === 1 ? 1 : 0;
-  }
-  return { change, isTone };
-}
-
-function toneAt(changes: readonly Change[], change: number, pitchClass: number): number {
-  return (changes[change] as Change).table.tone[pitchClass] as number;
+  const worth = weights.credit[noteClass];
+  const credit =
+    resolvesTo === null || noteClass === 'leaning'
+      ? worth
+      : Math.max(worth, weights.resolvedCredit);
+  return { part, class: noteClass, credit, weight: weightOf(part, beats, weights), resolvesTo };
 }
 
 function classOf(
-  run: number,
-  target: number,
-  { resting, tone, blue }: ChordTable,
-  runs: Runs,
+  { note, table, tone, held }: Part,
+  resolvesTo: Placed | null,
+  notes: readonly Placed[],
   isBrief: boolean,
-): ClassIndex {
-  const pitch = runs.pitch[run] as number;
-  const atRest = resting[pitch % 12] as ClassIndex;
-  if (tone[pitch % 12] !== 0 || atRest === CLASS.blue) return atRest;
-  if (target < 0) return atRest === CLASS.clash && isBrief ? CLASS.unresolved : atRest;
-  if (blue[pitch % 12]) return CLASS.blue;
-  const before = run === 0 ? undefined : runs.pitch[run - 1];
-  return resolvedFigure(before, pitch, runs.pitch[target] as number);
+): NoteClass {
+  const pitchClass = note.pitch % 12;
+  const atRest = table.resting[pitchClass] as NoteClass;
+  if (tone || table.chord === null || atRest === 'blue') return atRest;
+  if (resolvesTo === null) return atRest === 'clash' && isBrief ? 'unresolved' : atRest;
+  if (table.blue[pitchClass]) return 'blue';
+  if (!held && isLeaning(note, resolvesTo)) return 'leaning';
+  return resolvedFigure(notes[note.place - 1]?.pitch, note.pitch, resolvesTo.pitch);
 }
 
-/** MIDI number of a piece. */
-export function pitchOf(runs: Runs, pieces: Pieces, piece: number): number {
-  return runs.pitch[pieces.run[piece] as number] as number;
+/** Longer than what it resolves to, and on a stronger place. */
+function isLeaning(note: Placed, target: Placed): boolean {
+  return note.metre > target.metre && note.end - note.start > target.end - target.start;
 }
 
-/** Ticks of a piece. */
-export function lengthOf(pieces: Pieces, piece: number): number {
-  return (pieces.end[piece] as number) - (pieces.start[piece] as number);
+/** From this length on a note is struck in full, in felt beats; a grace of half of it not at all. */
+const FULLY_STRUCK = 1 / 4;
+
+/** Its length, and what striking it counts: nothing where it is a grace note. */
+function weightOf({ held }: Part, beats: number, { struck }: ScoreWeights): number {
+  if (held) return beats;
+  const stroke = Math.min(1, Math.max(0, (2 * beats) / FULLY_STRUCK - 1));
+  return beats + struck * stroke;
+}
+
+/** Mean credit of all parts, by weight; null where nothing is judged. */
+export function fitOf(judged: readonly Judged[]): number | null {
+  let sum = 0;
+  let total = 0;
+  for (const { weight, credit } of judged) {
+    sum += weight * credit;
+    total += weight;
+  }
+  return total === 0 ? null : sum / total;
 }

@@ -10,8 +10,8 @@ import { spelledPitch } from '../spelled-pitch.js';
 import { toneByPitchClass } from '../target.js';
 import { type ChordTable, type CompiledChord, SILENCE } from './chord-table.js';
 import type { ScoringGrid } from './grid.js';
-import { type Judged, lengthOf } from './judge.js';
-import { NOTE_CLASSES, type NoteClass } from './note-class.js';
+import type { Judged } from './judge.js';
+import { metreOf } from './place-notes.js';
 import type { NoteScore } from './score-types.js';
 
 /** Names and degrees of all pitches over one chord. */
@@ -60,50 +60,41 @@ export function spellingsOf({ tables, key }: ScoringGrid): Spellings {
   return spellings;
 }
 
-/** The judged pieces as objects, spelled and placed. */
+/** The judged parts as the score tells them, spelled and placed. */
 export function noteScores(
-  judged: Judged,
+  judged: readonly Judged[],
   grid: ScoringGrid,
   spellings: Spellings,
 ): readonly NoteScore[] {
-  const byChange = grid.changes.map(({ table }) => spellings.get(table) as Spelling);
-  const notes: NoteScore[] = [];
-  for (let piece = 0; piece < judged.pieces.count; piece += 1) {
-    const spelling = byChange[judged.change[piece] as number] as Spelling;
-    notes.push(noteScore(piece, judged, grid, spelling));
-  }
-  return Object.freeze(notes);
+  return Object.freeze(judged.map((one) => noteScore(one, grid, spellings)));
 }
 
 function noteScore(
-  piece: number,
-  judged: Judged,
-  { pickup, barTicks, beatTicks }: ScoringGrid,
-  { chord, nameOf, degrees }: Spelling,
+  { part, class: noteClass, credit, weight, resolvesTo }: Judged,
+  grid: ScoringGrid,
+  spellings: Spellings,
 ): NoteScore {
-  const { runs, pieces } = judged;
-  const run = pieces.run[piece] as number;
-  const pitch = runs.pitch[run] as number;
-  const start = pieces.start[piece] as number;
-  const target = judged.resolvesTo[piece] as number;
+  const { pickup, barTicks, beatTicks } = grid;
+  const { note, start, end, held, table, change, clock } = part;
+  const { chord, nameOf, degrees } = spellings.get(table) as Spelling;
   const fromBarOne = start - pickup;
   const bar = Math.floor(fromBarOne / barTicks);
   return Object.freeze({
-    index: runs.index[run] as number,
-    held: pieces.first[run] !== piece,
+    index: note.index,
+    held,
     bar: bar + 1,
     beat: (fromBarOne - bar * barTicks) / beatTicks + 1,
     start,
-    duration: lengthOf(pieces, piece),
-    pitch,
-    name: nameOf(pitch),
+    duration: end - start,
+    pitch: note.pitch,
+    name: nameOf(note.pitch),
     chord,
-    degree: degrees[pitch % 12] as ScaleDegree | null,
-    push: judged.change[piece] !== pieces.change[piece],
-    class: NOTE_CLASSES[judged.class[piece] as number] as NoteClass,
-    credit: judged.credit[piece] as number,
-    weight: judged.weight[piece] as number,
-    metre: pieces.metre[piece] as number,
-    resolvesTo: target < 0 ? null : (runs.index[target] as number),
+    degree: degrees[note.pitch % 12] as ScaleDegree | null,
+    push: change !== clock,
+    class: noteClass,
+    credit,
+    weight,
+    metre: metreOf(part, grid),
+    resolvesTo: resolvesTo?.index ?? null,
   });
 }

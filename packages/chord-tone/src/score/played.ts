@@ -1,58 +1,49 @@
 import type { ScoringGrid } from './grid.js';
-import type { Runs } from './runs.js';
+import type { Heard } from './sounded.js';
 
-/** In how many bars of a chart something is played. */
+/** How much of a chart is played. */
 export interface Played {
-  /** Bars with a chord in which a note sounds. */
-  readonly bars: number;
-  /** Bars with a chord. */
+  /** Bars that have a chord. */
   readonly of: number;
+  /** Those of them, from 1, that lie in a run of empty bars too long to be a rest between phrases. */
+  readonly silent: readonly number[];
 }
 
-/** In how many bars with a chord a line sounds, whatever the pitch. */
-export function barsPlayed(runs: Runs, grid: ScoringGrid): Played {
-  const withChord = noBars(grid);
-  for (const { start, end, table } of grid.changes) {
-    if (table.chord !== null) markBars(withChord, start, end, grid);
+/** Most empty bars in a row that are a rest between phrases: call and response leaves two. */
+const LONGEST_REST = 2;
+
+/** Which bars are silent: runs of three and more bars with a chord and without a note. */
+export function barsPlayed(notes: readonly Heard[], grid: ScoringGrid): Played {
+  const withChord = barsWith(
+    grid.changes.filter(({ table }) => table.chord !== null),
+    grid,
+  );
+  const sounding = barsWith(notes, grid);
+  const silent: number[] = [];
+  let run: number[] = [];
+  for (const bar of [...withChord, Number.NaN]) {
+    if (withChord.has(bar) && !sounding.has(bar)) {
+      run.push(bar);
+      continue;
+    }
+    if (run.length > LONGEST_REST) silent.push(...run);
+    run = [];
   }
-  const sounding = noBars(grid);
-  let reached = 0;
-  for (let run = 0; run < runs.count; run += 1) {
-    // In the order of their onsets: the bars before the farthest one reached are marked already.
-    const from = Math.max(runs.start[run] as number, reached);
-    const to = Math.min(runs.end[run] as number, grid.end);
-    markBars(sounding, from, to, grid);
-    reached = Math.max(reached, to);
+  return { of: withChord.size, silent };
+}
+
+/** The bars, from 1, in which something lies. */
+function barsWith(
+  times: readonly { readonly start: number; readonly end: number }[],
+  { pickup, end: chartEnd, barTicks }: ScoringGrid,
+): ReadonlySet<number> {
+  const bars = new Set<number>();
+  let reached = Number.NEGATIVE_INFINITY;
+  for (const { start, end } of times) {
+    const first = Math.floor((Math.max(start, 0, reached) - pickup) / barTicks);
+    const past = Math.ceil((Math.min(end, chartEnd) - pickup) / barTicks);
+    for (let bar = Math.max(first, 0); bar < past; bar += 1) bars.add(bar + 1);
+    reached = Math.max(reached, end);
   }
-  let [bars, of] = [0, 0];
-  for (let bar = 0; bar < withChord.length; bar += 1) {
-    of += withChord[bar] as number;
-    bars += (withChord[bar] as number) & (sounding[bar] as number);
-  }
-  return { bars, of };
-}
-
-/** One mark for each bar, the pickup first. */
-function noBars({ end, pickup, barTicks }: ScoringGrid): Uint8Array {
-  return new Uint8Array(1 + Math.ceil((end - pickup) / barTicks));
-}
-
-/** Marks the bars that some ticks lie in. */
-function markBars(
-  marks: Uint8Array,
-  start: number,
-  end: number,
-  { pickup, barTicks }: ScoringGrid,
-): void {
-  const first = Math.floor((start - pickup) / barTicks);
-  const past = Math.ceil((end - pickup) / barTicks);
-  for (let bar = first; bar < past; bar += 1) marks[bar + 1] = 1;
-}
-
-/**
- * What part of a total counts: all of it where enough of the chart is played, and less in
- * proportion where less is.
- */
-export function partPlayed({ bars, of }: Played, enough: number): number {
-  return of === 0 || enough === 0 ? 1 : Math.min(1, bars / of / enough);
+  return bars;
 }

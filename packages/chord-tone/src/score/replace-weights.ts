@@ -2,14 +2,14 @@ import { ReedplateError, requireFields } from '@reedplate/pitch';
 import { type CalibrationPoint, SCORE_WEIGHTS, type ScoreWeights } from './weights.js';
 
 /** Parts of {@link SCORE_WEIGHTS} to replace, down to single figures; the rest stays. */
-export type WeightChanges = Partial<Omit<ScoreWeights, 'credit' | 'landing' | 'measures'>> & {
-  readonly [Name in 'credit' | 'landing' | 'measures']?: Partial<ScoreWeights[Name]>;
+export type WeightChanges = Partial<Omit<ScoreWeights, Table>> & {
+  readonly [Name in Table]?: Partial<ScoreWeights[Name]>;
 };
 
-type Table = 'credit' | 'landing' | 'measures';
+type Table = 'credit' | 'landing' | 'faults';
 type Figure = Exclude<keyof ScoreWeights, Table | 'calibration'>;
 
-/** Largest time in beats, share of a measure and figure of a calibration: far beyond any use. */
+/** Largest time in beats, cost and figure of a calibration: far beyond any use. */
 const LARGEST = 1000;
 
 const LARGEST_FIGURE: Readonly<Record<Figure, number>> = {
@@ -18,9 +18,12 @@ const LARGEST_FIGURE: Readonly<Record<Figure, number>> = {
   resolveWithin: LARGEST,
   pushWithin: 1,
   landWithin: LARGEST,
-  enoughPlayed: 1,
-  chanceShare: 1,
-  typicalChance: 1,
+  shuffledShare: 1,
+  followingShare: 1,
+  faultsFrom: 1,
+  silence: LARGEST,
+  looseFree: LARGEST,
+  looseCost: LARGEST,
 };
 
 const FIGURES = Object.keys(LARGEST_FIGURE) as readonly Figure[];
@@ -42,7 +45,7 @@ export function replaceWeights(changes: WeightChanges): ScoreWeights {
     ...(Object.fromEntries(replaced) as Record<Figure, number>),
     credit: replaceIn(SCORE_WEIGHTS.credit, given.credit, 1, 'weights.credit'),
     landing: replaceIn(SCORE_WEIGHTS.landing, given.landing, 1, 'weights.landing'),
-    measures: replaceIn(SCORE_WEIGHTS.measures, given.measures, LARGEST, 'weights.measures'),
+    faults: replaceIn(SCORE_WEIGHTS.faults, given.faults, 1, 'weights.faults'),
     calibration: requireCalibration(given.calibration ?? SCORE_WEIGHTS.calibration),
   };
 }

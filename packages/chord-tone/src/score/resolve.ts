@@ -1,84 +1,56 @@
+import type { Part } from './cut-notes.js';
 import { STEP } from './figure.js';
-import type { Pieces } from './pieces.js';
-import type { Runs } from './runs.js';
-
-/** Onsets no further apart than this, in felt beats of the window, are struck together. */
-const TOGETHER = 1 / 16;
-
-/** What {@link findResolutions} finds. */
-export interface Resolutions {
-  /** For each piece the run it resolves to; −1 for none. */
-  readonly resolvesTo: Int32Array;
-  /** For each run the lowest one of the next onset; −1 for the last. */
-  readonly next: Int32Array;
-}
+import type { Judged } from './judge.js';
+import type { Placed } from './place-notes.js';
 
 /**
- * Which run each piece resolves to: a tone of its chord, a step away, struck with the next onset
- * and not later than the window after the piece began; −1 where the piece is a tone itself, or
- * finds none. Half steps are preferred to whole, up to down. Runs from the end, so that every
- * onset is looked at once.
+ * The note that a part resolves to: a tone of its chord, a step away, struck with the next onset and
+ * within the window after the part began. Half steps are preferred to whole, up to down. Two
+ * resolutions take the note after next: a note that is struck again resolves through its
+ * repetition, within twice the window; and one of an enclosure, a step above and a step below a
+ * tone, resolves to the tone enclosed.
+ *
+ * @param struck the first judged part of each later note, by its place
+ * @param within ticks
  */
-export function findResolutions(
-  runs: Runs,
-  pieces: Pieces,
-  isTone: Uint8Array,
+export function resolutionOf(
+  part: Part,
+  struck: readonly (Judged | undefined)[],
   within: number,
-): Resolutions {
-  const resolvesTo = new Int32Array(pieces.count).fill(-1);
-  const next = new Int32Array(runs.count).fill(-1);
-  const heard: Heard = { target: new Int32Array(128), group: new Int32Array(128).fill(-1) };
-  let last = runs.count;
-  while (last > 0) {
-    const low = firstStruckWith(runs, last - 1, within * TOGETHER);
-    for (let run = low; run < last && last < runs.count; run += 1) {
-      next[run] = last;
-      const piece = (pieces.first[run + 1] as number) - 1;
-      if (piece < (pieces.first[run] as number) || isTone[piece] === 1) continue;
-      const wait = (runs.start[last] as number) - (pieces.start[piece] as number);
-      if (wait > 0 && wait <= within) resolvesTo[piece] = stepTarget(run, runs, heard, last);
-    }
-    hearTones(low, last, runs, pieces, isTone, heard);
-    last = low;
+): Placed | null {
+  const { note, last, tone } = part;
+  if (!last || tone) return null;
+  let best: Placed | null = null;
+  let bestRank = FARTHEST;
+  for (let place = note.next; place < note.nextEnd; place += 1) {
+    const next = struck[place];
+    if (next === undefined) continue;
+    const rank = next.part.tone ? rankOf(next.part.note.pitch - note.pitch) : FARTHEST;
+    const wait = next.part.note.start - part.start;
+    if (rank < bestRank && wait > 0 && wait <= within) {
+      best = next.part.note;
+      bestRank = rank;
+    } else if (best === null) best = resolutionThrough(part, next, within);
   }
-  return { resolvesTo, next };
+  return best;
 }
 
-/** For each pitch the last run heard (from the end) as a chord tone, and the group it was in. */
-interface Heard {
-  readonly target: Int32Array;
-  readonly group: Int32Array;
+/** What a part resolves to through the note after it: its repetition, or the other side of an enclosure. */
+function resolutionThrough({ note, start }: Part, next: Judged, within: number): Placed | null {
+  const target = next.resolvesTo;
+  if (target === null || next.part.tone || next.part.note.start <= start) return null;
+  const wait = target.start - start;
+  if (next.part.note.pitch === note.pitch) return wait <= 2 * within ? target : null;
+  const [here, there] = [target.pitch - note.pitch, target.pitch - next.part.note.pitch];
+  const encloses = Math.sign(here) === -Math.sign(there) && rankOf(here) < FARTHEST;
+  return encloses && wait <= within ? target : null;
 }
 
-function hearTones(
-  low: number,
-  last: number,
-  runs: Runs,
-  pieces: Pieces,
-  isTone: Uint8Array,
-  { target, group }: Heard,
-): void {
-  for (let run = last - 1; run >= low; run -= 1) {
-    const piece = pieces.first[run] as number;
-    if (piece === pieces.first[run + 1] || isTone[piece] === 0) continue;
-    target[runs.pitch[run] as number] = run;
-    group[runs.pitch[run] as number] = low;
-  }
-}
+/** Rank of a move that is no step. */
+const FARTHEST = 2 * STEP;
 
-/** Lowest run of those struck together with one, looking back from it. */
-function firstStruckWith(runs: Runs, run: number, together: number): number {
-  const onset = runs.start[run] as number;
-  let low = run;
-  while (low > 0 && onset - (runs.start[low - 1] as number) <= together) low -= 1;
-  return low;
-}
-
-function stepTarget(run: number, { pitch }: Runs, { target, group }: Heard, next: number): number {
-  const from = pitch[run] as number;
-  for (let step = 1; step <= STEP; step += 1) {
-    if (group[from + step] === next) return target[from + step] as number;
-    if (group[from - step] === next) return target[from - step] as number;
-  }
-  return -1;
+/** Half a step up, half down, a whole up, a whole down; what is no step ranks last. */
+function rankOf(move: number): number {
+  if (move === 0 || Math.abs(move) > STEP) return FARTHEST;
+  return 2 * (Math.abs(move) - 1) + (move > 0 ? 0 : 1);
 }

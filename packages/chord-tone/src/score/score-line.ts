@@ -3,29 +3,30 @@ import type { Line } from '@reedplate/line';
 import { requireOneOf } from '@reedplate/pitch';
 import { checkChart } from '../check-chart.js';
 import { PLAYING_STYLES, type PlayingStyle, styleOfKey } from '../styles.js';
-import { type AlignOptions, alignLine } from './align.js';
 import { scoreBars } from './bars.js';
-import { chanceFit } from './chance.js';
 import { scoreChanges } from './changes.js';
 import { checkLine } from './check-line.js';
 import { confidenceOf } from './confidence.js';
+import { faultOf } from './faults.js';
 import { feedbackOn } from './feedback.js';
-import { compileChart } from './grid.js';
-import { type Judged, judgePieces } from './judge.js';
+import { followingOf } from './following.js';
+import type { ScoringGrid } from './grid.js';
+import { fitOf, type Judged, judgeNotes } from './judge.js';
 import { measureAll } from './measures.js';
-import { CLASS } from './note-class.js';
 import { noteScores, spellingsOf } from './notes.js';
-import { cutPieces } from './pieces.js';
-import { barsPlayed, partPlayed } from './played.js';
+import { barsPlayed } from './played.js';
+import { type LayOptions, type PreparedTake, prepareTake } from './prepare-take.js';
+import { readOtherwise } from './readings.js';
 import { replaceWeights, type WeightChanges } from './replace-weights.js';
-import { joinTies, moveEarlier } from './runs.js';
 import type { Score } from './score-types.js';
 import { type SuggestOptions, suggester } from './suggest.js';
+import { timingOf } from './timing.js';
 import { totalOf } from './total.js';
-import { SCORE_WEIGHTS } from './weights.js';
+import { verdictOn } from './verdict.js';
+import { SCORE_WEIGHTS, type ScoreWeights } from './weights.js';
 
 /** How {@link scoreLine} judges. */
-export interface ScoreOptions extends AlignOptions, SuggestOptions {
+export interface ScoreOptions extends LayOptions, SuggestOptions {
   /** Default that of the chart's key: {@link styleOfKey}. */
   readonly style?: PlayingStyle;
   /** Parts of {@link SCORE_WEIGHTS} to replace, down to single figures; default none. */
@@ -33,17 +34,16 @@ export interface ScoreOptions extends AlignOptions, SuggestOptions {
 }
 
 /**
- * How well a line follows the changes of a chart: a total, the measures it rests on, every note
- * with its class, every change, every bar, and remarks that say what to play instead.
+ * How well a line follows the changes of a chart: a verdict, a total, the measures it rests on, every
+ * note with its class, every change, every bar, and at most five remarks that say what to play instead.
  *
- * The line's bar 1 is laid on the chart's bar 1. Notes that sound where the chart has no chord are
- * listed as `unjudged`, notes past its end are left out; neither count, and a remark says how many
- * there are. Notes of one pitch that touch are one note. Where less than half of the chart is played,
- * the total counts only in proportion.
+ * The line's bar 1 is laid on the chart's bar 1, after a count-in that the line or an option gives. A
+ * line longer than the chart goes round. Notes that sound where the chart has no chord are listed as
+ * `unjudged` and do not count. Notes of one pitch that touch are one note.
  *
  * @throws ReedplateError `LINE_EMPTY`, `LINE_INVALID` (also for a metre other than the chart's),
  *   `CHART_INVALID`; `OPTION_UNKNOWN` for the style, level, dialect or a weight that does not exist;
- *   `NUMBER_RANGE` for a swing, latency or weight out of range
+ *   `NUMBER_RANGE` for a swing, latency, count-in, range of bars or weight out of range
  * @example
  * ```ts
  * import { scoreLine } from '@reedplate/chord-tone';
@@ -55,8 +55,11 @@ export interface ScoreOptions extends AlignOptions, SuggestOptions {
  *   chart.spans.map(({ start, chord }) => ({ start, duration: 1920, pitch: chord?.root === 'C' ? 72 : chord?.root === 'D' ? 74 : 67 })),
  * );
  * const score = scoreLine(roots, chart);
- * score.measures.landing; // => 1
+ * score.verdict.code; // => 'FOLLOWS_EVERY_CHANGE'
  * score.total; // => 100
+ *
+ * const tonic = makeLine(chart.spans.map(({ start }) => ({ start, duration: 1920, pitch: 67 })));
+ * scoreLine(tonic, chart).verdict.code; // => 'STAYS_ON_ONE_CHORD'
  * scoreLine(makeLine([]), chart); // throws LINE_EMPTY
  * ```
  */
@@ -66,63 +69,63 @@ export function scoreLine(line: Line, chart: Chart, options: ScoreOptions = {}):
     what: 'a style',
   });
   const weights = options.weights === undefined ? SCORE_WEIGHTS : replaceWeights(options.weights);
-  const grid = compileChart(chart, style);
-  const { pickup } = checked;
-  const asPlayed = joinTies(checked, chart.pickup - pickup);
-  const alignment = alignLine(asPlayed, grid, options);
-  const { swing } = alignment;
-
-  const runs = moveEarlier(asPlayed, alignment.latency);
-  const pieces = cutPieces(runs, grid, { pushWithin: weights.pushWithin, swing });
-  const judged = judgePieces(runs, pieces, grid, weights);
-  const changes = scoreChanges(judged, grid, weights);
-  const measures = measureAll(judged, changes, grid, {
-    swing,
-    resolveWithin: weights.resolveWithin,
-  });
-  const chance = chanceFit(judged, grid, weights) ?? weights.typicalChance;
+  const suggest = suggester(options);
+  const { pushWithin } = weights;
+  const take = prepareTake(checked, chart, style, { ...options, pushWithin });
+  const judgement = judgeTake(take, weights);
+  const { fit, following, readings, fault, timing, silent, confidence, judged, changes } =
+    judgement;
+  const { grid, alignment } = take;
+  const total = totalOf({ fit, following, readings, silent, loose: timing.loose }, weights);
   const spellings = spellingsOf(grid);
-  const notes = noteScores(judged, grid, spellings);
-  const inside = countJudged(judged);
-  const outside = runs.count - inside;
-  const confidence = confidenceOf(inside);
-  const played = barsPlayed(runs, grid);
-  const part = partPlayed(played, weights.enoughPlayed);
   return Object.freeze({
-    total: part * totalOf(measures, chance, weights),
-    played: played.bars / played.of,
-    chance:
-      part * totalOf({ ...measures, fit: measures.fit === null ? null : chance }, chance, weights),
+    verdict: verdictOn({ ...judgement, total }),
+    total,
+    played: 1 - silent,
     confidence,
     style,
-    measures,
-    notes,
+    measures: measureAll({ ...judgement, grid, within: weights.resolveWithin * grid.beatTicks }),
+    following,
+    readings,
+    fault,
+    timing,
+    notes: noteScores(judged, grid, spellings),
     changes,
-    bars: scoreBars(judged, chart, grid),
-    feedback: feedbackOn({
-      line: checked,
-      notes,
-      changes,
-      grid,
-      spellings,
-      suggest: suggester(options),
-      confidence,
-      inside,
-      outside,
-      barsMissed: part < 1 ? played.of - played.bars : 0,
-    }),
+    bars: scoreBars(judged, take.chart, grid),
+    feedback: feedbackOn({ ...judgement, grid, spellings, suggest, feel: chart.feel }),
     alignment,
   });
 }
 
+/** Every stage but the words: notes and changes judged, following, other readings, time, silence. */
+function judgeTake(
+  { grid, whole, notes, heard, alignment }: PreparedTake,
+  weights: ScoreWeights,
+) {
+  const judged = judgeNotes(notes, grid, weights);
+  const fitOver = (other: ScoringGrid): number | null => fitOf(judgeNotes(notes, other, weights));
+  const fit = fitOf(judged);
+  const readings = fit === null ? [] : readOtherwise(whole, fit, fitOver);
+  const silence = barsPlayed(notes, grid);
+  const struck = countStruck(judged);
+  return {
+    judged,
+    fit,
+    changes: scoreChanges(judged, grid, weights),
+    following: followingOf(judged, fit, grid, weights, fitOver),
+    readings: Object.freeze(readings),
+    fault: fit === null ? null : faultOf(readings, fit),
+    timing: timingOf(notes, grid, alignment.swing),
+    silentBars: silence.silent,
+    silent: silence.of === 0 ? 0 : silence.silent.length / silence.of,
+    struck,
+    outside: Math.max(0, heard - struck),
+    confidence: confidenceOf(struck),
+  };
+}
+
 /** Struck notes that a chord judged. */
-function countJudged({ pieces, runs, ...judged }: Judged): number {
-  let count = 0;
-  for (let run = 0; run < runs.count; run += 1) {
-    const first = pieces.first[run] as number;
-    if (first < (pieces.first[run + 1] as number) && judged.class[first] !== CLASS.unjudged) {
-      count += 1;
-    }
-  }
-  return count;
+function countStruck(judged: readonly Judged[]): number {
+  return judged.filter(({ part, class: noteClass }) => !part.held && noteClass !== 'unjudged')
+    .length;
 }

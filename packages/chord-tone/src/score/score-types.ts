@@ -1,15 +1,23 @@
 import type { Sounding } from '@reedplate/layout';
 import type { ChordDegree, NoteNameWithOctave, ScaleDegree } from '@reedplate/pitch';
 import type { PlayingStyle } from '../styles.js';
+import type { Fault, FaultCode } from './faults.js';
+import type { Following } from './following.js';
 import type { NoteClass } from './note-class.js';
+import type { Reading } from './readings.js';
+import type { TakeTiming } from './timing.js';
+import type { Verdict } from './verdict.js';
 
 /**
- * What a measure or a total says, each from 0 to 1 and each usable alone; null where the line
- * gives nothing to judge it by. All are better when higher, `clashTime` alone when lower.
+ * What a measure says, each from 0 to 1 and each usable alone; null where the line gives nothing to
+ * judge it by. All are better when higher, `clashTime` alone when lower. The total rests on `fit`
+ * and `following`; the others tell where they come from.
  */
 export interface ScoreMeasures {
-  /** Mean credit of the notes, weighted by their weight: the ground of the total. */
+  /** Mean credit of the notes, weighted by their weight: how well they fit their chords. */
   readonly fit: number | null;
+  /** How much of what chance leaves the fit reaches: 0 no more than chance; null over one chord. */
+  readonly following: number | null;
   /** Mean credit of the notes that sound at the changes; a change met by a rest is left out. */
   readonly landing: number | null;
   /** Share of the time played, weighted by metrical weight, that is chord tones. */
@@ -88,15 +96,24 @@ export interface BarScore {
   readonly fit: number | null;
 }
 
-/** What a remark is about. */
+/** What a remark is about: a fault of the whole take, its time, or notes of one kind. */
 export type FeedbackCode =
+  | FaultCode
+  | 'BARS_NOT_PLAYED'
+  | 'NOTES_OUTSIDE_CHART'
+  | 'LITTLE_TO_JUDGE'
+  | 'TIME_LOOSE'
+  | 'TIME_BEHIND'
+  | 'TIME_AHEAD'
+  | 'TIME_RUSHES'
+  | 'TIME_DRAGS'
+  | 'SWING_STIFF'
+  | 'SWING_WIDE'
+  | 'NOTE_KEPT'
   | 'LANDED_OUTSIDE'
   | 'CLASH'
   | 'UNRESOLVED'
-  | 'CHANGE_NOT_SHOWN'
-  | 'NOTES_OUTSIDE_CHART'
-  | 'BARS_NOT_PLAYED'
-  | 'LITTLE_TO_JUDGE';
+  | 'CHANGE_NOT_SHOWN';
 
 /** What could be played instead. */
 export interface Suggestion {
@@ -112,15 +129,25 @@ export interface Suggestion {
 /** One remark, as data: `describeFeedback` puts it into English. */
 export interface Feedback {
   readonly code: FeedbackCode;
-  readonly bar: number;
+  /** Bars it is about, in order, each once; empty where it is about the whole take. */
+  readonly bars: readonly number[];
+  /** Felt beat in the first of them, from 1; 1 for the whole take. */
   readonly beat: number;
   readonly chord: string | null;
-  /** Index of the note in the line; null where no note is meant. */
+  /** Index in the line of the first note it is about; null where no note is meant. */
   readonly index: number | null;
   readonly name: NoteNameWithOctave | null;
-  /** How many notes it is about; bars for `BARS_NOT_PLAYED`. */
+  /** How many notes, changes or bars it is about. */
   readonly count: number;
-  readonly suggestion: Suggestion | null;
+  /** Faults: see `Fault.by`; time: felt beats; swing: long to short; else null. */
+  readonly by: number | null;
+  /** What could be played, over each chord that it is about. */
+  readonly suggestions: readonly ChordSuggestion[];
+}
+
+/** What could be played over a chord. */
+export interface ChordSuggestion extends Suggestion {
+  readonly chord: string;
 }
 
 /** How a line was laid on the chart. */
@@ -129,32 +156,42 @@ export interface TakeAlignment {
   readonly latency: number;
   /** Long to short part of a beat as played: 1 is even, 2 a triplet shuffle. */
   readonly swing: number;
+  /** Bars counted in that were taken off. */
+  readonly countIn: number;
+  /** Times through the form that were judged, the last perhaps in part. */
+  readonly choruses: number;
 }
 
 /** How well a line follows a chart, with the reasons. */
 export interface Score {
+  /** What a teacher would say first; `describeVerdict` says it in English. */
+  readonly verdict: Verdict;
   /**
-   * 0 to 100: 40 is what typical solos reach with their notes shuffled, 80 what good players reach.
-   *
-   * It counts in full where something is played in at least half of the bars that have a chord
-   * (`SCORE_WEIGHTS.enoughPlayed`), and in proportion where less is: a single root does not follow
-   * a chorus. The `measures` are of what was played, whatever `played` says. How far a total of so
-   * few notes can be trusted is for `confidence` to say, and for the remark `LITTLE_TO_JUDGE`.
+   * 0 to 100. A line that would do as well over any chords has little, whatever its notes; half of
+   * it is for how well the notes fit, half for how far that goes beyond chance. What 40, 60 and 80
+   * mean was measured: `docs/scoring-validity.md`. Silence of three bars and more, a fault of the
+   * whole take and loose time take off. How far a total of so few notes can be trusted is for
+   * `confidence` to say, and for the remark `LITTLE_TO_JUDGE`.
    */
   readonly total: number;
-  /** Share of the bars with a chord in which something is played, 0 to 1. */
+  /** Share of the bars with a chord that are played or rests between phrases, 0 to 1. */
   readonly played: number;
-  /** The total that these notes would reach on average in any other order. */
-  readonly chance: number;
   /** How sure the total is, 0.5 (a toss of a coin) to 1: how often so many notes of a good player outscore their own shuffle. */
   readonly confidence: number;
   readonly style: PlayingStyle;
   readonly measures: ScoreMeasures;
+  /** What chance would reach; null where there is nothing to follow. */
+  readonly following: Following | null;
+  /** The take read otherwise: what it would fit on another harp, a bar later, and so on. */
+  readonly readings: readonly Reading[];
+  /** What is wrong with the take as a whole; null where nothing stands out. */
+  readonly fault: Fault | null;
+  readonly timing: TakeTiming;
   readonly notes: readonly NoteScore[];
   readonly changes: readonly ChangeScore[];
-  /** Every bar of the chart. */
+  /** Every bar judged. */
   readonly bars: readonly BarScore[];
-  /** In the order of time. */
+  /** At most five remarks, what matters most first. */
   readonly feedback: readonly Feedback[];
   readonly alignment: TakeAlignment;
 }

@@ -12,7 +12,6 @@ import {
   HIGHEST_MIDI,
   LOWEST_MIDI,
   requireOneOf,
-  toPitchClass,
 } from '@reedplate/pitch';
 import { formatSounding, TAB_DIALECT_IDS, type TabDialectId } from '@reedplate/tab';
 import { spelledPitch } from '../spelled-pitch.js';
@@ -43,15 +42,9 @@ export function suggester({ harp, level = 'bends', dialect = 'sign' }: SuggestOp
   requireOneOf(level, TECHNIQUE_LEVELS, { what: 'a technique level' });
   requireOneOf(dialect, TAB_DIALECT_IDS, { what: 'a dialect of tablature' });
   const playable = harp === undefined ? undefined : easiestByPitch(soundings(harp, { level }));
-  const known = new Map<Chord, Map<number, Suggestion | null>>();
   return (chord, pitch) => {
-    const ofChord = known.get(chord) ?? new Map<number, Suggestion | null>();
-    if (ofChord.size === 0) known.set(chord, ofChord);
-    const before = ofChord.get(pitch);
-    if (before !== undefined) return before;
-    const suggestion = nearest(chord, pitch, playable, dialect);
-    ofChord.set(pitch, suggestion);
-    return suggestion;
+    const best = easiestTone(chord, pitch, playable);
+    return best === undefined ? null : makeSuggestion(best, playable?.get(best.pitch), dialect);
   };
 }
 
@@ -67,35 +60,53 @@ function easiestByPitch(all: readonly Sounding[]): ReadonlyMap<number, Sounding>
   return easiest;
 }
 
-/** Farthest that a suggestion lies from the note played, in semitones. */
-const FARTHEST = 36;
+/** A tone of a chord in an octave. */
+interface PlacedTone {
+  readonly pitch: number;
+  readonly tone: ChordTone;
+}
 
-/** The nearest root, third or seventh that can be played; of two as near, the easier, the lower. */
-function nearest(
+/** The root, third or seventh that costs least to go to from a pitch. */
+function easiestTone(
   chord: Chord,
-  pitch: number,
+  from: number,
   playable: ReadonlyMap<number, Sounding> | undefined,
-  dialect: TabDialectId,
-): Suggestion | null {
-  const tones = chord.tones.filter(({ degree }) => LANDING_DEGREES.has(degree));
-  const isTone = (candidate: number): boolean =>
-    tones.some(({ pitchClass }) => pitchClass === toPitchClass(candidate));
-  const depthOf = (candidate: number): number => playable?.get(candidate)?.depth ?? 0;
-  for (let away = 0; away <= FARTHEST; away += 1) {
-    const [best] = [pitch - away, pitch + away]
-      .filter((candidate) => candidate >= LOWEST_MIDI && candidate <= HIGHEST_MIDI)
-      .filter((candidate) => isTone(candidate) && (playable?.has(candidate) ?? true))
-      .sort((a, b) => depthOf(a) - depthOf(b) || a - b);
-    const tone = tones.find(({ pitchClass }) => pitchClass === toPitchClass(best ?? 0));
-    if (best === undefined || tone === undefined) continue;
-    return makeSuggestion(best, tone, playable?.get(best), dialect);
+): PlacedTone | undefined {
+  let best: PlacedTone | undefined;
+  let least = Number.POSITIVE_INFINITY;
+  for (const tone of chord.tones) {
+    if (!LANDING_DEGREES.has(tone.degree)) continue;
+    for (let pitch = tone.pitchClass; pitch <= HIGHEST_MIDI; pitch += OCTAVE) {
+      if (pitch < LOWEST_MIDI || (playable !== undefined && !playable.has(pitch))) continue;
+      const cost = costOf({ pitch, tone }, from, playable?.get(pitch));
+      if (cost < least) [best, least] = [{ pitch, tone }, cost];
+    }
   }
-  return null;
+  return best;
+}
+
+const OCTAVE = 12;
+
+/**
+ * What makes a suggestion harder than it need be, in semitones of distance: a bend or overbend, a tone
+ * that is not the root, a hole at the edge of the harp. Design choice, no source.
+ */
+const COST = Object.freeze({ bent: 12, notRoot: 4, edge: 3, lowHole: 2, highHole: 7 });
+
+function costOf({ pitch, tone }: PlacedTone, from: number, sounding: Sounding | undefined): number {
+  const isBent = sounding !== undefined && sounding.depth > 0;
+  const isEdge =
+    sounding !== undefined && (sounding.hole < COST.lowHole || sounding.hole >= COST.highHole);
+  return (
+    Math.abs(pitch - from) +
+    (isBent ? COST.bent : 0) +
+    (tone.degree === '1' ? 0 : COST.notRoot) +
+    (isEdge ? COST.edge : 0)
+  );
 }
 
 function makeSuggestion(
-  pitch: number,
-  tone: ChordTone,
+  { pitch, tone }: PlacedTone,
   sounding: Sounding | undefined,
   dialect: TabDialectId,
 ): Suggestion {

@@ -1,43 +1,32 @@
-import type { ScoreMeasures } from './score-types.js';
-import type { CalibrationPoint, ScoreMeasureWeights, ScoreWeights } from './weights.js';
+import type { Following } from './following.js';
+import { chargeOf, type Reading } from './readings.js';
+import type { CalibrationPoint, ScoreWeights } from './weights.js';
 
-/** The total of measures and the chance level of the same line. */
-export function totalOf(measures: ScoreMeasures, chance: number, weights: ScoreWeights): number {
-  const raw = weightedMean(measures, weights.measures);
-  if (raw === null) return 0;
-  const above = (weights.typicalChance - chance) * weights.chanceShare;
-  return calibrate(raw + fitShare(measures, weights.measures) * above, weights.calibration);
+/** What a total is made of. */
+export interface TotalParts {
+  /** Null where nothing was judged. */
+  readonly fit: number | null;
+  readonly following: Following | null;
+  readonly readings: readonly Reading[];
+  /** Share of the bars that is silent. */
+  readonly silent: number;
+  /** Mean distance of onsets from the grid, in felt beats. */
+  readonly loose: number | null;
 }
 
-const MEASURED = [
-  'fit',
-  'landing',
-  'coverage',
-  'chordToneShare',
-  'guideToneShare',
-  'resolution',
-  'timing',
-] as const satisfies readonly (keyof ScoreMeasureWeights)[];
-
-/** Measures that say nothing (null) leave their share to the others. */
-function weightedMean(measures: ScoreMeasures, weights: ScoreMeasureWeights): number | null {
-  let sum = 0;
-  let total = 0;
-  for (const name of MEASURED) {
-    const value = measures[name];
-    if (value === null) continue;
-    sum += weights[name] * value;
-    total += weights[name];
-  }
-  return total === 0 ? null : sum / total;
-}
-
-function fitShare(measures: ScoreMeasures, weights: ScoreMeasureWeights): number {
-  const total = MEASURED.reduce(
-    (sum, name) => sum + (measures[name] === null ? 0 : weights[name]),
-    0,
-  );
-  return total === 0 ? 0 : weights.fit / total;
+/**
+ * The total: half fit, half following; less what another reading explains; laid on the scale from 0
+ * to 100; less what silence and loose time take off.
+ */
+export function totalOf(parts: TotalParts, weights: ScoreWeights): number {
+  const { fit, following, readings, silent, loose } = parts;
+  if (fit === null) return 0;
+  const share = following === null ? 0 : weights.followingShare;
+  const raw = share * (following?.above ?? 0) + (1 - share) * fit;
+  const told = calibrate(raw * (1 - chargeOf(readings, weights)), weights.calibration);
+  const played = Math.max(0, 1 - weights.silence * silent);
+  const late = weights.looseCost * Math.max(0, (loose ?? 0) - weights.looseFree);
+  return told * played * Math.max(0, 1 - late);
 }
 
 /** Reads a calibration: straight lines between its points, level beyond them. */

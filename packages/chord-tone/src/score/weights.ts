@@ -1,19 +1,9 @@
 import type { NoteClass } from './note-class.js';
+import type { ReadingKind } from './readings.js';
 
-/** Shares that the measures have in the total, each from 0 up; they need not add up to 1. */
-export interface ScoreMeasureWeights {
-  readonly fit: number;
-  readonly landing: number;
-  readonly coverage: number;
-  readonly chordToneShare: number;
-  readonly guideToneShare: number;
-  readonly resolution: number;
-  readonly timing: number;
-}
-
-/** A point of the calibration: a weighted mean of measures and the total it gives. */
+/** A point of the calibration: what fit and following make together, and the total it gives. */
 export interface CalibrationPoint {
-  /** Mostly 0 to 1: taking chance off may lead a little beyond. */
+  /** 0 to 1. */
   readonly raw: number;
   /** 0 to 100, unless a scale of your own is wanted. */
   readonly total: number;
@@ -23,7 +13,7 @@ export interface CalibrationPoint {
 export interface ScoreWeights {
   /** What a note of each class is worth, 0 to 1. */
   readonly credit: Readonly<Record<NoteClass, number>>;
-  /** What a note that resolves is worth at least, whatever its class, 0 to 1. */
+  /** What a note that resolves is worth at least, whatever its class but `leaning`, 0 to 1. */
   readonly resolvedCredit: number;
   /** What each class is worth as the note that sounds at a change, 0 to 1. */
   readonly landing: Readonly<Record<NoteClass, number>>;
@@ -38,16 +28,20 @@ export interface ScoreWeights {
   readonly pushWithin: number;
   /** How late the note that sounds at a change may begin, in felt beats. */
   readonly landWithin: number;
-  /**
-   * Share of the bars of the chart in which something must be played for the total to count in
-   * full, 0 to 1; where less is played it counts in proportion.
-   */
-  readonly enoughPlayed: number;
-  readonly measures: ScoreMeasureWeights;
-  /** How much of the line's own chance level is taken off, 0 to 1. */
-  readonly chanceShare: number;
-  /** The fit that shuffled solos reach: what a line's own chance level is compared with. */
-  readonly typicalChance: number;
+  /** What shuffled notes count in what chance reaches, 0 to 1; the rest is for blind playing. */
+  readonly shuffledShare: number;
+  /** What following counts in the total, 0 to 1; the rest is for fit. */
+  readonly followingShare: number;
+  /** What is taken off where another reading explains all that was lost, by its kind, 0 to 1. */
+  readonly faults: Readonly<Record<ReadingKind, number>>;
+  /** What a reading must explain of what was lost before anything is taken off, 0 to 1. */
+  readonly faultsFrom: number;
+  /** What silence takes off, as a multiple of the share of bars that are silent. */
+  readonly silence: number;
+  /** How far onsets may lie from the grid on average at no cost, in felt beats. */
+  readonly looseFree: number;
+  /** What each beat beyond that takes off, as a share of the total. */
+  readonly looseCost: number;
   /** At least one point, `raw` rising, `total` never falling; straight lines between, level beyond. */
   readonly calibration: readonly CalibrationPoint[];
 }
@@ -57,33 +51,36 @@ export interface ScoreWeights {
  *
  * Ground: the classes and their order are the trade's (chord tones on the changes, blue notes as
  * style, resolved non-chord tones as music: common practice, no source). The figures were chosen
- * on one half of a set of annotated blues solos and checked on the other half, which
- * `docs/scoring-validity.md` names and reports; they differ little from each other within the
- * noise of twenty solos, so the simplest were kept.
+ * on one half of a set of annotated blues solos and of made takes, and checked on the other half:
+ * `docs/scoring-validity.md` names and reports them.
  */
 export const SCORE_WEIGHTS: ScoreWeights = Object.freeze({
   credit: Object.freeze({
     root: 1,
     'guide-tone': 1,
     'chord-tone': 1,
+    idiom: 0.85,
     blue: 0.4,
-    passing: 0.7,
-    neighbour: 0.7,
-    approach: 0.7,
+    passing: 0.5,
+    neighbour: 0.5,
+    approach: 0.5,
+    leaning: 0.4,
     colour: 0.4,
     unresolved: 0,
     clash: 0,
     unjudged: 0,
   }),
-  resolvedCredit: 0.7,
+  resolvedCredit: 0.5,
   landing: Object.freeze({
     root: 1,
     'guide-tone': 1,
     'chord-tone': 0.8,
+    idiom: 0.6,
     blue: 0.6,
     passing: 0.5,
     neighbour: 0.5,
     approach: 0.5,
+    leaning: 0.5,
     colour: 0.4,
     unresolved: 0,
     clash: 0,
@@ -93,23 +90,26 @@ export const SCORE_WEIGHTS: ScoreWeights = Object.freeze({
   resolveWithin: 1,
   pushWithin: 0.5,
   landWithin: 1,
-  // Call and response leaves every other bar or pair of bars free. Design choice, no source.
-  enoughPlayed: 0.5,
-  measures: Object.freeze({
-    fit: 0.95,
-    landing: 0,
-    coverage: 0.05,
-    chordToneShare: 0,
-    guideToneShare: 0,
-    resolution: 0,
-    timing: 0,
+  shuffledShare: 0.55,
+  followingShare: 0.5,
+  faults: Object.freeze({
+    'other-harp': 0.8,
+    'bars-off': 0.5,
+    'beats-off': 0.3,
+    'one-chord': 0.4,
+    'chord-missed': 0.06,
   }),
-  chanceShare: 0.1,
-  typicalChance: 0.61,
+  faultsFrom: 0.02,
+  silence: 1.2,
+  looseFree: 0.025,
+  looseCost: 1.8,
   calibration: Object.freeze([
-    Object.freeze({ raw: 0.5, total: 0 }),
-    Object.freeze({ raw: 0.61, total: 40 }),
-    Object.freeze({ raw: 0.74, total: 80 }),
-    Object.freeze({ raw: 0.95, total: 100 }),
+    Object.freeze({ raw: 0.1, total: 0 }),
+    Object.freeze({ raw: 0.28, total: 2 }),
+    Object.freeze({ raw: 0.32, total: 16 }),
+    Object.freeze({ raw: 0.455, total: 70.5 }),
+    Object.freeze({ raw: 0.69, total: 75 }),
+    Object.freeze({ raw: 0.78, total: 92 }),
+    Object.freeze({ raw: 1, total: 100 }),
   ]),
 });

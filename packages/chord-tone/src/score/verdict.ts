@@ -1,0 +1,55 @@
+import type { Fault, FaultCode } from './faults.js';
+
+/** What a teacher would say first: a fault of the whole take, silence, or how far the take follows. */
+export type VerdictCode =
+  | FaultCode
+  | 'BARS_NOT_PLAYED'
+  | 'TOO_LITTLE_TO_JUDGE'
+  | 'FOLLOWS_EVERY_CHANGE'
+  | 'FOLLOWS_WELL'
+  | 'FOLLOWS_IN_PART'
+  | 'HARDLY_FOLLOWS';
+
+/** The verdict on a take. */
+export interface Verdict {
+  readonly code: VerdictCode;
+  /** As `Fault.by`; bars for `BARS_NOT_PLAYED`; 0 for the others. */
+  readonly by: number;
+}
+
+/** What a verdict is made of. */
+export interface VerdictParts {
+  readonly total: number;
+  readonly fault: Fault | null;
+  /** Bars that are silent, and their share. */
+  readonly silentBars: readonly number[];
+  readonly silent: number;
+  /** 0.5 to 1. */
+  readonly confidence: number;
+}
+
+/** Confidence below which the notes are too few for a verdict on following. Design choice. */
+const LEAST_CONFIDENCE = 0.6;
+
+/** Share of silent bars that is the first thing to say: a quarter. Design choice. */
+const MUCH_SILENCE = 0.25;
+
+/** Totals from which a take is said to follow so far; what they mean is measured in the docs. */
+const LEVELS = [
+  { from: 80, code: 'FOLLOWS_EVERY_CHANGE' },
+  { from: 60, code: 'FOLLOWS_WELL' },
+  { from: 30, code: 'FOLLOWS_IN_PART' },
+] as const;
+
+/** What to say first of a take. */
+export function verdictOn({ total, fault, silentBars, silent, confidence }: VerdictParts): Verdict {
+  if (fault !== null) return verdict(fault.code, fault.by);
+  if (silent >= MUCH_SILENCE) return verdict('BARS_NOT_PLAYED', silentBars.length);
+  if (confidence < LEAST_CONFIDENCE) return verdict('TOO_LITTLE_TO_JUDGE', 0);
+  const level = LEVELS.find(({ from }) => total >= from);
+  return verdict(level?.code ?? 'HARDLY_FOLLOWS', 0);
+}
+
+function verdict(code: VerdictCode, by: number): Verdict {
+  return Object.freeze({ code, by });
+}
