@@ -11,7 +11,8 @@ import { namedTargets } from './tonal-targets.js';
 
 // Targets of a twelve-bar chart, and scores of lines of several lengths, against the same on note
 // names. That both give the same for any line and chart is held by test/tonal-baseline.test.ts.
-// scoreLine gives more in its time: bars, the total, its chance level, remarks, the swing.
+// Both compute every stage, chance, readings and total included; scoreLine gives more in its time: the
+// swing, timing and fit by bar, verdict and remarks.
 
 const EIGHTH = 480;
 const form = formById('quick-change');
@@ -55,8 +56,9 @@ const namedSoundings = soundings(harp).map(({ pitch, hole }) => ({
 for (const { chart, line, named, namedChart } of takes.slice(0, 3)) {
   const ours = scoreLine(line, chart);
   for (const [, compare] of KEEPERS) {
-    const theirs = namedScore(named, namedChart, compare);
+    const theirs = namedScore(named, namedChart, compare, song.tonic);
     assert.deepEqual([theirs.notes, theirs.changes], [ours.notes, ours.changes]);
+    assert.ok(Math.abs(theirs.total - ours.total) < 1e-6);
   }
 }
 
@@ -97,7 +99,7 @@ function scores({ chart, line, named, namedChart }: (typeof takes)[number]): rea
     ...KEEPERS.map(([care, compare]) => ({
       name: `tonal, ${care}`,
       amount,
-      work: () => namedScore(named, namedChart, compare).notes.length,
+      work: () => namedScore(named, namedChart, compare, song.tonic).notes.length,
     })),
     { name: 'reedplate', amount, work: () => scoreLine(line, chart).notes.length },
   ];

@@ -50,6 +50,9 @@ export interface Part {
   /** What it is over the chord it belongs to, and the change of that chord. */
   readonly known: Known;
   readonly change: number;
+  /** Symbols of the chord that sounds, and of the one it may belong to. */
+  readonly here: string;
+  readonly coming: string;
   /** Whether it is a tone of the chord that sounds, or of the coming one it is struck before. */
   readonly isTone: boolean;
 }
@@ -130,7 +133,8 @@ function makePart(
   clock: number,
   { changes, compare, pushWithin }: Cutting,
 ): Part {
-  const here = compare((changes[clock] as NamedSpan).symbol, note.name);
+  const { symbol } = changes[clock] as NamedSpan;
+  const here = compare(symbol, note.name);
   const coming = changes[clock + 1];
   const mayPush =
     start === note.start && coming !== undefined && coming.start - start <= pushWithin;
@@ -142,6 +146,8 @@ function makePart(
     start,
     end,
     clock,
+    here: symbol,
+    coming: mayPush ? coming.symbol : symbol,
     known: push ? there : here,
     change: push ? clock + 1 : clock,
     isTone,

@@ -14,6 +14,7 @@ export function measureNotes(
   changes: readonly ChangeScore[],
   line: readonly NamedTime[],
   { pickup, beatTicks }: NamedChart,
+  following: number | null,
 ): ScoreMeasures {
   const sum = { credit: 0, weight: 0, time: 0, clash: 0, all: 0, tones: 0, guides: 0 };
   const rest = { weight: 0, resolved: 0 };
@@ -45,6 +46,7 @@ export function measureNotes(
   const timing = 1 - onsets.distance / onsets.count / AT_RANDOM;
   return Object.freeze({
     fit: share(sum.credit, sum.weight),
+    following,
     landing: mean(changes.map(({ landing }) => landing)),
     coverage: mean(changes.map(({ shown }) => (shown === null ? null : Number(shown)))),
     chordToneShare: share(sum.tones, sum.all),

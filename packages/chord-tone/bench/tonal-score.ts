@@ -1,134 +1,86 @@
 import {
   type ChangeScore,
-  type NoteClass,
   type NoteScore,
   SCORE_WEIGHTS,
   type ScoreMeasures,
 } from '@reedplate/chord-tone';
 import {
-  cutNotes,
+  judgeOver,
+  type NamedReading,
+  type NamedTake,
+  namedBlind,
+  namedReadings,
+  namedShuffled,
+} from './tonal-following.js';
+import { type NamedJudged, namedFit, strengthAt } from './tonal-judge.js';
+import {
   type NamedChart,
   type NamedSpan,
   type NamedTime,
   namedChanges,
-  type Part,
-  type Sounded,
   soundedNotes,
 } from './tonal-line.js';
 import { measureNotes } from './tonal-measures.js';
 import { type Compare, tonesOf } from './tonal-names.js';
+import { namedTotal } from './tonal-total.js';
 
 // The same work as scoreLine on note names with tonal, written with care, for playing in even
-// eighths: the notes, the changes and the measures, equal to ours. Our bars, total, chance level and
-// remarks it leaves out.
+// eighths: notes, changes, measures, both kinds of chance, the other readings and the total, equal to
+// ours. Our bars, timing by bar, verdict and remarks it leaves out.
 
 /** What is compared with a score. */
 export interface NamedScore {
   readonly notes: readonly NoteScore[];
   readonly changes: readonly ChangeScore[];
   readonly measures: ScoreMeasures;
+  readonly shuffled: number | null;
+  readonly blind: number | null;
+  readonly readings: readonly NamedReading[];
+  readonly total: number;
 }
 
-/** Scores a line of names over a chart of names. */
+/** Scores a line of names over a chart of names, in a key. */
 export function namedScore(
   line: readonly NamedTime[],
   chart: NamedChart,
   compare: Compare,
+  tonic: string,
 ): NamedScore {
-  const { pushWithin, resolveWithin } = SCORE_WEIGHTS;
   const changes = namedChanges(chart);
-  const sounded = soundedNotes(line);
-  const cutting = { changes, compare, pushWithin: pushWithin * chart.beatTicks };
-  const parts = cutNotes(sounded, cutting);
-  const targets = findTargets(sounded, parts, resolveWithin * chart.beatTicks);
-  const notes: NoteScore[] = [];
-  for (let at = 0; at < parts.length; at += 1) {
-    notes.push(judgePart(parts[at] as Part, targets[at], sounded, changes, chart));
-  }
-  const landed = scoreLandings(parts, notes, changes, chart);
-  return Object.freeze({
-    notes: Object.freeze(notes),
-    changes: landed,
-    measures: measureNotes(notes, landed, line, chart),
-  });
+  const take: NamedTake = { notes: soundedNotes(line), chart, compare };
+  const judged = judgeOver(take, changes);
+  const notes = judged.map((one) => noteScore(one, changes, chart));
+  const landed = scoreLandings(judged, notes, changes, chart);
+  const fit = namedFit(judged);
+  const chords = new Set(changes.map(({ symbol }) => symbol).filter((symbol) => symbol !== ''));
+  const hasChange = fit !== null && chords.size > 1;
+  const shuffled = hasChange ? namedShuffled(judged, take) : null;
+  const blind = hasChange ? namedBlind(take, changes) : null;
+  const share = SCORE_WEIGHTS.shuffledShare;
+  const chance =
+    shuffled === null || blind === null ? null : share * shuffled + (1 - share) * blind;
+  const following =
+    chance === null ? null : chance >= 1 ? 0 : Math.max(0, ((fit ?? 0) - chance) / (1 - chance));
+  const readings = fit === null ? [] : namedReadings(take, changes, tonic);
+  const measures = measureNotes(notes, landed, line, chart, following);
+  const total = namedTotal({ fit, following, readings, notes, chart });
+  const frozen = { notes: Object.freeze(notes), changes: landed, measures };
+  return Object.freeze({ ...frozen, shuffled, blind, readings, total });
 }
 
-const TOGETHER = 1 / 16;
-const STEPS = [1, -1, 2, -2] as const;
-
-/** The note that each part resolves to: a tone a step away, struck next, within the window. */
-function findTargets(
-  notes: readonly Sounded[],
-  parts: readonly Part[],
-  within: number,
-): readonly (Sounded | undefined)[] {
-  const targets = new Array<Sounded | undefined>(parts.length).fill(undefined);
-  let past = notes.length;
-  let tones: Tones = new Map();
-  while (past > 0) {
-    const low = firstStruckWith(notes, past - 1, within * TOGETHER);
-    const next = notes[past];
-    for (let place = low; place < past && next !== undefined; place += 1) {
-      const { midi, firstPart, parts: count } = notes[place] as Sounded;
-      const last = parts[firstPart + count - 1] as Part;
-      if (count === 0 || last.isTone) continue;
-      const wait = next.start - last.start;
-      if (wait > 0 && wait <= within) targets[firstPart + count - 1] = aStepFrom(midi, tones);
-    }
-    tones = tonesAmong(notes, low, past, parts);
-    past = low;
-  }
-  return targets;
-}
-
-/** Chord tones struck together, by pitch. */
-type Tones = ReadonlyMap<number, Sounded>;
-
-function firstStruckWith(notes: readonly Sounded[], place: number, together: number): number {
-  const onset = (notes[place] as Sounded).start;
-  let low = place;
-  while (low > 0 && onset - (notes[low - 1] as Sounded).start <= together) low -= 1;
-  return low;
-}
-
-function tonesAmong(
-  notes: readonly Sounded[],
-  low: number,
-  past: number,
-  parts: readonly Part[],
-): Tones {
-  const tones = new Map<number, Sounded>();
-  for (let place = past - 1; place >= low; place -= 1) {
-    const note = notes[place] as Sounded;
-    if (note.parts > 0 && parts[note.firstPart]?.isTone) tones.set(note.midi, note);
-  }
-  return tones;
-}
-
-function aStepFrom(midi: number, tones: Tones): Sounded | undefined {
-  const step = STEPS.find((other) => tones.has(midi + other));
-  return step === undefined ? undefined : tones.get(midi + step);
-}
-
-function judgePart(
-  { note, start, end, clock, known, change }: Part,
-  target: Sounded | undefined,
-  notes: readonly Sounded[],
+function noteScore(
+  { part, class: kind, credit, weight, target }: NamedJudged,
   changes: readonly NamedSpan[],
-  { pickup, barTicks, beatTicks }: NamedChart,
+  chart: NamedChart,
 ): NoteScore {
-  const { credit, resolvedCredit, struck } = SCORE_WEIGHTS;
-  const beats = (end - start) / beatTicks;
-  const held = start !== note.start;
-  const kind = classOf(note, target, known, notes, beats < struck);
-  const worth = credit[kind];
+  const { note, start, end, change, clock, known } = part;
+  const { pickup, barTicks, beatTicks } = chart;
   const bar = Math.floor((start - pickup) / barTicks);
-  const beat = (start - pickup - bar * barTicks) / beatTicks;
   return Object.freeze({
     index: note.index,
-    held,
+    held: start !== note.start,
     bar: bar + 1,
-    beat: beat + 1,
+    beat: (start - pickup - bar * barTicks) / beatTicks + 1,
     start,
     duration: end - start,
     pitch: note.midi,
@@ -137,46 +89,16 @@ function judgePart(
     degree: known.degree as NoteScore['degree'],
     push: change !== clock,
     class: kind,
-    credit: target === undefined || kind === 'unjudged' ? worth : Math.max(worth, resolvedCredit),
-    weight: kind === 'unjudged' ? 0 : beats + (held ? 0 : struck),
-    metre: strengthOf(beat, barTicks / beatTicks),
+    credit,
+    weight,
+    metre: strengthAt(start, chart),
     resolvesTo: target?.index ?? null,
   });
 }
 
-function classOf(
-  { midi, place }: Sounded,
-  target: Sounded | undefined,
-  { tone, resting, blue }: Part['known'],
-  notes: readonly Sounded[],
-  isBrief: boolean,
-): NoteClass {
-  if (tone !== 0 || resting === 'blue') return resting;
-  if (target === undefined) return resting === 'clash' && isBrief ? 'unresolved' : resting;
-  if (blue) return 'blue';
-  const before = notes[place - 1]?.midi;
-  if (before === target.midi) return 'neighbour';
-  const reached = before === undefined ? 0 : midi - before;
-  const isOnward = reached !== 0 && reached > 0 === target.midi > midi;
-  return isOnward && Math.abs(reached) <= 2 ? 'passing' : 'approach';
-}
-
-const NEAR = 1 / 12 - 1e-9;
-
-function strengthOf(beat: number, beats: number): number {
-  const nearest = Math.round(beat);
-  if (Math.abs(beat - nearest) < NEAR) {
-    if (nearest % beats === 0) return 1;
-    return nearest * 2 === beats ? 0.75 : 0.5;
-  }
-  const within = beat % 1;
-  const isHalf = Math.abs(within - 1 / 2) < NEAR || Math.abs(within - 2 / 3) < NEAR;
-  return isHalf || Math.abs(within - 1 / 3) < NEAR / 2 ? 0.25 : 0;
-}
-
 /** What sounds at each change, and whether the line shows it. */
 function scoreLandings(
-  parts: readonly Part[],
+  judged: readonly NamedJudged[],
   notes: readonly NoteScore[],
   changes: readonly NamedSpan[],
   { beatTicks }: NamedChart,
@@ -184,8 +106,8 @@ function scoreLandings(
   const { landing, landWithin } = SCORE_WEIGHTS;
   const landed = new Array<NoteScore | undefined>(changes.length).fill(undefined);
   const heard = changes.map(() => new Set<number>());
-  for (let at = 0; at < parts.length; at += 1) {
-    const { change, start, end } = parts[at] as Part;
+  for (let at = 0; at < judged.length; at += 1) {
+    const { change, start, end } = (judged[at] as NamedJudged).part;
     const note = notes[at] as NoteScore;
     heard[change]?.add(note.pitch % 12);
     if (end - start < beatTicks / 8) continue;

@@ -33,6 +33,7 @@ export { describeVerdict } from './score/describe-verdict.js';
 export { FAULT_CODES, type Fault, type FaultCode } from './score/faults.js';
 export type { Following } from './score/following.js';
 export { NOTE_CLASSES, type NoteClass } from './score/note-class.js';
+export { progressOf, type TakeProgress } from './score/progress.js';
 export type { Reading, ReadingKind } from './score/readings.js';
 export type { WeightChanges } from './score/replace-weights.js';
 export { type ScoreOptions, scoreLine } from './score/score-line.js';

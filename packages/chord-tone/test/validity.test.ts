@@ -98,8 +98,8 @@ describe('contrasts', () => {
 
   it('contrasts are all lost to the true chart of a line of roots, but for those that make them guide tones', () => {
     const lost = all.filter((contrast) => winsAgainst(contrast, [solo]).get('total')?.[0] !== 1);
-    // Over these charts the same notes are all sevenths or all thirds: as good a line as roots.
-    expect(lost.map(({ name }) => name)).toEqual(['up 2', 'up 8']);
+    // Over these charts the same notes are all sevenths, fifths or thirds: as good a line as roots.
+    expect(lost.map(({ name }) => name)).toEqual(['up 2', 'up 5', 'up 8']);
   });
 
   it('shuffled is the same for the same seed', () => {

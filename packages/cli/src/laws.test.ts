@@ -38,7 +38,7 @@ const lines = fc
 /** What of a score must not change: all but the names of what was moved. */
 function plainScore({
   total,
-  chance,
+  following,
   confidence,
   measures,
   notes,
@@ -48,18 +48,17 @@ function plainScore({
 }: Score) {
   return {
     total,
-    chance,
+    following,
     confidence,
     measures,
     classes: notes.map((note) => [note.index, note.degree, note.class, note.credit]),
     changes: changes.map(({ numeral, landing, shown }) => [numeral, landing, shown]),
     bars: bars.map(({ bar, fit }) => [bar, fit]),
-    feedback: feedback.map(({ code, bar, beat, suggestion }) => [
+    feedback: feedback.map(({ code, bars: where, beat, suggestions }) => [
       code,
-      bar,
+      where,
       beat,
-      suggestion?.degree,
-      suggestion?.tab,
+      suggestions.map(({ degree, tab }) => [degree, tab]),
     ]),
   };
 }

@@ -1,9 +1,9 @@
 import { makeLine } from '@reedplate/line';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type AlignOptions, alignLine, undoSwing } from './align.js';
-import { joinTies } from './runs.js';
+import { type AlignOptions, alignLine, requireCountIn, undoSwing } from './align.js';
 import type { TakeAlignment } from './score-types.js';
+import { hearNotes } from './sounded.js';
 
 const BEAT = 960;
 
@@ -18,8 +18,11 @@ function swung(ratio: number, beats = 8): ReturnType<typeof makeLine> {
   );
 }
 
-function align(line: ReturnType<typeof makeLine>, options: AlignOptions = {}): TakeAlignment {
-  return alignLine(joinTies(line, 0), { pickup: 0, beatTicks: BEAT }, options);
+function align(
+  line: ReturnType<typeof makeLine>,
+  options: AlignOptions = {},
+): Pick<TakeAlignment, 'latency' | 'swing'> {
+  return alignLine(hearNotes(line, 0), { pickup: 0, beatTicks: BEAT }, options);
 }
 
 describe('alignLine', () => {
@@ -46,6 +49,17 @@ describe('alignLine', () => {
     ];
     expect(first).toMatchObject({ start: 0 });
     expect(align(makeLine([...parts, ...rest])).swing).toBe(1);
+  });
+
+  it('alignLine takes off milliseconds at the tempo that is known', () => {
+    // Half a second is a beat at 120.
+    const told = (latency: `${number}ms`) =>
+      alignLine(hearNotes(swung(1), 0), { pickup: 0, beatTicks: BEAT }, { latency }, 120).latency;
+    expect([told('500ms'), told('-80ms'), told('12.5ms')]).toEqual([960, -154, 24]);
+  });
+
+  it.each([[-1], [65], [0.5], ['1'], [null]])('requireCountIn refuses %j', (bars) => {
+    expect(() => requireCountIn(bars)).toThrow(expect.objectContaining({ code: 'NUMBER_RANGE' }));
   });
 
   it('alignLine takes what it is told', () => {
@@ -118,7 +132,7 @@ describe('alignLine by sorting', () => {
         const moved = lineAt(starts.map((start) => start + beats * BEAT));
         for (const latency of ['estimate', 0] as const) {
           const there = alignLine(
-            joinTies(moved, 0),
+            hearNotes(moved, 0),
             { pickup: beats * BEAT, beatTicks: BEAT },
             { latency },
           );
@@ -137,6 +151,7 @@ describe('alignLine by sorting', () => {
     ['a part of a tick', { latency: 0.5 }],
     ['a latency without end', { latency: Number.POSITIVE_INFINITY }],
     ['another word', { latency: 'late' as 'estimate' }],
+    ['milliseconds where no tempo is known', { latency: '80ms' as const }],
   ])('alignLine refuses %s', (_, options) => {
     expect(() => align(swung(2), options)).toThrow(
       expect.objectContaining({ code: 'NUMBER_RANGE' }),

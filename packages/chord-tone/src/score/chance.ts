@@ -15,19 +15,28 @@ export function shuffledFit(
   grid: ScoringGrid,
   weights: ScoreWeights,
 ): number | null {
-  const drawn = drawFrom(judged);
   const within = weights.resolveWithin * grid.beatTicks;
-  const firstParts = new Map<number, Judged>();
-  for (const one of judged) if (!one.part.held) firstParts.set(one.part.note.place, one);
-  const meanAt = meanReader(grid, drawn, weights);
+  const meanAt = meanReader(grid, drawFrom(judged), weights);
   let sum = 0;
   let total = 0;
-  for (const one of judged) {
+  let after: Judged | undefined;
+  let here: Judged | undefined;
+  for (let at = judged.length - 1; at >= 0; at -= 1) {
+    const one = judged[at] as Judged;
+    if (here !== undefined && here.part.note.group !== one.part.note.group) after = here;
+    if (!one.part.held) here = one;
     if (one.weight === 0) continue;
-    sum += one.weight * meanAt(one, partAfter(one, firstParts, within));
+    sum += one.weight * meanAt(one, isNear(one, after, within) ? after : undefined);
     total += one.weight;
   }
   return total === 0 ? null : sum / total;
+}
+
+/** Whether a note ends with this part, and the next is struck soon enough to resolve to. */
+function isNear({ part }: Judged, after: Judged | undefined, within: number): boolean {
+  if (!part.last || after === undefined) return false;
+  const wait = after.part.note.start - part.start;
+  return wait > 0 && wait <= within;
 }
 
 /** Pitches of a line, to be drawn from: each with its share of the weight. */
@@ -43,19 +52,6 @@ function drawFrom(judged: readonly Judged[]): Drawn {
   }
   for (const [pitch, weight] of shares) shares.set(pitch, weight / total);
   return shares;
-}
-
-/** The part struck next, where it comes soon enough to resolve to. */
-function partAfter(
-  { part }: Judged,
-  firstParts: ReadonlyMap<number, Judged>,
-  within: number,
-): Judged | undefined {
-  if (!part.last) return undefined;
-  const after = firstParts.get(part.note.next);
-  if (after === undefined) return undefined;
-  const wait = after.part.note.start - part.start;
-  return wait > 0 && wait <= within ? after : undefined;
 }
 
 /** What every pitch class is worth at a place: as a note that rests there, and whether it is a tone. */

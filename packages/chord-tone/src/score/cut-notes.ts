@@ -27,28 +27,29 @@ export interface Part {
 /** What cutting looks at: chords in time, whoever's they are. */
 export type Chords = Pick<ScoringGrid, 'changes' | 'end' | 'pickup' | 'beatTicks'>;
 
-/** Cuts notes where the chord changes; what lies outside the chart falls away. */
-export function cutNotes(
-  notes: readonly Placed[],
+/**
+ * Cuts a note where the chord changes; what lies outside the chart falls away.
+ *
+ * @param at the change in which the note begins
+ */
+export function cutNote(
+  note: Placed,
+  at: number,
   chords: Chords,
   { pushWithin }: Pick<ScoreWeights, 'pushWithin'>,
 ): readonly Part[] {
   const { changes, end: chartEnd } = chords;
+  const end = Math.min(note.end, chartEnd);
   const parts: Part[] = [];
-  let at = 0;
-  for (const note of notes) {
-    const end = Math.min(note.end, chartEnd);
-    if (note.start >= chartEnd || end <= 0) continue;
-    while (startOf(changes, at + 1) <= note.start) at += 1;
-    let { start } = note;
-    for (let clock = at; start < end; clock += 1) {
-      const stop = Math.min(end, startOf(changes, clock + 1));
-      const held = clock > at;
-      const mayPush = !held && isPush(note, clock, chords, pushWithin);
-      const cut = { note, start, end: stop, held, last: stop === end, clock, mayPush };
-      parts.push(makePart(cut, changes));
-      start = stop;
-    }
+  if (note.start >= chartEnd || end <= 0) return parts;
+  let { start } = note;
+  for (let clock = at; start < end; clock += 1) {
+    const stop = Math.min(end, changes[clock + 1]?.start ?? chartEnd);
+    const held = clock > at;
+    const mayPush = !held && isPush(note, clock, chords, pushWithin);
+    const cut = { note, start, end: stop, held, last: stop === end, clock, mayPush };
+    parts.push(makePart(cut, changes));
+    start = stop;
   }
   return parts;
 }
@@ -78,8 +79,4 @@ function isPush(
   const next = changes[clock + 1];
   if (next === undefined || next.start - start > beatTicks) return false;
   return (next.start - pickup) / beatTicks - beats <= pushWithin + 1e-6;
-}
-
-function startOf(changes: readonly Change[], at: number): number {
-  return changes[at]?.start ?? Number.POSITIVE_INFINITY;
 }

@@ -18,9 +18,9 @@ describe('describeNote', () => {
   it.each([
     ['a root', 'G4@0', 'bar 1, beat 1: G4 (1 over G7): the root of the chord; counts 1'],
     [
-      'a blue note that resolves',
+      'a turn of the blues',
       'Bb4@0.5/0.5 B4@1',
-      'bar 1, the and of 1: Bb4 (b3 over G7): a blue note, at home in the style, and it resolves; counts 0.7',
+      'bar 1, the and of 1: Bb4 (b3 over G7): a turn of the blues, which leads on as the style has it; counts 0.85',
     ],
     [
       'a blue note that does not',
@@ -30,7 +30,7 @@ describe('describeNote', () => {
     [
       'a passing note',
       'B4@0 C5@1 D5@2',
-      'bar 1, beat 2: C5 (4 over G7): a passing note, by step on to a chord tone; counts 0.7',
+      'bar 1, beat 2: C5 (4 over G7): a passing note, by step on to a chord tone; counts 0.5',
     ],
     [
       'a push',

@@ -4,7 +4,7 @@ import { chordsMissed } from './feedback-whole.js';
 import type { Judged } from './judge.js';
 import { metreOf } from './place-notes.js';
 import { remark } from './remark.js';
-import type { ChangeScore, Feedback, FeedbackCode } from './score-types.js';
+import type { Feedback, FeedbackCode } from './score-types.js';
 
 /** One thing to remark on, before those alike are made one. */
 interface Finding {
@@ -39,14 +39,14 @@ export function remarksOnNotes(input: FeedbackInput): readonly Feedback[] {
 /** What an unshown change costs: half a beat. Design choice. */
 const UNSHOWN = 0.5;
 
-function findChanges(input: FeedbackInput): readonly Finding[] {
-  const { changes, judged } = input;
-  const first = firstParts(judged);
+function findChanges({ changes, judged }: FeedbackInput): readonly Finding[] {
+  const parts = partsByNote(judged);
   return changes.flatMap((change): readonly Finding[] => {
     const { bar, beat, chord, index, landing, shown } = change;
-    const landed = index === null ? undefined : partAt(index, change, first);
-    if (landing === 0 && landed !== undefined) {
-      const code = isKept(landed, judged) ? 'NOTE_KEPT' : 'LANDED_OUTSIDE';
+    const at = index === null ? undefined : partOver(chord, parts.get(index) ?? [], judged);
+    const landed = at === undefined ? undefined : judged[at];
+    if (landing === 0 && at !== undefined && landed !== undefined) {
+      const code = isKept(at, judged) ? 'NOTE_KEPT' : 'LANDED_OUTSIDE';
       return [{ code, bar, beat, chord, judged: landed, cost: landed.weight }];
     }
     if (shown !== false) return [];
@@ -54,29 +54,33 @@ function findChanges(input: FeedbackInput): readonly Finding[] {
   });
 }
 
-type PartsByIndex = ReadonlyMap<number, readonly Judged[]>;
-
-function firstParts(judged: readonly Judged[]): PartsByIndex {
-  const parts = new Map<number, Judged[]>();
-  for (const one of judged) {
-    const { index } = one.part.note;
-    const known = parts.get(index);
-    if (known === undefined) parts.set(index, [one]);
-    else known.push(one);
-  }
+/** Places among the judged parts of each note, by its index in the line. */
+function partsByNote(judged: readonly Judged[]): ReadonlyMap<number, readonly number[]> {
+  const parts = new Map<number, number[]>();
+  judged.forEach(({ part }, at) => {
+    const known = parts.get(part.note.index);
+    if (known === undefined) parts.set(part.note.index, [at]);
+    else known.push(at);
+  });
   return parts;
 }
 
 /** The part of a note that belongs to a chord. */
-function partAt(index: number, { chord }: ChangeScore, parts: PartsByIndex): Judged | undefined {
-  return parts.get(index)?.find(({ part }) => part.table.chord?.symbol === chord);
+function partOver(
+  chord: string,
+  places: readonly number[],
+  judged: readonly Judged[],
+): number | undefined {
+  return places.find((at) => judged[at]?.part.table.chord?.symbol === chord);
 }
 
-/** Whether the note was there before the change: held into it, or struck again. */
-function isKept({ part }: Judged, judged: readonly Judged[]): boolean {
+/** Whether a note was there before the change: held into it, or struck again. */
+function isKept(at: number, judged: readonly Judged[]): boolean {
+  const { part } = judged[at] as Judged;
   if (part.held) return true;
-  const before = judged.findLast((one) => one.part.start < part.start);
-  return before !== undefined && before.part.note.pitch % 12 === part.note.pitch % 12;
+  let before = at - 1;
+  while (before >= 0 && judged[before]?.part.start === part.start) before -= 1;
+  return before >= 0 && (judged[before] as Judged).part.note.pitch % 12 === part.note.pitch % 12;
 }
 
 /** Least metrical strength at which an unresolved note is worth a remark: a beat. */

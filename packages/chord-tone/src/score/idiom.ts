@@ -14,23 +14,15 @@ const TURN_WITHIN = 4;
  * down to the root, the fourth down to such a flat third, the flat fifth down to such a fourth. In
  * passing or held, and also where it is struck again first, in any octave. Common practice, no source.
  *
- * @param struck the first judged part of each later note, by its place
+ * @param ahead the first part of each note struck next, judged
  */
-export function isTurn(
-  part: Part,
-  struck: readonly (Judged | undefined)[],
-  beatTicks: number,
-): boolean {
+export function isTurn(part: Part, ahead: readonly Judged[], beatTicks: number): boolean {
   const { note, table, last, tone, start } = part;
   if (!last || tone || table.root < 0) return false;
   const above = (note.pitch - table.root + 12) % 12;
   if (above !== FLAT_THIRD && above !== FOURTH && above !== FLAT_FIFTH) return false;
-  for (let place = note.next; place < note.nextEnd; place += 1) {
-    const next = struck[place];
-    const isNear = next !== undefined && next.part.note.start - start <= TURN_WITHIN * beatTicks;
-    if (isNear && leadsOn(above, part, next)) return true;
-  }
-  return false;
+  const isNear = (next: Judged): boolean => next.part.note.start - start <= TURN_WITHIN * beatTicks;
+  return ahead.some((next) => isNear(next) && leadsOn(above, part, next));
 }
 
 /** Whether a degree of the blues moves on to the next as a turn does. */

@@ -1,5 +1,6 @@
-import { type Chords, cutNotes, type Part } from './cut-notes.js';
+import { type Chords, cutNote, type Part } from './cut-notes.js';
 import { resolvedFigure } from './figure.js';
+import type { Change } from './grid.js';
 import { isTurn } from './idiom.js';
 import type { NoteClass } from './note-class.js';
 import type { Placed } from './place-notes.js';
@@ -18,35 +19,82 @@ export interface Judged {
   readonly resolvesTo: Placed | null;
 }
 
-/** Judges notes over chords, from the end, so that what a note moves to is known. */
+/** Judges notes over chords, in their order. */
 export function judgeNotes(
   notes: readonly Placed[],
   chords: Chords,
   weights: ScoreWeights,
 ): readonly Judged[] {
-  const parts = cutNotes(notes, chords, weights);
-  const struck = new Array<Judged | undefined>(notes.length);
-  const judged = new Array<Judged>(parts.length);
-  for (let at = parts.length - 1; at >= 0; at -= 1) {
-    const part = parts[at] as Part;
-    const one = judgePart(part, struck, notes, chords.beatTicks, weights);
-    judged[at] = one;
-    if (!part.held) struck[part.note.place] = one;
-  }
-  return judged;
+  const judged: Judged[] = [];
+  judgeBackwards(notes, chords, weights, (one) => judged.push(one));
+  return judged.reverse();
 }
 
-function judgePart(
-  part: Part,
-  struck: readonly (Judged | undefined)[],
+/** The fit of notes over chords alone; null where nothing is judged. */
+export function fitOver(
   notes: readonly Placed[],
-  beatTicks: number,
+  chords: Chords,
   weights: ScoreWeights,
-): Judged {
-  const resolvesTo = resolutionOf(part, struck, weights.resolveWithin * beatTicks);
-  const turns = isTurn(part, struck, beatTicks);
+): number | null {
+  let sum = 0;
+  let total = 0;
+  judgeBackwards(notes, chords, weights, ({ weight, credit }) => {
+    sum += weight * credit;
+    total += weight;
+  });
+  return total === 0 ? null : sum / total;
+}
+
+/** Judges from the end, so that what a note moves to is known. */
+function judgeBackwards(
+  notes: readonly Placed[],
+  chords: Chords,
+  weights: ScoreWeights,
+  tell: (judged: Judged) => void,
+): void {
+  const { changes, beatTicks } = chords;
+  let at = changes.length - 1;
+  let here: Judged[] = [];
+  let ahead: readonly Judged[] = [];
+  let group = -1;
+  for (let place = notes.length - 1; place >= 0; place -= 1) {
+    const note = notes[place] as Placed;
+    if (note.group !== group) {
+      ahead = here;
+      here = [];
+      ({ group } = note);
+    }
+    while (at > 0 && (changes[at] as Change).start > note.start) at -= 1;
+    const around = { ahead, before: notes[place - 1]?.pitch, beatTicks, weights };
+    const parts = cutNote(note, at, chords, weights);
+    for (let last = parts.length - 1; last >= 0; last -= 1) {
+      const judged = judgePart(parts[last] as Part, around);
+      tell(judged);
+      if (last === 0 && !hasPitch(here, note.pitch)) here.push(judged);
+    }
+  }
+}
+
+/** Of notes of one pitch struck together one is enough to know what leads to it. */
+function hasPitch(here: readonly Judged[], pitch: number): boolean {
+  return here.length > 0 && here.some(({ part }) => part.note.pitch === pitch);
+}
+
+/** What judging a part looks at besides it. */
+interface Around {
+  /** The first part of each note struck next, one for each pitch. */
+  readonly ahead: readonly Judged[];
+  /** Pitch of the note before. */
+  readonly before: number | undefined;
+  readonly beatTicks: number;
+  readonly weights: ScoreWeights;
+}
+
+function judgePart(part: Part, { ahead, before, beatTicks, weights }: Around): Judged {
+  const resolvesTo = resolutionOf(part, ahead, weights.resolveWithin * beatTicks);
+  const turns = isTurn(part, ahead, beatTicks);
   const beats = (part.end - part.start) / beatTicks;
-  const noteClass = turns ? 'idiom' : classOf(part, resolvesTo, notes, beats < weights.struck);
+  const noteClass = turns ? 'idiom' : classOf(part, resolvesTo, before, beats < weights.struck);
   if (noteClass === 'unjudged') {
     return { part, class: noteClass, credit: weights.credit.unjudged, weight: 0, resolvesTo };
   }
@@ -61,7 +109,7 @@ function judgePart(
 function classOf(
   { note, table, tone, held }: Part,
   resolvesTo: Placed | null,
-  notes: readonly Placed[],
+  before: number | undefined,
   isBrief: boolean,
 ): NoteClass {
   const pitchClass = note.pitch % 12;
@@ -70,7 +118,7 @@ function classOf(
   if (resolvesTo === null) return atRest === 'clash' && isBrief ? 'unresolved' : atRest;
   if (table.blue[pitchClass]) return 'blue';
   if (!held && isLeaning(note, resolvesTo)) return 'leaning';
-  return resolvedFigure(notes[note.place - 1]?.pitch, note.pitch, resolvesTo.pitch);
+  return resolvedFigure(before, note.pitch, resolvesTo.pitch);
 }
 
 /** Longer than what it resolves to, and on a stronger place. */

@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { play } from './play.fixture.js';
 import { type ScoreOptions, scoreLine } from './score-line.js';
 import type { ScoreMeasures } from './score-types.js';
-import { SCORE_WEIGHTS, type ScoreMeasureWeights } from './weights.js';
 
 // Tiny lines, each measure worked by hand beside it. Weights as documented: a note weighs its beats
 // and half a beat for being struck; time counts once, and once more for the strength of its place.
@@ -21,8 +20,15 @@ describe('fit of scoreLine', () => {
     ['one root', 'G4@0', 1],
     // (1.5 × 1 + 2.5 × 0) / 4
     ['a root and a clash twice as long', 'G4@0 F#4@1/2', 1.5 / 4],
-    // F# leads to G: 0.7 × 1 against 1 × 1.5
-    ['a resolved half beat and a root', 'F#4@0/0.5 G4@0.5', (0.7 * 1 + 1.5) / 2.5],
+    // F# leads to G: 0.5 × 1 against 1 × 1.5
+    ['a resolved half beat and a root', 'F#4@0/0.5 G4@0.5', (0.5 * 1 + 1.5) / 2.5],
+    // The same over a beat, on the first: longer than G and stronger, it leans: 0.4 × 1.5 against 1 × 1
+    ['a beat that leans on a root', 'F#4@0 G4@1/0.5', (0.4 * 1.5 + 1) / 2.5],
+    // Bb falls to G: a turn of the blues
+    ['a flat third that falls to the root', 'Bb4@0 G4@1', (0.85 * 1.5 + 1.5) / 3],
+    // A tenth of a beat is a grace note and weighs its length; a quarter is struck in full
+    ['a grace note before a root', 'F#4@0/0.1 G4@0.1', (0.5 * 0.1 + 1.5) / 1.6],
+    ['a quarter of a beat before a root', 'F#4@0/0.25 G4@0.25', (0.5 * 0.75 + 1.5) / 2.25],
     ['a blue note held', 'Bb4@0/2', 0.4],
     ['a colour held', 'E5@0/2', 0.4],
     ['a note neither here nor there', 'C5@0/2', 0],
@@ -162,72 +168,22 @@ describe('timing of scoreLine', () => {
   });
 });
 
-describe('total of scoreLine', () => {
-  const raw = {
-    ...SCORE_WEIGHTS,
-    chanceShare: 0,
-    calibration: [
-      { raw: 0, total: 0 },
-      { raw: 1, total: 100 },
-    ],
-  };
-  const only = (measures: Partial<ScoreMeasureWeights>): ScoreOptions => ({
-    weights: {
-      ...raw,
-      enoughPlayed: 0,
-      measures: {
-        fit: 0,
-        landing: 0,
-        coverage: 0,
-        chordToneShare: 0,
-        guideToneShare: 0,
-        resolution: 0,
-        timing: 0,
-        ...measures,
-      },
-    },
+describe('following of scoreLine', () => {
+  it('following of scoreLine is what of the rest of chance the fit reaches', () => {
+    const { measures, following } = scoreLine(play('G4@0/4 C5@4/2 G4@6/2'), twoChords);
+    const { chance = 1, above } = following ?? {};
+    expect(above).toBeCloseTo(((measures.fit ?? 0) - chance) / (1 - chance), 12);
+    expect(measures.following).toBe(above);
   });
 
-  it.each([
-    'fit',
-    'landing',
-    'coverage',
-    'chordToneShare',
-    'guideToneShare',
-    'resolution',
-    'timing',
-  ] as const)('total of scoreLine is its %s where that alone has a weight', (name) => {
-    const score = scoreLine(play('G4@0 F#4@1.1 G4@2 E5@4 F5@5/0.5 E5@5.5'), twoChords, {
-      swing: 1,
-      ...only({ [name]: 3 }),
-    });
-    expect(score.total).toBeCloseTo(100 * (score.measures[name] ?? Number.NaN), 9);
+  it('following of scoreLine is nothing for one pitch, and all for roots', () => {
+    expect(measure('G4@0/4 G4@4/4', twoChords).following).toBe(0);
+    expect(measure('G4@0/4 C5@4/4', twoChords).following).toBe(1);
   });
 
-  it('total of scoreLine leaves the share of a measure that says nothing to the others', () => {
-    const score = scoreLine(play('G4@0 B4@1'), vamp, {
-      swing: 1,
-      ...only({ fit: 1, resolution: 9 }),
-    });
-    expect(score.measures.resolution).toBeNull();
+  it('following of scoreLine is null where no chord changes', () => {
+    const score = scoreLine(play('G4@0/4 D5@4/4'), vamp);
+    expect([score.following, score.measures.following]).toEqual([null, null]);
     expect(score.total).toBe(100);
-  });
-
-  it('total of scoreLine is 0 where no weight is left', () => {
-    expect(scoreLine(play('G4@0'), vamp, only({ resolution: 1 })).total).toBe(0);
-    expect(scoreLine(play('G4@0'), vamp, only({})).total).toBe(0);
-  });
-
-  it('total of scoreLine takes off the share of chance that the weights say', () => {
-    const weights = {
-      ...raw,
-      enoughPlayed: 0,
-      measures: { ...raw.measures, landing: 0, coverage: 0, fit: 1 },
-    };
-    const line = play('G4@0 F#4@1 D5@2');
-    const plain = scoreLine(line, vamp, { swing: 1, weights });
-    const half = scoreLine(line, vamp, { swing: 1, weights: { ...weights, chanceShare: 0.5 } });
-    const above = SCORE_WEIGHTS.typicalChance - plain.chance / 100;
-    expect(half.total - plain.total).toBeCloseTo(50 * above, 9);
   });
 });

@@ -11,9 +11,8 @@ export interface Placed extends Heard {
   readonly beats: number;
   /** Strength of its place in the bar, 0 to 1. */
   readonly metre: number;
-  /** Places of the notes struck next: from `next` up to `nextEnd`; equal after the last. */
-  readonly next: number;
-  readonly nextEnd: number;
+  /** Place of the first of the notes that are struck together with it. */
+  readonly group: number;
 }
 
 type BeatGrid = Pick<ScoringGrid, 'pickup' | 'barTicks' | 'beatTicks'>;
@@ -21,24 +20,22 @@ type BeatGrid = Pick<ScoringGrid, 'pickup' | 'barTicks' | 'beatTicks'>;
 /** Onsets no further apart than this, in felt beats, are struck together. */
 const TOGETHER = 1 / 16;
 
-/** Places notes in their bars, and finds what is struck next, from the end. */
+/** Places notes in their bars, and groups those that are struck together. */
 export function placeNotes(
   notes: readonly Heard[],
   grid: BeatGrid,
   swing: number,
 ): readonly Placed[] {
   const placed = new Array<Placed>(notes.length);
-  let [next, nextEnd] = [notes.length, notes.length];
   for (let last = notes.length; last > 0; ) {
-    const low = firstStruckWith(notes, last - 1, TOGETHER * grid.beatTicks);
-    for (let place = low; place < last; place += 1) {
+    const group = firstStruckWith(notes, last - 1, TOGETHER * grid.beatTicks);
+    for (let place = group; place < last; place += 1) {
       const { index, pitch, start, end } = notes[place] as Heard;
       const beats = undoSwing((start - grid.pickup) / grid.beatTicks, swing);
       const metre = strengthAt(start, grid, swing);
-      placed[place] = { index, pitch, start, end, place, beats, metre, next, nextEnd };
+      placed[place] = { index, pitch, start, end, place, beats, metre, group };
     }
-    [next, nextEnd] = [low, last];
-    last = low;
+    last = group;
   }
   return placed;
 }

@@ -42,7 +42,7 @@ export function prepareTake(
   const whole = compileChart(laid.chart, style);
   const cropped = cropChart(laid.chart, options.bars);
   const grid = options.bars === undefined ? whole : compileChart(cropped, style);
-  const notes = notesWithin(laid.notes, grid, options.pushWithin);
+  const notes = notesWithin(laid.notes, grid, options.bars && options.pushWithin);
   return {
     chart: cropped,
     grid,
@@ -53,12 +53,15 @@ export function prepareTake(
   };
 }
 
-/** The notes that sound while chords do, or just before. */
+/** The notes that sound within the chart, or in the bars asked for and just before. */
 function notesWithin(
   notes: readonly Heard[],
-  { changes, beatTicks }: ScoringGrid,
-  pushWithin: number,
+  { changes, end: chartEnd, beatTicks }: ScoringGrid,
+  pushWithin: number | undefined,
 ): readonly Heard[] {
+  if (pushWithin === undefined) {
+    return notes.filter(({ start, end }) => end > 0 && start < chartEnd);
+  }
   const withChord = changes.filter(({ table }) => table.chord !== null);
   const from = (withChord[0]?.start ?? 0) - pushWithin * beatTicks;
   const to = withChord.at(-1)?.end ?? 0;

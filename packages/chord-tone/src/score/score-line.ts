@@ -11,7 +11,7 @@ import { faultOf } from './faults.js';
 import { feedbackOn } from './feedback.js';
 import { followingOf } from './following.js';
 import type { ScoringGrid } from './grid.js';
-import { fitOf, type Judged, judgeNotes } from './judge.js';
+import { fitOf, fitOver, type Judged, judgeNotes } from './judge.js';
 import { measureAll } from './measures.js';
 import { noteScores, spellingsOf } from './notes.js';
 import { barsPlayed } from './played.js';
@@ -98,23 +98,20 @@ export function scoreLine(line: Line, chart: Chart, options: ScoreOptions = {}):
 }
 
 /** Every stage but the words: notes and changes judged, following, other readings, time, silence. */
-function judgeTake(
-  { grid, whole, notes, heard, alignment }: PreparedTake,
-  weights: ScoreWeights,
-) {
+function judgeTake({ grid, whole, notes, heard, alignment }: PreparedTake, weights: ScoreWeights) {
   const judged = judgeNotes(notes, grid, weights);
-  const fitOver = (other: ScoringGrid): number | null => fitOf(judgeNotes(notes, other, weights));
+  const fitOn = (other: ScoringGrid): number | null => fitOver(notes, other, weights);
   const fit = fitOf(judged);
-  const readings = fit === null ? [] : readOtherwise(whole, fit, fitOver);
+  const readings = fit === null ? [] : readOtherwise(whole, fit, fitOn);
   const silence = barsPlayed(notes, grid);
   const struck = countStruck(judged);
   return {
     judged,
     fit,
     changes: scoreChanges(judged, grid, weights),
-    following: followingOf(judged, fit, grid, weights, fitOver),
+    following: followingOf(judged, fit, grid, weights, fitOn),
     readings: Object.freeze(readings),
-    fault: fit === null ? null : faultOf(readings, fit),
+    fault: fit === null ? null : faultOf(readings, fit, weightOf(judged)),
     timing: timingOf(notes, grid, alignment.swing),
     silentBars: silence.silent,
     silent: silence.of === 0 ? 0 : silence.silent.length / silence.of,
@@ -122,6 +119,11 @@ function judgeTake(
     outside: Math.max(0, heard - struck),
     confidence: confidenceOf(struck),
   };
+}
+
+/** What all parts weigh together, in felt beats. */
+function weightOf(judged: readonly Judged[]): number {
+  return judged.reduce((sum, { weight }) => sum + weight, 0);
 }
 
 /** Struck notes that a chord judged. */

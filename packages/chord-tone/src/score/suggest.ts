@@ -91,9 +91,11 @@ const OCTAVE = 12;
  * What makes a suggestion harder than it need be, in semitones of distance: a bend or overbend, a tone
  * that is not the root, a hole at the edge of the harp. Design choice, no source.
  */
-const COST = Object.freeze({ bent: 12, notRoot: 4, edge: 3, lowHole: 2, highHole: 7 });
+const COST = Object.freeze({ bent: 12, notRoot: 2.5, edge: 3, lowHole: 2, highHole: 7 });
 
 function costOf({ pitch, tone }: PlacedTone, from: number, sounding: Sounding | undefined): number {
+  // A note that is right already is to be kept.
+  if (pitch === from) return 0;
   const isBent = sounding !== undefined && sounding.depth > 0;
   const isEdge =
     sounding !== undefined && (sounding.hole < COST.lowHole || sounding.hole >= COST.highHole);

@@ -29,7 +29,8 @@ describe('SCORE_WEIGHTS', () => {
       credit.colour,
       credit.clash,
     ];
-    expect(root > passing && passing > colour && colour > clash).toBe(true);
+    expect(root > credit.idiom && credit.idiom > passing).toBe(true);
+    expect(passing > colour && colour > clash && passing > credit.leaning).toBe(true);
     expect([credit.neighbour, credit.approach, resolvedCredit]).toEqual([
       passing,
       passing,
@@ -63,7 +64,7 @@ describe('weights of scoreLine', () => {
   it('weights of scoreLine: resolvedCredit lifts a note that resolves, and never lowers one', () => {
     const creditOf = (resolvedCredit: number) =>
       score('C5@0 B4@1', { resolvedCredit }).notes[0]?.credit;
-    expect([0, 0.5, 0.9].map(creditOf)).toEqual([0.7, 0.7, 0.9]);
+    expect([0, 0.5, 0.9].map(creditOf)).toEqual([0.5, 0.5, 0.9]);
     expect(score('C5@0 G4@1', { resolvedCredit: 0.9 }).notes[0]?.credit).toBe(0);
   });
 
@@ -95,40 +96,63 @@ describe('weights of scoreLine', () => {
     expect(score('G4@4', { landing }).measures.landing).toBe(0.1);
   });
 
-  it('weights of scoreLine: enoughPlayed is the share of bars from which the total counts in full', () => {
-    const total = (enoughPlayed: number) => score('G4@0 D5@4', { enoughPlayed }, blues).total;
-    const full = total(0);
-    expect(total(2 / 12)).toBeCloseTo(full, 9);
-    expect(total(4 / 12)).toBeCloseTo(full / 2, 9);
-    expect(total(1)).toBeCloseTo(full / 6, 9);
+  it('weights of scoreLine: silence is what each silent share takes off', () => {
+    const take = 'G4@0/3.9 G4@4/3.9';
+    const at = (silence: number) => score(take, { silence }, blues).total;
+    const whole = at(0);
+    // Ten of twelve bars are silent.
+    expect(at(0.5)).toBeCloseTo(whole * (1 - (0.5 * 10) / 12), 9);
+    expect(at(1.2)).toBe(0);
+  });
+
+  it('weights of scoreLine: followingShare divides the total between fit and following', () => {
+    const line = 'G4@0/3.9 G4@4/1.5 E5@6/2';
+    const calibration = [
+      { raw: 0, total: 0 },
+      { raw: 1, total: 100 },
+    ];
+    const faults = Object.fromEntries(
+      Object.keys(SCORE_WEIGHTS.faults).map((kind) => [kind, 0]),
+    ) as ScoreWeights['faults'];
+    const at = (followingShare: number) => score(line, { followingShare, calibration, faults });
+    const { fit, following } = at(0).measures;
+    expect(at(0).total).toBeCloseTo(100 * (fit ?? 0), 9);
+    expect(at(1).total).toBeCloseTo(100 * (following ?? 0), 9);
+    expect(at(0.25).total).toBeCloseTo(75 * (fit ?? 0) + 25 * (following ?? 0), 9);
+  });
+
+  it('weights of scoreLine: shuffledShare divides chance between its two kinds', () => {
+    const { following } = score('G4@0/4 E5@4/4', { shuffledShare: 0.25 });
+    const { shuffled = 0, blind = 0, chance } = following ?? {};
+    expect(chance).toBeCloseTo(0.25 * shuffled + 0.75 * blind, 12);
+  });
+
+  it('weights of scoreLine: faults take off what the best other reading explains', () => {
+    const stays = 'G4@0/3.9 G4@4/3.9 G4@8/3.9 G4@12/3.9';
+    const v = makeChart(parseForm('| I7 | V7 | V7 | I7 |'), { key: 'G' });
+    const at = (weight: number) =>
+      score(stays, { faults: { ...SCORE_WEIGHTS.faults, 'one-chord': weight } }, v).total;
+    expect(at(1)).toBe(0);
+    expect(at(0)).toBeGreaterThan(at(0.2));
+  });
+
+  it('weights of scoreLine: looseCost takes off what onsets lie off the grid beyond looseFree', () => {
+    const loose = 'G4@0.1/0.8 B4@1.1/0.8 D5@2.1/0.8 C5@4.1/0.8 E5@5.1/0.8';
+    const at = (looseFree: number, looseCost: number) =>
+      score(loose, { looseFree, looseCost }).total;
+    expect(at(0.2, 9)).toBe(at(0, 0));
+    expect(at(0.05, 2)).toBeCloseTo(at(0, 0) * (1 - 2 * 0.05), 6);
   });
 
   it('weights of scoreLine: calibration maps the raw mean, level beyond its ends', () => {
-    const calibration = [
-      { raw: 0.5, total: 20 },
-      { raw: 0.75, total: 60 },
-    ];
-    const only = { ...SCORE_WEIGHTS.measures, landing: 0, coverage: 0, fit: 1 };
-    const total = (line: string) =>
-      score(line, { calibration, chanceShare: 0, enoughPlayed: 0, measures: only }).total;
-    // Fit 1, 0 and 1.5 × 1 of 2.5: 0.6.
-    expect(total('G4@0')).toBe(60);
-    expect(total('F#4@0/2')).toBe(20);
-    expect(total('G4@0 C5@1/0.5')).toBeCloseTo(20 + ((0.6 - 0.5) / 0.25) * 40, 9);
-  });
-
-  it('weights of scoreLine: chance moves with the credit, and is the fit of a line that cannot change', () => {
-    const plain = {
-      chanceShare: 0,
-      enoughPlayed: 0,
-      calibration: [
-        { raw: 0, total: 0 },
-        { raw: 1, total: 100 },
-      ],
-    };
-    const { total, chance } = score('G4@0 G4@1.5 G4@3', plain);
-    expect([total, chance]).toEqual([100, 100]);
-    const poor = { ...SCORE_WEIGHTS.credit, root: 0.5 };
-    expect(score('G4@0 G4@1.5 G4@3', { ...plain, credit: poor }).chance).toBeLessThan(chance);
+    const at = (raw: number) =>
+      score('G4@0/4 C5@4/4', {
+        calibration: [
+          { raw, total: 30 },
+          { raw: raw + 1, total: 90 },
+        ],
+      }).total;
+    // Every note is a root: the raw mean is 1.
+    expect([at(1), at(0.5), at(-1)]).toEqual([30, 60, 90]);
   });
 });

@@ -15,17 +15,23 @@ export interface ChartForLineWords extends FormWords, FrameWords {
   readonly key: string;
 }
 
-/** The chart that the words name, in the metre of a line and with as many choruses as it has. */
+/**
+ * The chart that the words name, in the metre of a line.
+ *
+ * @param choruses default as many as the line has
+ */
 export function readChartFor(
   line: Line,
   words: ChartForLineWords,
   terminal: Pick<Terminal, 'readText'>,
+  choruses?: number,
 ): Chart {
   const key = parseKey(words.key);
   const form = readVariedForm(words, key, terminal);
   const frame = readFrame(words);
   const { metre, pickup } = line;
-  return makeChart(form, key, { metre, pickup, ...frame, choruses: chorusesOf(line, form, frame) });
+  const times = choruses ?? chorusesOf(line, form, frame);
+  return makeChart(form, { key, metre, pickup, ...frame, choruses: times });
 }
 
 /** Times through the form until the last note begins, at least once. */

@@ -26,12 +26,14 @@ describe('reedplate score', () => {
   test('reedplate score prints every bar, every change and the reasons', async () => {
     const { code, out, err } = await score(take);
     expect([code, err]).toEqual([0, '']);
-    expect(out).toMatch(/^A first chorus in G: quick-change in G on the C harp\n\n\d+ of 100 /u);
+    expect(out).toMatch(
+      /^A first chorus in G: quick-change in G on the C harp\n\nYou follow the changes.*\n\d+ of 100 /u,
+    );
     for (let bar = 1; bar <= 12; bar += 1) {
       expect(out).toMatch(new RegExp(`^${bar} +[CDG]7 +[=.]{10} `, 'mu'));
     }
     expect(out).toMatch(/^9:1 +D7 +unresolved +0 %/mu);
-    expect(out).toContain('bar 6, beat 1: B4 clashes with C7; try C5, the root (+4)');
+    expect(out).toContain('  1  bar 6: B4 clashes with C7; try C5, the root (+4)');
   });
 
   test('reedplate score shows the degrees played in each bar, and how they stand to the chord', async () => {
@@ -46,10 +48,13 @@ describe('reedplate score', () => {
     expect((await score(take, [...WORDS, '--latency', '-24'])).out).toContain('24 ticks early');
     expect((await score(take)).out).toContain('judged as traditional, heard as even eighths\n');
     const help = (await runWords(['score', '--help'])).out;
-    for (const word of ['of 100', 'any order', 'confidence', 'fit']) {
+    for (const word of ['of 100', 'next']) {
       expect(out).toContain(word);
       expect(help).toMatch(new RegExp(`^ {2}${word} `, 'mu'));
     }
+    // Statistics are for who asks why.
+    expect(out).not.toMatch(/confiden|shuffl|chance|order/u);
+    expect((await score(take, [...WORDS, '--why'])).out).toContain('in any order');
   });
 
   test('reedplate score prints no part of a beat as a long figure', async () => {
@@ -91,6 +96,11 @@ describe('reedplate score', () => {
     [['--swing', 'much'], /"much" is not a number in range/u],
     [['--swing', '9'], /9 is not a number in range/u],
     [['--latency', '1.5'], /1.5 is not a number in range/u],
+    [['--latency', '80'.concat('sec')], /"80sec" is not a number in range/u],
+    [['--count-in', '-1'], /-1 is not a number in range/u],
+    [['--bars', '8-5'], /is not a number in range/u],
+    [['--bars', 'five'], /"five" is not a number in range/u],
+    [['--bars', '13'], /is not a number in range/u],
   ])('reedplate score refuses %j by name', async (words, message) => {
     const { code, out, err } = await score(take, [...WORDS, ...words]);
     expect([code, out]).toEqual([2, '']);
@@ -110,17 +120,79 @@ describe('reedplate score', () => {
     expect(err).toMatch(/"expert" is not one of the choices/u);
   });
 
-  test('reedplate score --notes says of every note why it counts as it does', async () => {
-    const { out } = await score(take, [...WORDS, '--notes']);
+  test('reedplate score --why says of every note why it counts as it does', async () => {
+    const { out } = await score(take, [...WORDS, '--why']);
     const [before, said = ''] = out.split('\nnotes\n');
-    expect(`${before}`).toBe((await score(take)).out);
+    expect(before?.startsWith((await score(take)).out)).toBe(true);
     const { notes } = JSON.parse((await score(take, [...WORDS, '--json'])).out).score;
     expect(said.trimEnd().split('\n')).toHaveLength(notes.length);
     expect(said).toMatch(/^ {2}bar 6, beat 1: B4 \(7 over C7\): a clash, .*; counts 0$/mu);
   });
 
+  const line = JSON.parse(take);
+  const BAR = 3840;
+  const moved = (ticks: number) =>
+    JSON.stringify({
+      ...line,
+      notes: line.notes.map((note: { start: number }) => ({ ...note, start: note.start + ticks })),
+    });
+  const scoreOf = async (text: string, words: readonly string[] = []) =>
+    JSON.parse((await score(text, [...WORDS, '--json', ...words])).out).score;
+
+  test('reedplate score names a shift, and says how to tell it of a count-in', async () => {
+    const { out } = await score(moved(BAR));
+    expect(out).toContain('You came in 1 bar late');
+    expect(out).toContain('Say so of a count-in: --count-in 1\n');
+    const told = await score(moved(BAR), [...WORDS, '--count-in', '1']);
+    expect(told.out).toContain('A count-in of 1 bar was taken off.');
+    expect((await scoreOf(moved(BAR), ['--count-in', '1'])).total).toBe(
+      (await scoreOf(take)).total,
+    );
+  });
+
+  test('reedplate score takes the count-in that a file says', async () => {
+    const counted = JSON.stringify({ ...JSON.parse(moved(2 * BAR)), countIn: 2 });
+    expect(await scoreOf(counted)).toMatchObject({
+      total: (await scoreOf(take)).total,
+      alignment: { countIn: 2 },
+    });
+  });
+
+  test('reedplate score --bars judges a range of bars alone', async () => {
+    const { bars, notes } = await scoreOf(take, ['--bars', '5-8']);
+    const judged = notes.filter((note: { class: string }) => note.class !== 'unjudged');
+    expect(judged.every(({ bar }: { bar: number }) => bar >= 4 && bar <= 8)).toBe(true);
+    expect(bars.filter(({ fit }: { fit: number | null }) => fit !== null)).toHaveLength(4);
+    expect((await score(take, [...WORDS, '--bars', '6'])).out).toMatch(/^6 +C7 /mu);
+    expect((await score(take, [...WORDS, '--bars', '6'])).out).not.toMatch(/^7 +G7 /mu);
+  });
+
+  test('reedplate score --latency takes milliseconds where a tempo is known', async () => {
+    const { latency } = (
+      await scoreOf(JSON.stringify({ ...line, tempo: 120 }), ['--latency', '50ms'])
+    ).alignment;
+    expect(latency).toBe(96);
+  });
+
+  test('reedplate score shows how several takes get better', async () => {
+    const stays = JSON.stringify({
+      ...line,
+      notes: line.notes.map((note: object) => ({ ...note, pitch: 67 })),
+    });
+    const readText = (file: string) => (file === 'first.json' ? stays : take);
+    const words = ['score', 'first.json', 'second.json', ...WORDS.slice(2)];
+    const { out, code } = await runWords(words, { readText });
+    expect(code).toBe(0);
+    expect(out).toMatch(/^1 +\d+ +first\.json: .* You stayed on one chord/mu);
+    expect(out).toMatch(/^2 +\d+ +\+\d+ +second\.json/mu);
+    const { takes, progress } = JSON.parse(
+      (await runWords([...words, '--json'], { readText })).out,
+    );
+    expect([takes.length, progress.length]).toEqual([2, 2]);
+    expect(progress[1].mended).toContain('STAYS_ON_ONE_CHORD');
+  });
+
   test('reedplate score lays as many choruses as the take has', async () => {
-    const line = JSON.parse(take);
     const chorus = 12 * 3840;
     const again = line.notes.map((note: { start: number }) => ({
       ...note,

@@ -1,15 +1,6 @@
-import {
-  type ChangeScore,
-  describeNote,
-  type NoteClass,
-  type NoteScore,
-  PLAYING_STYLES,
-  type PlayingStyle,
-  type Score,
-  type ScoreMeasures,
-  type ScoreOptions,
-} from '@reedplate/chord-tone';
+import { PLAYING_STYLES, type PlayingStyle, type ScoreOptions } from '@reedplate/chord-tone';
 import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import { ReedplateError } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { type ChartForLineWords, readChartFor } from '../../shared/chart-for-line.js';
 import { withChartForLineOptions } from '../../shared/chart-options.js';
@@ -21,18 +12,20 @@ import {
 } from '../../shared/harp-options.js';
 import { withJson } from '../../shared/options.js';
 import { readPieceFile } from '../../shared/piece-file.js';
-import { type Paint, printReport } from '../../shared/print.js';
-import { sayHarp } from '../../shared/say-harp.js';
-import { setColumns } from '../../shared/table.js';
+import { printReport } from '../../shared/print.js';
 import type { Terminal } from '../../terminal.js';
-import { type ScoreReport, scoreReport } from './report.js';
+import { progressReport, type ScoreReport, scoreReport } from './report.js';
+import { showProgress } from './show-progress.js';
+import { showScore, showWhy } from './show-score.js';
 
 interface ScoreWords extends ChartForLineWords, MaybeHarpWords {
   readonly level: string;
   readonly style?: string;
   readonly swing: string;
   readonly latency: string;
-  readonly notes: boolean;
+  readonly countIn?: string;
+  readonly bars?: string;
+  readonly why: boolean;
   readonly json: boolean;
 }
 
@@ -40,8 +33,8 @@ interface ScoreWords extends ChartForLineWords, MaybeHarpWords {
 export function setUpScore(verb: Command, terminal: Terminal): void {
   withJson(withMaybeHarpOptions(withChartForLineOptions(verb), HARP))
     .argument(
-      '<take>',
-      'file of the take: a line as JSON, MIDI, MusicXML, ABC or tab; - for standard input',
+      '<takes...>',
+      'files of takes: lines as JSON, MIDI, MusicXML, ABC or tab; - for standard input',
     )
     .option('--level <level>', `what suggestions may ask for: ${LEVELS}`, 'bends')
     .option(
@@ -54,50 +47,77 @@ export function setUpScore(verb: Command, terminal: Terminal): void {
       'estimate',
     )
     .option(
-      '--latency <ticks>',
-      'how late the whole take lies, 960 ticks to the quarter note, or estimate',
+      '--latency <time>',
+      'how late the whole take lies: milliseconds as 80ms, ticks (960 to the quarter note), or estimate',
       '0',
     )
-    .option('--notes', 'also why each note counts as it does', false)
+    .option(
+      '--count-in <bars>',
+      'bars counted in before the take begins; those of the file without it',
+    )
+    .option('--bars <range>', 'bars to judge, as 5-8 or 5; all without it')
+    .option('--why', 'also how the total comes about, and why each note counts as it does', false)
     .addHelpText('after', `\n${TERMS.join('\n')}`)
     .addHelpText(
       'after',
       examples(
         'reedplate score take.json --form quick-change --key G --harp C',
-        'reedplate score take.json --key Am --style minor --latency estimate --notes',
+        'reedplate score take.json --form quick-change --key G --bars 5-8 --why',
+        'reedplate score take.json --key Am --style minor --latency estimate',
       ),
     )
-    .action((file: string, words: ScoreWords) => {
-      // A take may be tablature, which the harp gives its notes.
-      const harp = readMaybeHarp(words, terminal);
-      const take = readPieceFile(file, terminal, harp).line;
-      const options = { ...readScoreOptions(words), ...harp };
-      printReport(
-        scoreReport(take, readChartFor(take, words, terminal), options),
-        words,
-        terminal,
-        (report, paint) => [
-          ...showScore(report, paint),
-          ...(words.notes ? showNotes(report.score, paint) : []),
-        ],
-      );
-    });
+    .action((files: readonly string[], words: ScoreWords) => score(files, words, terminal));
+}
+
+function score(files: readonly string[], words: ScoreWords, terminal: Terminal): void {
+  // A take may be tablature, which the harp gives its notes.
+  const harp = readMaybeHarp(words, terminal);
+  const options = { ...readScoreOptions(words), ...harp };
+  const reports = files.map((file) => {
+    const take = readPieceFile(file, terminal, harp).line;
+    return scoreReport(take, readChartFor(take, words, terminal, 1), options);
+  });
+  if (reports.length > 1) {
+    printReport(progressReport(reports), words, terminal, (report, paint) =>
+      showProgress(report, files, paint),
+    );
+    return;
+  }
+  printReport(reports[0] as ScoreReport, words, terminal, (report, paint) => [
+    ...showScore(report, paint),
+    ...(words.why ? showWhy(report.score, paint) : []),
+  ]);
 }
 
 function readScoreOptions(words: ScoreWords): ScoreOptions {
-  const { level, style, swing, latency } = words;
+  const { level, style, swing, latency, countIn, bars } = words;
   return {
     level: level as TechniqueLevel,
-    swing: readEstimate(swing),
-    latency: readEstimate(latency),
+    swing: readNumber(swing),
+    latency: readNumber(latency),
+    ...(countIn === undefined ? {} : { countIn: readNumber(countIn) as number }),
+    ...(bars === undefined ? {} : { bars: readBars(bars) }),
     ...(style === undefined ? {} : { style: style as PlayingStyle }),
   };
 }
 
-/** A number or `estimate`; any other word is handed on, to be refused by name. */
-function readEstimate(word: string): number | 'estimate' {
+/** A number; any other word is handed on, to be known or refused by name. */
+function readNumber(word: string): number | 'estimate' {
   const number = Number(word);
   return Number.isNaN(number) || word.trim() === '' ? (word as 'estimate') : number;
+}
+
+/** First and last bar: `5-8`, or `5` for one. */
+function readBars(word: string): readonly [number, number] {
+  const [, from, to = from] = /^(\d{1,6})(?:-(\d{1,6}))?$/u.exec(word) ?? [];
+  if (from !== undefined) return [Number(from), Number(to)];
+  const expected = 'bars as 5-8, or one as 5';
+  throw new ReedplateError({
+    code: 'NUMBER_RANGE',
+    value: word,
+    expected,
+    where: { path: 'bars' },
+  });
 }
 
 const HARP = 'harp at hand, for suggestions as tab; a take in tab needs it';
@@ -107,121 +127,8 @@ const LEVELS = TECHNIQUE_LEVELS.join(', ');
 /** What the words of the print mean, for the help. */
 const TERMS = [
   'What is printed:',
-  '  of 100       40 is what typical solos reach with their notes shuffled, 80 what',
-  '               good players reach',
-  '  any order    what these very notes would reach on average if they were shuffled',
-  '  confidence   how often so many notes of a good player outscore their own',
-  '               shuffle: 50 % is a toss of a coin',
-  '  fit          what the notes are worth to their chords, the ground of the total:',
-  '               a chord tone all, a note that resolves most, a clash nothing',
+  '  of 100       80 and more is for lines in which one hears every change, around 70',
+  '               good solos, under 30 what would do as well over any chords',
+  '  next         at most five things to do, what matters most first',
+  '  chord tones, changes, clashes and time are shares of what you played',
 ] as const;
-
-function showScore(report: ScoreReport, paint: Paint): readonly string[] {
-  const { score, remarks } = report;
-  const total = paint('heading', `${Math.round(score.total)} of 100`);
-  const chance = `in any order these notes would reach ${Math.round(score.chance)}`;
-  return [
-    paint('heading', titleOf(report)),
-    '',
-    `${total}   ${chance}; confidence ${percent(score.confidence)}`,
-    paint('remark', sayManner(score)),
-    '',
-    ...showMeasures(score.measures),
-    '',
-    ...showBars(score, paint),
-    '',
-    ...showChanges(score.changes, paint),
-    ...(remarks.length === 0 ? [] : ['', paint('heading', 'remarks')]),
-    ...remarks.map((remark) => `  ${remark}`),
-  ];
-}
-
-/** How the take was heard: what was estimated may be wrong, and can be told. */
-function sayManner({ style, alignment: { swing, latency } }: Score): string {
-  const eighths = swing === 1 ? 'even eighths' : `eighths swung ${swing} to 1`;
-  const late =
-    latency === 0 ? '' : `, ${Math.abs(latency)} ticks ${latency > 0 ? 'late' : 'early'}`;
-  return `judged as ${style}, heard as ${eighths}${late}`;
-}
-
-function titleOf({ title, form, key, harp }: ScoreReport): string {
-  return `${title ?? 'take'}: ${form} in ${key}${harp === null ? '' : ` on the ${sayHarp(harp)}`}`;
-}
-
-const MEASURE_NAMES: readonly (readonly [keyof ScoreMeasures, string])[] = [
-  ['fit', 'fit of the notes to their chords: most of the total'],
-  ['landing', 'landing: what sounds when the chord changes'],
-  ['coverage', 'changes shown: by the new root, or a tone the chord before lacked'],
-  ['chordToneShare', 'time on chord tones, more on strong beats'],
-  ['guideToneShare', 'time on thirds and sevenths, more on strong beats'],
-  ['resolution', 'notes outside the chord that resolve, more if at once'],
-  ['clashTime', 'time on clashes: less is better'],
-  ['timing', 'onsets near halves, thirds and quarters of the beat'],
-];
-
-function showMeasures(measures: ScoreMeasures): readonly string[] {
-  return setColumns(
-    MEASURE_NAMES.map(([measure, name]) => [percent(measures[measure]).padStart(5), name]),
-  );
-}
-
-const STRIP = 10;
-
-/** One row a bar: a strip of marks as long as the bar is good, its number, and what was played. */
-function showBars({ bars, notes }: Score, paint: Paint): readonly string[] {
-  const played = new Map<number, string[]>();
-  for (const note of notes) played.set(note.bar, [...(played.get(note.bar) ?? []), sayNote(note)]);
-  const rows = bars.map(({ bar, chords, fit }) => [
-    `${bar}`,
-    chords.join(' '),
-    fit === null ? '' : '='.repeat(Math.round(fit * STRIP)).padEnd(STRIP, '.'),
-    fit === null ? 'rest' : percent(fit),
-    (played.get(bar) ?? []).join(' '),
-  ]);
-  const head = ['bar', 'chord', 'fit', '', 'degrees played'];
-  const [first = '', ...body] = setColumns([head, ...rows]);
-  return [paint('heading', first), ...body, '', paint('remark', MARKS)];
-}
-
-/** What stands around a degree to say what the note is to its chord. */
-const MARK_OF_CLASS: Readonly<Record<NoteClass, readonly [string, string]>> = {
-  root: ['', ''],
-  'guide-tone': ['', ''],
-  'chord-tone': ['', ''],
-  blue: ['', '*'],
-  colour: ['', '*'],
-  passing: ['(', ')'],
-  neighbour: ['(', ')'],
-  approach: ['(', ')'],
-  unresolved: ['', '?'],
-  clash: ['', '!'],
-  unjudged: ['', ''],
-};
-
-const MARKS =
-  'degrees above the root; * blue or colour, ( ) resolves, ? does not, ! clashes, _ held over the change, > struck before it';
-
-function sayNote({ degree, class: kind, held, push }: NoteScore): string {
-  const [before, after] = MARK_OF_CLASS[kind];
-  return `${held ? '_' : ''}${push ? '>' : ''}${before}${degree ?? '-'}${after}`;
-}
-
-function showChanges(changes: readonly ChangeScore[], paint: Paint): readonly string[] {
-  const rows = changes.map(({ bar, beat, chord, class: kind, landing, shown }) => [
-    `${bar}:${Math.round(beat * 100) / 100}`,
-    chord,
-    kind ?? 'rest',
-    landing === null ? '' : percent(landing),
-    shown === false ? 'not shown' : '',
-  ]);
-  const [head = '', ...body] = setColumns([['change', 'chord', 'lands on', '', ''], ...rows]);
-  return [paint('heading', head), ...body];
-}
-
-function showNotes({ notes }: Score, paint: Paint): readonly string[] {
-  return ['', paint('heading', 'notes'), ...notes.map((note) => `  ${describeNote(note)}`)];
-}
-
-function percent(share: number | null): string {
-  return share === null ? '-' : `${Math.round(share * 100)} %`;
-}

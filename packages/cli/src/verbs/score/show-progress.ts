@@ -1,0 +1,40 @@
+import type { TakeProgress } from '@reedplate/chord-tone';
+import type { Paint } from '../../shared/print.js';
+import { setColumns } from '../../shared/table.js';
+import type { ProgressReport } from './report.js';
+
+/** One row a take, in their order, and what is next after the last. */
+export function showProgress(
+  { takes, progress }: ProgressReport,
+  files: readonly string[],
+  paint: Paint,
+): readonly string[] {
+  const rows = takes.map(({ title, verdict }, at) => {
+    const { total = 0, gain = null } = progress[at] ?? {};
+    const name = title === null ? (files[at] ?? '') : `${files[at]}: ${title}`;
+    return [`${at + 1}`, `${Math.round(total)}`, sayGain(gain), name, verdict];
+  });
+  const [head = '', ...body] = setColumns([['take', 'of 100', '', 'file', 'verdict'], ...rows]);
+  const last = progress.at(-1);
+  const next = takes.at(-1)?.remarks ?? [];
+  return [
+    paint('heading', head),
+    ...body,
+    ...(last === undefined ? [] : sayBars(last)),
+    ...(next.length === 0 ? [] : ['', paint('heading', 'next')]),
+    ...next.map((remark, at) => `  ${at + 1}  ${remark}`),
+  ];
+}
+
+function sayGain(gain: number | null): string {
+  if (gain === null) return '';
+  return gain < 0 ? `${Math.round(gain)}` : `+${Math.round(gain)}`;
+}
+
+function sayBars({ betterBars, worseBars }: TakeProgress): readonly string[] {
+  const said = [
+    ...(betterBars.length === 0 ? [] : [`better in bars ${betterBars.join(', ')}`]),
+    ...(worseBars.length === 0 ? [] : [`worse in bars ${worseBars.join(', ')}`]),
+  ];
+  return said.length === 0 ? [] : ['', `The last take is ${said.join(', ')}.`];
+}
