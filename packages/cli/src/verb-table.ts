@@ -80,7 +80,7 @@ export const VERBS: readonly VerbRow[] = [
   {
     name: 'score',
     heading: 'To practise:',
-    summary: 'how well a take follows the changes, in total, by bar and by change, and why',
+    summary: 'how well a take follows the changes, and what to do next',
     load: async () => (await import('./verbs/score/score.js')).setUpScore,
   },
   {
