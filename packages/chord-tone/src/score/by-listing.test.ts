@@ -1,4 +1,4 @@
-import { type Chart, formById, makeChart } from '@reedplate/form';
+import { type Chart, makeChart } from '@reedplate/form';
 import { type Line, makeLine, parseMetre } from '@reedplate/line';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -117,7 +117,7 @@ describe('changes of scoreLine by listing', () => {
   });
 
   it('changes of scoreLine land on a push before a note that is held over the change', () => {
-    const chart = makeChart(formById('basic'), { key: 'G' });
+    const chart = makeChart('basic', 'G');
     const line = makeLine([
       { start: 15000, duration: 3000, pitch: 66 },
       { start: 15120, duration: 120, pitch: 76 },
@@ -235,7 +235,7 @@ describe('played of scoreLine by listing', () => {
   });
 
   it('played of scoreLine is 1 for a chorus with a note in every bar', () => {
-    const chart = makeChart(formById('basic'), { key: 'G' });
+    const chart = makeChart('basic', 'G');
     const notes = chart.spans.map(({ start }) => ({ start, duration: 1, pitch: 67 }));
     expect(scoreLine({ metre: '4/4', pickup: 0, notes }, chart).played).toBe(1);
   });

@@ -72,7 +72,7 @@ describe('shuffledFit by listing', () => {
     );
     fc.assert(
       fc.property(anyTakes, anyForm, anyTonic, (takes, form, key) => {
-        const chart = makeChart(parseForm(form), { key, choruses: 2 });
+        const chart = makeChart(parseForm(form), key, { choruses: 2 });
         const line = lineOf(takes);
         const { notes, following } = scoreLine(line, chart, OPTIONS);
         const all = notes.reduce((sum, { weight }) => sum + weight, 0);

@@ -1,4 +1,4 @@
-import { formById, makeChart } from '@reedplate/form';
+import { makeChart } from '@reedplate/form';
 import { type Line, makeLine } from '@reedplate/line';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -14,7 +14,7 @@ function random(seed: number): () => number {
   };
 }
 
-const chart = makeChart(formById('quick-change'), { key: 'G' });
+const chart = makeChart('quick-change', 'G');
 
 describe('shuffledFit', () => {
   it('shuffledFit is about what pitches drawn from the line reach on average', () => {

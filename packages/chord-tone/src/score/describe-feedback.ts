@@ -12,11 +12,11 @@ import type { Feedback, FeedbackCode } from './score-types.js';
  * @example
  * ```ts
  * import { describeFeedback, scoreLine } from '@reedplate/chord-tone';
- * import { formById, makeChart } from '@reedplate/form';
+ * import { makeChart } from '@reedplate/form';
  * import { makeHarp } from '@reedplate/layout';
  * import { makeLine } from '@reedplate/line';
  *
- * const chart = makeChart(formById('basic'), { key: 'G' });
+ * const chart = makeChart('basic', 'G');
  * const tonic = makeLine(chart.spans.map(({ start }) => ({ start, duration: 1920, pitch: 67 })));
  * const [first] = scoreLine(tonic, chart, { harp: makeHarp('C') }).feedback;
  * first && describeFeedback(first); // => 'bars 5, 6, 9, 10 and 12: you stay on one chord while the chords move; over C7 play C5, the root (4), over D7 play D5, the root (-4)'

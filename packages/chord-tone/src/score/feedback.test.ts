@@ -1,4 +1,4 @@
-import { formById, makeChart, parseForm } from '@reedplate/form';
+import { makeChart, parseForm } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { makeLine } from '@reedplate/line';
 import fc from 'fast-check';
@@ -7,8 +7,8 @@ import { anyChart, anyMelody } from '../arbitraries.fixture.js';
 import { BEAT, play } from './play.fixture.js';
 import { type ScoreOptions, scoreLine } from './score-line.js';
 
-const blues = makeChart(formById('basic'), { key: 'G' });
-const two = makeChart(parseForm('| I7 | IV7 |'), { key: 'G' });
+const blues = makeChart('basic', 'G');
+const two = makeChart(parseForm('| I7 | IV7 |'), 'G');
 const OF_THE_TAKE = ['LITTLE_TO_JUDGE', 'BARS_NOT_PLAYED', 'STAYS_ON_ONE_CHORD'];
 
 /** Short takes are faulty as a whole too: what is said of that is left out here. */
@@ -109,7 +109,7 @@ describe('remarks on the whole take', () => {
   it('remarks on the whole take name silent bars, and notes without a chord', () => {
     const { feedback } = scoreLine(play('G4@0 B4@1 D5@2 F5@3 G4@4'), blues);
     expect(feedback[0]).toMatchObject({ code: 'BARS_NOT_PLAYED', count: 10 });
-    const broken = makeChart(parseForm('| I7 | N.C. |'), { key: 'G' });
+    const broken = makeChart(parseForm('| I7 | N.C. |'), 'G');
     expect(scoreLine(play('G4@0 B4@1 D5@5 D5@7'), broken).feedback).toContainEqual(
       expect.objectContaining({ code: 'NOTES_OUTSIDE_CHART', count: 2 }),
     );

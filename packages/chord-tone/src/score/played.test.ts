@@ -1,4 +1,4 @@
-import { formById, makeChart, parseForm } from '@reedplate/form';
+import { makeChart, parseForm } from '@reedplate/form';
 import { makeLine } from '@reedplate/line';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -10,7 +10,7 @@ import { hearNotes } from './sounded.js';
 
 const BEAT = 960;
 const BAR = 4 * BEAT;
-const chart = makeChart(formById('basic'), { key: 'G' });
+const chart = makeChart('basic', 'G');
 
 function played(notes: readonly { start: number; duration: number }[], on = chart) {
   const line = makeLine(notes.map((note) => ({ ...note, pitch: 67 })));
@@ -37,7 +37,7 @@ describe('barsPlayed', () => {
   });
 
   it('barsPlayed leaves out bars without a chord, which part no run', () => {
-    const broken = makeChart(parseForm('| I7 | N.C. | IV7 | V7 | I7 |'), { key: 'G' });
+    const broken = makeChart(parseForm('| I7 | N.C. | IV7 | V7 | I7 |'), 'G');
     expect(played(inBars(1), broken)).toEqual({ of: 4, silent: [3, 4, 5] });
     expect(played(inBars(1, 2, 4), broken)).toEqual({ of: 4, silent: [] });
   });
@@ -74,7 +74,7 @@ describe('scoreLine and silence', () => {
     const anySilence = fc.array(fc.integer({ min: 0, max: 11 }), { minLength: 1, maxLength: 8 });
     fc.assert(
       fc.property(anyTonic, anySilence, anySilence, (key, some, more) => {
-        const on = makeChart(formById('basic'), { key });
+        const on = makeChart('basic', key);
         const without = (bars: readonly number[]) => {
           const notes = roots(on).filter((_, bar) => !bars.includes(bar));
           return notes.length === 0 ? 0 : scoreLine(makeLine(notes), on).total;

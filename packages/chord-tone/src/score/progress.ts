@@ -22,10 +22,10 @@ const NOTICED = 0.2;
  * @example
  * ```ts
  * import { progressOf, scoreLine } from '@reedplate/chord-tone';
- * import { formById, makeChart } from '@reedplate/form';
+ * import { makeChart } from '@reedplate/form';
  * import { makeLine } from '@reedplate/line';
  *
- * const chart = makeChart(formById('basic'), { key: 'G' });
+ * const chart = makeChart('basic', 'G');
  * const notes = chart.spans.map(({ start, chord }) => ({ start, duration: 1920, pitch: chord?.root === 'C' ? 72 : chord?.root === 'D' ? 74 : 67 }));
  * const tonic = makeLine(notes.map((note) => ({ ...note, pitch: 67 })));
  * const [, second] = progressOf([scoreLine(tonic, chart), scoreLine(makeLine(notes), chart)]);

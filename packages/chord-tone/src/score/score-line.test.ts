@@ -1,4 +1,4 @@
-import { type Chart, formById, makeChart, parseForm } from '@reedplate/form';
+import { type Chart, makeChart, parseForm } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { type Line, makeLine, type TimedNote } from '@reedplate/line';
 import { midi } from '@reedplate/pitch';
@@ -8,7 +8,7 @@ import type { NoteScore } from './score-types.js';
 import { SCORE_WEIGHTS } from './weights.js';
 
 const BEAT = 960;
-const chart = makeChart(formById('basic'), { key: 'G' });
+const chart = makeChart('basic', 'G');
 
 /** Notes as `name@beat` or `name@beat/length`, in felt beats from 0. */
 function play(text: string): Line {
@@ -39,7 +39,7 @@ describe('scoreLine classes', () => {
   });
 
   it('scoreLine takes the sixth as a guide tone of a chord without a seventh', () => {
-    const sixth = makeChart(parseForm('| I6 | IV7 |'), { key: 'G' });
+    const sixth = makeChart(parseForm('| I6 | IV7 |'), 'G');
     expect(classesOf(play('E4@0'), sixth)).toEqual(['guide-tone']);
   });
 
@@ -48,7 +48,7 @@ describe('scoreLine classes', () => {
     expect(classesOf(play('F5@32/2'))).toEqual(['blue']);
     expect(classesOf(play('Bb4@32/2'))).toEqual(['blue']);
     expect(classesOf(play('Eb5@16/2'))).toEqual(['unresolved']);
-    const triads = makeChart(parseForm('| I | IV | I | V |'), { key: 'G' });
+    const triads = makeChart(parseForm('| I | IV | I | V |'), 'G');
     expect(classesOf(play('F5@0/2'), triads)).toEqual(['blue']);
   });
 
@@ -90,7 +90,7 @@ describe('scoreLine classes', () => {
   });
 
   it('scoreLine hears a ninth or thirteenth as a colour also where the symbol names it', () => {
-    const named = makeChart(parseForm('| I13 | IV9 |'), { key: 'G' });
+    const named = makeChart(parseForm('| I13 | IV9 |'), 'G');
     expect(classesOf(play('E5@0/2 A4@2/2 D5@4/2'), named)).toEqual(['colour', 'colour', 'colour']);
     expect(classesOf(play('G4@0/2 F5@2/2 E5@4/2'), named)).toEqual([
       'root',
@@ -113,7 +113,7 @@ describe('scoreLine in time', () => {
   });
 
   it('scoreLine takes a pickup before the first chord to belong to it', () => {
-    const withPickup = makeChart(formById('basic'), { key: 'G', pickup: BEAT });
+    const withPickup = makeChart('basic', 'G', { pickup: BEAT });
     const take = makeLine([{ start: 480, duration: 480, pitch: 67 }], { pickup: BEAT });
     expect(scoreLine(take, withPickup).notes[0]).toMatchObject({
       class: 'root',
@@ -164,7 +164,7 @@ describe('scoreLine in time', () => {
   });
 
   it('scoreLine reads 12/8 by its dotted quarters', () => {
-    const slow = makeChart(formById('basic'), { key: 'G', metre: '12/8' });
+    const slow = makeChart('basic', 'G', { metre: '12/8' });
     const take = makeLine([{ start: 4 * 1440, duration: 1440, pitch: 67 }], { metre: '12/8' });
     expect(scoreLine(take, slow).notes[0]).toMatchObject({
       bar: 2,
@@ -243,7 +243,7 @@ describe('scoreLine on changes, bars and totals', () => {
   });
 
   it('scoreLine takes the style from the key', () => {
-    const minor = makeChart(formById('minor'), { key: 'A' });
+    const minor = makeChart('minor', 'A');
     expect(scoreLine(play('A4@0'), minor).style).toBe('minor');
     expect(scoreLine(play('G4@0'), chart).style).toBe('traditional');
   });
@@ -359,7 +359,7 @@ describe('scoreLine on hard input', () => {
   });
 
   it('scoreLine does not judge notes in a break', () => {
-    const broken = makeChart(parseForm('| I7 | N.C. | IV7 |'), { key: 'G' });
+    const broken = makeChart(parseForm('| I7 | N.C. | IV7 |'), 'G');
     const { notes, changes } = scoreLine(play('G4@0 F#4@4 C5@8'), broken);
     expect(notes.map((note) => [note.class, note.chord])).toEqual([
       ['root', 'G7'],
@@ -370,7 +370,7 @@ describe('scoreLine on hard input', () => {
   });
 
   it('scoreLine judges a chart of one chord', () => {
-    const vamp = makeChart(parseForm('| I7 | % |'), { key: 'G' });
+    const vamp = makeChart(parseForm('| I7 | % |'), 'G');
     const score = scoreLine(play('G4@0 B4@1'), vamp);
     expect(score.changes.length).toBe(1);
     expect(score.measures.coverage).toBe(1);
@@ -401,7 +401,7 @@ describe('scoreLine on hard input', () => {
   });
 
   it('scoreLine takes twenty thousand notes, also all at once', () => {
-    const many = makeChart(formById('basic'), { key: 'G', choruses: 200 });
+    const many = makeChart('basic', 'G', { choruses: 200 });
     const line = makeLine(
       Array.from({ length: 20_000 }, (_, index) => ({
         start: index * 400,
@@ -423,7 +423,7 @@ describe('scoreLine on hard input', () => {
 
 describe('scoreLine note by note', () => {
   it('scoreLine spells by the chord, else by the key', () => {
-    const flat = makeChart(formById('basic'), { key: 'Ab' });
+    const flat = makeChart('basic', 'Ab');
     const names = scoreLine(play('Cb5@16 D5@18/0.5'), flat).notes.map(({ name }) => name);
     expect(names).toEqual(['Cb5', 'D5']);
   });

@@ -129,7 +129,7 @@ describe('weights of scoreLine', () => {
 
   it('weights of scoreLine: faults take off what the best other reading explains', () => {
     const stays = 'G4@0/3.9 G4@4/3.9 G4@8/3.9 G4@12/3.9';
-    const v = makeChart(parseForm('| I7 | V7 | V7 | I7 |'), { key: 'G' });
+    const v = makeChart(parseForm('| I7 | V7 | V7 | I7 |'), 'G');
     const at = (weight: number) =>
       score(stays, { faults: { ...SCORE_WEIGHTS.faults, 'one-chord': weight } }, v).total;
     expect(at(1)).toBe(0);

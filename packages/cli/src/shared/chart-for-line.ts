@@ -31,7 +31,7 @@ export function readChartFor(
   const frame = readFrame(words);
   const { metre, pickup } = line;
   const times = choruses ?? chorusesOf(line, form, frame);
-  return makeChart(form, { key, metre, pickup, ...frame, choruses: times });
+  return makeChart(form, key, { metre, pickup, ...frame, choruses: times });
 }
 
 /** Times through the form until the last note begins, at least once. */
