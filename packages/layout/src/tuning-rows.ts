@@ -152,6 +152,22 @@ export const TUNING_ROWS = [
     draw: 'D4 F4 A4 B4 D5 F5 A5 B5 D6 F6 A6 B6',
   },
   {
+    id: 'solo-from-the-fifth',
+    name: 'Solo, begun on the fifth',
+    use: 'The solo layout with room below the tonic, as tunes that begin on the fifth want.',
+    source: KNOWN_IDEA,
+    blow: 'G3 C4 C4 E4 G4 C5 C5 E5 G5 C6',
+    draw: 'A3 B3 D4 F4 A4 B4 D5 F5 A5 B5',
+  },
+  {
+    id: 'solo-flat-seventh',
+    name: 'Solo, flat seventh for the doubled tonic',
+    use: 'The solo layout with the flat seventh in reach: dominant chords and bebop lines.',
+    source: KNOWN_IDEA,
+    blow: 'C4 E4 G4 Bb4 C5 E5 G5 Bb5 C6 E6',
+    draw: 'D4 F4 A4 B4 D5 F5 A5 B5 D6 F6',
+  },
+  {
     id: 'circular-second-draw',
     name: 'Circular, major tonic on 2 draw',
     use: 'All seven notes in order without gap, breath after breath; the tonic moves along the rows.',

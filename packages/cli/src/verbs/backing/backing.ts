@@ -69,10 +69,11 @@ function readOptions({ countIn, finalBar, line }: BackingWords, terminal: Termin
 }
 
 function showBacking(report: BackingReport, paint: Paint): readonly string[] {
-  const { form, key, metre, feel, tempo, choruses, bars, seconds, parts } = report;
+  const { form, key, metre, feel, tempo, choruses, bars, seconds, parts, cautions } = report;
   const minutes = `${Math.floor(seconds / 60)}:${`${Math.floor(seconds % 60)}`.padStart(2, '0')}`;
   return [
     paint('heading', `${form} in ${key}, ${metre}, ${feel}, at ${tempo}`),
     `${choruses} choruses, ${bars} bars, ${minutes}: ${parts.map(({ name }) => name).join(', ')}`,
+    ...cautions.map((caution) => paint('remark', caution)),
   ];
 }

@@ -22,7 +22,14 @@ export interface BackingReport {
   readonly bars: number;
   readonly seconds: number;
   readonly parts: readonly BackingPart[];
+  /** What to mind while playing along. */
+  readonly cautions: readonly string[];
 }
+
+/** Common practice; what is loud for how long is for hearing specialists to say. */
+export const BACKING_CAUTIONS: readonly string[] = Object.freeze([
+  'Keep the volume low and take breaks: long loud practice, with an amplifier above all, harms hearing; ask a hearing specialist if in doubt.',
+]);
 
 /** Felt beats a minute where the chart has none: as `writeMidi` plays it. */
 const USUAL_TEMPO = 96;
@@ -48,5 +55,6 @@ export function backingReport({ chart, parts = [] }: Sheet): BackingReport {
     bars,
     seconds: Math.round(seconds * 1000) / 1000,
     parts: parts.map(({ name, line }) => ({ name, notes: line.notes.length })),
+    cautions: BACKING_CAUTIONS,
   };
 }

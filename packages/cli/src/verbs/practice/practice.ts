@@ -75,7 +75,7 @@ function showPractice(report: PracticeReport, paint: Paint): readonly string[] {
     ...body,
     '',
     ...sayStandIns(report).map((line) => paint('remark', line)),
-    paint('remark', BREATH_CAUTION),
+    ...report.cautions.map((caution) => paint('remark', caution)),
   ];
 }
 
@@ -100,7 +100,3 @@ function sayStandIns({ kind, moves }: PracticeReport): readonly string[] {
     `At this level the harp has no ${what} of ${chords}: another tone stands in; see --level.`,
   ];
 }
-
-/** The one caution of this verb: long notes on one breath can make a player dizzy. */
-const BREATH_CAUTION =
-  'Play softly and rest between choruses; stop if you feel dizzy from long blows or draws.';

@@ -33,7 +33,14 @@ export interface PracticeReport {
   readonly moves: readonly PracticeMove[];
   /** The same as timed notes: `reedplate score` reads it. */
   readonly line: Line;
+  /** What to mind while playing. */
+  readonly cautions: readonly string[];
 }
+
+/** Common practice; whoever has trouble with breath or heart asks a doctor, not us. */
+export const PRACTICE_CAUTIONS: readonly string[] = Object.freeze([
+  'Play softly and rest between choruses; stop if you feel dizzy from long blows or draws.',
+]);
 
 /**
  * A line to practise over a chart: one move a chord, held until the next.
@@ -62,5 +69,6 @@ export function practiceReport(
       degrees,
     })),
     line,
+    cautions: PRACTICE_CAUTIONS,
   };
 }
