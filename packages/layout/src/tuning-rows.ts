@@ -1,4 +1,5 @@
 import type { TuningSpec } from './make-tuning.js';
+import { EXTENDED_TUNING_ROWS } from './tuning-rows-extended.js';
 
 const TRADE = 'common practice';
 const MEMORY = 'from memory';
@@ -233,28 +234,5 @@ export const TUNING_ROWS = [
     blow: 'C4 E4 G4 C5 E5 G5 C6 E6 G6 C7',
     draw: 'D4 G4 B4 D5 F5 A5 D6 G6 B6 D7',
   },
-  {
-    id: 'extended-top-twelve',
-    name: 'Standard with two more holes on top',
-    use: 'The standard layout carried on above hole 10.',
-    source: MEMORY,
-    blow: 'C4 E4 G4 C5 E5 G5 C6 E6 G6 C7 E7 G7',
-    draw: 'D4 G4 B4 D5 F5 A5 B5 D6 F6 A6 B6 D7',
-  },
-  {
-    id: 'extended-bottom-thirteen',
-    name: 'Standard with three more holes below',
-    use: 'The low end of blues twice, an octave apart.',
-    source: TRADE,
-    blow: 'C3 E3 G3 C4 E4 G4 C5 E5 G5 C6 E6 G6 C7',
-    draw: 'D3 G3 B3 D4 G4 B4 D5 F5 A5 B5 D6 F6 A6',
-  },
-  {
-    id: 'extended-fourteen',
-    name: 'Standard with three more holes below and one on top',
-    use: 'The widest of the extended standard layouts.',
-    source: MEMORY,
-    blow: 'C3 E3 G3 C4 E4 G4 C5 E5 G5 C6 E6 G6 C7 E7',
-    draw: 'D3 G3 B3 D4 G4 B4 D5 F5 A5 B5 D6 F6 A6 B6',
-  },
+  ...EXTENDED_TUNING_ROWS,
 ] as const satisfies readonly TuningSpec[];
