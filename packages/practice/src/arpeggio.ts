@@ -7,11 +7,11 @@ import { type Figure, targetsWithin, type Voicing, type VoicingLimits } from './
 
 /**
  * Ways to play the tones of a chord one after another, a tone a beat: upwards in the chord's order
- * from any of its tones, each the next above the one before, and where the chord lasts longer, down
- * again and so on. Tones that cannot be had within the limits are passed over. Where not every tone
- * lies above the one before, the longest figures there are.
+ * from its root, each the next above the one before, and where the chord lasts longer, down again and
+ * so on. Tones that cannot be had within the limits are passed over; without a root it begins on any
+ * tone. Where not every tone lies above the one before, the longest figures there are.
  *
- * In order of pitch; one figure from each pitch, with the easiest soundings and the fewest turns of
+ * In order of pitch; one figure from each beginning, with the easiest soundings and the fewest turns of
  * breath.
  *
  * @param beats how many notes, at least 1
@@ -26,7 +26,10 @@ export function arpeggioFigures(
   const had = new Set([...byPitch.keys()].map(toPitchClass));
   const order = chord.tones.map(({ pitchClass }) => pitchClass).filter((tone) => had.has(tone));
   const most = Math.min(order.length, beats);
-  const risings = [...byPitch.keys()].map((pitch) => riseFrom(pitch, order, byPitch, most));
+  const root = chord.tones[0]?.pitchClass;
+  const roots = [...byPitch.keys()].filter((pitch) => toPitchClass(pitch) === root);
+  const from = roots.length > 0 ? roots : [...byPitch.keys()];
+  const risings = from.map((pitch) => riseFrom(pitch, order, byPitch, most));
   const longest = Math.max(0, ...risings.map(({ length }) => length));
   return risings
     .filter(({ length }) => length === longest)

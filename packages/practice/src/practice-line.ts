@@ -37,7 +37,7 @@ import {
 /**
  * What a practice line plays: the `roots`, each held for its chord; the `chords`, as whole as the
  * harp has them; the `guide-tones`, one third or seventh a chord; `arpeggios`, a tone a beat, up
- * through the chord in one of its inversions and, while it lasts, down and up again. Where the harp
+ * through the chord from its root and, while it lasts, down and up again. Where the harp
  * has no such tone within the limits, another of the chord stands in: `degrees` says which.
  */
 export const PRACTICE_KINDS = Object.freeze([
@@ -87,7 +87,8 @@ export interface PracticeOptions {
   readonly level?: TechniqueLevel;
   /**
    * Lowest and highest MIDI number allowed, both inclusive. Without either, holes 2 to 6, where
-   * most blues is played (common practice), and beyond only for a chord that has nothing there.
+   * most blues is played (common practice), for chords hole 1 as well, and beyond only for a chord that
+   * has nothing there.
    */
   readonly lowest?: number;
   readonly highest?: number;
@@ -136,18 +137,30 @@ export function practiceLine(
   requireOneOf(level, TECHNIQUE_LEVELS, { what: 'a technique level' });
   checkChart(chart);
   const passages = kind === 'arpeggios' ? passagesByBeat(chart) : passagesBySpan(chart);
-  const ranges = rangesToTry(range, harp);
-  const columns = passages.map(
-    (passage) =>
-      ranges
-        .map((within) => figuresOf(passage, kind, harp, { level, ...within }))
-        .find((figures) => figures.length > 0) ?? failNoVoicing(passage[0]),
+  const ranges = rangesToTry(range, harp, kind);
+  const choicesOf = choosing((passage) =>
+    ranges
+      .map((within) => figuresOf(passage, kind, harp, { level, ...within }))
+      .find((figures) => figures.length > 0),
   );
+  const columns = passages.map((passage) => choicesOf(passage) ?? failNoVoicing(passage[0]));
   const path = cheapestPath(columns, figureCost, moveCost);
   const steps = passages.flatMap((passage, index) =>
     passage.map((moment, at) => makeStep(moment, path[index]?.[at] as Voicing)),
   );
   return Object.freeze({ kind, steps: Object.freeze(steps), line: lineOf(steps, chart) });
+}
+
+type Choosing = (passage: Passage) => readonly Figure[] | undefined;
+
+/** Chords come back: the figures of one are worked out once for each length that it has. */
+function choosing(choose: Choosing): Choosing {
+  const known = new Map<string, ReturnType<Choosing>>();
+  return (passage) => {
+    const name = `${passage[0].span.chord.symbol} ${passage.length}`;
+    if (!known.has(name)) known.set(name, choose(passage));
+    return known.get(name);
+  };
 }
 
 function figuresOf(
@@ -172,9 +185,13 @@ type Range = Pick<VoicingLimits, 'lowest' | 'highest'>;
 
 const WHOLE_HARP: Range = { lowest: LOWEST_MIDI, highest: HIGHEST_MIDI };
 
-function rangesToTry({ lowest, highest }: Partial<Range>, { holes }: Harp): readonly Range[] {
+function rangesToTry(
+  { lowest, highest }: Partial<Range>,
+  { holes }: Harp,
+  kind: PracticeKind,
+): readonly Range[] {
   if (lowest !== undefined || highest !== undefined) return [rangeFrom(lowest, highest)];
-  const home = holes.slice(1, 6).flatMap(({ blow, draw }) => [blow, draw]);
+  const home = holes.slice(kind === 'chords' ? 0 : 1, 6).flatMap(({ blow, draw }) => [blow, draw]);
   return [{ lowest: Math.min(...home), highest: Math.max(...home) }, WHOLE_HARP];
 }
 

@@ -22,6 +22,7 @@ export interface VoicingLimits {
 }
 
 const ROOT: ReadonlySet<ChordDegree> = new Set(['1']);
+const THIRDS: ReadonlySet<ChordDegree | null> = new Set<ChordDegree>(['b3', '3']);
 /** Thirds and sevenths; the sixth stands in for the seventh where a chord has none. */
 const GUIDE_TONES: ReadonlySet<ChordDegree> = new Set(['b3', '3', 'bb7', 'b7', '7', '6']);
 
@@ -63,27 +64,52 @@ function single({ sounding, degree }: Target): Voicing {
 }
 
 /**
- * Ways to play a chord together, the best kind that the harp has: all its tones; its triad; two or
- * more of its tones with the root; any two; the root alone.
+ * Ways to play a chord together, the best kind that the harp has. Neighbouring holes come first: all
+ * tones; the triad; root and third; three tones or more without the root, which the bass plays; third
+ * and seventh; any two. Then splits, the narrowest first, since the tongue must block what lies
+ * between; then the root alone.
  */
 export function chordVoicings(chord: Chord, harp: Harp, limits: VoicingLimits): readonly Voicing[] {
-  const clean = chordShapes(chord, harp).filter((shape) => isUsable(shape, limits));
-  const kinds = [
-    clean.filter(({ fit }) => fit === 'complete'),
-    clean.filter(({ triad }) => triad),
-    clean.filter(({ lacks }) => !lacks.includes('1')),
-    clean,
-  ];
-  const best = kinds.find((shapes) => shapes.length > 0);
+  const usable = chordShapes(chord, harp).filter((shape) => isUsable(shape, limits));
+  const best = KINDS.map((kind) => usable.filter(kind)).find((shapes) => shapes.length > 0);
   return best === undefined
     ? rootVoicings(chord, harp, limits)
     : best.map((shape) => shapeVoicing(shape, harp));
 }
 
-function isUsable({ fit, tones }: ChordShape, { lowest, highest }: VoicingLimits): boolean {
+type Kind = (shape: ChordShape) => boolean;
+
+const isTogether: Kind = ({ gesture }) => gesture !== 'split';
+const hasRoot: Kind = ({ lacks }) => !lacks.includes('1');
+const hasThird: Kind = ({ tones }) => tones.some(({ degree }) => THIRDS.has(degree));
+const hasSeventh: Kind = ({ tones }) =>
+  tones.some(({ degree }) => degree !== null && GUIDE_TONES.has(degree) && !THIRDS.has(degree));
+const splitOf =
+  (width: number): Kind =>
+  (shape) =>
+    shape.gesture === 'split' && (shape.holes.at(-1) ?? 0) - (shape.holes[0] ?? 0) + 1 === width;
+
+/** How many different tones of the chord sound. */
+function toneCount({ tones }: ChordShape): number {
+  return new Set(tones.map(({ degree }) => degree)).size;
+}
+
+/** From the best kind of shape down. The order within neighbours is common practice, no source. */
+const KINDS: readonly Kind[] = [
+  (shape) => isTogether(shape) && shape.fit === 'complete',
+  (shape) => isTogether(shape) && shape.triad,
+  (shape) => isTogether(shape) && hasRoot(shape) && hasThird(shape),
+  (shape) => isTogether(shape) && toneCount(shape) >= 3,
+  (shape) => isTogether(shape) && hasThird(shape) && hasSeventh(shape),
+  (shape) => isTogether(shape) && hasRoot(shape),
+  isTogether,
+  ...[3, 4, 5].map(splitOf),
+];
+
+function isUsable(shape: ChordShape, { lowest, highest }: VoicingLimits): boolean {
+  const { fit, tones } = shape;
   const inRange = tones.every(({ pitch }) => pitch >= lowest && pitch <= highest);
-  const different = new Set(tones.map(({ degree }) => degree)).size;
-  return inRange && different >= 2 && (fit === 'complete' || fit === 'partial');
+  return inRange && toneCount(shape) >= 2 && (fit === 'complete' || fit === 'partial');
 }
 
 function shapeVoicing({ breath, tones }: ChordShape, harp: Harp): Voicing {
