@@ -72,6 +72,18 @@ export const VERBS: readonly VerbRow[] = [
     load: async () => (await import('./verbs/practice/practice.js')).setUpPractice,
   },
   {
+    name: 'handout',
+    heading: 'To practise:',
+    summary: 'a lesson as a page to print: chart, harp for each chord, lines as tab',
+    load: async () => (await import('./verbs/handout/handout.js')).setUpHandout,
+  },
+  {
+    name: 'picture',
+    heading: 'To practise:',
+    summary: 'a harp, a chart, a line, its air, effort or fit as an SVG picture',
+    load: async () => (await import('./verbs/picture/picture.js')).setUpPicture,
+  },
+  {
     name: 'backing',
     heading: 'To practise:',
     summary: 'a band to play with: bass, chords and drums over a form',

@@ -18,6 +18,10 @@ export { type LinePictureOptions, linePicture } from './line/line-picture.js';
 export type { Picture, PictureOptions } from './picture.js';
 export { type PositionPictureOptions, positionPicture } from './position/position-picture.js';
 
+// Handouts
+
+export { type HandoutLine, type HandoutOptions, handoutPage } from './handout/handout-page.js';
+
 // Themes
 
 export { contrastOf, type Hex } from './theme/contrast.js';

@@ -11,6 +11,7 @@ export { formatSounding, formatTab, type TabOptions } from './format-tab.js';
 // Tablature with rhythm
 export {
   type LineOfTabOptions,
+  liesTogether,
   lineOfTab,
   type TabOfLineOptions,
   tabOfLine,

@@ -1,7 +1,9 @@
 import {
+  BREATHS,
   type Harp,
   type HarpLike,
   type KnownTunings,
+  type Sounding,
   soundingsOfPitch,
   type TechniqueLevel,
   toHarp,
@@ -71,17 +73,24 @@ export interface TabOfLineOptions {
   readonly level?: TechniqueLevel;
   /** Tunings of one's own, for a harp that is named in one. */
   readonly known?: KnownTunings;
+  /** What sounds each moment of the line, as a path or a practice line has chosen it. */
+  readonly soundings?: readonly (readonly Sounding[])[];
 }
 
-const TAB_OF_LINE_OPTIONS: OptionNames<TabOfLineOptions> = { level: true, known: true };
+const TAB_OF_LINE_OPTIONS: OptionNames<TabOfLineOptions> = {
+  level: true,
+  known: true,
+  soundings: true,
+};
 
 /**
- * Tablature with rhythm of a line on a harp, each note by itself in its plainest way: natural before
- * bent before overbent, the lowest hole on a tie. Notes that begin together are one chord and end
- * with the first of them, or where the next begins. `bestPath` of playability finds the way that
- * lies best in the hand.
+ * Tablature with rhythm of a line on a harp. A note by itself is written in its plainest way: natural
+ * before bent before overbent, the lowest hole on a tie. Notes that begin together are one chord, on one
+ * breath where the harp has them so, and end with the first of them, or where the next begins. Whoever
+ * has chosen a way already, by `bestPath` of playability or a practice line, gives it as `soundings`.
  *
- * @throws ReedplateError `SOUNDING_IMPOSSIBLE` with `where.bar` for a note that the harp does not have
+ * @throws ReedplateError `SOUNDING_IMPOSSIBLE` with `where.bar` for a note that the harp does not have;
+ *   `OPTION_UNKNOWN` for soundings that are not one a moment
  * @example
  * ```ts
  * import { makeLine } from '@reedplate/line';
@@ -97,19 +106,81 @@ export function tabOfLine(
   given: HarpLike,
   options: TabOfLineOptions = {},
 ): readonly TimedTab[] {
-  const { level = 'overbends', known } = requireOptions(options, TAB_OF_LINE_OPTIONS, 'tabOfLine');
+  const {
+    level = 'overbends',
+    known,
+    soundings,
+  } = requireOptions(options, TAB_OF_LINE_OPTIONS, 'tabOfLine');
   const harp = toHarp(given, known);
   const { beatTicks } = parseMetre(line.metre);
+  const attacks = attacksOf(line);
+  if (soundings !== undefined && soundings.length !== attacks.length) {
+    throw new ReedplateError({
+      code: 'OPTION_UNKNOWN',
+      value: soundings.length,
+      expected: `soundings for each of the ${attacks.length} moments of the line`,
+    });
+  }
   const timed: TimedTab[] = [];
   let at = 0;
-  for (const { start, end, pitches } of attacksOf(line)) {
+  for (const [index, { start, end, pitches }] of attacks.entries()) {
     if (start > at) timed.push({ marks: [], beats: (start - at) / beatTicks });
-    const { bar } = barBeatAt(start, line);
-    const marks = pitches.map((pitch) => plainestMark(pitch, harp, level, bar));
+    const chosen = soundings?.[index]?.map(markOf);
+    const marks = chosen ?? marksOf(pitches, harp, level, barBeatAt(start, line).bar);
     timed.push({ marks, beats: (end - start) / beatTicks });
     at = end;
   }
   return Object.freeze(timed.map((each) => Object.freeze(each)));
+}
+
+function marksOf(
+  pitches: readonly number[],
+  harp: Harp,
+  level: TechniqueLevel,
+  bar: number,
+): readonly TabMark[] {
+  const together = pitches.length > 1 ? marksTogether(pitches, harp) : undefined;
+  return together ?? pitches.map((pitch) => plainestMark(pitch, harp, level, bar));
+}
+
+/** Natural notes on one breath within a mouth's width, the narrower breath first. */
+function marksTogether(pitches: readonly number[], harp: Harp): readonly TabMark[] | undefined {
+  const grips = BREATHS.flatMap((breath) => {
+    const ways = pitches.map((pitch) =>
+      soundingsOfPitch(harp, pitch, { level: 'natural' }).find((way) => way.breath === breath),
+    );
+    const marks = ways.flatMap((way) => (way === undefined ? [] : [markOf(way)]));
+    return marks.length === pitches.length && liesTogether(marks) ? [marks] : [];
+  });
+  return grips.sort((a, b) => widthOf(a) - widthOf(b))[0];
+}
+
+/** Most holes a mouth covers at once. Common practice, no source. */
+const WIDEST_MOUTH = 5;
+
+/**
+ * Whether marks can sound together: one breath, each hole once, within the width of a mouth.
+ *
+ * @example
+ * ```ts
+ * import { liesTogether, parseTab } from '@reedplate/tab';
+ *
+ * parseTab('(-2-3-4) (-2+4)').map(liesTogether); // => [true, false]
+ * ```
+ */
+export function liesTogether(marks: readonly TabMark[]): boolean {
+  const [first] = marks;
+  const holes = new Set(marks.map(({ hole }) => hole));
+  return (
+    marks.every(({ breath }) => breath === first?.breath) &&
+    holes.size === marks.length &&
+    (marks.length < 2 || widthOf(marks) <= WIDEST_MOUTH)
+  );
+}
+
+function widthOf(marks: readonly TabMark[]): number {
+  const holes = marks.map(({ hole }) => hole);
+  return Math.max(...holes) - Math.min(...holes) + 1;
 }
 
 interface Attack {

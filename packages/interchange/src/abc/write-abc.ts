@@ -6,6 +6,7 @@ import { partsOf } from '../midi/write-midi.js';
 import type { WriteScoreOptions } from '../musicxml/write-musicxml.js';
 import type { PiecePart, Sheet } from '../piece.js';
 import { foldRepeats } from '../score/fold-repeats.js';
+import { titled } from '../score/titled.js';
 import { type WrittenBar, writeBars } from '../score/write-bars.js';
 import { readKeyField } from './key-field.js';
 import { tempoText, type WriteContext, writeBar } from './write-bar.js';
@@ -38,8 +39,9 @@ const MOST_REPEATS = 2;
  * writeAbc({ line }, { number: 0 }); // throws NUMBER_RANGE
  * ```
  */
-export function writeAbc(sheet: Sheet, options: WriteAbcOptions = {}): string {
+export function writeAbc(untitled: Sheet, options: WriteAbcOptions = {}): string {
   const number = requireInteger(options.number ?? 1, { min: 1, what: 'the number of a tune' });
+  const sheet = titled(untitled, options.title);
   const { line, chart } = sheet;
   const key = sheet.key ?? chart?.key ?? 'C';
   const parts = partsOf(sheet, HARMONICA_PROGRAM).filter(({ percussion }) => percussion !== true);
@@ -47,6 +49,7 @@ export function writeAbc(sheet: Sheet, options: WriteAbcOptions = {}): string {
   return [
     `X:${number}`,
     ...(line.title === undefined ? [] : [`T:${fieldText(line.title)}`]),
+    ...(options.remark === undefined ? [] : [`N:${fieldText(options.remark)}`]),
     ...(isSwing ? ['R:shuffle'] : []),
     `M:${line.metre}`,
     ...(line.countIn === undefined ? [] : [`I:count-in ${line.countIn}`]),

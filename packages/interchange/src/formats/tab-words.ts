@@ -1,4 +1,4 @@
-import type { HarpLike, KnownTunings, TechniqueLevel } from '@reedplate/layout';
+import type { HarpLike, KnownTunings, Sounding, TechniqueLevel } from '@reedplate/layout';
 import { type Line, makeLine } from '@reedplate/line';
 import { type OptionNames, requireOptions } from '@reedplate/pitch';
 import { formatTab, type TabDialectId, tabOfLine } from '@reedplate/tab';
@@ -12,17 +12,20 @@ export interface TabWordsOptions {
   readonly dialect?: TabDialectId;
   /** Tunings of one's own, for a harp that is named in one. */
   readonly known?: KnownTunings;
+  /** What sounds each moment of the line, grace notes aside; default the plainest way. */
+  readonly soundings?: readonly (readonly Sounding[])[];
 }
 
 const TAB_WORDS_OPTIONS: OptionNames<TabWordsOptions> = {
   level: true,
   dialect: true,
   known: true,
+  soundings: true,
 };
 
 /**
  * Tab for the words under a score: one for each time that notes of the line begin, grace notes aside,
- * each note in its plainest way.
+ * each note in its plainest way and notes that begin together on one breath where the harp has them so.
  *
  * @throws ReedplateError `SOUNDING_IMPOSSIBLE` for a note that the harp does not have
  * @example

@@ -1,11 +1,12 @@
-import type { Harp, TechniqueLevel } from '@reedplate/layout';
+import type { Harp, Sounding, TechniqueLevel } from '@reedplate/layout';
 import { ReedplateError } from '@reedplate/pitch';
 import { formatTimedTab, type TabDialectId, tabOfLine } from '@reedplate/tab';
 import { writeAbc } from '../abc/write-abc.js';
 import type { FileBytes } from '../file-bytes.js';
 import { writeMidi } from '../midi/write-midi.js';
-import { writeMusicXml } from '../musicxml/write-musicxml.js';
+import { type WriteScoreOptions, writeMusicXml } from '../musicxml/write-musicxml.js';
 import type { Sheet } from '../piece.js';
+import { titled } from '../score/titled.js';
 import { type PieceFormatId, requireFormat } from './formats.js';
 import { tabWords } from './tab-words.js';
 
@@ -17,6 +18,12 @@ export interface WritePieceOptions {
   readonly level?: TechniqueLevel;
   /** Dialect of tab; default `sign`. */
   readonly dialect?: TabDialectId;
+  /** What sounds each moment of the line, as a path or a practice line has chosen it. */
+  readonly soundings?: readonly (readonly Sounding[])[];
+  /** Title; default that of the line. */
+  readonly title?: string;
+  /** What stands over the first bar of a score besides tempo and feel: the harp and its position, say. */
+  readonly remark?: string;
 }
 
 /**
@@ -46,25 +53,33 @@ export function writePiece(
 type PieceWriter = (sheet: Sheet, options: WritePieceOptions) => string | FileBytes;
 
 const WRITERS: Readonly<Record<PieceFormatId, PieceWriter>> = {
-  line: ({ line }) => `${JSON.stringify(line, null, 2)}\n`,
-  midi: (sheet) => writeMidi(sheet),
-  musicxml: (sheet, options) => writeMusicXml(sheet, wordsOf(sheet, options)),
-  abc: (sheet, options) => writeAbc(sheet, wordsOf(sheet, options)),
+  line: (sheet, { title }) => `${JSON.stringify(titled(sheet, title).line, null, 2)}\n`,
+  midi: (sheet, { title }) => writeMidi(titled(sheet, title)),
+  musicxml: (sheet, options) => writeMusicXml(sheet, scoreOptions(sheet, options)),
+  abc: (sheet, options) => writeAbc(sheet, scoreOptions(sheet, options)),
   tab: writeTab,
 };
 
-function wordsOf(
+function scoreOptions(
   { line }: Sheet,
-  { harp, ...options }: WritePieceOptions,
-): { readonly words?: readonly string[] } {
-  return harp === undefined ? {} : { words: tabWords(line, harp, options) };
+  { harp, title, remark, ...options }: WritePieceOptions,
+): WriteScoreOptions {
+  return {
+    ...(harp === undefined ? {} : { words: tabWords(line, harp, options) }),
+    ...(title === undefined ? {} : { title }),
+    ...(remark === undefined ? {} : { remark }),
+  };
 }
 
-function writeTab({ line }: Sheet, { harp, level, dialect }: WritePieceOptions): string {
+function writeTab({ line }: Sheet, options: WritePieceOptions): string {
+  const { harp, level, dialect, soundings } = options;
   if (harp === undefined) {
     const expected = 'a harp besides: tablature says holes, not notes';
     throw new ReedplateError({ code: 'HARP_MISSING', value: 'tab', expected });
   }
-  const timed = tabOfLine(line, harp, level === undefined ? {} : { level });
+  const timed = tabOfLine(line, harp, {
+    ...(level === undefined ? {} : { level }),
+    ...(soundings === undefined ? {} : { soundings }),
+  });
   return `${formatTimedTab(timed, dialect === undefined ? {} : { dialect })}\n`;
 }

@@ -16,6 +16,8 @@ interface Toolkit {
   getLog(): string;
   getMEI(options: Readonly<Record<string, never>>): string;
   renderToMIDI(): string;
+  getPageCount(): number;
+  renderToSVG(page: number): string;
 }
 
 /** What Verovio 6.3.0 makes of a score. */
@@ -48,6 +50,19 @@ export async function openVerovio(): Promise<(xml: string) => VerovioReading> {
     const log = toolkit.getLog();
     const mei = readXml(toolkit.getMEI({}));
     return { notes: playedNotes(toolkit), ...writtenMarks(mei), head: headOf(mei), log };
+  };
+}
+
+/** What Verovio draws of a score, lines broken as written, all pages. */
+export async function drawerOfVerovio(): Promise<(xml: string) => string> {
+  const { default: start } = await load('verovio/wasm');
+  const { VerovioToolkit } = await load('verovio/esm');
+  const toolkit = new VerovioToolkit(await start());
+  toolkit.setOptions({ breaks: 'encoded', inputFrom: 'xml', xmlIdChecksum: true });
+  return (xml) => {
+    if (!toolkit.loadData(xml)) throw new Error(`Verovio does not read it: ${toolkit.getLog()}`);
+    const pages = Array.from({ length: toolkit.getPageCount() }, (_, at) => at + 1);
+    return pages.map((page) => toolkit.renderToSVG(page)).join('\n');
   };
 }
 

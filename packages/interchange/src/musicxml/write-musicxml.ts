@@ -5,12 +5,13 @@ import { HARMONICA_PROGRAM } from '../midi/find-melody.js';
 import { signatureOfKey } from '../midi/read-head.js';
 import { partsOf } from '../midi/write-midi.js';
 import type { PiecePart, Sheet } from '../piece.js';
-import { beamNotes } from '../score/beam-notes.js';
+import type { AlteredPlaces } from '../score/accidentals.js';
 import { foldRepeats } from '../score/fold-repeats.js';
-import { spellVoice } from '../score/spell-voice.js';
+import { titled } from '../score/titled.js';
 import { type BarTempo, type WrittenBar, writeBars } from '../score/write-bars.js';
+import { spellBar } from './spell-bar.js';
+import { writeOpening } from './write-direction.js';
 import { writeHarmony } from './write-harmony.js';
-import { writeEvent } from './write-note.js';
 import { element } from './xml-text.js';
 
 /** How scores are written. */
@@ -19,6 +20,10 @@ export interface WriteScoreOptions {
   readonly words?: readonly string[];
   /** Whether choruses that are all alike are written once, with repeat signs; default true. */
   readonly repeats?: boolean;
+  /** Title; default that of the line. */
+  readonly title?: string;
+  /** What stands over the first bar besides tempo and feel: the harp and its position, say. */
+  readonly remark?: string;
 }
 
 /**
@@ -37,7 +42,8 @@ export interface WriteScoreOptions {
  * writeMusicXml({ line }, { words: ['-2'] }).includes('<text>-2</text>'); // => true
  * ```
  */
-export function writeMusicXml(sheet: Sheet, options: WriteScoreOptions = {}): string {
+export function writeMusicXml(untitled: Sheet, options: WriteScoreOptions = {}): string {
+  const sheet = titled(untitled, options.title);
   const parts = partsOf(sheet, HARMONICA_PROGRAM).filter(({ percussion }) => percussion !== true);
   const { title } = sheet.line;
   const score = element(
@@ -45,6 +51,7 @@ export function writeMusicXml(sheet: Sheet, options: WriteScoreOptions = {}): st
     [
       ...(title === undefined ? [] : [element('work', [element('work-title', title)])]),
       element('identification', [
+        element('creator', '', { type: 'composer' }),
         element('encoding', [element('software', 'Reedplate')]),
         ...writeCountIn(sheet.line),
       ]),
@@ -90,7 +97,7 @@ function writePart(
   { line }: PiecePart,
   at: number,
   sheet: Sheet,
-  { words, repeats = true }: WriteScoreOptions,
+  { words, repeats = true, remark }: WriteScoreOptions,
 ): string {
   const { chart } = sheet;
   const key = sheet.key ?? chart?.key ?? 'C';
@@ -99,16 +106,27 @@ function writePart(
   const bars = writeBars(line, chart, isFirst ? words : undefined);
   const folded = repeats ? foldRepeats(bars, chart?.choruses ?? 1) : bars;
   const { beatTicks } = parseMetre(line.metre);
+  let altered: AlteredPlaces = new Set();
   const measures = folded.map((bar, index) => {
-    const head = index === 0 ? headOf(sheet, key, isFirst) : [];
     const own = isFirst ? bar : { ...bar, chords: [], tempos: [] };
-    return writeMeasure(own, { key, beatTicks }, head);
+    const voices = spellBar(own, { key, beatTicks }, altered);
+    altered = voices.altered;
+    return writeMeasure(own, voices.notes, {
+      beatTicks,
+      head: index === 0 ? headOf(sheet, key, isFirst, remark) : [],
+      style: barStyle(own, index === folded.length - 1, chart),
+    });
   });
   return element('part', measures, { id: `P${at + 1}` });
 }
 
 /** What stands before the first note: key, metre, clef, tempo and swing. */
-function headOf({ line, chart }: Sheet, key: KeyName, isFirst: boolean): readonly string[] {
+function headOf(
+  { line, chart }: Sheet,
+  key: KeyName,
+  isFirst: boolean,
+  remark: string | undefined,
+): readonly string[] {
   const { numerator, denominator, beatTicks } = parseMetre(line.metre);
   const attributes = element('attributes', [
     element('divisions', `${TICKS_PER_QUARTER}`),
@@ -121,7 +139,8 @@ function headOf({ line, chart }: Sheet, key: KeyName, isFirst: boolean): readonl
   const swing = chart !== undefined && isSwung(line.metre, chart.feel) ? [SWING] : [];
   const hasSound = isFirst && (quarters !== undefined || swing.length > 0);
   const sound = quarters === undefined ? {} : { tempo: quarters };
-  return [attributes, ...(hasSound ? [element('sound', swing, sound)] : [])];
+  const opening = isFirst ? writeOpening({ feel: chart?.feel, tempo, beatTicks, remark }) : [];
+  return [attributes, ...opening, ...(hasSound ? [element('sound', swing, sound)] : [])];
 }
 
 const SWING = element('swing', [
@@ -130,24 +149,25 @@ const SWING = element('swing', [
   element('swing-type', 'eighth'),
 ]);
 
+/** How a measure is written besides its notes. */
+interface MeasureLook {
+  readonly beatTicks: number;
+  readonly head: readonly string[];
+  /** How its bar line is drawn, where it is no plain one. */
+  readonly style: string | undefined;
+}
+
 function writeMeasure(
   bar: WrittenBar,
-  { key, beatTicks }: { readonly key: KeyName; readonly beatTicks: number },
-  head: readonly string[],
+  voices: readonly (readonly string[])[],
+  { beatTicks, head, style }: MeasureLook,
 ): string {
   const backup = element('backup', [element('duration', `${bar.length}`)]);
-  const frame = { beatTicks, length: bar.length };
-  const voices = bar.voices.map((events, at) => {
-    const notes = spellVoice(events, frame);
-    const beams = beamNotes(notes, frame);
-    return notes.flatMap((note, index) =>
-      writeEvent(note, { key, voice: at + 1, beams: beams[index] ?? [] }),
-    );
-  });
   const implicit = bar.number < 1 ? { implicit: 'yes' } : {};
   return element(
     'measure',
     [
+      ...(startsSystem(bar) ? [element('print', '', { 'new-system': 'yes' })] : []),
       ...(bar.opens ? [writeRepeat('left', { direction: 'forward' })] : []),
       ...head,
       ...bar.tempos.map((change) => writeTempo(change, beatTicks)),
@@ -156,9 +176,28 @@ function writeMeasure(
       ...(bar.closes > 0
         ? [writeRepeat('right', { direction: 'backward', ...timesOf(bar.closes) })]
         : []),
+      ...(style === undefined || bar.closes > 0
+        ? []
+        : [element('barline', [element('bar-style', style)], { location: 'right' })]),
     ],
     { number: bar.number, ...implicit },
   );
+}
+
+const BARS_IN_SYSTEM = 4;
+
+/** Four bars a line, as lead sheets have them. */
+function startsSystem({ number }: WrittenBar): boolean {
+  return number > 1 && (number - 1) % BARS_IN_SYSTEM === 0;
+}
+
+/** A final bar line at the end, a double one where an introduction or a chorus ends. */
+function barStyle(bar: WrittenBar, isLast: boolean, chart: Sheet['chart']): string | undefined {
+  if (isLast) return 'light-heavy';
+  if (chart === undefined || bar.number < 1) return undefined;
+  const { bars, choruses, intro = 0 } = chart;
+  const inChorus = bar.number - intro;
+  return inChorus >= 0 && inChorus % ((bars - intro) / choruses) === 0 ? 'light-light' : undefined;
 }
 
 function writeTempo({ offset, tempo }: BarTempo, beatTicks: number): string {

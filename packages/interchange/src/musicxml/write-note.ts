@@ -1,4 +1,5 @@
 import { type KeyName, ReedplateError } from '@reedplate/pitch';
+import type { ShownAccidental } from '../score/accidentals.js';
 import type { Beam } from '../score/beam-notes.js';
 import type { GraceNote, PlayedAs } from '../score/measure.js';
 import type { NoteValue } from '../score/note-value.js';
@@ -13,18 +14,25 @@ export interface NoteContext {
   /** Counted from 1. */
   readonly voice: number;
   readonly beams: readonly Beam[];
+  /** Signs before its pitches, grace notes first. */
+  readonly accidentals: readonly (ShownAccidental | undefined)[];
 }
 
 /** The `<note>` elements of a printed value: a rest, or one for each of its pitches. */
 export function writeEvent(note: SpelledNote, context: NoteContext): readonly string[] {
   if (note.pitches.length === 0) return [writeNote(undefined, note, false, context, {})];
+  const { accidentals } = context;
+  const graces = (note.graces ?? []).flatMap((chord) =>
+    chord.map((grace, at) => ({ grace, isInChord: at > 0 })),
+  );
   return [
-    ...(note.graces ?? []).flatMap((chord) =>
-      chord.map((grace, at) => writeGrace(grace, at > 0, context)),
+    ...graces.map(({ grace, isInChord }, at) =>
+      writeGrace(grace, isInChord, { ...context, accidentals: accidentals.slice(at, at + 1) }),
     ),
-    ...note.pitches.map((pitch, at) =>
-      writeNote(pitch, note, at > 0, context, note.played?.[at] ?? {}),
-    ),
+    ...note.pitches.map((pitch, at) => {
+      const own = { ...context, accidentals: accidentals.slice(graces.length + at).slice(0, 1) };
+      return writeNote(pitch, note, at > 0, own, note.played?.[at] ?? {});
+    }),
   ];
 }
 
@@ -32,7 +40,7 @@ export function writeEvent(note: SpelledNote, context: NoteContext): readonly st
 function writeGrace(
   { pitch, played = {} }: GraceNote,
   isInChord: boolean,
-  { key, voice }: NoteContext,
+  { key, voice, accidentals }: NoteContext,
 ): string {
   const content = [
     element('grace', '', { slash: 'yes' }),
@@ -40,6 +48,7 @@ function writeGrace(
     writePitch(pitch, key),
     element('voice', `${voice}`),
     element('type', 'eighth'),
+    ...writeAccidental(accidentals),
     ...writeNotations([], [], undefined, played),
   ];
   return element('note', content, dynamicsOf(played));
@@ -49,7 +58,7 @@ function writeNote(
   pitch: number | undefined,
   { value, duration, tiedFrom, tiedTo, word, tuplet }: SpelledNote,
   isInChord: boolean,
-  { key, voice, beams }: NoteContext,
+  { key, voice, beams, accidentals }: NoteContext,
   played: PlayedAs,
 ): string {
   const ties = pitch === undefined ? [] : tieTypes(tiedFrom, tiedTo);
@@ -61,7 +70,7 @@ function writeNote(
     element('duration', `${duration}`),
     ...ties.map((type) => element('tie', '', { type })),
     element('voice', `${voice}`),
-    ...writeValue(value),
+    ...writeValue(value, accidentals),
     // The first note of a chord carries its beams.
     ...(isInChord ? [] : beams.map((beam, at) => element('beam', beam, { number: at + 1 }))),
     ...writeNotations(ties, brackets, shown, played),
@@ -99,13 +108,23 @@ function writePitch(pitch: number, key: KeyName): string {
   ]);
 }
 
-function writeValue(value: NoteValue | undefined): readonly string[] {
-  if (value === undefined) return [];
+function writeAccidental([shown]: NoteContext['accidentals']): readonly string[] {
+  if (shown === undefined) return [];
+  return [element('accidental', shown.sign, shown.cautionary ? { cautionary: 'yes' } : {})];
+}
+
+/** Type, dots, sign and tuplet, in the order of the schema. */
+function writeValue(
+  value: NoteValue | undefined,
+  accidentals: NoteContext['accidentals'],
+): readonly string[] {
+  if (value === undefined) return writeAccidental(accidentals);
   const { type, dots, triplet } = value;
   const inTime = [element('actual-notes', '3'), element('normal-notes', '2')];
   return [
     element('type', type),
     ...Array.from({ length: dots }, () => element('dot')),
+    ...writeAccidental(accidentals),
     ...(triplet ? [element('time-modification', inTime)] : []),
   ];
 }

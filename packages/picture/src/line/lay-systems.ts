@@ -57,7 +57,8 @@ function layWith(frame: Frame, content: LineContent, barsPerSystem: number): Sys
   const lastTick = Math.max(...notes.map(({ end }) => end));
   const lastBar = Math.max(1, Math.ceil(lastTick / barTicks));
   const systems: System[] = [];
-  for (let bar = 1; bar <= lastBar; bar += barsPerSystem) {
+  const firstBar = Math.max(1, Math.floor((notes[0]?.start ?? 0) / barTicks) + 1);
+  for (let bar = firstBar; bar <= lastBar; bar += barsPerSystem) {
     const bars = Math.min(barsPerSystem, lastBar - bar + 1);
     const from = (bar - 1) * barTicks;
     systems.push(

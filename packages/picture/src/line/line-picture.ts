@@ -1,6 +1,7 @@
 import type { Chart } from '@reedplate/form';
 import { type Harp, harpName, parseHarp, type TechniqueLevel } from '@reedplate/layout';
 import { barBeatAt, type Line, parseMetre } from '@reedplate/line';
+import { ReedplateError } from '@reedplate/pitch';
 import type { Picture, PictureOptions } from '../picture.js';
 import { type Frame, finishPicture, makeFrame } from '../svg/frame.js';
 import { drawLegend } from '../svg/legend.js';
@@ -23,6 +24,8 @@ export interface LinePictureOptions extends PictureOptions {
   readonly chart?: Chart;
   /** What sounds each moment, as a path or a practice line has it; default the easiest path. */
   readonly soundings?: LineSoundings;
+  /** First and last bar to draw, from 0 for a pickup; default all. */
+  readonly bars?: readonly [first: number, last: number];
   /** What the player can do, where the path is looked for; default `bends`. */
   readonly level?: TechniqueLevel;
 }
@@ -32,7 +35,7 @@ export interface LinePictureOptions extends PictureOptions {
  * held, blow notes lie high and draw notes low. What the harp cannot sound stands as `?`.
  *
  * @throws ReedplateError `LINE_EMPTY`, `HARP_INVALID`, `OPTION_UNKNOWN` for soundings that are not one a
- *   moment
+ *   moment, `NUMBER_RANGE` for bars without notes
  * @example
  * ```ts
  * import { makeLine } from '@reedplate/line';
@@ -52,7 +55,8 @@ export function linePicture(
   options: LinePictureOptions = {},
 ): Picture {
   const subject = typeof harp === 'string' ? parseHarp(harp) : harp;
-  const notes = notesOf(line, subject, options.soundings, options.level ?? 'bends');
+  const all = notesOf(line, subject, options.soundings, options.level ?? 'bends');
+  const notes = within(all, line, options.bars);
   const chords = chordsOf(options.chart);
   const usualTitle = `${line.title?.slice(0, 150) ?? 'Line'} on a ${harpName(subject)} harp`;
   const frame = makeFrame(options, usualTitle);
@@ -70,6 +74,26 @@ export function linePicture(
     text: lineInText(frame.title, line, notes, chords),
     nodes: [...nodes, ...legend.nodes],
     bottom: legend.bottom,
+  });
+}
+
+/** The notes that begin in the bars asked for. */
+function within(
+  notes: readonly LineNote[],
+  { metre }: Line,
+  bars: LinePictureOptions['bars'],
+): readonly LineNote[] {
+  if (bars === undefined) return notes;
+  const [first, last] = bars;
+  const { barTicks } = parseMetre(metre);
+  const kept = notes.filter(
+    ({ start }) => start >= (first - 1) * barTicks && start < last * barTicks,
+  );
+  if (kept.length > 0) return kept;
+  throw new ReedplateError({
+    code: 'NUMBER_RANGE',
+    value: `${first} to ${last}`,
+    expected: 'bars in which the line has notes',
   });
 }
 

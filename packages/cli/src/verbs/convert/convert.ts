@@ -35,6 +35,7 @@ interface ConvertWords extends Partial<ChartForLineWords>, MaybeHarpWords, Quant
   readonly repeats: boolean;
   readonly level: string;
   readonly dialect?: string;
+  readonly title?: string;
   readonly tabMetre?: string;
   readonly json: boolean;
 }
@@ -59,6 +60,7 @@ export function setUpConvert(verb: Command, terminal: Terminal): void {
       'overbends',
     )
     .option('--dialect <dialect>', `dialect of tab: ${TAB_DIALECT_IDS.join(', ')}`)
+    .option('--title <title>', 'title of what is written, in place of the one read')
     .option('--tab-metre <metre>', 'metre of tab that is read, which does not say it; 4/4 without')
     .addHelpText(
       'after',
@@ -120,12 +122,13 @@ function requireMetre({ line }: Piece, { tabMetre }: ConvertWords): void {
   throw new ReedplateError({ code: 'USAGE', value: tabMetre, expected });
 }
 
-function writeOptions({ level, dialect }: ConvertWords, harp: { readonly harp?: Harp }) {
+function writeOptions({ level, dialect, title }: ConvertWords, harp: { readonly harp?: Harp }) {
   const known = requireOneOf(level, TECHNIQUE_LEVELS, { what: 'a technique level' });
   return {
     ...harp,
     level: known satisfies TechniqueLevel,
     ...(dialect === undefined ? {} : { dialect: dialect as TabDialectId }),
+    ...(title === undefined ? {} : { title }),
   };
 }
 

@@ -1,5 +1,8 @@
+import type { Chart } from '@reedplate/form';
 import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import { positionByNumber, positionOf } from '@reedplate/position';
 import { PRACTICE_KINDS, type PracticeKind, type PracticeOptions } from '@reedplate/practice';
+import { parseTab, soundMark } from '@reedplate/tab';
 import type { Command } from 'commander';
 import { type ChartWords, readChart, withChartOptions } from '../../shared/chart-options.js';
 import { examples } from '../../shared/examples.js';
@@ -16,6 +19,7 @@ interface PracticeWords extends ChartWords, HarpWords {
   readonly kind: string;
   readonly level?: string;
   readonly output?: string;
+  readonly title?: string;
   readonly json: boolean;
 }
 
@@ -27,6 +31,7 @@ export function setUpPractice(verb: Command, terminal: Terminal): void {
       '--level <level>',
       `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}; natural without it`,
     )
+    .option('--title <title>', 'title of what is written; without it kind, form and key')
     .option('-o, --output <file>', 'write the line too: .json, .mid, .musicxml, .abc or .tab')
     .addHelpText(
       'after',
@@ -39,12 +44,27 @@ export function setUpPractice(verb: Command, terminal: Terminal): void {
       const chart = readChart(words, terminal);
       const harp = readHarp(words, terminal);
       const report = practiceReport(chart, harp, readOptions(words));
-      if (words.output !== undefined) {
-        const sheet = { line: report.line, chart, key: chart.key };
-        terminal.writeBytes(words.output, writePieceBytes(sheet, words.output, { harp }));
-      }
+      if (words.output !== undefined) writeLine(report, chart, words.output, words.title, terminal);
       printReport(report, words, terminal, showPractice);
     });
+}
+
+/** Writes the line with the tab that the screen shows, a title, and what to pick up. */
+function writeLine(
+  { line, kind, form, key, harp, moves }: PracticeReport,
+  chart: Chart,
+  file: string,
+  given: string | undefined,
+  terminal: Terminal,
+): void {
+  const usual = `${kind.charAt(0).toUpperCase()}${kind.slice(1)} of ${form} in ${key}`;
+  const title = (given ?? usual).replaceAll('-', given === undefined ? ' ' : '-');
+  const { ordinal } = positionByNumber(positionOf(harp, chart.key));
+  const soundings = moves.map(({ tab }) =>
+    parseTab(tab).flatMap((event) => event.map((mark) => soundMark(mark, harp))),
+  );
+  const options = { harp, soundings, title, remark: `${sayHarp(harp)}, ${ordinal} position` };
+  terminal.writeBytes(file, writePieceBytes({ line, chart, key }, file, options));
 }
 
 function readOptions({ kind, level }: PracticeWords): PracticeOptions {

@@ -1,0 +1,41 @@
+import { THEME_IDS } from '@reedplate/picture';
+import { requireOneOf } from '@reedplate/pitch';
+import type { Command } from 'commander';
+import { withMaybeChartForLineOptions } from '../../shared/chart-options.js';
+import { examples } from '../../shared/examples.js';
+import { withMaybeHarpOptions } from '../../shared/harp-options.js';
+import type { Terminal } from '../../terminal.js';
+import { DRAWERS, PICTURE_IDS, type PictureId, type PictureWords } from './drawers.js';
+
+/** Gives `reedplate picture` its options and what it does. */
+export function setUpPicture(verb: Command, terminal: Terminal): void {
+  withMaybeHarpOptions(withMaybeChartForLineOptions(verb), 'harp that is drawn or played')
+    .argument('<what>', `what to draw: ${PICTURE_IDS.join(', ')}`)
+    .option('--take <file>', 'the line of line, breath, effort and fit: JSON, MIDI, ABC, tab …')
+    .option('--chord <chord>', 'chord whose tones the harp is marked with')
+    .option('--degrees', 'name the notes of the harp by degree', false)
+    .option('--mirrored', 'draw the harp with hole 1 at the right', false)
+    .option('--band', 'draw the chart for a band, names large', false)
+    .option('--slide', 'draw the chart as a slide of 16 to 9', false)
+    .option('--level <level>', 'what the player can do: natural, bends, overbends', 'bends')
+    .option('--theme <theme>', `how it looks: ${THEME_IDS.join(', ')}`, 'screen')
+    .option('--width <pixels>', 'how wide it is')
+    .option('--title <title>', 'title; without it what is drawn')
+    .option('--text', 'write what it shows in words instead', false)
+    .option('-o, --output <file>', 'file to write, - for standard output', '-')
+    .addHelpText(
+      'after',
+      examples(
+        'reedplate picture harp --harp C --key G --chord G7 -o harp.svg',
+        'reedplate picture chart --form basic --key G --harp C -o chart.svg',
+        'reedplate picture line --take take.json --harp C -o line.svg',
+      ),
+    )
+    .action((what: string, words: PictureWords) => {
+      const id: PictureId = requireOneOf(what, PICTURE_IDS, { what: 'a picture' });
+      const { svg, text } = DRAWERS[id](words, terminal);
+      const written = words.text ? `${text}\n` : `${svg}\n`;
+      terminal.writeBytes(words.output, new TextEncoder().encode(written));
+      if (words.output !== '-') terminal.out(`wrote ${words.output}\n`);
+    });
+}

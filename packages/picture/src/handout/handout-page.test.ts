@@ -1,0 +1,62 @@
+import { formById, makeChart } from '@reedplate/form';
+import { makeHarp } from '@reedplate/layout';
+import { practiceLine } from '@reedplate/practice';
+import { describe, expect, it } from 'vitest';
+import { handoutPage } from './handout-page.js';
+
+const chart = makeChart(formById('quick-change'), { key: 'G', tempo: 96 });
+const harp = makeHarp('C');
+
+function lesson(): string {
+  const { line, steps } = practiceLine(chart, harp, { kind: 'chords' });
+  const soundings = steps.map((step) => step.soundings);
+  return handoutPage(chart, harp, { lines: [{ title: 'Chords', line, soundings }] });
+}
+
+describe('handoutPage', () => {
+  it('handoutPage has title, facts, chart, a harp a chord, lines in rows of four bars, one caution', () => {
+    const html = lesson();
+    expect(html).toContain('<h1>Quick change in G, C harp in 2nd position</h1>');
+    expect(html).toContain('<dt>Position</dt><dd>2nd (cross harp)</dd>');
+    expect(html).toContain('<dt>Tempo</dt><dd>96 beats a minute</dd>');
+    expect([...html.matchAll(/<h2>([^<]*)<\/h2>/gu)].map(([, name]) => name)).toEqual([
+      'The chart',
+      'The chords on the harp',
+      'Chords',
+      'Take care',
+    ]);
+    expect(html.match(/<svg /gu)).toHaveLength(1 + 3 + 3);
+    expect(html.match(/dizzy/gu)).toHaveLength(1);
+  });
+
+  it('handoutPage needs nothing from elsewhere, and is the same each time', () => {
+    const html = lesson();
+    expect(html).toBe(lesson());
+    expect(html.replaceAll('http://www.w3.org/2000/svg', '')).not.toMatch(/https?:|<script|url\(/u);
+  });
+
+  it('handoutPage has no id twice', () => {
+    const ids = [...lesson().matchAll(/ id="([^"]+)"/gu)].map(([, id]) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  it('handoutPage escapes a title and keeps notation as it is given', () => {
+    const { line } = practiceLine(chart, harp);
+    const notation = '<svg class="staff"></svg>';
+    const html = handoutPage(chart, 'C', {
+      title: '<i>A & B</i>',
+      lines: [{ title: 'Roots', line, notation }],
+    });
+    expect(html).toContain('<h1>&lt;i&gt;A &amp; B&lt;/i&gt;</h1>');
+    expect(html).toContain(`<figure>${notation}</figure>`);
+  });
+
+  it('handoutPage takes less than 100 ms', () => {
+    const times = Array.from({ length: 8 }, () => {
+      const before = performance.now();
+      lesson();
+      return performance.now() - before;
+    }).sort((a, b) => a - b);
+    expect(times[0]).toBeLessThan(100);
+  });
+});

@@ -1,0 +1,157 @@
+import type { Chart } from '@reedplate/form';
+import { type Harp, harpName, parseHarp, type TechniqueLevel } from '@reedplate/layout';
+import { barBeatAt, type Line } from '@reedplate/line';
+import type { Chord } from '@reedplate/pitch';
+import { positionByNumber, positionOf } from '@reedplate/position';
+import { chartPicture } from '../chart/chart-picture.js';
+import { harpPicture } from '../harp/harp-picture.js';
+import type { LineSoundings } from '../line/line-notes.js';
+import { linePicture } from '../line/line-picture.js';
+import type { Picture } from '../picture.js';
+import { escapeText } from '../svg/node.js';
+import type { Theme } from '../theme/theme.js';
+import { type ThemeId, toTheme } from '../theme/themes.js';
+import { handoutStyle } from './handout-style.js';
+
+/** A line that a handout teaches. */
+export interface HandoutLine {
+  /** What it is called: `Roots`, `Turnaround`. */
+  readonly title: string;
+  readonly line: Line;
+  /** What sounds each moment; default the easiest path. */
+  readonly soundings?: LineSoundings;
+  /** The line as staff notation, in SVG text; default none. */
+  readonly notation?: string;
+}
+
+/** What {@link handoutPage} puts on the page. */
+export interface HandoutOptions {
+  /** Default the form, its key and the harp. */
+  readonly title?: string;
+  /** Lines to practise, in the order they are taught; default none. */
+  readonly lines?: readonly HandoutLine[];
+  /** Default `print`. */
+  readonly theme?: ThemeId | Theme;
+  /** What the player can do; default `bends`. */
+  readonly level?: TechniqueLevel;
+  /** Whether harps are drawn with hole 1 at the right; default false. */
+  readonly mirrored?: boolean;
+}
+
+/**
+ * A lesson as a page of HTML that stands alone and prints on A4 and Letter: the chart, the harp for
+ * each of its chords, and lines to practise as tab over their beats, four bars a row.
+ *
+ * @param harp a harp, or its name
+ * @throws ReedplateError `HARP_INVALID`, `LINE_EMPTY`, `OPTION_UNKNOWN`
+ * @example
+ * ```ts
+ * import { formById, makeChart } from '@reedplate/form';
+ * import { handoutPage } from '@reedplate/picture';
+ *
+ * const chart = makeChart(formById('basic'), { key: 'G' });
+ * const html = handoutPage(chart, 'C', { title: 'Lesson 1' });
+ * html.includes('<h1>Lesson 1</h1>'); // => true
+ * html.match(/<svg /gu)?.length; // => 4
+ * handoutPage(chart, 'H'); // throws KEY_UNKNOWN
+ * ```
+ */
+export function handoutPage(
+  chart: Chart,
+  harp: Harp | string,
+  options: HandoutOptions = {},
+): string {
+  const subject = typeof harp === 'string' ? parseHarp(harp) : harp;
+  const theme = toTheme(options.theme ?? 'print');
+  const overview = chartPicture(chart, { harp: subject, theme });
+  const title = options.title ?? overview.title;
+  const sections = [
+    section('The chart', [figure(overview)]),
+    section('The chords on the harp', harpFigures(chart, subject, theme, options)),
+    ...(options.lines ?? []).map((line) => lineSection(line, chart, subject, theme)),
+    section('Take care', [`<p>${CAUTION}</p>`]),
+  ];
+  return [
+    '<!doctype html>',
+    '<html lang="en">',
+    '<head>',
+    '<meta charset="utf-8">',
+    '<meta name="viewport" content="width=device-width, initial-scale=1">',
+    `<title>${escapeText(title)}</title>`,
+    `<style>${handoutStyle(theme)}</style>`,
+    '</head>',
+    '<body>',
+    '<main>',
+    `<h1>${escapeText(title)}</h1>`,
+    facts(chart, subject),
+    ...sections,
+    '</main>',
+    '</body>',
+    '</html>',
+    '',
+  ].join('\n');
+}
+
+/** The one caution of a lesson. */
+const CAUTION =
+  'Play softly, and rest between choruses. Stop if you feel dizzy from long blows or draws.';
+
+function section(title: string, content: readonly string[]): string {
+  return `<section>\n<h2>${escapeText(title)}</h2>\n${content.join('\n')}\n</section>`;
+}
+
+function figure({ svg }: Picture): string {
+  return `<figure>${svg}</figure>`;
+}
+
+function facts({ key, metre, feel, tempo }: Chart, harp: Harp): string {
+  const position = positionByNumber(positionOf(harp, key));
+  const called = position.tradeName === undefined ? '' : ` (${position.tradeName})`;
+  const rows: readonly (readonly [string, string])[] = [
+    ['Key', key],
+    ['Harp', harpName(harp)],
+    ['Position', `${position.ordinal}${called}`],
+    ['Time', `${metre}, ${feel}`],
+    ...(tempo === undefined ? [] : [['Tempo', `${tempo} beats a minute`] as const]),
+  ];
+  const cells = rows.map(
+    ([name, value]) => `<div><dt>${name}</dt><dd>${escapeText(value)}</dd></div>`,
+  );
+  return `<dl>${cells.join('')}</dl>`;
+}
+
+/** The harp for each chord of the chart, in the order they come. */
+function harpFigures(
+  { spans, key }: Chart,
+  harp: Harp,
+  theme: Theme,
+  { level = 'bends', mirrored = false }: HandoutOptions,
+): readonly string[] {
+  const chords = new Map<string, Chord>();
+  for (const { chord } of spans) if (chord !== null) chords.set(chord.symbol, chord);
+  return [...chords.values()].map((chord) =>
+    figure(harpPicture(harp, { chord, key, theme, level, mirrored, title: chord.symbol })),
+  );
+}
+
+const BARS_A_ROW = 4;
+
+/** A line as pictures of four bars each, so that a page can break between them. */
+function lineSection(
+  { title, line, soundings, notation }: HandoutLine,
+  chart: Chart,
+  harp: Harp,
+  theme: Theme,
+): string {
+  const bars = [...new Set(line.notes.map(({ start }) => barBeatAt(start, line).bar))];
+  const rows = new Set(bars.map((bar) => Math.floor((Math.max(1, bar) - 1) / BARS_A_ROW)));
+  const shared = { chart, theme, ...(soundings === undefined ? {} : { soundings }) };
+  const pictures = [...rows].map((row) => {
+    const first = row * BARS_A_ROW + 1;
+    const range = [row === 0 ? 0 : first, first + BARS_A_ROW - 1] as const;
+    const named = `${title}, bars ${first} to ${range[1]}`;
+    return figure(linePicture(line, harp, { ...shared, bars: range, title: named }));
+  });
+  const staff = notation === undefined ? [] : [`<figure>${notation}</figure>`];
+  return section(title, [...staff, ...pictures]);
+}
