@@ -49,7 +49,7 @@ describe.each(PRACTICE_KINDS)('practiceLine of %s', (kind) => {
     (tonic) => {
       const harp = makeHarp(harpKeyOf(tonic, 2));
       for (const form of FORMS) {
-        const chart = makeChart(form, { key: keyFor(form, tonic) });
+        const chart = makeChart(form, keyFor(form, tonic));
         for (const level of TECHNIQUE_LEVELS) {
           const { steps } = practiceLine(chart, harp, { kind, level });
           const words = steps.map(({ soundings }) => formatTab([soundings.map(markOf)]));

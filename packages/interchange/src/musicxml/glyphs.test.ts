@@ -1,4 +1,4 @@
-import { formById, makeChart } from '@reedplate/form';
+import { makeChart } from '@reedplate/form';
 import { makeLine } from '@reedplate/line';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { drawerOfVerovio } from './verovio.fixture.js';
@@ -41,7 +41,7 @@ describe('writeMusicXml, drawn by Verovio 6.3', () => {
   });
 
   it('draws title, tempo, feel and remark, four bars a line, and a final bar line', () => {
-    const chart = makeChart(formById('basic'), { key: 'G', tempo: 96 });
+    const chart = makeChart('basic', 'G', { tempo: 96 });
     const line = makeLine(
       chart.spans.map(({ start, end }) => ({ start, duration: end - start, pitch: 67 })),
     );

@@ -1,10 +1,10 @@
-import { formById, makeChart } from '@reedplate/form';
+import { makeChart } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { practiceLine } from '@reedplate/practice';
 import { describe, expect, it } from 'vitest';
 import { handoutPage } from './handout-page.js';
 
-const chart = makeChart(formById('quick-change'), { key: 'G', tempo: 96 });
+const chart = makeChart('quick-change', 'G', { tempo: 96 });
 const harp = makeHarp('C');
 
 function lesson(): string {

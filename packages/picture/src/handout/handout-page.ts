@@ -46,10 +46,10 @@ export interface HandoutOptions {
  * @throws ReedplateError `HARP_INVALID`, `LINE_EMPTY`, `OPTION_UNKNOWN`
  * @example
  * ```ts
- * import { formById, makeChart } from '@reedplate/form';
+ * import { makeChart } from '@reedplate/form';
  * import { handoutPage } from '@reedplate/picture';
  *
- * const chart = makeChart(formById('basic'), { key: 'G' });
+ * const chart = makeChart('basic', 'G');
  * const html = handoutPage(chart, 'C', { title: 'Lesson 1' });
  * html.includes('<h1>Lesson 1</h1>'); // => true
  * html.match(/<svg /gu)?.length; // => 4

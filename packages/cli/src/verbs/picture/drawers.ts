@@ -116,10 +116,7 @@ function harpOf(words: PictureWords, terminal: Terminal): Harp {
 
 function chartOf({ form = 'basic', ...words }: PictureWords, terminal: Terminal): Chart {
   const key = parseKey(need(words.key, '--key'));
-  return makeChart(readVariedForm({ ...words, form }, key, terminal), {
-    key,
-    ...readFrame(words),
-  });
+  return makeChart(readVariedForm({ ...words, form }, key, terminal), key, readFrame(words));
 }
 
 function lineOf(words: PictureWords, terminal: Terminal): Line {
