@@ -16,7 +16,8 @@ import {
 } from '@reedplate/picture';
 import { parseKey, ReedplateError } from '@reedplate/pitch';
 import { everyHarp, explainPath, fitHarps, type PathExplanation } from '@reedplate/playability';
-import { type ChartForLineWords, readFrame, readVariedForm } from '../../shared/chart-options.js';
+import type { ChartForLineWords } from '../../shared/chart-for-line.js';
+import { readFrame, readVariedForm } from '../../shared/chart-options.js';
 import { type MaybeHarpWords, readMaybeHarp } from '../../shared/harp-options.js';
 import { readPieceFile } from '../../shared/piece-file.js';
 import { readWholeNumber } from '../../shared/read-words.js';
