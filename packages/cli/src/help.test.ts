@@ -75,7 +75,7 @@ const SHARED: readonly (readonly [string, readonly string[]])[] = [
   ['--feel <feel>', []],
   ['--register <register>', []],
   ['--json', ['study']],
-  ['--key <key>', ['convert', 'map', 'scale', 'recognise', 'study', 'adapt', 'path']],
+  ['--key <key>', ['picture', 'convert', 'map', 'scale', 'recognise', 'study', 'adapt', 'path']],
   ['--tuning <tuning>', ['pick', 'setlist']],
   ['--own <harps>', []],
   ['--model <model>', []],
