@@ -32,13 +32,14 @@ describe.each(GALLERY)('%s', (name, draw) => {
     expect(text.split('\n').length).toBeGreaterThan(3);
   });
 
-  it('takes less than 5 ms to draw', () => {
-    draw({});
-    const times = Array.from({ length: 40 }, () => {
-      const before = performance.now();
-      draw({});
-      return performance.now() - before;
-    }).sort((a, b) => a - b);
-    expect(times[0]).toBeLessThan(5);
+  it('takes less than 5 ms of the processor to draw', () => {
+    // Twenty at once, since the processor's time is told in steps as long as one takes.
+    const twenty = (): number => {
+      const before = process.cpuUsage();
+      for (let times = 0; times < 20; times += 1) draw({});
+      return process.cpuUsage(before).user / 1000 / 20;
+    };
+    twenty();
+    expect(Math.min(twenty(), twenty(), twenty())).toBeLessThan(5);
   });
 });
