@@ -56,7 +56,7 @@ export type KeyLike = KeyName | Key | TonalKey;
 /** Longer text is no key: `C# minor` with room for some spaces. */
 const LONGEST_KEY = 12;
 
-const MODE_SUFFIX = /\s*(m|min|minor|maj|major)$/iu;
+const MODE_SUFFIX = /\s{0,6}(m|min|minor|maj|major)$/iu;
 
 const keysByName = /* @__PURE__ */ lazily((): ReadonlyMap<string, Key> => {
   const keys = TONICS.flatMap((tonic) => [makeKey(tonic, 'major'), makeKey(tonic, 'minor')]);

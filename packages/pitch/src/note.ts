@@ -80,8 +80,9 @@ function unknownNote(note: unknown): ReedplateError {
 
 function nearestNote(note: string): string | undefined {
   if (note.length > LONGEST_NOTE) return undefined;
-  const [, letters = '', octave = '4'] = /^(.*?)(-?\d+)?$/su.exec(note) ?? [];
-  const nearest = `${nearestNoteName(letters)}${octave}`;
+  const [octave = ''] = /-?\d{1,9}$/u.exec(note) ?? [];
+  const letters = note.slice(0, note.length - octave.length);
+  const nearest = `${nearestNoteName(letters)}${octave || '4'}`;
   return isMidi(readMidi(nearest) ?? Number.NaN) ? nearest : undefined;
 }
 

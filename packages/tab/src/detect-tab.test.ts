@@ -123,6 +123,19 @@ describe('detectTab', () => {
     expect(stop('-2 +4 ?\n4B')).toEqual({ line: 1, column: 7 });
   });
 
+  test('detectTab keeps what a word says once, however often a text says it', () => {
+    const { events, others } = detectTab('4 -5 4 -5 4');
+    expect([events[2], events[4], events[3]]).toEqual([events[0], events[0], events[1]]);
+    expect(events[2] === events[0] && events[3] === events[1]).toBe(true);
+    expect(others).toEqual([]);
+  });
+
+  test('detectTab tells readings apart by each of hole, breath, bend and overbend', () => {
+    expect(detectTab('10').others.map(({ events }) => events[0]?.[0]?.breath)).toEqual(['draw']);
+    expect(detectTab("4'").others.length).toBe(1);
+    expect(detectTab('4 5').others[0]?.events.length).toBe(2);
+  });
+
   test('detectTab gives frozen data', () => {
     const guess = detectTab('4 5');
     expect([guess, guess.others, guess.events].every(Object.isFrozen)).toBe(true);

@@ -1,7 +1,7 @@
 import { isReedplateError, type ReedplateError } from '@reedplate/pitch';
 import { TAB_DIALECT_IDS, type TabDialectId } from './dialects.js';
 import { type ParseTabOptions, parseTab } from './parse-tab.js';
-import type { TabEvent } from './tab-mark.js';
+import type { TabEvent, TabMark } from './tab-mark.js';
 
 /** One way to read a text. */
 export interface TabReading {
@@ -64,14 +64,24 @@ function attempt(text: string, dialect: TabDialectId, holes: number): TabReading
 
 /** The readings that differ from all before them. */
 function unlike(readings: readonly TabReading[]): readonly TabReading[] {
-  const seen = new Set<string>();
-  const fresh = readings.filter(({ events }) => {
-    const shape = JSON.stringify(events);
-    const isNew = !seen.has(shape);
-    seen.add(shape);
-    return isNew;
-  });
+  const fresh: TabReading[] = [];
+  for (const reading of readings) {
+    if (!fresh.some(({ events }) => areSame(events, reading.events))) fresh.push(reading);
+  }
   return Object.freeze(fresh.slice(1));
+}
+
+function areSame(some: readonly TabEvent[], others: readonly TabEvent[]): boolean {
+  return some.length === others.length && some.every((event, at) => isSame(event, others[at]));
+}
+
+function isSame(event: TabEvent, other: TabEvent = []): boolean {
+  const isSameMark = (mark: TabMark, at: number): boolean => {
+    const { hole, breath, bend, over } = other[at] ?? {};
+    const isSameReed = mark.hole === hole && mark.breath === breath;
+    return isSameReed && mark.bend === bend && mark.over === over;
+  };
+  return event.length === other.length && event.every(isSameMark);
 }
 
 function ask({ dialect, events }: TabReading, [other]: readonly TabReading[]): string {

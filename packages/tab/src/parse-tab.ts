@@ -34,13 +34,20 @@ const MOST_HOLES = 16;
  * ```
  */
 export function parseTab(text: string, options: ParseTabOptions = {}): readonly TabEvent[] {
-  const events = parseTabWords(text, options).map(({ event }) => event);
-  return Object.freeze(events);
+  const context = contextOf(options);
+  // A tune says the same few words again and again: each is read once, and its marks are shared.
+  const known = new Map<string, TabEvent>();
+  const events: TabEvent[] = [];
+  for (const word of wordsOf(text)) {
+    const event = known.get(word.text) ?? readWord(word, context);
+    known.set(word.text, event);
+    events.push(event);
+  }
+  return events.length > 0 ? Object.freeze(events) : fail(text, { line: 1, column: 1 }, context);
 }
 
-/** A word of tablature: what sounds together, and where and how it was written. */
-export interface TabWord {
-  readonly event: TabEvent;
+/** A word of a text, and where it begins. */
+export interface PlacedWord {
   readonly text: string;
   readonly place: TextPlace;
 }
@@ -51,50 +58,43 @@ export interface TextPlace {
   readonly column: number;
 }
 
-/** Reads tablature word by word; at least one word. */
-export function parseTabWords(text: string, options: ParseTabOptions = {}): readonly TabWord[] {
-  const read = readWords(text, options);
-  const { dialect = 'sign', holes = MOST_HOLES } = options;
-  return read.length > 0 ? read : fail(text, { line: 1, column: 1 }, { dialect, holes });
+/** Reads one word of tablature: what sounds together. */
+export function parseTabWord(word: PlacedWord, options: ParseTabOptions = {}): TabEvent {
+  return readWord(word, contextOf(options));
 }
 
-function readWords(
-  text: string,
-  { dialect = 'sign', holes = MOST_HOLES }: ParseTabOptions,
-): readonly TabWord[] {
+function contextOf({ dialect = 'sign', holes = MOST_HOLES }: ParseTabOptions): WordContext {
   const id = dialectOf(dialect).id as TabDialectId;
   requireInteger(holes, { min: 1, max: MOST_HOLES, what: 'the holes of a harp' });
-  return wordsOf(text).map(({ text: word, place }) => {
-    const inside = /^[([](.*)[)\]]$/u.exec(word)?.[1];
-    const at = { ...place, column: place.column + (inside === undefined ? 0 : 1) };
-    const marks = parseMarks(inside ?? word, at, {
-      dialect: id,
-      holes,
-      joined: inside === undefined,
-    });
-    return { event: Object.freeze(marks), text: word, place };
-  });
+  return { dialect: id, holes };
+}
+
+function readWord({ text, place }: PlacedWord, context: WordContext): TabEvent {
+  const inside = /^[([](.*)[)\]]$/u.exec(text)?.[1];
+  const at = { ...place, column: place.column + (inside === undefined ? 0 : 1) };
+  const marks = parseMarks(inside ?? text, at, { ...context, joined: inside === undefined });
+  return Object.freeze(marks);
 }
 
 /** The words of a text: what stands between white space and bar lines, brackets kept whole. */
-export function wordsOf(
-  text: unknown,
-): readonly { readonly text: string; readonly place: TextPlace }[] {
+export function* wordsOf(text: unknown): Generator<PlacedWord> {
   const lines = typeof text === 'string' ? text.split(/\r\n|\r|\n/u) : [];
-  return lines.flatMap((line, index) =>
-    Array.from(line.matchAll(WORD), (found) => ({
-      text: found[0],
-      place: { line: index + 1, column: found.index + 1 },
-    })),
-  );
+  for (const [index, line] of lines.entries()) {
+    for (const found of line.matchAll(WORD)) {
+      yield { text: found[0], place: { line: index + 1, column: found.index + 1 } };
+    }
+  }
 }
 
 /** A word may hold brackets, and a length behind them. */
 const WORD = /(?:\([^()]{0,500}\)|\[[^[\]]{0,500}\])[^\s|]*|[^\s|]+/gu;
 
-interface MarkContext {
+interface WordContext {
   readonly dialect: TabDialectId;
   readonly holes: number;
+}
+
+interface MarkContext extends WordContext {
   /** Whether marks stand free and so need a `&` between them. */
   readonly joined: boolean;
 }
@@ -125,11 +125,7 @@ function skipSpace(text: string, from: number): number {
   return at;
 }
 
-function fail(
-  value: string,
-  where: TextPlace,
-  { dialect, holes }: Omit<MarkContext, 'joined'>,
-): never {
+function fail(value: string, where: TextPlace, { dialect, holes }: WordContext): never {
   throw new ReedplateError({
     code: 'TAB_SYNTAX',
     value,

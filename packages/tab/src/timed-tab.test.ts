@@ -42,6 +42,20 @@ describe('parseTimedTab', () => {
     );
   });
 
+  test('parseTimedTab says where a word stood that only its dialect forbids', () => {
+    expect(() => parseTimedTab('4↑\n  4↓:2 -4:1', { dialect: 'arrow' })).toThrowError(
+      expect.objectContaining({ code: 'TAB_SYNTAX', where: { line: 2, column: 8 } }),
+    );
+  });
+
+  test('parseTimedTab reads each word where it stands, not the text before it again', () => {
+    // Words that are all unlike, on lines of their own: ten times as many took a hundred times as long.
+    const text = Array.from({ length: 20_000 }, (_, at) => `-2:${at + 1}/8000`).join('\n');
+    const begun = performance.now();
+    expect(parseTimedTab(text).length).toBe(20_000);
+    expect(performance.now() - begun).toBeLessThan(10_000);
+  });
+
   test('parseTimedTab gives marks or a typed error for arbitrary text', () => {
     const text = fc.string({ unit: fc.constantFrom(...":/.-+12 ()'or|\n&[]") });
     fc.assert(

@@ -1,7 +1,14 @@
 import { commonDivisor } from '@reedplate/line';
 import { ReedplateError } from '@reedplate/pitch';
 import { formatTab, type TabOptions } from './format-tab.js';
-import { type ParseTabOptions, parseTabWords, type TextPlace, wordsOf } from './parse-tab.js';
+import {
+  type ParseTabOptions,
+  type PlacedWord,
+  parseTab,
+  parseTabWord,
+  type TextPlace,
+  wordsOf,
+} from './parse-tab.js';
 import type { TabEvent } from './tab-mark.js';
 
 /** Marks with a length. */
@@ -14,6 +21,7 @@ export interface TimedTab {
 
 const LENGTH = /^(.*?):(\d{1,8}(?:\.\d{1,4})?)(?:\/(\d{1,4}))?$/su;
 const REST = /^[rR]$/u;
+const REST_MARKS: TabEvent = Object.freeze([]);
 const MOST_BEATS = 10_000;
 
 /**
@@ -31,13 +39,18 @@ const MOST_BEATS = 10_000;
  * ```
  */
 export function parseTimedTab(text: string, options: ParseTabOptions = {}): readonly TimedTab[] {
-  const words = wordsOf(text);
+  const known = new Map<string, TimedTab>();
+  const timed = Array.from(wordsOf(text), (word) => {
+    const found = known.get(word.text) ?? parseTimedWord(word, options);
+    known.set(word.text, found);
+    return found;
+  });
   // A text without a word is refused as one without a mark is.
-  if (words.length === 0) parseTabWords(text, options);
-  return Object.freeze(words.map((word) => parseTimedWord(word.text, word.place, options)));
+  if (timed.length === 0) parseTab(text, options);
+  return Object.freeze(timed);
 }
 
-function parseTimedWord(word: string, place: TextPlace, options: ParseTabOptions): TimedTab {
+function parseTimedWord({ text: word, place }: PlacedWord, options: ParseTabOptions): TimedTab {
   const [, mark = word, upper = '1', lower = '1'] = LENGTH.exec(word) ?? [];
   const beats = Number(upper) / Number(lower);
   if (!(beats > 0 && beats <= MOST_BEATS)) {
@@ -47,14 +60,8 @@ function parseTimedWord(word: string, place: TextPlace, options: ParseTabOptions
       place,
     );
   }
-  const marks = REST.test(mark) ? [] : parseMark(mark, place, options);
+  const marks = REST.test(mark) ? REST_MARKS : parseTabWord({ text: mark, place }, options);
   return Object.freeze({ marks, beats });
-}
-
-/** A word read by itself counts its columns from its own first sign. */
-function parseMark(mark: string, place: TextPlace, options: ParseTabOptions): TabEvent {
-  const before = '\n'.repeat(place.line - 1) + ' '.repeat(place.column - 1);
-  return parseTabWords(before + mark, options)[0]?.event ?? [];
 }
 
 function syntaxError(value: string, expected: string, where: TextPlace): ReedplateError {

@@ -62,6 +62,15 @@ describe('readUnitField and defaultUnit', () => {
 });
 
 describe('readTempoField', () => {
+  test('readTempoField needs a space between beats, and answers at once where there is none', () => {
+    const field = `1/${'111/'.repeat(32)}`;
+    const begun = performance.now();
+    expect(readTempoField(field, 480)).toBeUndefined();
+    expect(readTempoField(`${field}=120`, 480)).toBeUndefined();
+    // The pattern that tried every way to share the digits out took minutes.
+    expect(performance.now() - begun).toBeLessThan(1000);
+  });
+
   test.each([
     ['1/4=120', { beatTicks: 960, perMinute: 120 }],
     ['3/8=60', { beatTicks: 1440, perMinute: 60 }],

@@ -12,13 +12,16 @@ export interface MetreField {
   readonly size?: number;
 }
 
+const SUM =
+  /^\(?\s{0,2}(\d{1,3}(?:\s{0,2}\+\s{0,2}\d{1,3}){0,9})\s{0,2}(?:\)\s{0,2})?\/\s{0,2}(\d{1,3})/u;
+
 /** Reads an `M:` field, sums such as `(2+3)/8` included; `undefined` where it is no metre. */
 export function readMetreField(text: string): MetreField | undefined {
   const field = text.trim();
   if (field === '' || /^none$/iu.test(field)) return {};
   if (field === 'C') return { metre: '4/4', size: 1 };
   if (field === 'C|') return { metre: '2/2', size: 1 };
-  const [, sum = '', unit = ''] = /^\(?([\d+ ]{1,20})\)?\s*\/\s*(\d{1,3})/u.exec(field) ?? [];
+  const [, sum = '', unit = ''] = SUM.exec(field) ?? [];
   const units = sum.split('+').reduce((total, part) => total + Number(part), 0);
   if (unit === '' || !(units > 0) || Number(unit) === 0) return undefined;
   const size = units / Number(unit);
@@ -50,7 +53,8 @@ export interface TempoField {
   readonly perMinute: number;
 }
 
-const TEMPO = /^((?:\d{1,3}\/\d{1,3}\s*)+)=\s*(\d{1,4}(?:\.\d{1,4})?)$/u;
+/** Beats stand apart, so that digits can be shared out among them in one way only. */
+const TEMPO = /^(\d{1,3}\/\d{1,3}(?:\s+\d{1,3}\/\d{1,3})*)\s*=\s*(\d{1,4}(?:\.\d{1,4})?)$/u;
 
 /**
  * Reads a `Q:` field; `undefined` where it gives no number. A number alone counts unit notes, as
@@ -60,10 +64,7 @@ export function readTempoField(text: string, unitTicks: number): TempoField | un
   const field = text.replaceAll(/"[^"]*"/gu, ' ').trim();
   if (/^\d{1,4}$/u.test(field)) return usable({ beatTicks: unitTicks, perMinute: Number(field) });
   const [, beats = '', perMinute = ''] = TEMPO.exec(field) ?? [];
-  const ticks = beats
-    .trim()
-    .split(/\s+/u)
-    .map((beat) => readUnitField(beat) ?? 0);
+  const ticks = beats.split(/\s+/u).map((beat) => readUnitField(beat) ?? 0);
   const beatTicks = ticks.reduce((sum, beat) => sum + beat, 0);
   return usable({ beatTicks, perMinute: Number(perMinute) });
 }

@@ -124,7 +124,7 @@ const LARGEST_SHIFT = 48;
 export function readShift(text: string): number {
   const transpose = Number(/\btranspose=(-?\d{1,3})\b/u.exec(text)?.[1] ?? 0);
   const octave = Number(/\boctave=(-?\d{1,2})\b/u.exec(text)?.[1] ?? 0);
-  const clef = /(?:treble|bass|alto|tenor|none|clef=\S+?)([+-])8\b/u.exec(text)?.[1];
+  const clef = /(?:treble|bass|alto|tenor|none|clef="?[A-Za-z\d]{1,12})([+-])8\b/u.exec(text)?.[1];
   const eight = clef === undefined ? 0 : Number(`${clef}12`);
   const shift = transpose + 12 * octave + eight;
   return Math.abs(shift) <= LARGEST_SHIFT ? shift : 0;

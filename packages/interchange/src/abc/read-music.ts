@@ -73,7 +73,8 @@ function readNote({ text, column }: MusicToken, context: MusicContext): void {
   if (note !== undefined) addEvent([note], note.length, column, context);
 }
 
-const CHORD = /^\[(.*)\](\d*)(\/*)(\d*)$/u;
+const CHORD = /^\[([^\]]*)\](\d{0,6})(\/{0,6})(\d{0,6})$/u;
+const LENGTH = /^(\d{0,6})(\/{0,6})(\d{0,6})$/u;
 
 function readChord({ text, column }: MusicToken, context: MusicContext): void {
   const [, inside = '', upper = '', slashes = '', lower = ''] = CHORD.exec(text) ?? [];
@@ -92,7 +93,7 @@ function readChord({ text, column }: MusicToken, context: MusicContext): void {
 }
 
 function readRest({ text, column }: MusicToken, context: MusicContext): void {
-  const [, upper = '', slashes = '', lower = ''] = /(\d*)(\/*)(\d*)$/u.exec(text.slice(1)) ?? [];
+  const [, upper = '', slashes = '', lower = ''] = LENGTH.exec(text.slice(1)) ?? [];
   const length = context.voice.unitTicks * readLength(upper, slashes, lower);
   addEvent([], length, column, context);
 }
