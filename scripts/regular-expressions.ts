@@ -26,7 +26,8 @@ for (const place of unmade) console.error(`${place}: made only when called, so i
 
 const isAll = process.argv.includes('--all') || process.env.CI === 'true';
 const known = new Set(isAll ? [] : readFileSync(SAFE_LIST, 'utf8').split('\n'));
-const written = ({ source, flags }: FoundExpression): string => `/${source}/${flags}`;
+const written = ({ source, flags }: Pick<FoundExpression, 'source' | 'flags'>): string =>
+  `/${source}/${flags}`;
 const byText = new Map(found.map((each) => [written(each), each]));
 const fresh = [...byText].filter(([text]) => !known.has(text)).map(([, each]) => each);
 const checked = fresh.map(checkExpression);

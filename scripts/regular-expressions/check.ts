@@ -18,7 +18,7 @@ const TIMEOUT = 60_000;
 /** Whether a text can make an expression take time that grows faster than its length. */
 export function checkExpression(found: FoundExpression): CheckedExpression {
   const { source, flags } = found;
-  const result = checkSync(source, flags, { timeout: TIMEOUT, seed: 1 });
+  const result = checkSync(source, flags, { timeout: TIMEOUT, randomSeed: 1 });
   const reason = result.status === 'unknown' ? result.error.kind : result.complexity.summary;
   return { ...found, status: result.status, reason };
 }

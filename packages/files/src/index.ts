@@ -10,4 +10,6 @@ export { openFile, systemReason, unreadable } from './open-file.js';
 export { readAt, readInFile } from './read-at.js';
 export { LARGEST_FILE, readBytes, readText } from './read-text.js';
 // Writing
+export { unwritable } from './unwritable.js';
 export { writeBytes } from './write-bytes.js';
+export { writeAll } from './write-whole.js';

@@ -25,7 +25,9 @@ describe('writeBytes', () => {
 
   test.each([
     ['a folder that is not there', join(folder, 'no', 'out.mid'), /its folder is not there/u],
+    ['a folder that is a file', join(folder, 'out.mid', 'out.mid'), /its folder is not there/u],
     ['a directory', folder, /it is a directory/u],
+    ['no name', '', /its folder is not there/u],
   ])('writeBytes refuses %s', (_, path, message) => {
     expect(() => writeBytes(path, new Uint8Array())).toThrowError(message);
   });

@@ -1,8 +1,9 @@
-import { writeFileSync } from 'node:fs';
-import { ReedplateError } from '@reedplate/pitch';
+import { unwritable } from './unwritable.js';
+import { writeWhole } from './write-whole.js';
 
 /**
- * Writes a file, over one that is there, or standard output for `-`.
+ * Writes a file, over one that is there, or standard output for `-`. A file is written whole or not
+ * at all: on any error what was there stays as it was.
  *
  * @throws ReedplateError `FILE_UNWRITABLE`
  */
@@ -12,19 +13,8 @@ export function writeBytes(path: string, bytes: Uint8Array): void {
     return;
   }
   try {
-    writeFileSync(path, bytes);
+    writeWhole(path, bytes);
   } catch (error) {
-    const code = error instanceof Error && 'code' in error ? String(error.code) : 'unknown';
-    throw new ReedplateError({
-      code: 'FILE_UNWRITABLE',
-      value: path,
-      expected: `a file that can be written (${REASONS.get(code) ?? code})`,
-    });
+    throw unwritable(path, error);
   }
 }
-
-const REASONS: ReadonlyMap<string, string> = new Map([
-  ['ENOENT', 'its folder is not there'],
-  ['EACCES', 'permission is denied'],
-  ['EISDIR', 'it is a directory'],
-]);

@@ -89,9 +89,19 @@ describe('chartOfMarks', () => {
   });
 
   test('chartOfMarks bounds a chart of years at 10,000 bars, and says so', () => {
-    const { chart, warned } = chartOf([{ start: 0, text: 'G' }], { end: 20_000 * 3840 });
+    const marks = Array.from({ length: 600 }, (_, at) => ({ start: at * 3840, text: 'G' }));
+    const { chart, warned } = chartOf(marks, { end: 20_000 * 3840 });
     expect(chart?.bars).toBe(10_000);
     expect(warned).toMatchObject([{ code: 'data-malformed', value: '20000 bars' }]);
+  });
+
+  test('chartOfMarks bounds a chart of one chord at a thousand bars, so that a small file stays small', () => {
+    const barsFor = (bars: number): unknown[] => {
+      const { chart, warned } = chartOf([{ start: 0, text: 'G' }], { end: bars * 3840 });
+      return [chart?.bars, warned.map(({ code }) => code)];
+    };
+    expect(barsFor(1016)).toEqual([1016, []]);
+    expect(barsFor(1017)).toEqual([1016, ['data-malformed']]);
   });
 
   test('chartOfMarks gives back the chords of every form, from where they change', () => {

@@ -37,7 +37,7 @@ export function chartOfMarks(
   const read = readMarks(marks, warnings);
   if (read.length === 0) return undefined;
   const metre = parseMetre(frame.metre);
-  const bars = countBars(frame.end - frame.pickup, metre.barTicks, warnings);
+  const bars = countBars((frame.end - frame.pickup) / metre.barTicks, read.length, warnings);
   const { form, key, pickup, tempo, feel = 'straight' } = frame;
   return Object.freeze({
     form,
@@ -54,11 +54,15 @@ export function chartOfMarks(
 
 /** Longest chart: hours of music. A file that asks for more is damaged. */
 const MOST_BARS = 10_000;
+/** Bars that a chart of one chord may have; a chord held for longer is damage too. */
+const BARS_FOR_ALL = 1000;
+const BARS_A_CHORD = 16;
 
-function countBars(ticks: number, barTicks: number, warnings: WarningList): number {
-  const bars = Math.max(1, Math.ceil(ticks / barTicks));
-  if (bars > MOST_BARS) warnings.add('data-malformed', {}, `${bars} bars`);
-  return Math.min(bars, MOST_BARS);
+function countBars(exact: number, chords: number, warnings: WarningList): number {
+  const bars = Math.max(1, Math.ceil(exact));
+  const most = Math.min(MOST_BARS, BARS_FOR_ALL + BARS_A_CHORD * chords);
+  if (bars > most) warnings.add('data-malformed', {}, `${bars} bars`);
+  return Math.min(bars, most);
 }
 
 interface ReadMark {

@@ -1,5 +1,6 @@
 import type { TimedNote } from '@reedplate/line';
 import { graceTargets } from '../grace-notes.js';
+import { requireVoices } from './bar-limits.js';
 import type { GraceNote, PlayedAs } from './measure.js';
 import { playedOf } from './played.js';
 
@@ -20,7 +21,11 @@ export interface LineEvent extends Attack {
   readonly pitches: readonly number[];
 }
 
-/** Notes as events, each in the first voice that is free when it begins. */
+/**
+ * Notes as events, each in the first voice that is free when it begins.
+ *
+ * @throws ReedplateError `LINE_INVALID` for more than 64 notes that overlap
+ */
 export function toVoices(
   notes: readonly TimedNote[],
   words: readonly string[],
@@ -43,8 +48,10 @@ export function toVoices(
       ...(led === undefined ? {} : { graces: led }),
     };
     const free = voices.find((voice) => (voice.at(-1)?.end ?? 0) <= event.start);
-    if (free === undefined) voices.push([worded]);
-    else free.push(worded);
+    if (free === undefined) {
+      voices.push([worded]);
+      requireVoices(voices.length);
+    } else free.push(worded);
   }
   return voices;
 }

@@ -132,9 +132,43 @@ describe('writeBars', () => {
   });
 
   test('writeBars refuses a line of more than 20,000 bars', () => {
-    const long = makeLine([note(20_000 * 3840, 1)]);
-    expect(() => writeBars(long, undefined)).toThrowError(
+    const notes = Array.from({ length: 2500 }, (_, at) => note(at * 8 * 3840, 1));
+    const allowed = makeLine([...notes.slice(0, 2499), note(20_000 * 3840 - 1, 1)]);
+    expect(writeBars(allowed, undefined).length).toBe(20_000);
+    expect(() => writeBars(makeLine([...notes, note(20_000 * 3840, 1)]), undefined)).toThrowError(
       expect.objectContaining({ code: 'LINE_INVALID', value: 20_001 }),
+    );
+  });
+
+  test('writeBars refuses a few notes in a thousand bars and more, unless a chart has them', () => {
+    const last = (bar: number): Line => makeLine([note(0, 1), note(bar * 3840 - 1, 1)]);
+    expect(writeBars(last(1016), undefined).length).toBe(1016);
+    expect(() => writeBars(last(1017), undefined)).toThrowError(
+      expect.objectContaining({
+        code: 'LINE_INVALID',
+        value: 1017,
+        expected: 'a line of at most 20000 bars, or 1016 where there are so few notes',
+      }),
+    );
+    const chart = makeChart(formById('basic'), { key: 'G', choruses: 100 });
+    expect(writeBars(last(1017), chart).length).toBe(1200);
+  });
+
+  test('writeBars refuses notes that are held over more bar lines than they give a sense to', () => {
+    const held = (bars: number): Line =>
+      makeLine([note(0, bars * 3840), note(1, bars * 3840), note(2, bars * 3840)]);
+    expect(writeBars(held(341), undefined).length).toBe(342);
+    expect(() => writeBars(held(342), undefined)).toThrowError(
+      expect.objectContaining({ code: 'LINE_INVALID', value: 1025 }),
+    );
+  });
+
+  test('writeBars refuses more than 64 notes that overlap', () => {
+    const overlapping = (count: number): Line =>
+      makeLine(Array.from({ length: count }, (_, at) => note(at, 960)));
+    expect(writeBars(overlapping(64), undefined)[0]?.voices.length).toBe(64);
+    expect(() => writeBars(overlapping(65), undefined)).toThrowError(
+      expect.objectContaining({ code: 'LINE_INVALID', value: 65 }),
     );
   });
 });

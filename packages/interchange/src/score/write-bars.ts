@@ -1,7 +1,8 @@
 import { chartEnd, chordChanges } from '@reedplate/form';
 import { type Line, lineEnd, parseMetre, tickAt } from '@reedplate/line';
-import { type Chord, ReedplateError } from '@reedplate/pitch';
+import type { Chord } from '@reedplate/pitch';
 import type { Sheet } from '../piece.js';
+import { requireBars } from './bar-limits.js';
 import { type Attack, type LineEvent, toVoices } from './line-events.js';
 
 /** Notes that begin and end together within a bar, or a rest. */
@@ -43,13 +44,11 @@ export interface WrittenBar {
   readonly opens: boolean;
 }
 
-/** Most bars written: a note forgotten years later would ask for more. */
-const MOST_BARS = 20_000;
-
 /**
  * The bars of a line, those of the chart at least, with words under its notes in order.
  *
- * @throws ReedplateError `LINE_INVALID` for a line of more than 20,000 bars
+ * @throws ReedplateError `LINE_INVALID` for a line of more bars than its notes give a sense to, 20,000 at
+ *   most, and for more than 64 notes that overlap
  */
 export function writeBars(
   line: Line,
@@ -61,9 +60,11 @@ export function writeBars(
   const barOne = tickAt({ bar: 1, beat: 1 }, line);
   const { countIn = 0, pickup, tempoChanges = [] } = line;
   const end = Math.max(lineEnd(line), barOne + chartBars, barOne + 1);
+  const bars = Math.ceil((end - pickup) / barTicks);
+  requireBars(line, bars, Math.ceil((barOne - pickup + chartBars) / barTicks));
   const voices = toVoices(line.notes, words);
   const marks = chartMarks(chart, barOne);
-  const frames = barFrames({ pickup, countIn, barTicks, end });
+  const frames = barFrames({ pickup, countIn, barTicks, bars });
   const share = {
     voices: voices.map(pointer),
     marks: pointer(marks),
@@ -96,15 +97,10 @@ interface Extent {
   readonly pickup: number;
   readonly countIn: number;
   readonly barTicks: number;
-  readonly end: number;
+  readonly bars: number;
 }
 
-function barFrames({ pickup, countIn, barTicks, end }: Extent): readonly BarFrame[] {
-  const bars = Math.ceil((end - pickup) / barTicks);
-  if (bars > MOST_BARS) {
-    const expected = `a line of at most ${MOST_BARS} bars`;
-    throw new ReedplateError({ code: 'LINE_INVALID', value: bars, expected });
-  }
+function barFrames({ pickup, countIn, barTicks, bars }: Extent): readonly BarFrame[] {
   const whole = Array.from({ length: bars }, (_, at) => ({
     number: at + 1 - countIn,
     start: pickup + at * barTicks,

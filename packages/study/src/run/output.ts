@@ -1,4 +1,5 @@
-import { closeSync, existsSync, openSync, writeSync } from 'node:fs';
+import { closeSync, existsSync, fstatSync, fsyncSync, ftruncateSync, openSync } from 'node:fs';
+import { unwritable, writeAll } from '@reedplate/files';
 import { ReedplateError } from '@reedplate/pitch';
 
 /** Where the results of a study go. */
@@ -9,7 +10,8 @@ export interface StudyOutput {
 }
 
 /**
- * Opens the output of a study: a file that results are added to, or standard output.
+ * Opens the output of a study: a file that results are added to, whole lines at a time, or standard
+ * output.
  *
  * @throws ReedplateError `USAGE` where the file is there and is not to be resumed;
  *   `FILE_UNWRITABLE`
@@ -24,7 +26,10 @@ export function openOutput(path: string | undefined, resume: boolean): StudyOutp
     });
   }
   const file = openToAdd(path);
-  return { write: async (lines) => writeWhole(file, lines), close: () => closeSync(file) };
+  return {
+    write: async (lines) => addWhole(file, path, lines),
+    close: () => closeWritten(file, path),
+  };
 }
 
 function openToAdd(path: string): number {
@@ -35,19 +40,30 @@ function openToAdd(path: string): number {
   }
 }
 
-function unwritable(path: string, error: unknown): ReedplateError {
-  const code = error instanceof Error && 'code' in error ? String(error.code) : 'unknown';
-  const reason = code === 'ENOENT' ? 'its folder is not there' : code;
-  return new ReedplateError({
-    code: 'FILE_UNWRITABLE',
-    value: path,
-    expected: `a file that can be written (${reason})`,
-  });
+/** Adds lines; where they do not all go in, none of them stays, and the results before are whole. */
+function addWhole(file: number, path: string, lines: Uint8Array | string): void {
+  const { size } = fstatSync(file);
+  try {
+    writeAll(file, typeof lines === 'string' ? Buffer.from(lines) : lines);
+  } catch (error) {
+    cutBack(file, size);
+    throw unwritable(path, error);
+  }
 }
 
-function writeWhole(file: number, lines: Uint8Array | string): void {
-  const bytes = typeof lines === 'string' ? Buffer.from(lines) : lines;
-  for (let at = 0; at < bytes.length; ) at += writeSync(file, bytes, at);
+/** A device has no end to cut. */
+function cutBack(file: number, size: number): void {
+  if (fstatSync(file).isFile()) ftruncateSync(file, size);
+}
+
+function closeWritten(file: number, path: string): void {
+  try {
+    if (fstatSync(file).isFile()) fsyncSync(file);
+  } catch (error) {
+    throw unwritable(path, error);
+  } finally {
+    closeSync(file);
+  }
 }
 
 function writeToStandardOutput(lines: Uint8Array | string): Promise<void> {
