@@ -27,13 +27,14 @@ export { type ReadPieceOptions, readPiece } from './formats/read-piece.js';
 export { type TabWordsOptions, tabWords } from './formats/tab-words.js';
 export { type WritePieceOptions, writePiece } from './formats/write-piece.js';
 // MIDI files
-export { HARMONICA_PROGRAM } from './midi/find-melody.js';
+export { HARMONICA_PROGRAM } from './midi/melody-clues.js';
 export { type ReadMidiOptions, readMidi } from './midi/read-midi.js';
 export { type WriteMidiOptions, writeMidi } from './midi/write-midi.js';
 // MusicXML
 export { readMusicXml } from './musicxml/read-musicxml.js';
 export { type WriteScoreOptions, writeMusicXml } from './musicxml/write-musicxml.js';
 // What readers give and writers take
+export { PART_REASONS, type PartChoice, type PartReason, sayPartChoice } from './part-choice.js';
 export type { Piece, PiecePart, Sheet } from './piece.js';
 // Quantising
 export { GRID_IDS, GRIDS, type GridId, type QuantiseOptions, quantiseLine } from './quantise.js';

@@ -1,6 +1,7 @@
 import type { Chart } from '@reedplate/form';
 import type { Line } from '@reedplate/line';
 import type { KeyName } from '@reedplate/pitch';
+import type { PartChoice } from './part-choice.js';
 import type { PieceWarning } from './warning.js';
 
 /** One voice, track or staff of a piece. */
@@ -39,6 +40,8 @@ export interface Piece extends Sheet {
   readonly key?: KeyName;
   /** The chord symbols bar by bar, where the file has any. */
   readonly chart?: Chart;
+  /** Which part the line is, and why; left out where there are no notes. */
+  readonly choice?: PartChoice;
   /** All parts with notes, `line` among them. */
   readonly parts: readonly PiecePart[];
   /** What is not in the line and the chart, as data; empty where nothing is lost. */

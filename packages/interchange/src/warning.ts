@@ -21,6 +21,8 @@ export const PIECE_WARNINGS = {
   'note-open': 'a note is not ended and is ended where the part ends',
   'note-empty': 'a note of no length is left out',
   'pitch-bend': 'a bend is larger than two octaves and is cut off there',
+  'part-doubtful': 'no part looks like a melody, and this one is taken for it',
+  'part-tie': 'these parts look as much like the melody, and the first of them is taken',
   'tab-ambiguous': 'tablature can be read in another way',
   percussion: 'percussion without pitch is left out',
   'data-malformed': 'the end of a part is damaged and is left out',

@@ -1,7 +1,7 @@
 import { parseMetre } from '@reedplate/line';
 import { type KeyName, requireInteger, toKey } from '@reedplate/pitch';
 import { isSwung } from '../feel.js';
-import { HARMONICA_PROGRAM } from '../midi/find-melody.js';
+import { HARMONICA_PROGRAM } from '../midi/melody-clues.js';
 import { partsOf } from '../midi/write-midi.js';
 import type { WriteScoreOptions } from '../musicxml/write-musicxml.js';
 import type { PiecePart, Sheet } from '../piece.js';

@@ -1,34 +1,99 @@
 import type { TimedNote } from '@reedplate/line';
+import type { FoundPart, PartReason } from '../part-choice.js';
 import type { PiecePart } from '../piece.js';
-
-/** General MIDI program of the harmonica, counted from 1. */
-export const HARMONICA_PROGRAM = 23;
-
-const MELODY_NAME = /melod|harmonica|vocal|voice|lead|solo|tune|singer/iu;
-
-/** A part with fewer of the piece's notes than this is an effect, not the tune. */
-const LEAST_SHARE = 0.1;
-const WEIGHT_OF_NAME = 1;
-const WEIGHT_OF_HEIGHT = 0.5;
+import {
+  BACKING_NAME,
+  BACKING_PROGRAMS,
+  HARMONICA_PROGRAM,
+  LEAST_SHARE,
+  MELODY_NAME,
+  MELODY_PROGRAMS,
+  MELODY_RANGE,
+  WEIGHTS,
+} from './melody-clues.js';
 
 /**
- * The part that looks most like a melody: a harmonica or what is named a melody first, else what
- * sounds one note at a time and lies high. The weights are our own; the first part on a tie.
+ * The part that looks most like a melody, by name, instrument, how much of it is single notes, and
+ * where it lies; percussion never. The first part on a tie, with the others named.
  */
-export function findMelody(parts: readonly PiecePart[]): PiecePart | undefined {
-  const most = Math.max(0, ...parts.map(({ line }) => line.notes.length));
-  const pitched = parts.filter(
-    ({ line, percussion }) => percussion !== true && line.notes.length >= most * LEAST_SHARE,
+export function findMelody(parts: readonly PiecePart[]): FoundPart | undefined {
+  const pitched = parts.flatMap((part, at) =>
+    part.percussion === true ? [] : [{ part, number: at + 1 }],
   );
-  const weighed = pitched.map((part) => ({ part, weight: melodyWeight(part) }));
-  const best = Math.max(...weighed.map(({ weight }) => weight));
-  return weighed.find(({ weight }) => weight === best)?.part;
+  const most = Math.max(0, ...pitched.map(({ part }) => part.line.notes.length));
+  const weighed = pitched.map(({ part, number }) => ({ number, ...weigh(part, most) }));
+  const best = weighed.reduce<Weighed | undefined>(
+    (first, next) => (first === undefined || next.points > first.points ? next : first),
+    undefined,
+  );
+  if (best === undefined) return undefined;
+  const ties = weighed.filter(({ points, number }) => {
+    return points === best.points && number !== best.number;
+  });
+  return {
+    part: best.number,
+    reasons: parts.length === 1 ? ['only'] : best.reasons,
+    ties: ties.map(({ number }) => number),
+    doubtful: best.isBacking,
+  };
 }
 
-function melodyWeight({ name, program, line }: PiecePart): number {
-  const isNamed = program === HARMONICA_PROGRAM || MELODY_NAME.test(name);
-  const height = line.notes.reduce((sum, { pitch }) => sum + pitch, 0) / line.notes.length / 127;
-  return (isNamed ? WEIGHT_OF_NAME : 0) + shareAlone(line.notes) + WEIGHT_OF_HEIGHT * height;
+interface Weighed {
+  readonly number: number;
+  readonly points: number;
+  readonly reasons: readonly PartReason[];
+  readonly isBacking: boolean;
+}
+
+function weigh(part: PiecePart, most: number): Omit<Weighed, 'number'> {
+  const { notes } = part.line;
+  const byName = pointsOfName(part.name);
+  const byProgram = pointsOfProgram(part.program);
+  const alone = shareAlone(notes);
+  const within = shareWithin(notes);
+  const isFew = notes.length < most * LEAST_SHARE;
+  const height = notes.reduce((sum, { pitch }) => sum + pitch, 0) / notes.length;
+  const points = [
+    byName,
+    byProgram,
+    Math.round(WEIGHTS.singleNotes * alone),
+    Math.round(WEIGHTS.range * within),
+    Math.round(WEIGHTS.semitone * height),
+    isFew ? WEIGHTS.few : 0,
+  ];
+  const clues: readonly (readonly [PartReason, boolean])[] = [
+    ['name', byName > 0],
+    ['program', byProgram > 0],
+    ['single-notes', alone > MOSTLY],
+    ['range', within > MOSTLY],
+  ];
+  return {
+    points: points.reduce((sum, point) => sum + point, 0),
+    reasons: clues.flatMap(([reason, holds]) => (holds ? [reason] : [])),
+    isBacking: byName + byProgram < 0,
+  };
+}
+
+/** Share of its notes from which on a part is said to be so. */
+const MOSTLY = 0.8;
+
+function pointsOfName(name: string): number {
+  if (MELODY_NAME.test(name)) return WEIGHTS.melodyName;
+  return BACKING_NAME.test(name) ? WEIGHTS.backingName : 0;
+}
+
+function pointsOfProgram(program: number | undefined): number {
+  if (program === undefined) return 0;
+  if (program === HARMONICA_PROGRAM) return WEIGHTS.harmonica;
+  const isIn = ([first, last]: readonly [number, number]): boolean =>
+    program >= first && program <= last;
+  if (MELODY_PROGRAMS.some(isIn)) return WEIGHTS.melodyProgram;
+  return BACKING_PROGRAMS.some(isIn) ? WEIGHTS.backingProgram : 0;
+}
+
+function shareWithin(notes: readonly TimedNote[]): number {
+  const { low, high } = MELODY_RANGE;
+  return notes.filter(({ pitch }) => pitch >= low && pitch <= high).length / notes.length;
 }
 
 /** Share of notes that begin when no other sounds. */

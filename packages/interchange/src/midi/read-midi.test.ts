@@ -294,7 +294,7 @@ describe('readMidi, damage', () => {
   test('readMidi keeps the chart of a track that ends years later in bounds', () => {
     const late = Array(40).fill([0xff, 0xff, 0xff, 0x7f, 0xc0, 1]).flat();
     const piece = read([...text(6, 'G7'), ...good, ...late]);
-    expect(piece.chart?.bars).toBe(10_000);
+    expect(piece.chart?.bars).toBe(1016);
     expect(codes(piece)).toEqual(['data-malformed']);
   });
 

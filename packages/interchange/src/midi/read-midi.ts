@@ -1,7 +1,7 @@
 import type { Feel } from '@reedplate/form';
 import { makeLine, parseMetre } from '@reedplate/line';
 import { deepFreeze } from '@reedplate/pitch';
-import { choosePart } from '../choose-part.js';
+import { choosePart, warnOfChoice } from '../choose-part.js';
 import { liftFeel } from '../feel.js';
 import type { FileInput } from '../file-bytes.js';
 import type { Piece, PiecePart } from '../piece.js';
@@ -81,8 +81,11 @@ export function readMidi(input: Exclude<FileInput, string>, options: ReadMidiOpt
     },
     warnings,
   );
+  const chosen = choosePart(parts, options.part, findMelody);
+  warnOfChoice(chosen, warnings);
   return deepFreeze({
-    line: choosePart(parts, options.part, findMelody)?.line ?? makeLine([], lineOptions),
+    line: chosen?.part.line ?? makeLine([], lineOptions),
+    ...(chosen === undefined ? {} : { choice: chosen.choice }),
     ...(head.key === undefined ? {} : { key: head.key }),
     ...(chart === undefined ? {} : { chart }),
     parts,

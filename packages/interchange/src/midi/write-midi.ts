@@ -13,7 +13,7 @@ import { layFeel } from '../feel.js';
 import type { FileBytes } from '../file-bytes.js';
 import type { PiecePart, Sheet } from '../piece.js';
 import { countInMarker } from './count-in-marker.js';
-import { HARMONICA_PROGRAM } from './find-melody.js';
+import { HARMONICA_PROGRAM } from './melody-clues.js';
 import { signatureOfKey } from './read-head.js';
 import { eventAt, type TimedEvent, textAt, toTrack } from './track.js';
 import { usualVelocity } from './velocity.js';

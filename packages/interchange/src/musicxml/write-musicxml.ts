@@ -1,7 +1,7 @@
 import { parseMetre, TICKS_PER_QUARTER } from '@reedplate/line';
 import { type KeyName, toKey } from '@reedplate/pitch';
 import { isSwung } from '../feel.js';
-import { HARMONICA_PROGRAM } from '../midi/find-melody.js';
+import { HARMONICA_PROGRAM } from '../midi/melody-clues.js';
 import { signatureOfKey } from '../midi/read-head.js';
 import { partsOf } from '../midi/write-midi.js';
 import type { PiecePart, Sheet } from '../piece.js';

@@ -1,7 +1,7 @@
 import type { Feel } from '@reedplate/form';
 import { type Line, type Metre, makeLine, parseMetre, TICKS_PER_QUARTER } from '@reedplate/line';
 import { deepFreeze, type KeyName } from '@reedplate/pitch';
-import { choosePart } from '../choose-part.js';
+import { choosePart, findFirst } from '../choose-part.js';
 import type { Piece, PiecePart } from '../piece.js';
 import type { WarningList } from '../warning.js';
 import { chartOfMarks } from './chart-of-marks.js';
@@ -78,8 +78,10 @@ export function assemblePiece(
     },
     warnings,
   );
+  const chosen = choosePart(parts, part, findFirst);
   return deepFreeze({
-    line: choosePart(parts, part, ([first]) => first)?.line ?? makeLine([], head),
+    line: chosen?.part.line ?? makeLine([], head),
+    ...(chosen === undefined ? {} : { choice: chosen.choice }),
     ...(score.key === undefined ? {} : { key: score.key }),
     ...(chart === undefined ? {} : { chart }),
     parts,
