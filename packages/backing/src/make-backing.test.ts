@@ -104,6 +104,18 @@ describe('makeBacking', () => {
     expect(rides.slice(0, 3).map(({ start }) => start - 3840)).toEqual([0, 640, 960]);
   });
 
+  test('readMidi takes a line of two notes over its backing for the tune, and never a bass alone', () => {
+    const line = makeLine([
+      { start: 0, duration: 480, pitch: 67 },
+      { start: 480, duration: 960, pitch: 70 },
+    ]);
+    const { choice, line: found } = readMidi(writeMidi(makeBacking(chart, { line })));
+    expect(found.notes.map(({ pitch }) => pitch)).toEqual([67, 70]);
+    expect(choice).toMatchObject({ name: 'Tune', ties: [], doubtful: false });
+    const alone = readMidi(writeMidi(makeBacking(chart)));
+    expect(alone.choice?.name).not.toBe('Bass');
+  });
+
   test('makeBacking refuses a count-in of nine bars', () => {
     expect(() => makeBacking(chart, { countIn: 9 })).toThrowError(/bars counted in/u);
   });

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { readAbc } from './abc/read-abc.js';
 import { lossesOf } from './formats/losses-of.js';
 import { readPiece } from './formats/read-piece.js';
-import { END, message, midiFile } from './midi/midi-bytes.fixture.js';
+import { END, message, midiFile, text } from './midi/midi-bytes.fixture.js';
 import { readMidi } from './midi/read-midi.js';
 import { readMusicXml } from './musicxml/read-musicxml.js';
 import type { Piece } from './piece.js';
@@ -71,6 +71,8 @@ const MET: Readonly<Record<PieceWarningCode, readonly (readonly PieceWarning[])[
   'tie-open': [abc('A4-|B4|]')],
   'pitch-range': [abc("c''''''4|]")],
   'notes-missing': [abc('z4|]'), xml(note('<rest/>')), midi()],
+  'part-doubtful': [midi(text(3, 'Bass'), stroke)],
+  'part-tie': [midi(stroke, message(0, 0x91, 60, 64), message(96, 0x81, 60, 64))],
   'note-open': [midi(message(0, 0x90, 60, 64), message(96, 0xb0, 1, 1))],
   'note-empty': [abc('A0A4|]'), midi(message(0, 0x90, 60, 64), message(0, 0x80, 60, 0))],
   'pitch-bend': [

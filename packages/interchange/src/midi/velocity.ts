@@ -1,6 +1,6 @@
 import type { TimedNote } from '@reedplate/line';
 import type { PiecePart } from '../piece.js';
-import { HARMONICA_PROGRAM } from './find-melody.js';
+import { HARMONICA_PROGRAM } from './melody-clues.js';
 
 const TUNE_VELOCITY = 96;
 const BACKING_VELOCITY = 72;
