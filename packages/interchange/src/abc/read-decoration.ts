@@ -2,7 +2,7 @@ import { HIGHEST_MIDI } from '@reedplate/pitch';
 import type { WarningList } from '../warning.js';
 import { readNotes } from './read-note.js';
 import type { MusicToken } from './tokens.js';
-import type { AbcJump, Voice } from './voice.js';
+import { type AbcJump, addVoiceEvent, type Voice } from './voice.js';
 
 /** What a sign is read with. */
 export interface MusicContext {
@@ -48,7 +48,7 @@ export function readGrace(token: MusicToken, context: MusicContext): void {
   });
   const sounding = groups.filter((pitches) => pitches.length > 0);
   if (sounding.length === 0) warn('grace-notes', token, context);
-  for (const pitches of sounding) voice.events.push({ kind: 'grace', pitches });
+  for (const pitches of sounding) addVoiceEvent(voice, { kind: 'grace', pitches });
 }
 
 /** A sign of playing: an accent, a jump, or an ornament, which is left out. */
@@ -59,7 +59,7 @@ export function readOrnament(token: MusicToken, context: MusicContext): void {
     return;
   }
   const jump = name === undefined ? SHORT_JUMPS.get(token.text) : JUMPS.get(name);
-  if (jump !== undefined) context.voice.events.push({ kind: 'jump', jump });
+  if (jump !== undefined) addVoiceEvent(context.voice, { kind: 'jump', jump });
   else warn('ornaments', token, context);
 }
 

@@ -2,7 +2,14 @@ import { HIGHEST_MIDI, powerOfTwo } from '@reedplate/pitch';
 import { type MusicContext, readGrace, readOrnament } from './read-decoration.js';
 import { readLength, readNotes } from './read-note.js';
 import type { MusicToken, TokenKind } from './tokens.js';
-import { closeMeasure, type EventNote, enterLayer, type Voice, type VoiceEvent } from './voice.js';
+import {
+  addVoiceEvent,
+  closeMeasure,
+  type EventNote,
+  enterLayer,
+  type Voice,
+  type VoiceEvent,
+} from './voice.js';
 
 type Handler = (token: MusicToken, context: MusicContext) => void;
 
@@ -32,7 +39,7 @@ const HANDLERS: Readonly<Record<TokenKind, Handler>> = {
   broken: readBroken,
   tie: readTie,
   overlay: (_, { voice }) => {
-    voice.events.push({ kind: 'overlay' });
+    addVoiceEvent(voice, { kind: 'overlay' });
     enterLayer(voice, voice.layer + 1);
   },
 };
@@ -41,7 +48,7 @@ const HANDLERS: Readonly<Record<TokenKind, Handler>> = {
 function readQuoted({ text }: MusicToken, { voice }: MusicContext): void {
   const inside = text.slice(1, -1);
   const isRemark = /^(?:[\^_<>@]|\s*$)/u.test(inside);
-  if (!isRemark) voice.events.push({ kind: 'symbol', text: inside });
+  if (!isRemark) addVoiceEvent(voice, { kind: 'symbol', text: inside });
 }
 
 const MOST_COLONS = 8;
@@ -104,7 +111,7 @@ function readBarRest({ text, column }: MusicToken, { voice, line }: MusicContext
   const length = (voice.metre.size ?? 1) * WHOLE_TICKS;
   const bars = Math.max(1, Number(text.slice(1) || 1));
   for (let bar = 1; bar <= bars; bar += 1) {
-    voice.events.push({ kind: 'notes', notes: [], length, accent: false });
+    addVoiceEvent(voice, { kind: 'notes', notes: [], length, accent: false });
     if (bar < bars) {
       closeMeasure(voice, { opens: false, closes: 0, endsSection: false }, { line, column });
     }
@@ -127,7 +134,7 @@ function addEvent(
   const inRange = notes.filter(({ pitch }) => pitch >= 0 && pitch <= HIGHEST_MIDI);
   if (inRange.length < notes.length) warnings.add('pitch-range', { line, column });
   voice.tiedPitches = tiedOf(inRange);
-  voice.events.push({
+  addVoiceEvent(voice, {
     kind: 'notes',
     notes: inRange.map((note) => ({ ...note, length: note.length * factor })),
     length: length * factor,
@@ -168,7 +175,7 @@ function readTuplet({ text }: MusicToken, { voice }: MusicContext): void {
 function readBroken({ text }: MusicToken, { voice }: MusicContext): void {
   const short = 1 / powerOfTwo(text.length);
   const isLongFirst = text.startsWith('>');
-  const at = voice.events.findLastIndex(({ kind }) => kind === 'notes');
+  const at = voice.lastNotes;
   const event = voice.events[at];
   if (event?.kind !== 'notes') return;
   voice.events[at] = lengthen(event, isLongFirst ? 2 - short : short);
@@ -184,7 +191,7 @@ function lengthen(
 }
 
 function readTie({ text, column }: MusicToken, { voice, line, warnings }: MusicContext): void {
-  const at = voice.events.findLastIndex(({ kind }) => kind === 'notes');
+  const at = voice.lastNotes;
   const event = voice.events[at];
   if (event?.kind !== 'notes' || event.notes.length === 0) {
     warnings.add('symbol-unknown', { line, column }, text);

@@ -17,7 +17,7 @@ import { readSign } from './read-music.js';
 import { tokenise } from './tokens.js';
 import { currentVoice, hasNotes, type Tune, unitOf } from './tune.js';
 import type { SourceLine, TuneLines } from './tune-book.js';
-import { ACCIDENTAL_REACHES, type AccidentalReach, closeMeasure, type Voice } from './voice.js';
+import { ACCIDENTAL_REACHES, type AccidentalReach, addVoiceEvent, closeMeasure, type Voice } from './voice.js';
 
 /** A tune as written: its head, and its voices bar by bar with repeats not yet played. */
 export interface WrittenTune {
@@ -186,7 +186,7 @@ function readTempo(value: string, { tune, line, warnings }: FieldContext): void 
     return;
   }
   if (!hasNotes(tune)) tune.tempo = tempo;
-  else currentVoice(tune).events.push({ kind: 'tempo', quarters: quartersOf(tempo) });
+  else addVoiceEvent(currentVoice(tune), { kind: 'tempo', quarters: quartersOf(tempo) });
 }
 
 function readRhythm(value: string, { tune }: FieldContext): void {

@@ -1,3 +1,5 @@
+import { ReedplateError } from '@reedplate/pitch';
+
 /** A line of a file, counted from 1. */
 export interface SourceLine {
   readonly text: string;
@@ -16,13 +18,29 @@ export interface TuneBook {
 
 const FIELD_OF_TUNE = /^[XK]:/u;
 
-/** Splits a file into its tunes: each begins with `X:` and ends before a blank line. */
+/**
+ * Splits a file into its tunes: each begins with `X:` and ends before a blank line.
+ *
+ * @throws ReedplateError `FILE_TOO_LARGE`
+ */
 export function splitTuneBook(text: string): TuneBook {
   const blocks = splitBlocks(withoutTextBlocks(text.split(/\r\n|\r|\n/u)));
   const tunes = blocks.filter((block) => block.some(({ text: line }) => FIELD_OF_TUNE.test(line)));
   const [first] = blocks;
   const header = first !== undefined && first !== tunes[0] && isFileHeader(first) ? first : [];
+  requireAtMost(header.length, MOST_HEADER_FIELDS, 'fields before the first tune');
+  requireAtMost(tunes.length, MOST_TUNES, 'tunes');
   return { header, tunes };
+}
+
+/** They are read again for each tune. */
+const MOST_HEADER_FIELDS = 100;
+const MOST_TUNES = 50_000;
+
+function requireAtMost(count: number, most: number, what: string): void {
+  if (count <= most) return;
+  const expected = `at most ${most} ${what}`;
+  throw new ReedplateError({ code: 'FILE_TOO_LARGE', value: 'this file', expected });
 }
 
 const BLOCK_EDGE = /^%%(begin|end)([a-z]+)/u;

@@ -1,5 +1,5 @@
 import type { Feel } from '@reedplate/form';
-import type { KeyName } from '@reedplate/pitch';
+import { type KeyName, ReedplateError } from '@reedplate/pitch';
 import { defaultUnit, type MetreField, type TempoField } from './fields.js';
 import { type AccidentalReach, openVoice, type Voice } from './voice.js';
 
@@ -33,15 +33,26 @@ export function unitOf({ unitTicks, metre = {} }: Tune): number {
 /** Whether a voice has a note or a measure yet. */
 export function hasNotes({ voices }: Tune): boolean {
   return [...voices.values()].some(
-    ({ measures, events }) => measures.length > 0 || events.some(({ kind }) => kind === 'notes'),
+    ({ measures, lastNotes }) => measures.length > 0 || lastNotes >= 0,
   );
 }
 
-/** The voice that is written, opened where it is new. */
+/** Most voices of a tune: a large band has fewer. */
+const MOST_VOICES = 64;
+
+/**
+ * The voice that is written, opened where it is new.
+ *
+ * @throws ReedplateError `FILE_TOO_LARGE`
+ */
 export function currentVoice(tune: Tune): Voice {
   const { current, voices, signature, shift, metre = {}, reach, label } = tune;
   const known = voices.get(current);
   if (known !== undefined) return known;
+  if (voices.size === MOST_VOICES) {
+    const expected = `at most ${MOST_VOICES} voices`;
+    throw new ReedplateError({ code: 'FILE_TOO_LARGE', value: 'this tune', expected });
+  }
   const unitTicks = unitOf(tune);
   const head = { name: '', signature, shift, metre, unitTicks, reach, label };
   const voice = openVoice(current, head);

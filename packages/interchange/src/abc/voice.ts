@@ -61,7 +61,12 @@ export interface Voice {
   brokenFactor: number;
   /** Whether the next notes are accented. */
   accent: boolean;
-  events: VoiceEvent[];
+  /** What the open bar holds; added by {@link addVoiceEvent}. */
+  readonly events: VoiceEvent[];
+  /** Index of its last notes or rest; −1 before the first. */
+  lastNotes: number;
+  /** Whether it holds more than signs between notes. */
+  isFilled: boolean;
   measures: Measure[];
   opens: boolean;
   endings: readonly number[] | undefined;
@@ -88,10 +93,19 @@ export function openVoice(id: string, beginning: VoiceBeginning): Voice {
     brokenFactor: 1,
     accent: false,
     events: [],
+    lastNotes: -1,
+    isFilled: false,
     measures: [],
     opens: false,
     endings: undefined,
   };
+}
+
+/** Adds to the open bar. */
+export function addVoiceEvent(voice: Voice, event: VoiceEvent): void {
+  if (event.kind === 'notes') voice.lastNotes = voice.events.length;
+  voice.isFilled ||= event.kind === 'notes' || event.kind === 'overlay';
+  voice.events.push(event);
 }
 
 /** Goes on to another layer of the bar, whose ties come from its own notes in the bar before. */
@@ -120,9 +134,8 @@ function tooManyMeasures(where: ErrorPlace): ReedplateError {
 /** Closes the open measure at a bar line. A bar line with nothing before it only opens the next. */
 export function closeMeasure(voice: Voice, bar: BarLine, where: ErrorPlace): void {
   const last = voice.measures.at(-1);
-  const isEmpty = !voice.events.some(({ kind }) => kind === 'notes' || kind === 'overlay');
   if (voice.measures.length >= MOST_MEASURES) throw tooManyMeasures(where);
-  if (!isEmpty) {
+  if (voice.isFilled) {
     voice.measures.push({
       ...placeEvents(voice.events),
       opens: voice.opens,
@@ -134,7 +147,9 @@ export function closeMeasure(voice: Voice, bar: BarLine, where: ErrorPlace): voi
     voice.label = undefined;
     voice.opens = false;
     // A chord symbol right before a bar line without notes waits for the next note.
-    voice.events = [];
+    voice.events.length = 0;
+    voice.lastNotes = -1;
+    voice.isFilled = false;
   } else if (bar.closes > 0 && last !== undefined && last.closes === 0) {
     voice.measures[voice.measures.length - 1] = { ...last, closes: bar.closes };
   }

@@ -47,8 +47,15 @@ function textOf(input: FileInput): string {
   return decodeText(isMxl(bytes) ? unpackMxl(bytes) : bytes);
 }
 
+/** Most parts of a score: a large orchestra has fewer than a hundred. */
+const MOST_PARTS = 256;
+
 function readScore(root: XmlElement, warnings: WarningList): WrittenScore {
   const parts = partsOf(root);
+  if (parts.length > MOST_PARTS) {
+    const expected = `at most ${MOST_PARTS} parts`;
+    throw new ReedplateError({ code: 'MUSICXML_MALFORMED', value: parts.length, expected });
+  }
   const attributes = parts.flatMap(({ measures }) =>
     measures.flatMap((measure) => childrenOf(measure, 'attributes')),
   );

@@ -1,4 +1,5 @@
 import { TICKS_PER_QUARTER } from '@reedplate/line';
+import { ReedplateError } from '@reedplate/pitch';
 import type {
   GraceNote,
   Jump,
@@ -61,7 +62,12 @@ export function readPart(measures: readonly XmlElement[], warnings: WarningList)
     warnings,
   };
   const read = measures.map((measure, index) => readMeasure(measure, index + 1, state));
-  const staves = new Set([1, ...read.flatMap(({ notes }) => [...notes.keys()])]);
+  const staves = new Set([1]);
+  for (const { notes } of read) for (const staff of notes.keys()) staves.add(staff);
+  if (staves.size > MOST_STAVES) {
+    const expected = `at most ${MOST_STAVES} staves in a part`;
+    throw new ReedplateError({ code: 'MUSICXML_MALFORMED', value: staves.size, expected });
+  }
   return new Map(
     [...staves]
       .sort((a, b) => a - b)

@@ -9,6 +9,7 @@ const MOST_PASSES = 16;
  */
 export function playOrder(measures: readonly Measure[]): readonly number[] {
   const order: number[] = [];
+  const passes = makePassCounter(measures);
   let sectionStart = 0;
   let pass = 1;
   let at = 0;
@@ -23,7 +24,7 @@ export function playOrder(measures: readonly Measure[]): readonly number[] {
       continue;
     }
     order.push(at);
-    if (measure.closes > 0 && pass < passesOf(measures, sectionStart, measure)) {
+    if (measure.closes > 0 && pass < passes(sectionStart, measure)) {
       pass += 1;
       at = sectionStart;
       continue;
@@ -52,14 +53,28 @@ function afterEnding(measures: readonly Measure[], at: number): number {
   return next;
 }
 
-/** How often a section is played: as its close says, or as often as its endings are numbered. */
-function passesOf(measures: readonly Measure[], sectionStart: number, closing: Measure): number {
-  let most = closing.closes;
+/** Counts how often a section is played: as its close says, or as often as its endings are numbered. */
+function makePassCounter(
+  measures: readonly Measure[],
+): (sectionStart: number, closing: Measure) => number {
+  // Each section is looked through once, however many closes it has.
+  let counted = { sectionStart: -1, highest: 0 };
+  return (sectionStart, { closes }) => {
+    if (counted.sectionStart !== sectionStart) {
+      counted = { sectionStart, highest: highestEnding(measures, sectionStart) };
+    }
+    return Math.min(Math.max(closes, counted.highest), MOST_PASSES);
+  };
+}
+
+/** The highest number of the endings of the section that begins at a measure; 0 without. */
+function highestEnding(measures: readonly Measure[], sectionStart: number): number {
+  let highest = 0;
   for (let at = sectionStart; at < measures.length; at += 1) {
     const { endings, closes } = measures[at] as Measure;
     if (at > sectionStart && beginsSection(measures, at)) break;
-    for (const number of endings ?? []) most = Math.max(most, number);
+    for (const number of endings ?? []) highest = Math.max(highest, number);
     if (closes > 0 && endings === undefined) break;
   }
-  return Math.min(most, MOST_PASSES);
+  return highest;
 }
