@@ -39,7 +39,13 @@ const events = (name: string, unit: Bytes | ((at: number) => Bytes)): Pattern =>
   name,
   ofSize: (bytes) => midiOf([repeated(unit, bytes)]),
 });
-const meta = (type: number, text: string): Bytes => [0, 0xff, type, text.length, ...Buffer.from(text)];
+const meta = (type: number, text: string): Bytes => [
+  0,
+  0xff,
+  type,
+  text.length,
+  ...Buffer.from(text),
+];
 const ON = [1, 0x90, 60, 64];
 const OFF = [1, 0x80, 60, 0];
 
@@ -58,7 +64,16 @@ export const MIDI_PATTERNS: readonly Pattern[] = [
   events('notes', [...ON, ...OFF]),
   events('notes without an end', ON),
   events('ends without a note', OFF),
-  events('notes of all channels', (at) => [1, 0x90 + (at % 16), 60, 64, 1, 0x80 + (at % 16), 60, 0]),
+  events('notes of all channels', (at) => [
+    1,
+    0x90 + (at % 16),
+    60,
+    64,
+    1,
+    0x80 + (at % 16),
+    60,
+    0,
+  ]),
   events('notes under a running status', (at) => (at === 0 ? ON : [1, 60, at % 2 === 0 ? 64 : 0])),
   events('notes of no length', [0, 0x90, 60, 64, 0, 0x80, 60, 0]),
   events('notes far apart', [0xff, 0x7f, 0x90, 60, 64, 1, 0x80, 60, 0]),

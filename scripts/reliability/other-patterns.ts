@@ -78,7 +78,8 @@ export const SCALA_PATTERNS: readonly Pattern[] = [
   textPattern('a count as large as the file', '3/2\n', 'a scale\n1024\n'),
 ];
 
-const noteOf = (at: number): string => `{"start":${at * 960},"duration":960,"pitch":${60 + (at % 12)}}`;
+const noteOf = (at: number): string =>
+  `{"start":${at * 960},"duration":960,"pitch":${60 + (at % 12)}}`;
 
 /** JSON of a line that repeats one thing. */
 export const LINE_PATTERNS: readonly Pattern[] = [
@@ -98,7 +99,14 @@ export const LINE_PATTERNS: readonly Pattern[] = [
     '{"metre":"4/4","pickup":0,"notes":[',
     ']}',
   ),
-  ...textPatterns({ digits: '1', quotes: '"', brackets: '[]', spaces: ' ', letters: 'n', commas: ',' }),
+  ...textPatterns({
+    digits: '1',
+    quotes: '"',
+    brackets: '[]',
+    spaces: ' ',
+    letters: 'n',
+    commas: ',',
+  }),
 ];
 
 /** What people type, of no length that anyone would. */

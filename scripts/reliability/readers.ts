@@ -47,7 +47,12 @@ const packed: readonly Pattern[] = XML_PATTERNS.slice(0, 3).map(({ name, ofSize 
 
 /** Every reader and parser of the library. */
 export const READERS: readonly Reader[] = [
-  { name: 'readMidi', kind: 'file', read: (input) => readMidi(bytes(input)), patterns: MIDI_PATTERNS },
+  {
+    name: 'readMidi',
+    kind: 'file',
+    read: (input) => readMidi(bytes(input)),
+    patterns: MIDI_PATTERNS,
+  },
   {
     name: 'readMusicXml',
     kind: 'file',

@@ -17,7 +17,13 @@ import { readSign } from './read-music.js';
 import { tokenise } from './tokens.js';
 import { currentVoice, hasNotes, type Tune, unitOf } from './tune.js';
 import type { SourceLine, TuneLines } from './tune-book.js';
-import { ACCIDENTAL_REACHES, type AccidentalReach, addVoiceEvent, closeMeasure, type Voice } from './voice.js';
+import {
+  ACCIDENTAL_REACHES,
+  type AccidentalReach,
+  addVoiceEvent,
+  closeMeasure,
+  type Voice,
+} from './voice.js';
 
 /** A tune as written: its head, and its voices bar by bar with repeats not yet played. */
 export interface WrittenTune {

@@ -52,7 +52,14 @@ interface GraceGroup extends MeasureGrace {
   readonly notes: GraceNote[];
 }
 
-/** Reads the measures of a part. */
+/** Most staves of a part: an organ has three. Each has all measures, with notes or without. */
+const MOST_STAVES = 16;
+
+/**
+ * Reads the measures of a part.
+ *
+ * @throws ReedplateError `MUSICXML_MALFORMED`
+ */
 export function readPart(measures: readonly XmlElement[], warnings: WarningList): StaffMeasures {
   const state: PartState = {
     scale: TICKS_PER_QUARTER,
