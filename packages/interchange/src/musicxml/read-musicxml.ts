@@ -47,15 +47,9 @@ function textOf(input: FileInput): string {
   return decodeText(isMxl(bytes) ? unpackMxl(bytes) : bytes);
 }
 
-/** Most parts of a score: a large orchestra has fewer than a hundred. */
-const MOST_PARTS = 256;
-
 function readScore(root: XmlElement, warnings: WarningList): WrittenScore {
   const parts = partsOf(root);
-  if (parts.length > MOST_PARTS) {
-    const expected = `at most ${MOST_PARTS} parts`;
-    throw new ReedplateError({ code: 'MUSICXML_MALFORMED', value: parts.length, expected });
-  }
+  requireParts(parts.length);
   const attributes = parts.flatMap(({ measures }) =>
     measures.flatMap((measure) => childrenOf(measure, 'attributes')),
   );

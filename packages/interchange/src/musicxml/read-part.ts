@@ -1,5 +1,4 @@
 import { TICKS_PER_QUARTER } from '@reedplate/line';
-import { ReedplateError } from '@reedplate/pitch';
 import type {
   GraceNote,
   Jump,
@@ -16,6 +15,7 @@ import { jumpsOfBarlines, jumpsOfSound, sayJump, wordsOfDirection } from './read
 import { pitchOf, warnOfNotations } from './read-pitch.js';
 import { loudnessOf } from './read-playing.js';
 import { quartersOf } from './read-tempo.js';
+import { requireStaves } from './score-limits.js';
 import { child, childNumber, childrenOf, type XmlElement } from './xml-tree.js';
 
 /** The measures of a part, for each of its staves; chord symbols go with the first. */
@@ -52,9 +52,6 @@ interface GraceGroup extends MeasureGrace {
   readonly notes: GraceNote[];
 }
 
-/** Most staves of a part: an organ has three. Each has all measures, with notes or without. */
-const MOST_STAVES = 16;
-
 /**
  * Reads the measures of a part.
  *
@@ -71,10 +68,7 @@ export function readPart(measures: readonly XmlElement[], warnings: WarningList)
   const read = measures.map((measure, index) => readMeasure(measure, index + 1, state));
   const staves = new Set([1]);
   for (const { notes } of read) for (const staff of notes.keys()) staves.add(staff);
-  if (staves.size > MOST_STAVES) {
-    const expected = `at most ${MOST_STAVES} staves in a part`;
-    throw new ReedplateError({ code: 'MUSICXML_MALFORMED', value: staves.size, expected });
-  }
+  requireStaves(staves.size);
   return new Map(
     [...staves]
       .sort((a, b) => a - b)
