@@ -12,6 +12,7 @@ import {
 } from '../score/assemble-piece.js';
 import { makeWarningList, type WarningList } from '../warning.js';
 import { readPart } from './read-part.js';
+import { requireParts } from './score-limits.js';
 import { isMxl, unpackMxl } from './unpack-mxl.js';
 import { COUNT_IN_FIELD } from './write-musicxml.js';
 import { child, childNumber, childrenOf, childText, readXml, type XmlElement } from './xml-tree.js';

@@ -52,11 +52,7 @@ interface GraceGroup extends MeasureGrace {
   readonly notes: GraceNote[];
 }
 
-/**
- * Reads the measures of a part.
- *
- * @throws ReedplateError `MUSICXML_MALFORMED`
- */
+/** Reads the measures of a part. */
 export function readPart(measures: readonly XmlElement[], warnings: WarningList): StaffMeasures {
   const state: PartState = {
     scale: TICKS_PER_QUARTER,

@@ -1,0 +1,89 @@
+import { createHash } from 'node:crypto';
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { ROOT } from '../lib/root.mjs';
+import { outcomeOf } from './growth.js';
+import { midiOf } from './midi-patterns.js';
+import { mutateBytes, mutateMidi, mutateText } from './mutate.js';
+import { makeRandom, oneOf, type Random } from './random.js';
+import { READERS, type Reader } from './readers.js';
+import { SEEDS } from './seeds.js';
+
+// Throws changed files and texts at every reader: each must be read, or refused by a typed error, in time
+// and memory that its size allows. What fails is kept in scripts/reliability/corpus.
+//   npm run fuzz -- --minutes 5 [--seed 1] [--reader readAbc]
+const words = process.argv.slice(2);
+const option = (name: string): string | undefined => {
+  const at = words.indexOf(`--${name}`);
+  return at === -1 ? undefined : words[at + 1];
+};
+const MINUTES = Number(option('minutes') ?? 1);
+const SEED = Number(option('seed') ?? 1);
+const WANTED = option('reader');
+
+/** Milliseconds of the processor for an input: so many for any, and so many for each byte. */
+const TIME = { forAll: 500, aByte: 0.05 } as const;
+/** Bytes that the process may hold, all readers tried: what a reader keeps is soon seen. */
+const MEMORY = 1.5 * 2 ** 30;
+
+function makeCase({ name, kind }: Reader, random: Random): string | Uint8Array {
+  const seeds = SEEDS[name] ?? [];
+  const seed = oneOf(seeds, random);
+  if (random(20) === 0) return Uint8Array.from({ length: random(300) }, () => random(256));
+  if (name === 'readMidi' && random(3) > 0) return mutateMidi(seed as Uint8Array, midiOf, random);
+  if (typeof seed !== 'string') return mutateBytes(seed, random);
+  if (kind === 'file' && random(8) === 0)
+    return mutateBytes(new TextEncoder().encode(seed), random);
+  return mutateText(
+    seed,
+    seeds.filter((each) => typeof each === 'string'),
+    random,
+  );
+}
+
+/** What is wrong with how a reader took an input; undefined where all is well. */
+function faultOf({ read }: Reader, input: string | Uint8Array, outcomes: Map<string, number>) {
+  const before = process.cpuUsage();
+  try {
+    const outcome = outcomeOf(() => read(input));
+    outcomes.set(outcome, (outcomes.get(outcome) ?? 0) + 1);
+  } catch (error) {
+    return `an error without a code: ${String(error).slice(0, 200)}`;
+  }
+  const { user, system } = process.cpuUsage(before);
+  const milliseconds = (user + system) / 1000;
+  if (milliseconds > TIME.forAll + TIME.aByte * input.length) return `${milliseconds} ms`;
+  return process.memoryUsage.rss() > MEMORY ? 'too much memory' : undefined;
+}
+
+function keep({ name }: Reader, input: string | Uint8Array): string {
+  const folder = `${ROOT}scripts/reliability/corpus/${name}`;
+  mkdirSync(folder, { recursive: true });
+  const hash = createHash('sha256').update(input).digest('hex').slice(0, 12);
+  const file = `${folder}/${hash}.${typeof input === 'string' ? 'txt' : 'bin'}`;
+  writeFileSync(file, input);
+  return file;
+}
+
+function fuzz(reader: Reader, until: number): number {
+  const random = makeRandom(SEED);
+  const outcomes = new Map<string, number>();
+  let cases = 0;
+  let faults = 0;
+  for (; performance.now() < until && faults < 10; cases += 1) {
+    const input = makeCase(reader, random);
+    const fault = faultOf(reader, input, outcomes);
+    if (fault === undefined) continue;
+    faults += 1;
+    console.error(`${reader.name}: ${fault}: ${keep(reader, input)}`);
+  }
+  const said = [...outcomes].sort((a, b) => b[1] - a[1]).map(([code, count]) => `${code} ${count}`);
+  console.log(`| ${reader.name} | ${cases} | ${faults} | ${said.join(', ')} |`);
+  return faults;
+}
+
+const readers = READERS.filter(({ name }) => WANTED === undefined || name === WANTED);
+console.log(`seed ${SEED}\n\n| reader | cases | failures | outcomes |\n|---|---:|---:|---|`);
+const share = (MINUTES * 60_000) / readers.length;
+let failures = 0;
+for (const reader of readers) failures += fuzz(reader, performance.now() + share);
+process.exitCode = failures === 0 ? 0 : 1;
