@@ -1,4 +1,4 @@
-import { FORMS, formatForm, formById, makeChart } from '@reedplate/form';
+import { FORMS, formatForm, makeChart } from '@reedplate/form';
 import { writeAbc, writeMidi, writeMusicXml } from '@reedplate/interchange';
 import { makeHarp, TUNINGS } from '@reedplate/layout';
 import { type Line, makeLine } from '@reedplate/line';
@@ -21,7 +21,7 @@ const LINES: readonly Line[] = [
     ]),
   ),
 ];
-const chart = makeChart(formById('quick-change'), { key: 'G' });
+const chart = makeChart('quick-change', 'G');
 const SHEETS = LINES.flatMap((line) => [{ line }, { line, chart, key: 'G' as const }]);
 const encode = (text: string): Uint8Array => new TextEncoder().encode(text);
 

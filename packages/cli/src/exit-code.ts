@@ -1,4 +1,5 @@
 import { isReedplateError } from '@reedplate/pitch';
+import { oneLine } from './shared/one-line.js';
 import type { Terminal } from './terminal.js';
 
 /** Exit code for a fault of the machine, such as a full disk, or of this program. */
@@ -21,5 +22,3 @@ function sayError(error: unknown): string {
   if (error instanceof Error && 'errno' in error) return message;
   return `this is a fault of reedplate, please report it: ${message}`;
 }
-
-const oneLine = (text: string): string => text.trim().replaceAll(/\s*\n\s*/gu, ' ');

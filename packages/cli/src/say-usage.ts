@@ -1,13 +1,11 @@
 import { parseKey } from '@reedplate/pitch';
 import type { CommanderError } from 'commander';
+import { oneLine } from './shared/one-line.js';
 
 /** What is wrong with the words of a command, in one line, with what was most likely meant. */
 export function sayUsage({ message, code }: CommanderError, words: readonly string[]): string {
   // Commander sets a suggestion on a second line; a script's log wants one line an error.
-  const text = message
-    .replace(/^error: /u, '')
-    .trim()
-    .replaceAll(/\s*\n\s*/gu, ' ');
+  const text = oneLine(message.replace(/^error: /u, ''));
   if (code === 'commander.missingMandatoryOptionValue') return sayMissing(text, words);
   if (code === 'commander.excessArguments') return sayExcess(text, words);
   return text;

@@ -35,7 +35,7 @@ const SHORT_JUMPS: ReadonlyMap<string, AbcJump> = new Map([
 /** Signs of an accent: ABC 2.1, decorations; `L` stands for one. */
 const ACCENTS: ReadonlySet<string> = new Set(['accent', '>', 'emphasis']);
 
-const TOGETHER = /\[[^\]]{0,200}\]|[^[\]]+/gu;
+const TOGETHER = /\[[^[\]]*\]|[^[\]]+/gu;
 
 /** Grace notes one after another; in brackets some of them together. Their lengths say nothing of time. */
 export function readGrace(token: MusicToken, context: MusicContext): void {

@@ -150,7 +150,7 @@ describe('writeBars', () => {
         expected: 'a line of at most 20000 bars, or 1016 where there are so few notes',
       }),
     );
-    const chart = makeChart(formById('basic'), { key: 'G', choruses: 100 });
+    const chart = makeChart('basic', 'G', { choruses: 100 });
     expect(writeBars(last(1017), chart).length).toBe(1200);
   });
 

@@ -70,5 +70,5 @@ function nameOf(pitch: number, harp: Harp, { names, key }: CellNaming): string {
     return degreeAbove(pitchClass, tonic);
   }
   if (key !== undefined) return spell(pitchClass, key);
-  return nameOnHarp(harp, pitch).replace(/-?\d+$/u, '');
+  return nameOnHarp(harp, pitch).replace(/-?\d{1,2}$/u, '');
 }
