@@ -4,6 +4,9 @@
  * @packageDocumentation
  */
 
+// What is on now
+export { type ChartPlace, type ChordNow, type ChordNowOptions, chordNow } from './chord-now.js';
+export { type HarpCell, type HarpRow, type HarpRowsOptions, harpRows } from './harp-rows.js';
 // Where chords lie
 export {
   type AvailabilityOptions,
