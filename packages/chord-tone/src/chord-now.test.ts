@@ -70,25 +70,21 @@ describe('chordNow', () => {
 
   test('chordNow repeats itself a loop later, and its next chord is what sounds when it is due', () => {
     fc.assert(
-      fc.property(
-        fc.constantFrom(...FORMS),
-        fc.integer({ min: 0, max: 200_000 }),
-        (form, tick) => {
-          const song = makeChart(form, 'C');
-          const { pass, ...found } = chordNow(song, { tick });
-          const { pass: later, ...again } = chordNow(song, { tick: tick + chartEnd(song) });
-          expect(again).toEqual(found);
-          expect(later).toBe(pass + 1);
-          if (found.ticksLeft === null) {
-            expect(chordChanges(song)).toHaveLength(1);
-            return;
-          }
-          const due = chordNow(song, { tick: tick + found.ticksLeft });
-          expect(due.now?.chord?.symbol).toBe(found.next?.chord?.symbol);
-          const before = chordNow(song, { tick: tick + found.ticksLeft - 1 });
-          expect(before.now?.chord?.symbol).toBe(found.now?.chord?.symbol);
-        },
-      ),
+      fc.property(fc.constantFrom(...FORMS), fc.integer({ min: 0, max: 200_000 }), (form, tick) => {
+        const song = makeChart(form, 'C');
+        const { pass, ...found } = chordNow(song, { tick });
+        const { pass: later, ...again } = chordNow(song, { tick: tick + chartEnd(song) });
+        expect(again).toEqual(found);
+        expect(later).toBe(pass + 1);
+        if (found.ticksLeft === null) {
+          expect(chordChanges(song)).toHaveLength(1);
+          return;
+        }
+        const due = chordNow(song, { tick: tick + found.ticksLeft });
+        expect(due.now?.chord?.symbol).toBe(found.next?.chord?.symbol);
+        const before = chordNow(song, { tick: tick + found.ticksLeft - 1 });
+        expect(before.now?.chord?.symbol).toBe(found.now?.chord?.symbol);
+      }),
       { numRuns: 200 },
     );
   });

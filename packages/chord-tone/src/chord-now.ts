@@ -1,7 +1,14 @@
-import { type Chart, type ChordSpan, chartEnd, chordChanges, nextChange, previousChange } from '@reedplate/form';
-import type { Harp, TechniqueLevel } from '@reedplate/layout';
+import {
+  type Chart,
+  type ChordSpan,
+  chartEnd,
+  chordChanges,
+  nextChange,
+  previousChange,
+} from '@reedplate/form';
+import type { HarpLike, KnownTunings, PlayerLike } from '@reedplate/layout';
 import { barBeatAt, foldTick, type Loop, tickAtSeconds } from '@reedplate/line';
-import { ReedplateError } from '@reedplate/pitch';
+import { type OptionNames, ReedplateError, requireOptions } from '@reedplate/pitch';
 import { checkChart } from './check-chart.js';
 import { type Target, targetsOf } from './target.js';
 
@@ -11,12 +18,21 @@ export type ChartPlace = { readonly tick: number } | { readonly seconds: number 
 /** How {@link chordNow} looks. */
 export interface ChordNowOptions {
   /** The harp whose targets are wanted; default none, and then there are none. */
-  readonly harp?: Harp;
-  /** What the player can do; default `bends`. */
-  readonly level?: TechniqueLevel;
+  readonly harp?: HarpLike;
+  /** Who plays, by a level or as a `Player`; default `bends`. */
+  readonly level?: PlayerLike;
+  /** Tunings of one's own, for a harp that is named in one. */
+  readonly known?: KnownTunings;
   /** What goes round; default all from bar 1 of the first chorus to the end, so that an intro is played once. */
   readonly loop?: Loop;
 }
+
+const CHORD_NOW_OPTIONS: OptionNames<ChordNowOptions> = {
+  harp: true,
+  level: true,
+  known: true,
+  loop: true,
+};
 
 /** What is on at a moment of a chart, and what comes next: all that a page that follows the band shows. */
 export interface ChordNow {
@@ -47,23 +63,23 @@ export interface ChordNow {
  * ```ts
  * import { chordNow } from '@reedplate/chord-tone';
  * import { makeChart } from '@reedplate/form';
- * import { makeHarp } from '@reedplate/layout';
  *
  * const chart = makeChart('basic', 'G');
- * const { now, next, ticksLeft, nextTargets } = chordNow(chart, { tick: 11520 }, { harp: makeHarp('C') });
+ * const { now, next, ticksLeft, nextTargets } = chordNow(chart, { tick: 11520 }, { harp: 'C' });
  * [now?.chord?.symbol, next?.chord?.symbol, ticksLeft]; // => ['G7', 'C7', 3840]
  * nextTargets.find(({ degree }) => degree === '1')?.sounding.hole; // => 1
  * chordNow(chart, { tick: -1 }); // throws NUMBER_RANGE
  * ```
  */
 export function chordNow(chart: Chart, place: ChartPlace, options: ChordNowOptions = {}): ChordNow {
-  const { harp, level = 'bends', loop = choruses(checkChart(chart)) } = options;
+  const given = requireOptions(options, CHORD_NOW_OPTIONS, 'chordNow');
+  const { harp, loop = choruses(checkChart(chart)), ...player } = given;
   const { tick, pass } = foldTick(tickOf(place, chart, loop), loop);
   const changes = chordChanges(chart);
   const now = previousChange(changes, tick) ?? null;
   const coming = comingChange(changes, tick, loop);
   const targets = ({ chord }: ChordSpan): readonly Target[] =>
-    harp === undefined || chord === null ? [] : targetsOf(chord, harp, { level });
+    harp === undefined || chord === null ? [] : targetsOf(chord, harp, player);
   return Object.freeze({
     tick,
     pass,

@@ -27,28 +27,20 @@ describe('harpRows', () => {
   });
 
   test('harpRows spells by the key of the song and by the chord', () => {
-    expect(said({ level: 'bends', key: 'E' })[3]).toBe(
-      'draw natural 0: D G B D F A B D F A'.replace('draw natural 0', 'draw natural 0'),
+    expect(said({ key: 'E' }).find((row) => row.startsWith('blow bend 1'))).toBe(
+      'blow bend 1: - - - - - - - D# F# B',
     );
-    const [blow] = harpRows(makeHarp('C'), { key: 'G', chord: 'C7', level: 'natural' });
-    expect(blow?.cells.map((cell) => [cell?.degree, cell?.tone])).toEqual(
-      [
-        ['4', '1'],
-        ['6', '3'],
-        ['1', '5'],
-      ]
-        .concat([
-          ['4', '1'],
-          ['6', '3'],
-          ['1', '5'],
-        ])
-        .concat([
-          ['4', '1'],
-          ['6', '3'],
-          ['1', '5'],
-          ['4', '1'],
-        ]),
-    );
+    const [blow] = harpRows('C', { key: 'G', chord: 'C7', level: 'natural' });
+    expect(blow?.cells.slice(0, 4).map((cell) => `${cell?.degree} ${cell?.tone}`)).toEqual([
+      '4 1',
+      '6 3',
+      '1 5',
+      '4 1',
+    ]);
+  });
+
+  test('harpRows refuses an option that there is none of', () => {
+    expect(() => harpRows('C', { kee: 'G' } as Parameters<typeof harpRows>[1])).toThrow(/key/u);
   });
 
   test('harpRows holds every sounding once, in the column of its hole', () => {

@@ -2,25 +2,31 @@ import {
   BREATHS,
   type Breath,
   type Harp,
+  type HarpLike,
   type Hole,
   nameOnHarp,
+  SOUNDING_OPTIONS,
   type Sounding,
+  type SoundingOptions,
   soundings,
   type Technique,
-  type TechniqueLevel,
+  toHarp,
 } from '@reedplate/layout';
 import {
   type Chord,
   type ChordDegree,
+  type ChordLike,
   degreeAbove,
   type Key,
-  type KeyName,
-  parseChord,
+  type KeyLike,
+  type OptionNames,
+  requireOptions,
   type ScaleDegree,
   spell,
   toKey,
   toPitchClass,
 } from '@reedplate/pitch';
+import { toChord } from './to-chord.js';
 
 /** A sounding in its place, and what it is called. */
 export interface HarpCell {
@@ -44,17 +50,19 @@ export interface HarpRow {
   readonly cells: readonly (HarpCell | null)[];
 }
 
-/** What the cells of {@link harpRows} are named by. */
-export interface HarpRowsOptions {
+/** What the cells of {@link harpRows} are named by, and which soundings they hold. */
+export interface HarpRowsOptions extends SoundingOptions {
   /** Key of the song; default none. */
-  readonly key?: Key | KeyName;
+  readonly key?: KeyLike;
   /** Chord whose tones are marked; default none. */
-  readonly chord?: Chord | string;
-  /** What the player can do; default `bends`. */
-  readonly level?: TechniqueLevel;
-  /** Whether the harp is half-valved; default false. */
-  readonly valved?: boolean;
+  readonly chord?: ChordLike;
 }
+
+const HARP_ROWS_OPTIONS: OptionNames<HarpRowsOptions> = {
+  ...SOUNDING_OPTIONS,
+  key: true,
+  chord: true,
+};
 
 /**
  * The rows of a harp, ready to be drawn from the top: overblows, blow bends, blow, then draw, draw bends and
@@ -64,22 +72,22 @@ export interface HarpRowsOptions {
  * @example
  * ```ts
  * import { harpRows } from '@reedplate/chord-tone';
- * import { makeHarp } from '@reedplate/layout';
  *
- * const rows = harpRows(makeHarp('C'), { key: 'G', chord: 'C7', level: 'natural' });
+ * const rows = harpRows('C', { key: 'G', chord: 'C7', level: 'natural' });
  * rows.map(({ breath }) => breath); // => ['blow', 'draw']
  * rows[0]?.cells.slice(0, 3).map((cell) => `${cell?.name} ${cell?.tone}`); // => ['C 1', 'E 3', 'G 5']
- * harpRows(makeHarp('C'), { chord: 'what' }); // throws CHORD_UNKNOWN
+ * harpRows('C', { chord: 'what' }); // throws CHORD_UNKNOWN
  * ```
  */
-export function harpRows(harp: Harp, options: HarpRowsOptions = {}): readonly HarpRow[] {
-  const { key, chord, level = 'bends', valved = false } = options;
+export function harpRows(harpLike: HarpLike, options: HarpRowsOptions = {}): readonly HarpRow[] {
+  const { key, chord, ...which } = requireOptions(options, HARP_ROWS_OPTIONS, 'harpRows');
+  const harp = toHarp(harpLike, which.known);
   const name = namer(harp, {
     key: key === undefined ? undefined : toKey(key),
-    chord: typeof chord === 'string' ? parseChord(chord) : chord,
+    chord: chord === undefined ? undefined : toChord(chord),
   });
   const rows = new Map<string, Sounding[]>();
-  for (const sounding of soundings(harp, { level, valved })) {
+  for (const sounding of soundings(harp, which)) {
     const row = `${sounding.breath} ${sounding.technique} ${sounding.depth}`;
     rows.set(row, [...(rows.get(row) ?? []), sounding]);
   }
@@ -112,7 +120,8 @@ function namer(harp: Harp, { key, chord }: Naming) {
   return ({ pitch }: Sounding): Pick<HarpCell, 'name' | 'degree' | 'tone'> => {
     const pitchClass = toPitchClass(pitch);
     const tone = chord?.tones.find((each) => each.pitchClass === pitchClass);
-    const name = key === undefined ? nameOnHarp(harp, pitch).replace(/-?\d+$/u, '') : spell(pitchClass, key);
+    const name =
+      key === undefined ? nameOnHarp(harp, pitch).replace(/-?\d+$/u, '') : spell(pitchClass, key);
     return {
       name: tone?.name ?? name,
       degree: key === undefined ? null : degreeAbove(pitchClass, key.pitchClass),
