@@ -32,10 +32,15 @@ import {
 const ANSWERS: Readonly<Record<string, () => unknown>> = {
   frequencies: () =>
     TUNINGS.map((tuning) =>
-      TEMPERAMENTS.map((temperament) => answerOf(() => tuneHarp(makeHarp('A', { tuning }), temperament))),
+      TEMPERAMENTS.map((temperament) =>
+        answerOf(() => tuneHarp(makeHarp('A', { tuning }), temperament)),
+      ),
     ),
   charts: () => FORMS.map((form) => TWELVE_KEYS.map((key) => makeChart(form, key))),
-  recognition: () => FORMS.slice(0, 12).map((form) => recogniseForm(form)),
+  recognition: () =>
+    FORMS.slice(0, 12).map((form) =>
+      recogniseForm(form.bars.map((bar) => bar.map(({ numeral }) => numeral).join(' '))),
+    ),
   harps: () => TWELVE_KEYS.map((key) => pickHarps(key)),
   targets: () => ['G7', 'Cm7', 'F#dim7', 'Bb9'].map((chord) => targetsOf(chord, 'C')),
   practice: () =>
@@ -44,8 +49,10 @@ const ANSWERS: Readonly<Record<string, () => unknown>> = {
         answerOf(() => practiceLine(makeChart(form, 'G'), 'C', { kind: kind as 'roots' })),
       ),
     ),
-  scores: () => FORMS.map((form, at) => scoreLine(take(at), makeChart(form, 'G'), { harp: makeHarp('C') })),
-  paths: () => [1, 2, 3].map((seed) => answerOf(() => bestPath(take(seed), 'C', { level: 'overbends' }))),
+  scores: () =>
+    FORMS.map((form, at) => scoreLine(take(at), makeChart(form, 'G'), { harp: makeHarp('C') })),
+  paths: () =>
+    [1, 2, 3].map((seed) => answerOf(() => bestPath(take(seed), 'C', { level: 'overbends' }))),
   files: () => {
     const band = makeBacking(makeChart('quick-change', 'Bb', { choruses: 2 }));
     const [midi, xml, abc] = [writeMidi(band), writeMusicXml(band), writeAbc(band)];
@@ -57,7 +64,7 @@ const ANSWERS: Readonly<Record<string, () => unknown>> = {
       () => parseChord('G$'),
       () => parseForm('| what'),
       () => parseTab('-11'),
-      () => makeHarp('X'),
+      () => makeHarp('X' as 'C'),
       () => readMidi(new Uint8Array([1, 2, 3])),
     ].map(answerOf),
 };

@@ -54,7 +54,10 @@ async function makeProgram() {
   });
   const script = outputFiles[0]?.text.replaceAll('</script', '<\\/script') ?? '';
   const page = join(FOLDER, 'behaviour.html');
-  writeFileSync(page, `<!doctype html><meta charset="utf-8"><title></title><script>${script}</script>`);
+  writeFileSync(
+    page,
+    `<!doctype html><meta charset="utf-8"><title></title><script>${script}</script>`,
+  );
   return { outfile, page };
 }
 
@@ -102,7 +105,9 @@ if (existsSync(CHROMIUM)) {
 
 const [[, expected] = ['', '']] = found;
 for (const [name, behaviour] of found) {
-  console.log(`${name}: ${behaviour === expected ? behaviour.slice(-16) : `DIFFERS: ${behaviour}`}`);
+  console.log(
+    `${name}: ${behaviour === expected ? behaviour.slice(-16) : `DIFFERS: ${behaviour}`}`,
+  );
 }
 if (found.some(([, behaviour]) => behaviour !== expected)) {
   console.log(`expected: ${expected}`);

@@ -4,9 +4,6 @@
  * @packageDocumentation
  */
 
-// What is on now
-export { type ChartPlace, type ChordNow, type ChordNowOptions, chordNow } from './chord-now.js';
-export { type HarpCell, type HarpRow, type HarpRowsOptions, harpRows } from './harp-rows.js';
 // Where chords lie
 export {
   type AvailabilityOptions,
@@ -18,6 +15,8 @@ export {
 // For the packages above alone
 export { checkChart } from './check-chart.js';
 export { chordFamily } from './chord-family.js';
+// What is on now
+export { type ChartPlace, type ChordNow, type ChordNowOptions, chordNow } from './chord-now.js';
 export {
   type ChordShape,
   chordShapes,
@@ -28,6 +27,7 @@ export {
 export type { Clash } from './clash.js';
 export { distanceBetween, type SoundingDistance } from './distance.js';
 export type { Gesture } from './gesture.js';
+export { type HarpCell, type HarpRow, type HarpRowsOptions, harpRows } from './harp-rows.js';
 // Scoring
 export type { AlignOptions } from './score/align.js';
 export { describeFeedback } from './score/describe-feedback.js';

@@ -20,8 +20,8 @@ export type OptionNames<Options> = { readonly [Name in keyof Options]-?: true };
  * import { requireOptions } from '@reedplate/pitch';
  *
  * requireOptions({ count: 2 }, { count: true }, 'bestPaths'); // => { count: 2 }
- * requireOptions({ cuont: 2 }, { count: true }, 'bestPaths'); // throws OPTION_UNKNOWN
- * requireOptions(null, { count: true }, 'bestPaths'); // throws OPTION_UNKNOWN
+ * requireOptions<object>({ cuont: 2 }, { count: true }, 'bestPaths'); // throws OPTION_UNKNOWN
+ * requireOptions<never>(null as never, {}, 'bestPaths'); // throws OPTION_UNKNOWN
  * ```
  */
 export function requireOptions<Options>(
