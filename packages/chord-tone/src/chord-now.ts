@@ -6,7 +6,7 @@ import {
   nextChange,
   previousChange,
 } from '@reedplate/form';
-import type { HarpLike, KnownTunings, PlayerLike } from '@reedplate/layout';
+import type { HarpLike, KnownTunings, SoundingOptions } from '@reedplate/layout';
 import { barBeatAt, foldTick, type Loop, tickAtSeconds } from '@reedplate/line';
 import { type OptionNames, ReedplateError, requireOptions } from '@reedplate/pitch';
 import { checkChart } from './check-chart.js';
@@ -20,7 +20,7 @@ export interface ChordNowOptions {
   /** The harp whose targets are wanted; default none, and then there are none. */
   readonly harp?: HarpLike;
   /** Who plays, by a level or as a `Player`; default `bends`. */
-  readonly level?: PlayerLike;
+  readonly level?: NonNullable<SoundingOptions['level']>;
   /** Tunings of one's own, for a harp that is named in one. */
   readonly known?: KnownTunings;
   /** What goes round; default all from bar 1 of the first chorus to the end, so that an intro is played once. */
