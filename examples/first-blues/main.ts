@@ -43,8 +43,11 @@ function main(words: readonly string[]): number {
   const report = capture(['practice', ...practice, '--json']);
   const line = save('practice-line.json', JSON.stringify(JSON.parse(report).line));
   const [backing, sheet] = [outFile('backing.mid'), outFile('sheet.musicxml')];
+  const lesson = outFile('lesson.html');
   step('A band to play with', ['backing', ...song, '--choruses', '4', '-o', backing]);
   step('The practice line as a sheet with tab', ['convert', line, sheet, ...song, ...harp]);
+
+  step('A lesson to print', ['handout', ...song, ...harp, '-o', lesson]);
 
   closing([
     take,
@@ -53,6 +56,7 @@ function main(words: readonly string[]): number {
     save('score.json', capture(['score', take, ...song, ...harp, '--json'])),
     backing,
     sheet,
+    lesson,
   ]);
   return 0;
 }
