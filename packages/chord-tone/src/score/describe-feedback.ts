@@ -19,7 +19,7 @@ import type { Feedback, FeedbackCode } from './score-types.js';
  * const chart = makeChart('basic', 'G');
  * const tonic = makeLine(chart.spans.map(({ start }) => ({ start, duration: 1920, pitch: 67 })));
  * const [first] = scoreLine(tonic, chart, { harp: makeHarp('C') }).feedback;
- * first && describeFeedback(first); // => 'bars 5, 6, 9, 10 and 12: you stay on one chord while the chords move; over C7 play C5, the root (4), over D7 play D5, the root (-4)'
+ * first && describeFeedback(first); // => 'bars 5, 6, 9, 10 and 12: you stay on one chord while the chords move; over C7 play C5, the root (+4), over D7 play D5, the root (-4)'
  * ```
  */
 export function describeFeedback(remark: Feedback): string {

@@ -35,9 +35,18 @@ export function chordsMissed(
     .map(([table]) => table);
 }
 
-function barsOf(missed: readonly ChordTable[], { changes }: FeedbackInput): readonly number[] {
-  const symbols = new Set(missed.map(({ chord }) => chord?.symbol));
-  return [...new Set(changes.filter(({ chord }) => symbols.has(chord)).map(({ bar }) => bar))];
+/** The bars in which chords sound. */
+function barsOf(
+  missed: readonly ChordTable[],
+  { grid: { changes, pickup, barTicks } }: FeedbackInput,
+): readonly number[] {
+  const bars = new Set<number>();
+  for (const { table, start, end } of changes) {
+    if (!missed.includes(table)) continue;
+    const past = Math.ceil((end - pickup) / barTicks);
+    for (let bar = Math.floor((start - pickup) / barTicks); bar < past; bar += 1) bars.add(bar + 1);
+  }
+  return [...bars];
 }
 
 function cureFor(

@@ -36,7 +36,7 @@ const MUCH_SILENCE = 0.25;
 
 /** Totals from which a take is said to follow so far; what they mean is measured in the docs. */
 const LEVELS = [
-  { from: 80, code: 'FOLLOWS_EVERY_CHANGE' },
+  { from: 90, code: 'FOLLOWS_EVERY_CHANGE' },
   { from: 60, code: 'FOLLOWS_WELL' },
   { from: 30, code: 'FOLLOWS_IN_PART' },
 ] as const;
