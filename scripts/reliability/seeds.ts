@@ -31,6 +31,7 @@ const ABC = [
 ];
 const XML = SHEETS.map((sheet) => writeMusicXml(sheet));
 const TABS = [
+  '4 -4 (+4+5)',
   "-2:2 -3' (+4+5):1/2 r:3 | 6o",
   '4↑ 4↓ 3↓″',
   '4B 3D 6OB [4B5B]',
@@ -65,7 +66,7 @@ export const SEEDS: Readonly<Record<string, readonly (string | Uint8Array)[]>> =
   readTuning: TUNINGS.slice(0, 6).map((tuning) => JSON.stringify(tuning)),
   parseChord: [...CHORDS, 'C', 'F#m7b5', 'Ebmaj7#11'],
   parseNumeral: ['I7', 'bVII', '#ivø7', 'V7/ii', 'iv6'],
-  parseScale: ['G blues', 'C major', 'Bb mixolydian', 'F# minor pentatonic'],
+  parseScale: ['blues', 'major', 'mixolydian', 'minor pentatonic'],
   parseKey: ['C', 'Bbm', 'F# minor', 'E♭'],
   parseNoteName: ['C', 'F#', 'Bbb', 'E♭'],
   parseMetre: ['4/4', '12/8', '2/2', '7/16'],
