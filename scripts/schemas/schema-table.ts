@@ -11,6 +11,7 @@ export interface SchemaRow {
 export const SCHEMA_TABLE: readonly SchemaRow[] = [
   { dir: 'layout', type: 'Tuning', name: 'tuning' },
   { dir: 'layout', type: 'Harp', name: 'harp' },
+  { dir: 'layout', type: 'Player', name: 'player' },
   { dir: 'layout', type: 'Temperament', name: 'temperament' },
   { dir: 'layout', type: 'RetuningPlan', name: 'retuning-plan' },
   { dir: 'form', type: 'Form', name: 'form' },

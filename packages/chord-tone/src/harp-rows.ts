@@ -121,7 +121,9 @@ function namer(harp: Harp, { key, chord }: Naming) {
     const pitchClass = toPitchClass(pitch);
     const tone = chord?.tones.find((each) => each.pitchClass === pitchClass);
     const name =
-      key === undefined ? nameOnHarp(harp, pitch).replace(/-?\d+$/u, '') : spell(pitchClass, key);
+      key === undefined
+        ? nameOnHarp(harp, pitch).replace(/-?\d{1,2}$/u, '')
+        : spell(pitchClass, key);
     return {
       name: tone?.name ?? name,
       degree: key === undefined ? null : degreeAbove(pitchClass, key.pitchClass),

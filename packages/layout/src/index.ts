@@ -49,6 +49,13 @@ export {
   soundingsOfPitch,
 } from './soundings.js';
 
+// Players
+
+export { makePlayer, type PlayerDetails, readPlayer } from './make-player.js';
+export type { Player, PlayerSkill, SplitWidth } from './player.js';
+export { PLAYERS } from './players.js';
+export { type PlayerLike, toPlayer } from './to-player.js';
+
 // Temperament
 
 export {

@@ -7,10 +7,19 @@ export const BREATHS: readonly Breath[] = Object.freeze(['blow', 'draw']);
 /** A hole of a harp, counted from the low end. */
 export type Hole = 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9 | 10 | 11 | 12 | 13 | 14 | 15 | 16;
 
-/** How a pitch is got from a hole. */
-export type Technique = 'natural' | 'bend' | 'overblow' | 'overdraw' | 'valved-bend';
+/** The techniques. */
+export const TECHNIQUES = Object.freeze([
+  'natural',
+  'bend',
+  'overblow',
+  'overdraw',
+  'valved-bend',
+] as const);
 
-/** What a player can do: natural notes only; bends too; bends and overbends. */
+/** How a pitch is got from a hole. */
+export type Technique = (typeof TECHNIQUES)[number];
+
+/** A short word for a player: natural notes only; bends too; bends and overbends. */
 export type TechniqueLevel = 'natural' | 'bends' | 'overbends';
 
 /** The technique levels, each holding all of the one before. */

@@ -1,12 +1,12 @@
 import {
   type ErrorPlace,
-  nearestOf,
   type OptionNames,
   ReedplateError,
   requireOneOf,
   requireOptions,
 } from '@reedplate/pitch';
 import type { Harp } from './harp.js';
+import { onlyOf } from './player-index.js';
 import {
   BREATHS,
   type Breath,
@@ -17,12 +17,13 @@ import {
 } from './sounding.js';
 import { indexSoundings, type SoundingIndex } from './sounding-index.js';
 import { type HarpLike, toHarp } from './to-harp.js';
+import { type PlayerLike, toPlayer } from './to-player.js';
 import type { KnownTunings } from './to-tuning.js';
 
 /** Which soundings count. */
 export interface SoundingOptions {
-  /** What the player can do; default `overbends`: everything. */
-  readonly level?: TechniqueLevel;
+  /** Who plays, by a level or as a {@link Player}; default `overbends`: everything. */
+  readonly level?: PlayerLike;
   /**
    * Whether the harp is half-valved: true for all holes, or the holes that are; default false. In
    * a valved hole the lower reed bends by itself and does not overbend.
@@ -55,6 +56,7 @@ export const SOUNDING_OPTIONS: OptionNames<SoundingOptions> = Object.freeze({
  *
  * const harp = makeHarp('C');
  * soundings(harp).length; // => 42
+ * soundings(harp, { level: 'bends' }).length; // => 34
  * soundings(harp, { level: 'natural' })[1]; // => { hole: 1, breath: 'draw', technique: 'natural', depth: 0, pitch: 62 }
  * ```
  */
@@ -130,23 +132,22 @@ function indexOf(given: HarpLike, options: SoundingOptions, of: string): Soundin
     known,
   } = requireOptions(options, SOUNDING_OPTIONS, of);
   const harp = toHarp(given, known);
-  const kept = KEPT.get(level);
-  if (kept === undefined) throw unknownLevel(level);
-  if (valved !== false) return indexSoundings(harp, level, valvedHoles(harp, valved));
-  const before = kept.get(harp);
-  if (before !== undefined) return before;
-  const index = indexSoundings(harp, level, () => false);
-  if (isDeepFrozen(harp)) kept.set(harp, index);
-  return index;
+  if (typeof level === 'string' && KEPT.has(level)) return indexOfLevel(harp, level, valved);
+  const player = toPlayer(level);
+  return onlyOf(player, indexOfLevel(harp, 'overbends', valved));
 }
 
-function unknownLevel(value: unknown): ReedplateError {
-  return new ReedplateError({
-    code: 'OPTION_UNKNOWN',
-    value,
-    expected: `a technique level: ${TECHNIQUE_LEVELS.join(', ')}`,
-    nearest: typeof value === 'string' ? nearestOf(value, TECHNIQUE_LEVELS) : undefined,
-  });
+function indexOfLevel(
+  harp: Harp,
+  level: TechniqueLevel,
+  valved: boolean | readonly Hole[],
+): SoundingIndex {
+  if (valved !== false) return indexSoundings(harp, level, valvedHoles(harp, valved));
+  const kept = KEPT.get(level)?.get(harp);
+  if (kept !== undefined) return kept;
+  const index = indexSoundings(harp, level, () => false);
+  if (isDeepFrozen(harp)) KEPT.get(level)?.set(harp, index);
+  return index;
 }
 
 function valvedHoles(harp: Harp, valved: true | readonly Hole[]): (hole: Hole) => boolean {

@@ -31,6 +31,7 @@ export const ERROR_CODES = /* @__PURE__ */ Object.freeze({
   HARP_INVALID: 'is not part of a valid harp',
   HOLE_RANGE: 'is not a hole of this harp',
   SOUNDING_IMPOSSIBLE: 'cannot be sounded on this harp',
+  PLAYER_INVALID: 'is not part of a valid player',
   TEMPERAMENT_UNKNOWN: 'is not a temperament of the catalogue',
   TEMPERAMENT_INCOMPLETE: 'has no pitch for a reed',
   SCALA_SYNTAX: 'cannot stand here in a Scala scale file',
