@@ -3,6 +3,7 @@ import {
   createFormatter,
   createParser,
   DEFAULT_CONFIG,
+  type Schema,
   SchemaGenerator,
 } from 'ts-json-schema-generator';
 import ts from 'typescript';
@@ -39,10 +40,18 @@ export function generateSchemas(rows: readonly SchemaRow[]): ReadonlyMap<string,
     rows.flatMap((row) => {
       const type = exportedType(program, row);
       if (type === undefined) return [];
-      const schema = generator.createSchemaFromNodes([type]);
+      const schema = withHarps(generator.createSchemaFromNodes([type]), row);
       return [[schemaFile(row), `${JSON.stringify(schema, null, 2)}\n`] as const];
     }),
   );
+}
+
+/** The schema with harps by name as well, where the row says so. */
+function withHarps(schema: Schema, { harps }: SchemaRow): Schema {
+  const harp = schema.definitions?.Harp;
+  if (harps === undefined || harp === undefined) return schema;
+  const name = { type: 'string', description: 'Name of a harp, such as `low F`.' } as const;
+  return { ...schema, definitions: { ...schema.definitions, Harp: { anyOf: [name, harp] } } };
 }
 
 function createProgram(files: readonly string[]): ts.Program {

@@ -5,6 +5,8 @@ export interface SchemaRow {
   readonly type: string;
   /** Name of the schema: the file is `schemas/<name>.json`. */
   readonly name: string;
+  /** Whether a harp may stand by its name, as the command prints it unless asked for its reeds. */
+  readonly harps?: 'by-name';
 }
 
 /** Every JSON Schema that the packages publish. */
@@ -22,23 +24,23 @@ export const SCHEMA_TABLE: readonly SchemaRow[] = [
   { dir: 'playability', type: 'EffortModel', name: 'effort-model' },
   { dir: 'study', type: 'StudyTune', name: 'study-tune' },
   { dir: 'study', type: 'StudyResult', name: 'study-result' },
-  { dir: 'cli', type: 'PickReport', name: 'pick' },
-  { dir: 'cli', type: 'MapReport', name: 'map' },
-  { dir: 'cli', type: 'TuningsReport', name: 'tunings' },
-  { dir: 'cli', type: 'RetuneReport', name: 'retune' },
-  { dir: 'cli', type: 'TemperReport', name: 'temper' },
-  { dir: 'cli', type: 'ScaleReport', name: 'scale' },
-  { dir: 'cli', type: 'SetlistReport', name: 'setlist' },
-  { dir: 'cli', type: 'ChartReport', name: 'chart' },
-  { dir: 'cli', type: 'FormsReport', name: 'forms' },
-  { dir: 'cli', type: 'RecogniseReport', name: 'recognise' },
-  { dir: 'cli', type: 'TargetReport', name: 'target' },
-  { dir: 'cli', type: 'PracticeReport', name: 'practice' },
-  { dir: 'cli', type: 'ScoreReport', name: 'score' },
-  { dir: 'cli', type: 'PathReport', name: 'path' },
-  { dir: 'cli', type: 'FitReport', name: 'fit' },
-  { dir: 'cli', type: 'SummaryReport', name: 'summary' },
-  { dir: 'cli', type: 'AdaptReport', name: 'adapt' },
-  { dir: 'cli', type: 'ConvertReport', name: 'convert' },
-  { dir: 'cli', type: 'BackingReport', name: 'backing' },
+  { dir: 'cli', type: 'PickAnswer', name: 'pick', harps: 'by-name' },
+  { dir: 'cli', type: 'MapAnswer', name: 'map', harps: 'by-name' },
+  { dir: 'cli', type: 'TuningsAnswer', name: 'tunings', harps: 'by-name' },
+  { dir: 'cli', type: 'RetuneAnswer', name: 'retune', harps: 'by-name' },
+  { dir: 'cli', type: 'TemperAnswer', name: 'temper', harps: 'by-name' },
+  { dir: 'cli', type: 'ScaleAnswer', name: 'scale', harps: 'by-name' },
+  { dir: 'cli', type: 'SetlistAnswer', name: 'setlist', harps: 'by-name' },
+  { dir: 'cli', type: 'ChartAnswer', name: 'chart', harps: 'by-name' },
+  { dir: 'cli', type: 'FormsAnswer', name: 'forms', harps: 'by-name' },
+  { dir: 'cli', type: 'RecogniseAnswer', name: 'recognise', harps: 'by-name' },
+  { dir: 'cli', type: 'TargetAnswer', name: 'target', harps: 'by-name' },
+  { dir: 'cli', type: 'PracticeAnswer', name: 'practice', harps: 'by-name' },
+  { dir: 'cli', type: 'ScoreReport', name: 'score', harps: 'by-name' },
+  { dir: 'cli', type: 'PathAnswer', name: 'path', harps: 'by-name' },
+  { dir: 'cli', type: 'FitAnswer', name: 'fit', harps: 'by-name' },
+  { dir: 'cli', type: 'SummaryAnswer', name: 'summary', harps: 'by-name' },
+  { dir: 'cli', type: 'AdaptAnswer', name: 'adapt', harps: 'by-name' },
+  { dir: 'cli', type: 'ConvertAnswer', name: 'convert', harps: 'by-name' },
+  { dir: 'cli', type: 'BackingAnswer', name: 'backing', harps: 'by-name' },
 ];

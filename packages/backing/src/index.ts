@@ -6,3 +6,9 @@
 
 // Backing
 export { type BackingOptions, makeBacking } from './make-backing.js';
+export {
+  BACKING_CAUTIONS,
+  type BackingPart,
+  type BackingSummary,
+  summariseBacking,
+} from './summarise-backing.js';

@@ -44,17 +44,22 @@ export interface ChordAvailability {
   /** Shapes with two or more different tones of the chord and no other note. */
   readonly partial: readonly ChordShape[];
   readonly warnings: readonly ChordWarning[];
+  /** Every shape, as `chordShapes` judges it; only where asked for. */
+  readonly shapes?: readonly ChordShape[];
 }
 
 /** How {@link chordAvailability} looks. */
 export interface AvailabilityOptions extends ShapeOptions {
   /** Default `overbends`, as in {@link targetsOf}: what is missing then cannot be had at all. */
   readonly level?: TechniqueLevel;
+  /** Whether to give every shape as well; default false. */
+  readonly shapes?: boolean;
 }
 
 const AVAILABILITY_OPTIONS: OptionNames<AvailabilityOptions> = {
   style: true,
   level: true,
+  shapes: true,
   known: true,
 };
 
@@ -79,11 +84,12 @@ export function chordAvailability(
   given: HarpLike,
   options: AvailabilityOptions = {},
 ): ChordAvailability {
-  const { style, level, known } = requireOptions(
-    options,
-    AVAILABILITY_OPTIONS,
-    'chordAvailability',
-  );
+  const {
+    style,
+    level,
+    known,
+    shapes: withShapes = false,
+  } = requireOptions(options, AVAILABILITY_OPTIONS, 'chordAvailability');
   const parsed = toChord(chord);
   const harp = toHarp(given, known);
   const shapes = chordShapes(parsed, harp, style === undefined ? {} : { style });
@@ -101,6 +107,7 @@ export function chordAvailability(
     whole: Object.freeze(whole),
     partial: Object.freeze(partial),
     warnings: Object.freeze(warnings),
+    ...(withShapes ? { shapes } : {}),
   });
 }
 

@@ -12,6 +12,7 @@ export {
   type ChordWarningCode,
   chordAvailability,
 } from './availability.js';
+export { type ChartChordAvailability, chartAvailability } from './chart-availability.js';
 // For the packages above alone
 export { checkChart } from './check-chart.js';
 export { chordFamily } from './chord-family.js';
@@ -25,6 +26,7 @@ export {
   type ShapeTone,
 } from './chord-shape.js';
 export type { Clash } from './clash.js';
+export { describeWarning, type WarnedOf } from './describe-warning.js';
 export { distanceBetween, type SoundingDistance } from './distance.js';
 export type { Gesture } from './gesture.js';
 export { type HarpCell, type HarpRow, type HarpRowsOptions, harpRows } from './harp-rows.js';

@@ -1,17 +1,14 @@
-import type { Score } from '@reedplate/chord-tone';
+import { chartAvailability, type Score } from '@reedplate/chord-tone';
 import { FORMS, makeChart } from '@reedplate/form';
 import { makeHarp, transposeHarp } from '@reedplate/layout';
 import { makeLine, transposeLine } from '@reedplate/line';
 import { type KeyName, parseKey, TWELVE_KEYS, transposeKey } from '@reedplate/pitch';
-import { positionOf } from '@reedplate/position';
+import { harpMap, pickHarps, positionOf } from '@reedplate/position';
+import { practiceLine } from '@reedplate/practice';
+import { formatTab, markOf } from '@reedplate/tab';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { chartReport } from './verbs/chart/report.js';
-import { mapReport } from './verbs/map/report.js';
-import { pickReport } from './verbs/pick/report.js';
-import { practiceReport } from './verbs/practice/report.js';
 import { scoreReport } from './verbs/score/report.js';
-import { targetReport } from './verbs/target/report.js';
 
 const shifts = fc.integer({ min: 0, max: 11 });
 const positions = fc.integer({ min: 0, max: 11 });
@@ -64,17 +61,17 @@ function plainScore({
 }
 
 describe('laws of moving harp and song together', () => {
-  test('mapReport: the harp moved by semitones has every pitch moved, tabs and degrees unchanged', () => {
+  test('harpMap: the harp moved by semitones has every pitch moved, tabs and degrees unchanged', () => {
     fc.assert(
       fc.property(shifts, positions, (shift, fifths) => {
         const [key, moved] = songKeys(fifths, shift);
-        const here = mapReport(C, { key });
-        const there = mapReport(transposeHarp(C, shift), { key: moved });
+        const here = harpMap(C, { key });
+        const there = harpMap(transposeHarp(C, shift), { key: moved });
         const expected = here.holes.map(({ soundings }) =>
-          soundings.map(({ tab, degree, pitch }) => ({ tab, degree, pitch: pitch + shift })),
+          soundings.map(({ name, pitch, ...rest }) => ({ ...rest, pitch: pitch + shift })),
         );
         const found = there.holes.map(({ soundings }) =>
-          soundings.map(({ tab, degree, pitch }) => ({ tab, degree, pitch })),
+          soundings.map(({ name, ...rest }) => rest),
         );
         expect(found).toEqual(expected);
       }),
@@ -90,12 +87,12 @@ describe('laws of moving harp and song together', () => {
     );
   });
 
-  test('chartReport: numerals and times do not change, roots move', () => {
+  test('makeChart: numerals and times do not change, roots move', () => {
     fc.assert(
       fc.property(majorForms, shifts, positions, (form, shift, fifths) => {
         const [key, moved] = songKeys(fifths, shift);
-        const here = chartReport(makeChart(form, key)).chart.spans;
-        const there = chartReport(makeChart(form, moved)).chart.spans;
+        const here = makeChart(form, key).spans;
+        const there = makeChart(form, moved).spans;
         expect(there.map(({ chord, ...rest }) => rest)).toEqual(
           here.map(({ chord, ...rest }) => rest),
         );
@@ -107,18 +104,18 @@ describe('laws of moving harp and song together', () => {
   });
 
   test.each(['basic', 'quick-change'])(
-    'targetReport of %s: the same tabs in all twelve keys',
+    'chartAvailability of %s: the same soundings in all twelve keys',
     (id) => {
       const plain = (key: KeyName, harp: ReturnType<typeof makeHarp>) =>
-        targetReport(makeChart(id, key), harp).bars.map(({ bar, chords }) => ({
-          bar,
-          chords: chords.map(({ numeral, tones, whole, warnings }) => ({
-            numeral,
-            tabs: tones.map(({ degree, tab }) => [degree, ...tab]),
-            whole,
+        chartAvailability(makeChart(id, key), harp).map(
+          ({ bars, numerals, targets, whole, warnings }) => ({
+            bars,
+            numerals,
+            targets: targets.map(({ degree, sounding }) => [degree, markOf(sounding)]),
+            whole: whole.map(({ breath, holes, lacks, adds }) => ({ breath, holes, lacks, adds })),
             warnings: warnings.map(({ code }) => code),
-          })),
-        }));
+          }),
+        );
       const inG = plain('G', C);
       for (const key of TWELVE_KEYS) {
         expect(plain(key.name, makeHarp(transposeKey(key, -7)))).toEqual(inG);
@@ -126,21 +123,20 @@ describe('laws of moving harp and song together', () => {
     },
   );
 
-  test('practiceReport: the same tabs in all twelve keys, for every kind', () => {
+  test('practiceLine: the same tabs in all twelve keys, for every kind', () => {
     for (const kind of ['roots', 'chords', 'guide-tones'] as const) {
       const tabs = TWELVE_KEYS.map((key) => {
         const chart = makeChart('quick-change', key);
-        return practiceReport(chart, makeHarp(transposeKey(key, -7)), { kind }).moves.map(
-          ({ tab }) => tab,
-        );
+        const { steps } = practiceLine(chart, makeHarp(transposeKey(key, -7)), { kind });
+        return formatTab(steps.map(({ soundings }) => soundings.map(markOf)));
       });
       for (const inKey of tabs) expect(inKey).toEqual(tabs[0]);
     }
   });
 
-  test('pickReport: the same positions in the same order in all twelve keys', () => {
+  test('pickHarps: the same positions in the same order in all twelve keys', () => {
     const orders = TWELVE_KEYS.map((key) =>
-      pickReport(key).picks.map(({ position, weight }) => ({ position, weight })),
+      pickHarps(key).map(({ position, weight }) => ({ position, weight })),
     );
     for (const order of orders) expect(order).toEqual(orders[0]);
   });

@@ -1,5 +1,6 @@
 import { Command, type Option } from 'commander';
 import { examples } from './shared/examples.js';
+import { wrapLine } from './shared/wrap.js';
 import type { Terminal } from './terminal.js';
 import { VERBS, type VerbRow } from './verb-table.js';
 import { version } from './version.js';
@@ -27,8 +28,13 @@ export async function buildProgram(words: readonly string[], terminal: Terminal)
       optionDescription: sayOption,
       subcommandTerm: (verb) => verb.name(),
       helpWidth: terminal.width,
+      minWidthToWrap: NARROWEST,
     })
-    .configureOutput({ writeOut: terminal.out, writeErr: terminal.err, outputError: () => {} })
+    .configureOutput({
+      writeOut: (text) => terminal.out(wrapHelp(text, terminal.width)),
+      writeErr: (text) => terminal.err(wrapHelp(text, terminal.width)),
+      outputError: () => {},
+    })
     .addHelpText('after', `${EXAMPLES}\n\n${MORE}`);
   // Each verb copies what is set above, so they are added after it.
   for (const row of VERBS) {
@@ -36,6 +42,17 @@ export async function buildProgram(words: readonly string[], terminal: Terminal)
     if (row === asked) setUp?.(verb, terminal);
   }
   return program;
+}
+
+/** Narrowest column of a help that is still set beside what it explains. */
+const NARROWEST = 20;
+
+/** A help within the width, but for its examples: a command is copied whole. */
+function wrapHelp(text: string, width: number): string {
+  return text
+    .split('\n')
+    .flatMap((line) => (line.startsWith('  reedplate ') ? [line] : wrapLine(line, width)))
+    .join('\n');
 }
 
 /** The verb that the words name, after `help` or first; none where there is no such verb. */

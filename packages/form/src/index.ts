@@ -42,6 +42,7 @@ export type { Chart, ChordSpan } from './types.js';
 
 // Recognition
 
+export { describeRecognition } from './describe-recognition.js';
 export { type RecogniseOptions, recogniseForm } from './recognise-form.js';
 export type { BarDifference, FormMatch, FormRecognition } from './recognition.js';
 export { LEAST_FORM_AGREEMENT, RECOGNITION_WEIGHTS } from './recognition-weights.js';

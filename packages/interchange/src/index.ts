@@ -39,4 +39,9 @@ export type { Piece, PiecePart, Sheet } from './piece.js';
 // Quantising
 export { GRID_IDS, GRIDS, type GridId, type QuantiseOptions, quantiseLine } from './quantise.js';
 export type { ReadScoreOptions } from './score/assemble-piece.js';
+export {
+  type PartSummary,
+  type PieceSummary,
+  summarisePiece,
+} from './summarise-piece.js';
 export { PIECE_WARNINGS, type PieceWarning, type PieceWarningCode } from './warning.js';

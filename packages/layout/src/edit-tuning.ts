@@ -98,6 +98,22 @@ export function parseReedEdit(edit: string | ReedEdit): ReedEdit {
   return checkEdit({ hole: Number(hole) as Hole, breath: breath.toLowerCase() as Breath, by });
 }
 
+/**
+ * An edit of one reed as text: the inverse of {@link parseReedEdit}.
+ *
+ * @throws ReedplateError `TUNING_INVALID`
+ * @example
+ * ```ts
+ * import { formatReedEdit } from '@reedplate/layout';
+ *
+ * formatReedEdit({ hole: 5, breath: 'draw', by: 1 }); // => '5 draw up 1'
+ * ```
+ */
+export function formatReedEdit(edit: ReedEdit): string {
+  const { hole, breath, by } = checkEdit(edit);
+  return `${hole} ${breath} ${by < 0 ? 'down' : 'up'} ${Math.abs(by)}`;
+}
+
 function checkEdit({ hole, breath, by }: ReedEdit): ReedEdit {
   const code = 'TUNING_INVALID';
   requireOneOf(breath, ['blow', 'draw'], { what: 'a breath', code });

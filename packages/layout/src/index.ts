@@ -6,7 +6,13 @@
 
 // Tunings
 
-export { type EditedTuningSpec, editTuning, parseReedEdit, type ReedEdit } from './edit-tuning.js';
+export {
+  type EditedTuningSpec,
+  editTuning,
+  formatReedEdit,
+  parseReedEdit,
+  type ReedEdit,
+} from './edit-tuning.js';
 export { makeTuning, type ReedRow, type TuningSpec } from './make-tuning.js';
 export { readTuning } from './read-tuning.js';
 export { type KnownTunings, type TuningLike, toTuning } from './to-tuning.js';

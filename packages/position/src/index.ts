@@ -16,6 +16,16 @@ export {
 export type { Position, PositionNumber } from './position.js';
 export { composePositions, POSITIONS, positionByNumber } from './positions.js';
 
+// All that a harp sounds
+
+export {
+  type HarpMap,
+  type HarpMapOptions,
+  harpMap,
+  type MappedHole,
+  type MappedSounding,
+} from './harp-map.js';
+
 // Scales on a harp
 
 export type { ScaleFit } from './scale-fit.js';
@@ -25,6 +35,7 @@ export { type RunNote, scaleRun } from './scale-run.js';
 // Picking a harp
 
 export type { ChordFit, ToneFit } from './chord-fit.js';
+export { describePick } from './describe-pick.js';
 export type { LineFit } from './line-fit.js';
 export {
   type HarpPick,

@@ -5,6 +5,7 @@
  */
 
 // Practice lines
+export { PRACTICE_CAUTIONS } from './cautions.js';
 export {
   PRACTICE_KINDS,
   type PracticeKind,

@@ -22,6 +22,7 @@ import {
   requireOptions,
 } from '@reedplate/pitch';
 import { arpeggioFigures } from './arpeggio.js';
+import { PRACTICE_CAUTIONS } from './cautions.js';
 import { cheapestPath } from './connect.js';
 import { type Moment, type Passage, passagesByBeat, passagesBySpan } from './passage.js';
 import { figureCost, moveCost } from './path-cost.js';
@@ -73,6 +74,8 @@ export interface PracticeLine {
   readonly kind: PracticeKind;
   readonly steps: readonly PracticeStep[];
   readonly line: Line;
+  /** What to mind while playing: {@link PRACTICE_CAUTIONS}. */
+  readonly cautions: readonly string[];
 }
 
 /** How {@link practiceLine} chooses. */
@@ -148,7 +151,12 @@ export function practiceLine(
   const steps = passages.flatMap((passage, index) =>
     passage.map((moment, at) => makeStep(moment, path[index]?.[at] as Voicing)),
   );
-  return Object.freeze({ kind, steps: Object.freeze(steps), line: lineOf(steps, chart) });
+  return Object.freeze({
+    kind,
+    steps: Object.freeze(steps),
+    line: lineOf(steps, chart),
+    cautions: PRACTICE_CAUTIONS,
+  });
 }
 
 type Choosing = (passage: Passage) => readonly Figure[] | undefined;

@@ -32,6 +32,7 @@ export {
   type StudySummaryOptions,
   summariseStudy,
 } from './study-summary.js';
+export { type StudySummary, summariseResults } from './summarise-results.js';
 // Tuning design
 export {
   type CorpusCost,

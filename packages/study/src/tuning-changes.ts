@@ -1,5 +1,6 @@
 import {
   editTuning,
+  formatReedEdit,
   type Harp,
   makeHarp,
   type ReedEdit,
@@ -33,6 +34,8 @@ export interface CorpusCost {
 export interface TuningChange extends CorpusCost {
   /** One or two reeds raised or lowered. */
   readonly edits: readonly ReedEdit[];
+  /** The same in text, as `editTuning` reads it, two apart by commas: `5 draw up 1`. */
+  readonly name: string;
   /** Points less than the tuning unchanged; below 0 where the change makes things worse. */
   readonly saved: number;
 }
@@ -43,6 +46,8 @@ export interface TuningChanges {
   readonly tuning: string;
   readonly model: string;
   readonly level: string;
+  /** Lines of the corpus. */
+  readonly lines: number;
   /** The tuning as it is. */
   readonly unchanged: CorpusCost;
   /** The change that costs least first; equals in order of reeds, hole 1 blow first. */
@@ -110,12 +115,18 @@ export function tuningChanges(
   const unchanged = costOf(from);
   const changes = editsOf(from, within, reeds).map((edits): TuningChange => {
     const cost = costOf(editTuning(from, edits, { id: 'changed' }));
-    return Object.freeze({ edits: Object.freeze(edits), ...cost, saved: lessBy(unchanged, cost) });
+    return Object.freeze({
+      edits: Object.freeze(edits),
+      name: edits.map((edit) => formatReedEdit(edit)).join(', '),
+      ...cost,
+      saved: lessBy(unchanged, cost),
+    });
   });
   return Object.freeze({
     tuning: from.id,
     model: setting.model.id,
     level: setting.level,
+    lines: lines.length,
     unchanged,
     changes: Object.freeze(changes.sort((a, b) => a.cost - b.cost)),
   });

@@ -34,9 +34,9 @@ const HARP = ['--harp', 'C'] as const;
 
 /** Verbs that plan a chart, each with what reads the bars and the last chord from its report. */
 const PLANNING: readonly (readonly [string, readonly string[], (report: Json) => number])[] = [
-  ['chart', [], ({ chart }) => chart.bars],
-  ['target', HARP, ({ bars }) => bars.length],
-  ['practice', HARP, ({ moves }) => moves.at(-1).bar],
+  ['chart', [], ({ bars }) => bars],
+  ['target', HARP, (chords) => Math.max(...chords.flatMap(({ bars }: Json) => bars))],
+  ['practice', HARP, ({ steps }) => steps.at(-1).bar],
   ['backing', ['-o', 'band.mid', '--no-final-bar', '--count-in', '0'], ({ bars }) => bars],
 ];
 
@@ -79,7 +79,7 @@ describe.each(PLANNING)('reedplate %s', (verb, words, barsOf) => {
 });
 
 describe('readChart', () => {
-  const chart = async (...words: readonly string[]) => (await json('chart', ...words)).chart;
+  const chart = (...words: readonly string[]) => json('chart', ...words);
 
   test('readChart gives what makeChart gives for the same plan', async () => {
     const form = withTurnaround('quick-change', 'two-five');
@@ -141,21 +141,21 @@ describe('readChartFor', () => {
 
 describe('set and pick', () => {
   const weights = async (...words: readonly string[]) =>
-    (await json(...words)).picks.map(({ weight }: { weight: number }) => weight);
+    (await json(...words)).map(({ weight }: { weight: number }) => weight);
 
   test.each([[], ['--form', 'minor-flat-six'], ['--vary', 'triads'], ['--form', 'song.txt']])(
     'set gives a song of one key the harp and the weight that pick gives it with %j',
     async (...words) => {
-      const [best] = (await json('pick', '--key', 'G', ...words)).picks;
-      const [song] = (await json('setlist', 'G', ...words)).songs;
-      expect([song.position, song.weight]).toEqual([best.position, best.weight]);
+      const [best] = await json('pick', '--key', 'G', ...words);
+      const [step] = (await json('setlist', 'G', ...words)).steps;
+      expect(step.pick).toEqual(best);
     },
   );
 
   test('set reads a form of chord names in the key of its first song, for all', async () => {
-    const { songs } = await json('setlist', 'G', 'A', '--form', 'song.txt', '--least', '1');
-    expect(songs.map(({ position }: { position: number }) => position)).toEqual([2, 2]);
-    expect(songs[0].weight).toBe(songs[1].weight);
+    const { steps } = await json('setlist', 'G', 'A', '--form', 'song.txt', '--least', '1');
+    expect(steps.map(({ pick }: Json) => pick.position)).toEqual([2, 2]);
+    expect(steps[0].pick.weight).toBe(steps[1].pick.weight);
   });
 
   test('pick weighs the chords of the varied form', async () => {

@@ -91,8 +91,8 @@ describe('readHarp', () => {
 
   test('readHarp gives the reeds of the file', async () => {
     const { notes } = await json('scale', ...HARP, 'ours.json', '--key', 'D', '--scale', 'major');
-    const sharp = notes.find(({ note }: { note: string }) => note === 'F#5');
-    expect(sharp.tabs).toEqual(['-5']);
+    const sharp = notes.find(({ name }: { name: string }) => name === 'F#5');
+    expect(sharp.soundings).toMatchObject([{ hole: 5, breath: 'draw', technique: 'natural' }]);
   });
 
   test('readHarp refuses a register by name', async () => {
@@ -147,7 +147,7 @@ describe('readTuningList', () => {
         (await run(['fit', 'take.json', '--tunings', tunings, '--keys', 'C', '--json'])).out,
       );
     const names = (await harps('standard, ours.json')).harps.map(
-      ({ name }: { name: string }) => name,
+      ({ harp }: { harp: string }) => harp,
     );
     expect(names.sort()).toEqual(['C', 'C ours']);
     expect((await harps('all')).considered).toBe(TUNINGS.length);

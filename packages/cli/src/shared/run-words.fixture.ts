@@ -27,7 +27,8 @@ export async function runWords(
       written.err += text;
     },
     colour: false,
-    width: 80,
+    // Wide, so that a test reads a row as one line.
+    width: 200,
     readText,
     readBytes: (path) => new TextEncoder().encode(readText(path)),
     writeBytes: noFile,

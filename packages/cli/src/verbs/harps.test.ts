@@ -20,7 +20,7 @@ async function readJson(...words: readonly string[]) {
 describe('reedplate map', () => {
   test('map without --harp takes the harp labelled by the key', async () => {
     const { harp, key } = await readJson('map', '--tuning', 'natural-minor', '--key', 'Am');
-    expect(harp).toMatchObject({ tuning: 'natural-minor', key: 'Am', firstPosition: 'D' });
+    expect(harp).toBe('Am natural-minor');
     expect(key).toBe('Am');
   });
 
@@ -54,14 +54,14 @@ describe('reedplate map', () => {
 
 describe('reedplate pick', () => {
   test('pick --own ranks the harps owned and no others', async () => {
-    const { picks } = await readJson('pick', '--key', 'A', '--own', 'C, D, A', '--level', 'bends');
-    expect(picks.map(({ harp }: { harp: { key: string } }) => harp.key)).toEqual(['D', 'A', 'C']);
+    const picks = await readJson('pick', '--key', 'A', '--own', 'C, D, A', '--level', 'bends');
+    expect(picks.map(({ harp }: { harp: string }) => harp)).toEqual(['D', 'A', 'C']);
   });
 
   test('pick --tuning ranks twelve harps of that tuning', async () => {
-    const { picks } = await readJson('pick', '--key', 'Am', '--tuning', 'natural-minor');
+    const picks = await readJson('pick', '--key', 'Am', '--tuning', 'natural-minor');
     expect(picks).toHaveLength(12);
-    expect(picks[0]).toMatchObject({ position: 2, harp: { key: 'Am' } });
+    expect(picks[0]).toMatchObject({ position: 2, harp: 'Am natural-minor' });
   });
 
   test('pick --line says how much of the line each harp has', async () => {
@@ -91,12 +91,8 @@ describe('reedplate tunings', () => {
     expect(out).toContain('source: Wikipedia, "Solo tuning"');
   });
 
-  test('tunings --json gives every tuning with its reeds by name', async () => {
-    const { tunings } = await readJson('tunings');
-    expect(tunings).toHaveLength(TUNINGS.length);
-    for (const { holes, blow, draw } of tunings) {
-      expect([blow.length, draw.length]).toEqual([holes, holes]);
-    }
+  test('tunings --json gives the catalogue as the library has it', async () => {
+    expect(await readJson('tunings')).toEqual(JSON.parse(JSON.stringify(TUNINGS)));
   });
 
   test('tunings reads a file', async () => {
@@ -117,7 +113,7 @@ describe('reedplate retune', () => {
       'D',
     );
     expect(out).toMatch(/^from D harp to D harp \(raised-third-blow\)\n/u);
-    expect(out).toMatch(/\n3 +blow +A4 +B4 +\+200 +thin the tip\n19 reeds stay/u);
+    expect(out).toMatch(/\n3 +blow +A4 +B4 +\+200 +thin the tip\n19 reeds stay as before/u);
     expect(out.match(/eye protection/gu)).toHaveLength(1);
   });
 
@@ -131,10 +127,9 @@ describe('reedplate retune', () => {
 
   test('retune keeps first position: standard C becomes natural minor Gm', async () => {
     const { to, steps } = await readJson('retune', '--to', 'natural-minor', '--harp', 'C');
-    expect(to).toMatchObject({ key: 'Gm', firstPosition: 'C' });
-    expect(steps.map(({ cents }: { cents: number }) => cents)).toEqual([
-      -100, -100, -100, -100, -100,
-    ]);
+    expect(to).toBe('Gm natural-minor');
+    const cents: readonly number[] = steps.map((step: { cents: number }) => step.cents);
+    expect(cents.filter((each) => each !== 0)).toEqual([-100, -100, -100, -100, -100]);
   });
 
   test('retune plans a change of temperament, and says where there is nothing to do', async () => {
@@ -145,14 +140,8 @@ describe('reedplate retune', () => {
       '--to-temperament',
       'seven-limit',
     );
-    expect(steps).toContainEqual({
-      hole: 5,
-      breath: 'draw',
-      from: 'F5',
-      to: 'F5',
-      cents: -29.2,
-      remedy: 'file-base',
-    });
+    expect(steps[9]).toMatchObject({ hole: 5, breath: 'draw', remedy: 'file-base' });
+    expect(steps[9].cents).toBeCloseTo(-29.2, 1);
     expect((await read('retune', '--to', 'standard')).out).toContain('\nnothing to do\n');
   });
 
@@ -162,18 +151,18 @@ describe('reedplate retune', () => {
   });
 });
 
-describe('reedplate tune', () => {
-  test('tune shows cents and hertz of every reed', async () => {
+describe('reedplate temper', () => {
+  test('temper shows cents and hertz of every reed', async () => {
     const { out } = await read('temper', '--harp', 'C', '--temperament', 'seven-limit');
-    expect(out).toMatch(/^C harp \(standard\), seven-limit from A4 = 440 Hz\n/u);
+    expect(out).toMatch(/^C harp, A4 = 440 Hz, Just, 7-limit/u);
     expect(out).toMatch(/\n5 +E5 +-13\.7 +654\.06 +F5 +-29\.2 +686\.77\n/u);
     expect(out).not.toContain('beats');
   });
 
-  test('tune tells how a chord beats', async () => {
+  test('temper tells how a chord beats', async () => {
     const { out } = await read('temper', '--harp', 'C', '--holes', '2,3,4');
     expect(out).toMatch(/\n2-3 +5\/4 +400\.0 +\+13\.7 +15\.6\n/u);
-    const { intervals } = await readJson(
+    const { reeds, intervals } = await readJson(
       'temper',
       '--harp',
       'C',
@@ -182,12 +171,12 @@ describe('reedplate tune', () => {
       '--breath',
       'blow',
     );
-    expect(intervals).toEqual([
-      { lower: 1, upper: 4, ratio: '2/1', cents: 1200, deviation: 0, beats: 0 },
-    ]);
+    expect(reeds.map(({ hole }: { hole: number }) => hole)).toEqual([1, 4]);
+    expect(intervals).toMatchObject([{ ratio: { numerator: 2, denominator: 1 } }]);
+    expect(intervals[0].beats).toBeCloseTo(0, 9);
   });
 
-  test('tune and retune read a Scala file', async () => {
+  test('temper and retune read a Scala file', async () => {
     const scala =
       '! two.scl\nwide fifth\n12\n100.\n200.\n300.\n400.\n500.\n600.\n710.\n800.\n900.\n1000.\n1100.\n2/1\n';
     const { out } = await runWords(
@@ -221,17 +210,18 @@ describe('reedplate scale', () => {
     );
   });
 
-  test('scale --json has the same run', async () => {
-    const { run, position } = await readJson('scale', '--harp', 'C', '--key', 'G');
-    expect(position).toBe(2);
-    expect(run.slice(0, 4)).toEqual(['-2', "-3'", '+4', "-4'"]);
+  test('scale --run gives the run alone, as text and as JSON', async () => {
+    const words = ['scale', '--harp', 'C', '--key', 'G', '--run'];
+    expect((await read(...words)).out).toMatch(/^-2 -3' \+4 -4' /u);
+    const run = await readJson(...words);
+    expect(run[1]).toMatchObject({ name: 'Bb4', degree: 'b3', sounding: { hole: 3, depth: 1 } });
   });
 });
 
-describe('reedplate set', () => {
-  test('set changes harps as seldom as it can', async () => {
-    const { songs, changes } = await readJson('setlist', 'G', 'C', 'A', '--own', 'C,D,G');
-    expect(songs.map(({ harp }: { harp: string }) => harp)).toEqual(['C', 'C', 'D']);
+describe('reedplate setlist', () => {
+  test('setlist changes harps as seldom as it can', async () => {
+    const { steps, changes } = await readJson('setlist', 'G', 'C', 'A', '--own', 'C,D,G');
+    expect(steps.map(({ pick }: { pick: { harp: string } }) => pick.harp)).toEqual(['C', 'C', 'D']);
     expect(changes).toBe(1);
     expect((await read('setlist', 'G', 'C', 'A')).out).toContain('the harp changes once');
     expect((await read('setlist', 'G', 'D', 'A', '--least', '1')).out).toContain(
@@ -249,6 +239,10 @@ describe('the JSON of these verbs', () => {
     ['temper', ['temper', '--harp', 'A', '--temperament', 'compromise', '--holes', '1,2,3']],
     ['map', ['map', '--tuning', 'solo-twelve', '--key', 'C', '--valved']],
     ['pick', ['pick', '--key', 'G', '--own', 'C,low F,Gm natural-minor']],
+    ['pick', ['pick', '--key', 'G', '--all-reeds']],
+    ['scale', ['scale', '--harp', 'C', '--key', 'Dm', '--run']],
+    ['temper', ['temper', '--harp', 'A', '--all-reeds']],
+    ['forms', ['forms', '--endings']],
   ])('%s --json is what schemas/%s.json describes', async (name, words) => {
     const file = fileURLToPath(new URL(`../../schemas/${name}.json`, import.meta.url));
     const schema = JSON.parse(readFileSync(file, 'utf8'));

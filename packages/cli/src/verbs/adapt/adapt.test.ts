@@ -4,10 +4,10 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { makeLine, transposeLine } from '@reedplate/line';
 import { midi } from '@reedplate/pitch';
+import { tuningChanges } from '@reedplate/study';
 import { Ajv } from 'ajv';
 import { describe, expect, test } from 'vitest';
 import { runWords } from '../../shared/run-words.fixture.js';
-import { adaptReport } from './report.js';
 
 const HERE = fileURLToPath(new URL('.', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'reedplate-design-'));
@@ -41,7 +41,7 @@ describe('reedplate design', () => {
   test('adapt --json prints what the library reports, as its published schema has it', async () => {
     const report = await json('adapt', TUNES, '--level', 'overbends', '--json');
     expect(report).toEqual(
-      JSON.parse(JSON.stringify(adaptReport(LINES, 'standard', { level: 'overbends' }))),
+      JSON.parse(JSON.stringify(tuningChanges(LINES, 'standard', { level: 'overbends' }))),
     );
     expect(report.changes).toHaveLength(80);
     const schema = JSON.parse(readFileSync(`${HERE}../../../schemas/adapt.json`, 'utf8'));

@@ -3,20 +3,28 @@ import { makeHarp, type Tuning } from '@reedplate/layout';
 import { type Line, transposeLine } from '@reedplate/line';
 import { parseKey, ReedplateError } from '@reedplate/pitch';
 import { songKeyOf } from '@reedplate/position';
-import { openSources, readStudyTune, type StudyTune } from '@reedplate/study';
+import {
+  openSources,
+  readStudyTune,
+  type StudyTune,
+  type TuningChanges,
+  tuningChanges,
+} from '@reedplate/study';
 import type { Command } from 'commander';
+import { count } from '../../shared/count.js';
 import { setCsv } from '../../shared/csv.js';
 import { examples } from '../../shared/examples.js';
 import { withJson } from '../../shared/options.js';
 import { type PlayerWords, readPlayer, withPlayerOptions } from '../../shared/player-options.js';
-import { type Paint, printReport } from '../../shared/print.js';
+import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { readTuningWord, TUNING_WORD } from '../../shared/read-tuning.js';
 import { readList, readNumber, readWholeNumber } from '../../shared/read-words.js';
-import { setColumns } from '../../shared/table.js';
 import type { Terminal } from '../../terminal.js';
-import { type AdaptReport, adaptReport } from './report.js';
 
-interface AdaptWords extends PlayerWords {
+/** What `reedplate adapt --json` prints. */
+export type AdaptAnswer = TuningChanges;
+
+interface AdaptWords extends PlayerWords, PrintWords {
   readonly tuning: string;
   readonly position?: string;
   readonly reeds: string;
@@ -26,7 +34,6 @@ interface AdaptWords extends PlayerWords {
   readonly key?: string;
   readonly count: string;
   readonly csv: boolean;
-  readonly json: boolean;
 }
 
 /** Gives `reedplate adapt` its options and what it does. */
@@ -52,10 +59,11 @@ export function setUpAdapt(verb: Command, terminal: Terminal): void {
     .action(async (files: readonly string[], words: AdaptWords) => {
       const tuning = readTuningWord(words.tuning, terminal);
       const options = optionsOf(words);
-      const count = readWholeNumber(words.count, { min: 1, max: 100_000, what: 'changes' });
-      const report = adaptReport(await linesFor(files, tuning, words), tuning, options);
-      if (words.csv) terminal.out(setCsv(rowsOf(report)));
-      else printReport(report, words, terminal, (all, paint) => showAdapt(all, count, paint));
+      const shown = readWholeNumber(words.count, { min: 1, max: 100_000, what: 'changes' });
+      const lines = await linesFor(files, tuning, words);
+      const answer: AdaptAnswer = tuningChanges(lines, tuning, options);
+      if (words.csv) terminal.out(setCsv(rowsOf(answer)));
+      else printAnswer(answer, words, terminal, (all, page) => showAdapt(all, shown, page));
     });
 }
 
@@ -114,40 +122,34 @@ async function readTunes(
   });
 }
 
-function rowsOf({ changes }: AdaptReport) {
-  return changes.map(({ rank, name, cost, effort, missing, saved }) => {
-    return { rank, change: name, cost, effort, missing, saved };
+function rowsOf({ changes }: AdaptAnswer) {
+  return changes.map(({ name, cost, effort, missing, saved }, at) => {
+    return { rank: at + 1, change: name, cost, effort, missing, saved };
   });
 }
 
-function showAdapt(report: AdaptReport, count: number, paint: Paint): readonly string[] {
-  const { tuning, model, level, lines, unchanged, changes } = report;
-  const [head = '', ...body] = setColumns([
-    ['', 'change', 'cost', 'saved', 'missing'],
-    ['', 'none', unchanged.cost.toFixed(1), '', `${unchanged.missing}`],
-    ...changes
-      .slice(0, count)
-      .map(({ rank, name, cost, saved, missing }) => [
-        `${rank}`,
-        name,
-        cost.toFixed(1),
-        `${saved.toFixed(1)} (${sharePercent(saved, unchanged.cost)})`,
-        `${missing}`,
-      ]),
-  ]);
+function showAdapt(
+  { tuning, model, level, lines, unchanged, changes }: AdaptAnswer,
+  shown: number,
+  { paint, table }: Page,
+): readonly string[] {
+  const rows = changes
+    .slice(0, shown)
+    .map(({ name, cost, saved, missing }, at) => [
+      `${at + 1}`,
+      name,
+      cost.toFixed(1),
+      `${saved.toFixed(1)} (${sharePercent(saved, unchanged.cost)})`,
+      `${missing}`,
+    ]);
+  const asItIs = ['', 'none', unchanged.cost.toFixed(1), '', `${unchanged.missing}`];
+  const tried = `${count(changes.length, 'change')} tried`;
   return [
-    paint(
-      'heading',
-      `changes of ${tuning} for ${lines} ${lines === 1 ? 'tune' : 'tunes'} (${model}, ${level})`,
-    ),
+    paint('heading', `changes of ${tuning} for ${count(lines, 'tune')} (${model}, ${level})`),
     '',
-    paint('heading', head),
-    ...body,
+    ...table({ head: ['', 'change', 'cost', 'saved', 'missing'], rows: [asItIs, ...rows] }),
     '',
-    paint(
-      'remark',
-      `${changes.length} changes tried; cost is effort, and the price of what is missing`,
-    ),
+    paint('remark', `${tried}; cost is effort, and the price of what is missing`),
   ];
 }
 

@@ -1,23 +1,26 @@
-import { makeBacking } from '@reedplate/backing';
+import { type BackingSummary, makeBacking, summariseBacking } from '@reedplate/backing';
 import { formatOfName, PIECE_FORMATS, type PieceFormatId } from '@reedplate/interchange';
 import { ReedplateError } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { type ChartWords, readChart, withChartOptions } from '../../shared/chart-options.js';
+import { count } from '../../shared/count.js';
 import { examples } from '../../shared/examples.js';
 import { withJson } from '../../shared/options.js';
 import { readPieceFile, writePieceFile } from '../../shared/piece-file.js';
-import { type Paint, printReport } from '../../shared/print.js';
+import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { readWholeNumber } from '../../shared/read-words.js';
+import { titleOfChart } from '../../shared/say-chart.js';
 import type { Terminal } from '../../terminal.js';
-import { type BackingReport, backingReport } from './report.js';
 
-interface BackingWords extends ChartWords {
+/** What `reedplate backing --json` prints. */
+export type BackingAnswer = BackingSummary;
+
+interface BackingWords extends ChartWords, PrintWords {
   readonly tempo: string;
   readonly countIn: string;
   readonly finalBar: boolean;
   readonly line?: string;
   readonly output: string;
-  readonly json: boolean;
 }
 
 /** Gives `reedplate backing` its options and what it does. */
@@ -41,7 +44,10 @@ export function setUpBacking(verb: Command, terminal: Terminal): void {
         readOptions(words, terminal),
       );
       writePieceFile(backing, words.output, terminal, { to: bandFormat(words.output) });
-      if (words.output !== '-') printReport(backingReport(backing), words, terminal, showBacking);
+      // A print would mix with what is written where both go to standard output.
+      if (words.output === '-') return;
+      const answer: BackingAnswer = summariseBacking(backing);
+      printAnswer(answer, words, terminal, showBacking);
     });
 }
 
@@ -68,12 +74,13 @@ function readOptions({ countIn, finalBar, line }: BackingWords, terminal: Termin
   };
 }
 
-function showBacking(report: BackingReport, paint: Paint): readonly string[] {
-  const { form, key, metre, feel, tempo, choruses, bars, seconds, parts, cautions } = report;
+function showBacking(backing: BackingAnswer, { paint }: Page): readonly string[] {
+  const { tempo, choruses, bars, seconds, parts, cautions } = backing;
   const minutes = `${Math.floor(seconds / 60)}:${`${Math.floor(seconds % 60)}`.padStart(2, '0')}`;
+  const length = `${count(choruses, 'chorus', 'choruses')}, ${count(bars, 'bar')}, ${minutes}`;
   return [
-    paint('heading', `${form} in ${key}, ${metre}, ${feel}, at ${tempo}`),
-    `${choruses} choruses, ${bars} bars, ${minutes}: ${parts.map(({ name }) => name).join(', ')}`,
+    paint('heading', `${titleOfChart(backing)}, at ${tempo}`),
+    `${length}: ${parts.map(({ name }) => name).join(', ')}`,
     ...cautions.map((caution) => paint('remark', caution)),
   ];
 }

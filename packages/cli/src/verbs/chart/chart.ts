@@ -1,15 +1,14 @@
+import type { Chart } from '@reedplate/form';
 import type { Command } from 'commander';
 import { type ChartWords, readChart, withChartOptions } from '../../shared/chart-options.js';
 import { examples } from '../../shared/examples.js';
 import { withJson } from '../../shared/options.js';
-import { printReport } from '../../shared/print.js';
+import { type PrintWords, printAnswer } from '../../shared/print.js';
 import type { Terminal } from '../../terminal.js';
-import { chartReport } from './report.js';
 import { showChart } from './show-chart.js';
 
-interface ChartVerbWords extends ChartWords {
-  readonly json: boolean;
-}
+/** What `reedplate chart --json` prints. */
+export type ChartAnswer = Chart;
 
 /** Gives `reedplate chart` its options and what it does. */
 export function setUpChart(verb: Command, terminal: Terminal): void {
@@ -22,7 +21,8 @@ export function setUpChart(verb: Command, terminal: Terminal): void {
         'reedplate chart --key Eb --vary quick-change,two-five --turnaround one-six-two-five',
       ),
     )
-    .action((words: ChartVerbWords) => {
-      printReport(chartReport(readChart(words, terminal)), words, terminal, showChart);
+    .action((words: ChartWords & PrintWords) => {
+      const answer: ChartAnswer = readChart(words, terminal);
+      printAnswer(answer, words, terminal, showChart);
     });
 }

@@ -1,15 +1,15 @@
 import { makeChart, parseForm } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { describe, expect, test } from 'vitest';
-import type { Paint } from '../../shared/print.js';
+import type { Page, Paint } from '../../shared/print.js';
 import { sayHarp } from '../../shared/say-harp.js';
-import { chartReport } from './report.js';
 import { showChart } from './show-chart.js';
 
 const plain: Paint = (_, text) => text;
 const marked: Paint = (ink, text) => `<${ink}:${text}>`;
+const pageOf = (paint: Paint, width = 80): Page => ({ paint, width, table: () => [] });
 const shown = (form: string, paint = plain, key: 'C' | 'G' = 'C') =>
-  showChart(chartReport(makeChart(parseForm(form), key)), paint);
+  showChart(makeChart(parseForm(form), key), pageOf(paint));
 
 describe('showChart', () => {
   test('showChart sets four bars a line, numerals over chord names, in columns', () => {
@@ -25,7 +25,16 @@ describe('showChart', () => {
 
   test('showChart heads it with form, key, metre and feel', () => {
     const chart = makeChart('slow-ninths', 'A');
-    expect(showChart(chartReport(chart), plain)[0]).toBe('slow-ninths in A, 12/8, slow-12/8');
+    expect(showChart(chart, pageOf(plain))[0]).toBe('Slow twelve-bar in ninths in A, 12/8, slow');
+  });
+
+  test('showChart has two bars a line where four do not fit, and one where two do not', () => {
+    const chart = makeChart(parseForm('bVI7 V7 | bVI7 V7 | bVI7 V7 | I7'), 'C');
+    const numeralsAt = (width: number) =>
+      showChart(chart, pageOf(plain, width)).filter((line) => /^\d/u.test(line));
+    expect(numeralsAt(41)).toHaveLength(1);
+    expect(numeralsAt(30)).toEqual(['1  | bVI7 V7  | bVI7 V7', '3  | bVI7 V7  | I7']);
+    expect(numeralsAt(20)).toHaveLength(4);
   });
 
   test('showChart names neither chorus where there is one alone', () => {
@@ -34,7 +43,7 @@ describe('showChart', () => {
 
   test('showChart begins each chorus on a line of its own, numbered through', () => {
     const chart = makeChart(parseForm('I7 | IV7 | V7'), 'G', { choruses: 2 });
-    const lines = showChart(chartReport(chart), plain);
+    const lines = showChart(chart, pageOf(plain));
     expect(lines.filter((line) => line.startsWith('chorus'))).toEqual(['chorus 1', 'chorus 2']);
     expect(lines.filter((line) => /^\d/u.test(line)).map((line) => line[0])).toEqual(['1', '4']);
   });

@@ -1,45 +1,70 @@
+import type { Chart, ChordSpan } from '@reedplate/form';
 import { parseMetre } from '@reedplate/line';
-import { inkOfNumeral, type Paint } from '../../shared/print.js';
+import { inkOfNumeral, type Page, type Paint } from '../../shared/print.js';
+import { titleOfChart } from '../../shared/say-chart.js';
 import { setColumns } from '../../shared/table.js';
-import type { ChartBar, ChartChord, ChartReport } from './report.js';
+import { widthOf } from '../../shared/wrap.js';
 
-const BARS_A_LINE = 4;
+/** Bars a line, the first that fits the screen: a line of a blues is four bars. */
+const BARS_A_LINE = [4, 2, 1] as const;
 
-/** A chart in lines of four bars, numerals over chord names; each chorus begins a line. */
-export function showChart({ bars, chart }: ChartReport, paint: Paint): readonly string[] {
-  const title = `${chart.form} in ${chart.key}, ${chart.metre}, ${chart.feel}`;
-  const lines = linesOf(bars);
-  const { beatsPerBar } = parseMetre(chart.metre);
-  const set = setColumns(
-    lines.flatMap(({ bars: line }) => [
-      [`${line[0]?.bar ?? ''}`, ...line.map((bar) => sayNumerals(bar, beatsPerBar))],
-      ['', ...line.map((bar) => sayChords(bar, beatsPerBar))],
-    ]),
-  );
+/**
+ * A chart in lines of four bars, numerals over chord names; each chorus begins a line. A narrow screen
+ * has two bars a line, or one.
+ */
+export function showChart(chart: Chart, { paint, width }: Page): readonly string[] {
+  const settings = BARS_A_LINE.map((count) => setBars(chart, count));
+  const fits = settings.find(({ text }) => text.every((line) => widthOf(line) <= width));
+  const { lines, text } = fits ?? (settings.at(-1) as SetBars);
   const isNamed = chart.choruses > 1 || chart.intro !== undefined;
   return [
-    paint('heading', title),
-    ...lines.flatMap(({ bars: line, begins }, index) => [
+    paint('heading', titleOfChart(chart)),
+    ...lines.flatMap(({ bars, begins }, index) => [
       '',
       ...(isNamed && begins !== undefined ? [paint('remark', begins)] : []),
-      paintNumerals(set[index * 2] ?? '', line, paint),
-      set[index * 2 + 1] ?? '',
+      paintNumerals(text[index * 2] ?? '', bars, paint),
+      text[index * 2 + 1] ?? '',
     ]),
   ];
 }
 
+/** The chords of one bar. */
+type Bar = readonly ChordSpan[];
+
 interface ChartLine {
-  readonly bars: readonly ChartBar[];
+  readonly bars: readonly Bar[];
   /** What begins with this line: the introduction or a chorus. */
   readonly begins: string | undefined;
 }
 
-function linesOf(bars: readonly ChartBar[]): readonly ChartLine[] {
-  const lines: { bars: ChartBar[]; begins: string | undefined }[] = [];
+/** Lines of bars, and their text: numerals, then chord names, for each line. */
+interface SetBars {
+  readonly lines: readonly ChartLine[];
+  readonly text: readonly string[];
+}
+
+function setBars(chart: Chart, barsALine: number): SetBars {
+  const { beatsPerBar } = parseMetre(chart.metre);
+  const lines = linesOf(barsOf(chart), barsALine);
+  const rows = lines.flatMap(({ bars }) => [
+    [`${bars[0]?.[0]?.bar ?? ''}`, ...bars.map((bar) => sayBar(bar, beatsPerBar, numeralOf))],
+    ['', ...bars.map((bar) => sayBar(bar, beatsPerBar, symbolOf))],
+  ]);
+  return { lines, text: setColumns(rows) };
+}
+
+function barsOf({ spans }: Chart): readonly Bar[] {
+  const bars = new Map<number, ChordSpan[]>();
+  for (const span of spans) bars.set(span.bar, [...(bars.get(span.bar) ?? []), span]);
+  return [...bars.values()];
+}
+
+function linesOf(bars: readonly Bar[], barsALine: number): readonly ChartLine[] {
+  const lines: { bars: Bar[]; begins: string | undefined }[] = [];
   for (const bar of bars) {
     const line = lines.at(-1);
-    const begins = line?.bars.at(-1)?.chorus !== bar.chorus;
-    if (line === undefined || begins || line.bars.length === BARS_A_LINE) {
+    const begins = line?.bars.at(-1)?.[0]?.chorus !== bar[0]?.chorus;
+    if (line === undefined || begins || line.bars.length === barsALine) {
       lines.push({ bars: [bar], begins: begins ? sayChorus(bar) : undefined });
     } else {
       line.bars.push(bar);
@@ -48,45 +73,36 @@ function linesOf(bars: readonly ChartBar[]): readonly ChartLine[] {
   return lines;
 }
 
-function sayChorus({ chorus }: ChartBar): string {
-  return chorus === 0 ? 'introduction' : `chorus ${chorus}`;
+function sayChorus([first]: Bar): string {
+  return first?.chorus === 0 ? 'introduction' : `chorus ${first?.chorus}`;
 }
 
-function sayNumerals({ chords }: ChartBar, beatsPerBar: number): string {
-  return sayBar(
-    chords.map(({ numeral }) => numeral),
-    beatsOf(chords, beatsPerBar),
-  );
-}
-
-function sayChords({ chords }: ChartBar, beatsPerBar: number): string {
-  return sayBar(
-    chords.map(({ chord }) => chord),
-    beatsOf(chords, beatsPerBar),
-  );
-}
-
-/** Felt beats that each chord of a bar lasts. */
-function beatsOf(chords: readonly ChartChord[], beatsPerBar: number): readonly number[] {
-  return chords.map(({ beat }, at) => (chords[at + 1]?.beat ?? beatsPerBar + 1) - beat);
-}
+const numeralOf = ({ numeral }: ChordSpan): string => numeral ?? NO_CHORD;
+const symbolOf = ({ chord }: ChordSpan): string => chord?.symbol ?? NO_CHORD;
+const NO_CHORD = 'N.C.';
 
 /** Chords that share the bar evenly stand alone; else each further beat of a chord is a slash. */
-function sayBar(names: readonly (string | null)[], beats: readonly number[]): string {
+function sayBar(bar: Bar, beatsPerBar: number, say: (span: ChordSpan) => string): string {
+  const beats = beatsOf(bar, beatsPerBar);
   const isEven = beats.every((length) => length === beats[0]);
   const counts = isEven || !beats.every(Number.isInteger) ? [] : beats;
-  const marks = names.map((name, at) => `${name ?? 'N.C.'}${' /'.repeat((counts[at] ?? 1) - 1)}`);
+  const marks = bar.map((span, at) => `${say(span)}${' /'.repeat((counts[at] ?? 1) - 1)}`);
   return `| ${marks.join(' ')}`;
 }
 
+/** Felt beats that each chord of a bar lasts. */
+function beatsOf(bar: Bar, beatsPerBar: number): readonly number[] {
+  return bar.map(({ beat }, at) => (bar[at + 1]?.beat ?? beatsPerBar + 1) - beat);
+}
+
 /** Colours each numeral where it stands, from the left, so that setting is not disturbed. */
-function paintNumerals(text: string, bars: readonly ChartBar[], paint: Paint): string {
+function paintNumerals(text: string, bars: readonly Bar[], paint: Paint): string {
   let rest = text;
   let painted = '';
-  for (const { numeral } of bars.flatMap(({ chords }) => chords)) {
-    const ink = inkOfNumeral(numeral);
-    const at = rest.indexOf(` ${numeral ?? 'N.C.'}`) + 1;
-    const end = at + (numeral ?? 'N.C.').length;
+  for (const span of bars.flat()) {
+    const ink = inkOfNumeral(span.numeral);
+    const at = rest.indexOf(` ${numeralOf(span)}`) + 1;
+    const end = at + numeralOf(span).length;
     const word = rest.slice(at, end);
     painted += rest.slice(0, at) + (ink === undefined ? word : paint(ink, word));
     rest = rest.slice(end);

@@ -52,7 +52,6 @@ describe('reedplate convert', () => {
     );
     expect(JSON.parse(out)).toMatchObject({
       title: 'One',
-      to: 'midi',
       key: 'G',
       notes: 4,
       chartBars: 1,
@@ -205,7 +204,7 @@ describe('reedplate backing', () => {
     const { code, out, err, bytes } = await convert('', [...WORDS, 'band.mid', '--tempo', '120']);
     expect([code, err]).toEqual([0, '']);
     expect(out).toBe(
-      'quick-change in G, 4/4, shuffle, at 120\n2 choruses, 26 bars, 0:52: Bass, Comping, Drums\n',
+      'Quick-change twelve-bar in G, 4/4, shuffle, at 120\n2 choruses, 26 bars, 0:52: Bass, Comping, Drums\n',
     );
     const { parts, chart, line: read } = readMidi(bytes);
     expect(parts.map(({ name }) => name)).toEqual(['Bass', 'Comping', 'Drums']);

@@ -3,7 +3,9 @@ import {
   PIECE_FORMAT_IDS,
   type Piece,
   type PieceFormatId,
+  type PieceSummary,
   type Sheet,
+  summarisePiece,
 } from '@reedplate/interchange';
 import { type Harp, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import type { Metre } from '@reedplate/line';
@@ -12,6 +14,7 @@ import { TAB_DIALECT_IDS, type TabDialectId } from '@reedplate/tab';
 import type { Command } from 'commander';
 import { type ChartForLineWords, readChartFor } from '../../shared/chart-for-line.js';
 import { withMaybeChartForLineOptions } from '../../shared/chart-options.js';
+import { count } from '../../shared/count.js';
 import { examples } from '../../shared/examples.js';
 import {
   type MaybeHarpWords,
@@ -20,14 +23,19 @@ import {
 } from '../../shared/harp-options.js';
 import { withJson } from '../../shared/options.js';
 import { readPieceFile, writePieceFile } from '../../shared/piece-file.js';
-import { type Paint, printReport } from '../../shared/print.js';
+import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { readWholeNumber } from '../../shared/read-words.js';
-import { setColumns } from '../../shared/table.js';
 import type { Terminal } from '../../terminal.js';
 import { needsGrid, type QuantiseWords, quantisePiece, withQuantiseOptions } from './quantise.js';
-import { type ConvertReport, convertReport } from './report.js';
 
-interface ConvertWords extends Partial<ChartForLineWords>, MaybeHarpWords, QuantiseWords {
+/** What `reedplate convert --json` prints. */
+export type ConvertAnswer = PieceSummary;
+
+interface ConvertWords
+  extends Partial<ChartForLineWords>,
+    MaybeHarpWords,
+    QuantiseWords,
+    PrintWords {
   readonly from?: string;
   readonly to?: string;
   readonly tune?: string;
@@ -37,7 +45,6 @@ interface ConvertWords extends Partial<ChartForLineWords>, MaybeHarpWords, Quant
   readonly dialect?: string;
   readonly title?: string;
   readonly tabMetre?: string;
-  readonly json: boolean;
 }
 
 /** Gives `reedplate convert` its options and what it does. */
@@ -89,9 +96,10 @@ function convert(input: string, output: string, words: ConvertWords, terminal: T
   if (needsGrid(piece.line, to)) terminal.err(`reedplate: ${input}: ${BY_HAND}\n`);
   const sheet = dressSheet(piece, words, terminal);
   writePieceFile(sheet, output, terminal, { to, ...writeOptions(words, harp) });
-  // A report would mix with what is written where both go to standard output.
+  // A print would mix with what is written where both go to standard output.
   if (output !== '-') {
-    printReport(convertReport({ ...piece, ...sheet }, to), words, terminal, showConvert);
+    const answer: ConvertAnswer = summarisePiece({ ...piece, ...sheet });
+    printAnswer(answer, words, terminal, (summary, page) => showConvert(summary, to, page));
   }
 }
 
@@ -145,8 +153,11 @@ function dressSheet(piece: Piece, words: ConvertWords, terminal: Terminal): Shee
   return { ...piece, key: name, chart };
 }
 
-function showConvert(report: ConvertReport, paint: Paint): readonly string[] {
-  const { title, to, key, metre, tempo, bars, notes, chartBars, parts } = report;
+function showConvert(
+  { title, key, metre, tempo, bars, notes, chartBars, parts }: ConvertAnswer,
+  to: PieceFormatId,
+  { paint, table }: Page,
+): readonly string[] {
   const facts = [
     `${count(notes, 'note')} in ${count(bars, 'bar')} of ${metre}`,
     ...(key === null ? [] : [`in ${key}`]),
@@ -161,10 +172,6 @@ function showConvert(report: ConvertReport, paint: Paint): readonly string[] {
   ]);
   return [
     `${paint('heading', title ?? 'untitled')}: ${facts.join(', ')}, as ${to}`,
-    ...(rows.length > 1 ? ['', ...setColumns(rows)] : []),
+    ...(rows.length > 1 ? ['', ...table({ rows })] : []),
   ];
-}
-
-function count(number: number, what: string): string {
-  return `${number} ${what}${number === 1 ? '' : 's'}`;
 }

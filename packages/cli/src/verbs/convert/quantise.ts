@@ -7,12 +7,14 @@ import {
 } from '@reedplate/interchange';
 import type { Line } from '@reedplate/line';
 import { ReedplateError, requireOneOf } from '@reedplate/pitch';
-import type { Command } from 'commander';
+import { type Command, Option } from 'commander';
 import { readList, readNumber } from '../../shared/read-words.js';
 
 /** What says how a line is laid on a grid. */
 export interface QuantiseWords {
   readonly quantise?: string;
+  /** Another spelling of it. */
+  readonly quantize?: string;
   readonly swing?: string;
 }
 
@@ -23,6 +25,7 @@ export function withQuantiseOptions(command: Command): Command {
       '--quantise <grids>',
       `grids to lay a take played by hand on, each beat on the nearest: ${GRID_IDS.join(', ')}`,
     )
+    .addOption(new Option('--quantize <grids>', 'another spelling of --quantise').hideHelp())
     .option(
       '--swing <ratio>',
       'with --quantise: long to short eighth as played, to be written even',
@@ -34,7 +37,10 @@ export function withQuantiseOptions(command: Command): Command {
  *
  * @throws ReedplateError `USAGE` for a swing without a grid, and what `quantiseLine` throws
  */
-export function quantisePiece(piece: Piece, { quantise, swing }: QuantiseWords): Piece {
+export function quantisePiece(
+  piece: Piece,
+  { quantize, quantise = quantize, swing }: QuantiseWords,
+): Piece {
   if (quantise === undefined) {
     if (swing === undefined) return piece;
     throw new ReedplateError({ code: 'USAGE', value: swing, expected: '--quantise with --swing' });

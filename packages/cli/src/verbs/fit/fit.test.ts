@@ -41,16 +41,17 @@ describe('reedplate fit', () => {
   });
 
   test('fit --csv prints the same ranking as --json', async () => {
-    const { harps } = JSON.parse((await read('--json')).out);
+    const { harps } = JSON.parse((await read('--json', '--all-reeds')).out);
     const [head = '', ...rows] = (await read('--csv')).out.trimEnd().split('\n');
     const columns = head.split(',');
     expect(columns.slice(0, 4)).toEqual(['rank', 'harp', 'key', 'tuning']);
     expect(rows).toHaveLength(harps.length);
-    for (const [at, { name, harp, ...found }] of harps.entries()) {
+    for (const [at, { harp, ...found }] of harps.entries()) {
       const cells = rows[at]?.split(',') ?? [];
       const expected = {
         ...found,
-        harp: name,
+        rank: at + 1,
+        harp: harp.key,
         key: harp.key,
         tuning: harp.tuning,
         register: harp.register,

@@ -1,31 +1,33 @@
-import { REGISTERS, type Register } from '@reedplate/layout';
-import { everyHarp } from '@reedplate/playability';
+import { harpName, REGISTERS, type Register } from '@reedplate/layout';
+import { everyHarp, type FitRanking, fitHarps, type HarpFit } from '@reedplate/playability';
 import type { Command } from 'commander';
+import { count } from '../../shared/count.js';
 import { setCsv } from '../../shared/csv.js';
 import { examples } from '../../shared/examples.js';
-import { withJson } from '../../shared/options.js';
+import { withJsonOfHarps } from '../../shared/options.js';
 import { LINE_FILE, readPieceFile } from '../../shared/piece-file.js';
 import { type PlayerWords, readPlayer, withPlayerOptions } from '../../shared/player-options.js';
-import { type Paint, printReport } from '../../shared/print.js';
+import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { readTuningList, TUNING_LIST } from '../../shared/read-tuning.js';
 import { readList, readNumber, readWholeNumber } from '../../shared/read-words.js';
-import { setColumns } from '../../shared/table.js';
 import type { Terminal } from '../../terminal.js';
-import { type FitEntry, type FitReport, fitReport, fitRows } from './report.js';
+import { fitRows } from './rows.js';
 
-interface FitWords extends PlayerWords {
+/** What `reedplate fit --json` prints. */
+export type FitAnswer = FitRanking;
+
+interface FitWords extends PlayerWords, PrintWords {
   readonly keys?: string;
   readonly tunings: string;
   readonly registers: string;
   readonly transpose: string;
   readonly count: string;
   readonly csv: boolean;
-  readonly json: boolean;
 }
 
 /** Gives `reedplate fit` its options and what it does. */
 export function setUpFit(verb: Command, terminal: Terminal): void {
-  withJson(withPlayerOptions(verb))
+  withJsonOfHarps(withPlayerOptions(verb))
     .argument('<line>', LINE_FILE)
     .option('--keys <keys>', 'keys of the harps, apart by commas; all twelve without it')
     .option('--tunings <tunings>', TUNING_LIST, 'standard')
@@ -42,13 +44,14 @@ export function setUpFit(verb: Command, terminal: Terminal): void {
       examples('reedplate fit take.json', 'reedplate fit take.json --tunings all --csv'),
     )
     .action((file: string, words: FitWords) => {
-      const report = fitReport(readPieceFile(file, terminal).line, harpsOf(words, terminal), {
+      const { line } = readPieceFile(file, terminal);
+      const answer: FitAnswer = fitHarps(line, harpsOf(words, terminal), {
         ...readPlayer(words),
         transpositions: readList(words.transpose).map((word) => readNumber(word, 'semitones')),
         count: readWholeNumber(words.count, { min: 1, max: 100_000, what: 'a number of harps' }),
       });
-      if (words.csv) terminal.out(setCsv(fitRows(report)));
-      else printReport(report, words, terminal, showFit);
+      if (words.csv) terminal.out(setCsv(fitRows(answer)));
+      else printAnswer(answer, words, terminal, showFit);
     });
 }
 
@@ -61,14 +64,12 @@ function harpsOf({ keys, tunings, registers }: FitWords, terminal: Terminal) {
   });
 }
 
-function showFit(report: FitReport, paint: Paint): readonly string[] {
-  const [head = '', ...body] = setColumns([HEAD, ...report.harps.map(rowOf)]);
-  const { considered, searched, moments, model, level } = report;
+function showFit(ranking: FitAnswer, { paint, table }: Page): readonly string[] {
+  const { considered, searched, moments, model, level, harps } = ranking;
   return [
-    paint('heading', `harps for ${moments} moments (${model}, ${level})`),
+    paint('heading', `harps for ${count(moments, 'moment')} (${model}, ${level})`),
     '',
-    paint('heading', head),
-    ...body,
+    ...table({ head: HEAD, rows: harps.map(rowOf) }),
     '',
     paint('remark', `${considered} considered, ${searched} searched, the rest proven no better`),
   ];
@@ -76,19 +77,19 @@ function showFit(report: FitReport, paint: Paint): readonly string[] {
 
 const HEAD = ['', 'harp', 'move', 'plays', 'effort', 'each', 'bends', 'over', 'breath', 'holes'];
 
-function rowOf(entry: FitEntry): readonly string[] {
-  const { rank, name, transposition, playableShare, effort, effortPerMoment } = entry;
+function rowOf(fit: HarpFit, at: number): readonly string[] {
+  const { harp, transposition, playableShare, effort, effortPerMoment } = fit;
   return [
-    `${rank}`,
-    name,
+    `${at + 1}`,
+    harpName(harp),
     transposition > 0 ? `+${transposition}` : `${transposition}`,
     `${Math.floor(playableShare * 100)} %`,
     effort.toFixed(1),
     effortPerMoment.toFixed(2),
-    `${entry.bends}`,
-    `${entry.overbends}`,
-    sayBalance(entry.breathBalance),
-    `${entry.lowestHole}-${entry.highestHole}`,
+    `${fit.bends}`,
+    `${fit.overbends}`,
+    sayBalance(fit.breathBalance),
+    `${fit.lowestHole}-${fit.highestHole}`,
   ];
 }
 

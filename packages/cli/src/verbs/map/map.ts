@@ -1,29 +1,35 @@
 import type { Breath, Harp, Technique } from '@reedplate/layout';
 import { type KeyName, parseKey, ReedplateError } from '@reedplate/pitch';
-import { positionByNumber, positionOf } from '@reedplate/position';
+import {
+  type HarpMap,
+  harpMap,
+  type MappedHole,
+  positionByNumber,
+  positionOf,
+} from '@reedplate/position';
 import type { Command } from 'commander';
 import { examples } from '../../shared/examples.js';
 import { type MaybeHarpWords, readHarp, withMaybeHarpOptions } from '../../shared/harp-options.js';
-import { withJson } from '../../shared/options.js';
-import { type Paint, printReport } from '../../shared/print.js';
+import { withJsonOfHarps } from '../../shared/options.js';
+import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { sayHarp } from '../../shared/say-harp.js';
 import {
   readSongKey,
   type SongKeyWords,
   withSongKeyOptions,
 } from '../../shared/song-key-options.js';
-import { setColumns } from '../../shared/table.js';
 import type { Terminal } from '../../terminal.js';
-import { type MapHole, type MapReport, mapReport } from './report.js';
 
-interface MapWords extends MaybeHarpWords, SongKeyWords {
+/** What `reedplate map --json` prints. */
+export type MapAnswer = HarpMap;
+
+interface MapWords extends MaybeHarpWords, SongKeyWords, PrintWords {
   readonly valved: boolean;
-  readonly json: boolean;
 }
 
 /** Gives `reedplate map` its options and what it does. */
 export function setUpMap(verb: Command, terminal: Terminal): void {
-  withJson(withSongKeyOptions(withMaybeHarpOptions(verb, HARP)))
+  withJsonOfHarps(withSongKeyOptions(withMaybeHarpOptions(verb, HARP)))
     .option('--valved', 'the harp is half-valved', false)
     .addHelpText(
       'after',
@@ -37,7 +43,12 @@ export function setUpMap(verb: Command, terminal: Terminal): void {
       const harp = mappedHarp(words, terminal);
       const key = readSongKey(words, harp);
       const { valved } = words;
-      printReport(mapReport(harp, { valved, ...(key && { key }) }), words, terminal, showMap);
+      const answer: MapAnswer = harpMap(harp, {
+        level: 'overbends',
+        valved,
+        ...(key && { key }),
+      });
+      printAnswer(answer, words, terminal, showMap);
     });
 }
 
@@ -52,20 +63,18 @@ function mappedHarp({ harp, key, ...kind }: MapWords, terminal: Terminal): Harp 
   return readHarp({ ...kind, harp: label }, terminal);
 }
 
-function showMap({ harp, key, holes }: MapReport, paint: Paint): readonly string[] {
-  const rows = rowsOf(holes);
-  const [head = '', ...body] = setColumns([
-    ['hole', ...holes.map(({ hole }) => `${hole}`)],
-    ...rows,
-  ]);
+function showMap({ harp, key, holes }: MapAnswer, { paint, table }: Page): readonly string[] {
   const title =
     key === null ? sayHarp(harp) : `${sayHarp(harp)}, song in ${key}: ${sayPosition(harp, key)}`;
   const remark = `' is a semitone of bend; ${key === null ? 'give --key or --position for degrees' : 'degree of the song after each note'}`;
   return [
     paint('heading', title),
     '',
-    paint('heading', head),
-    ...body,
+    ...table({
+      head: ['hole', ...holes.map(({ hole }) => `${hole}`)],
+      rows: rowsOf(holes),
+      wrap: 'columns',
+    }),
     '',
     paint('remark', remark),
   ];
@@ -78,20 +87,20 @@ interface Row {
   readonly depth: number;
 }
 
-function sayPosition(harp: MapReport['harp'], key: KeyName): string {
+function sayPosition(harp: Harp, key: KeyName): string {
   return `${positionByNumber(positionOf(harp, key)).ordinal} position`;
 }
 
 /** Blow above draw, as a player holds the harp: each breath's bends and overbend outside it. */
-function rowsOf(holes: readonly MapHole[]): readonly (readonly string[])[] {
+function rowsOf(holes: readonly MappedHole[]): readonly (readonly string[])[] {
   const rows = [...outward('blow', holes).reverse(), ...outward('draw', holes)];
   return rows
     .map(({ label, ...wanted }) => [label, ...holes.map((hole) => cellOf(hole, wanted))])
     .filter(([, ...cells]) => cells.some((cell) => cell !== ''));
 }
 
-/** The rows of a breath from its natural notes outward. */
-function outward(breath: Breath, holes: readonly MapHole[]): Row[] {
+/** The rows of a breath from its unbent notes outward. */
+function outward(breath: Breath, holes: readonly MappedHole[]): Row[] {
   const depths = holes.flatMap(({ soundings }) => soundings.map(({ depth }) => depth));
   const steps = Array.from({ length: Math.max(...depths) }, (_, index) => index + 1);
   const overbend = breath === 'blow' ? 'overblow' : 'overdraw';
@@ -108,11 +117,14 @@ function outward(breath: Breath, holes: readonly MapHole[]): Row[] {
   ];
 }
 
-function cellOf({ soundings }: MapHole, { breath, technique, depth }: Omit<Row, 'label'>): string {
+function cellOf(
+  { soundings }: MappedHole,
+  { breath, technique, depth }: Omit<Row, 'label'>,
+): string {
   const found = soundings.find(
     (sounding) =>
       sounding.breath === breath && sounding.technique === technique && sounding.depth === depth,
   );
   if (found === undefined) return '';
-  return found.degree === undefined ? found.note : `${found.note} ${found.degree}`;
+  return found.degree === undefined ? found.name : `${found.name} ${found.degree}`;
 }

@@ -1,4 +1,6 @@
+import { makeHarp } from '@reedplate/layout';
 import { makeLine } from '@reedplate/line';
+import { explainPath } from '@reedplate/playability';
 import { describe, expect, test } from 'vitest';
 import { runWords } from '../../shared/run-words.fixture.js';
 
@@ -21,23 +23,29 @@ describe('reedplate path', () => {
     expect(out).toMatch(/\neffort [\d.]+ points, worst [\d.]+: /u);
   });
 
-  test('path --json prints the report that the library makes', async () => {
-    const { out } = await read(['path', 'take.json', '--harp', 'C', '--count', '2', '--json']);
-    const report = JSON.parse(out);
-    expect(report).toMatchObject({ playable: true, model: 'intermediate', tab: "+3 -3' +4 -4'" });
-    expect(report.next.map(({ tab }: { tab: string }) => tab)).toEqual(["-2 -3' +4 -4'"]);
-    expect(report.moves[0]).toMatchObject({
-      notes: ['G4'],
-      reason: 'easier',
-      others: [{ tab: '-2' }],
-    });
+  test('path --json prints what the library gives', async () => {
+    const words = ['path', 'take.json', '--harp', 'C', '--all-reeds', '--json'];
+    expect(JSON.parse((await read(words)).out)).toEqual(
+      JSON.parse(JSON.stringify(explainPath(TAKE, makeHarp('C')))),
+    );
+  });
+
+  test('path --count gives so many of the best ways', async () => {
+    const words = ['path', 'take.json', '--harp', 'C', '--count', '2'];
+    expect((await read(words)).out).toMatch(/\n1 .* \+3 -3' \+4 -4'\n2 .* -2 -3' \+4 -4'\n$/u);
+    const { paths } = JSON.parse((await read([...words, '--json'])).out);
+    expect(paths).toMatchObject([
+      { harp: 'C', model: 'intermediate' },
+      { harp: 'C', model: 'intermediate' },
+    ]);
   });
 
   test('path spells notes by --key, else by the key of the line, else by that of the harp', async () => {
     const notes = async (...more: string[]) =>
-      JSON.parse(
-        (await read(['path', 'take.json', '--harp', 'C', '--json', ...more])).out,
-      ).moves.map((move: { notes: readonly string[] }) => move.notes.join(' '));
+      (await read(['path', 'take.json', '--harp', 'C', ...more])).out
+        .split('\n')
+        .slice(3, 7)
+        .map((line) => line.split(/ +/u)[2]);
     expect(await notes()).toEqual(['G4', 'Bb4', 'C5', 'Db5']);
     expect(await notes('--key', 'F')).toEqual(['G4', 'Bb4', 'C5', 'Db5']);
     expect(await notes('--key', 'B')).toEqual(['G4', 'A#4', 'C5', 'C#5']);
@@ -83,7 +91,7 @@ describe('reedplate path', () => {
     expect((await effort('--tempo', '400')).terms.hold).toBeLessThan(
       (await effort('--tempo', '40')).terms.hold,
     );
-    expect((await effort('--objective', 'worst')).objective).toBe('worst');
+    expect((await effort('--objective', 'worst')).path.objective).toBe('worst');
   });
 
   test.each([

@@ -1,7 +1,13 @@
 import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
-import { parseKey } from '@reedplate/pitch';
-import type { PickOptions } from '@reedplate/position';
+import { type KeyName, parseKey } from '@reedplate/pitch';
+import {
+  describePick,
+  type HarpPick,
+  type PickOptions,
+  pickHarps,
+  positionByNumber,
+} from '@reedplate/position';
 import type { Command } from 'commander';
 import { type ChartWords, readChart, withChartOptions } from '../../shared/chart-options.js';
 import { examples } from '../../shared/examples.js';
@@ -10,25 +16,25 @@ import {
   readHarpChoice,
   withHarpChoiceOptions,
 } from '../../shared/harp-choice.js';
-import { withJson } from '../../shared/options.js';
-import { type Paint, printReport } from '../../shared/print.js';
+import { withJsonOfHarps } from '../../shared/options.js';
+import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { sayHarp } from '../../shared/say-harp.js';
-import { setColumns } from '../../shared/table.js';
 import type { Terminal } from '../../terminal.js';
-import { type PickEntry, type PickReport, pickReport } from './report.js';
 
-interface PickWords extends ChartWords, HarpChoiceWords {
+/** What `reedplate pick --json` prints: the best harp first. */
+export type PickAnswer = readonly HarpPick[];
+
+interface PickWords extends ChartWords, HarpChoiceWords, PrintWords {
   readonly line?: string;
   readonly level: string;
   readonly scale: string;
-  readonly json: boolean;
 }
 
 const SHOWN = 5;
 
 /** Gives `reedplate pick` its options and what it does. */
 export function setUpPick(verb: Command, terminal: Terminal): void {
-  withJson(withHarpChoiceOptions(withChartOptions(verb)))
+  withJsonOfHarps(withHarpChoiceOptions(withChartOptions(verb)))
     .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
     .option('--scale <scale>', 'scale played over the song', 'blues')
     .option('--line <file>', 'file of a line that must be playable, in any format')
@@ -37,8 +43,9 @@ export function setUpPick(verb: Command, terminal: Terminal): void {
       examples('reedplate pick --key G', 'reedplate pick --key A --own C,D,A --level natural'),
     )
     .action(async (words: PickWords) => {
-      const report = pickReport(parseKey(words.key), await pickOptions(words, terminal));
-      printReport(report, words, terminal, showPicks);
+      const key = parseKey(words.key);
+      const answer: PickAnswer = pickHarps(key, await pickOptions(words, terminal));
+      printAnswer(answer, words, terminal, (picks, page) => showPicks(key.name, picks, page));
     });
 }
 
@@ -60,29 +67,26 @@ async function readLine(file: string, terminal: Terminal): Promise<Line> {
   return readPieceFile(file, terminal).line;
 }
 
-function showPicks({ key, picks }: PickReport, paint: Paint): readonly string[] {
+function showPicks(key: KeyName, picks: PickAnswer, { paint, table }: Page): readonly string[] {
   const shown = picks.slice(0, SHOWN);
-  const [head = '', ...body] = setColumns([
-    ['', 'harp', 'position', 'suits'],
-    ...shown.map((pick, index) => [
-      `${index + 1}`,
-      sayHarp(pick.harp),
-      sayPosition(pick),
-      `${Math.round(pick.weight * 100)} %`,
-    ]),
+  const rows = shown.map((pick, index) => [
+    `${index + 1}`,
+    sayHarp(pick.harp),
+    sayPosition(pick),
+    `${Math.round(pick.weight * 100)} %`,
   ]);
   const [best] = shown;
   return [
     paint('heading', `harps for a song in ${key}`),
     '',
-    paint('heading', head),
-    ...body,
+    ...table({ head: ['', 'harp', 'position', 'suits'], rows }),
     '',
     ...(best === undefined ? [] : [`Why the ${sayHarp(best.harp)}:`]),
-    ...(best?.reasons ?? []).map((reason) => `  - ${reason}`),
+    ...(best === undefined ? [] : describePick(best).map((reason) => `  - ${reason}`)),
   ];
 }
 
-function sayPosition({ position, positionName }: PickEntry): string {
-  return positionName === '' ? `${position}` : `${position} (${positionName})`;
+function sayPosition({ position }: HarpPick): string {
+  const { tradeName } = positionByNumber(position);
+  return tradeName === undefined ? `${position}` : `${position} (${tradeName})`;
 }

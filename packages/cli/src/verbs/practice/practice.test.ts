@@ -12,7 +12,7 @@ describe('reedplate practice', () => {
     async (kind) => {
       const { code, out } = await runWords([...WORDS, '--kind', kind], {});
       expect(code).toBe(0);
-      expect(out).toMatch(new RegExp(`^${kind} of basic in G on the C harp$`, 'mu'));
+      expect(out).toMatch(new RegExp(`^${kind} of Basic twelve-bar in G on the C harp$`, 'mu'));
       for (let bar = 1; bar <= 12; bar += 1) {
         expect(out).toMatch(new RegExp(`^${bar} +(?:I7|IV7|V7) +[GCD]7 +`, 'mu'));
       }

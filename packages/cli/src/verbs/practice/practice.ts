@@ -1,26 +1,33 @@
 import type { Chart } from '@reedplate/form';
-import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import { type Harp, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import { parseKey } from '@reedplate/pitch';
 import { positionByNumber, positionOf } from '@reedplate/position';
-import { PRACTICE_KINDS, type PracticeKind, type PracticeOptions } from '@reedplate/practice';
-import { parseTab, soundMark } from '@reedplate/tab';
+import {
+  PRACTICE_KINDS,
+  type PracticeKind,
+  type PracticeLine,
+  type PracticeOptions,
+  practiceLine,
+} from '@reedplate/practice';
 import type { Command } from 'commander';
 import { type ChartWords, readChart, withChartOptions } from '../../shared/chart-options.js';
 import { examples } from '../../shared/examples.js';
 import { type HarpWords, readHarp, withHarpOptions } from '../../shared/harp-options.js';
 import { withJson } from '../../shared/options.js';
-import { writePieceBytes } from '../../shared/piece-file.js';
-import { type Paint, printReport } from '../../shared/print.js';
+import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
+import { saySong } from '../../shared/say-chart.js';
+import { notesOf, placeOf, tabOf } from '../../shared/say-grips.js';
 import { sayHarp } from '../../shared/say-harp.js';
-import { setColumns } from '../../shared/table.js';
 import type { Terminal } from '../../terminal.js';
-import { type PracticeReport, practiceReport } from './report.js';
 
-interface PracticeWords extends ChartWords, HarpWords {
+/** What `reedplate practice --json` prints; `reedplate score` and `path` read its line. */
+export type PracticeAnswer = PracticeLine;
+
+interface PracticeWords extends ChartWords, HarpWords, PrintWords {
   readonly kind: string;
   readonly level?: string;
   readonly output?: string;
   readonly title?: string;
-  readonly json: boolean;
 }
 
 /** Gives `reedplate practice` its options and what it does. */
@@ -40,31 +47,18 @@ export function setUpPractice(verb: Command, terminal: Terminal): void {
         'reedplate practice --form basic --key G --harp C -o roots.musicxml',
       ),
     )
-    .action((words: PracticeWords) => {
+    .action(async (words: PracticeWords) => {
       const chart = readChart(words, terminal);
       const harp = readHarp(words, terminal);
-      const report = practiceReport(chart, harp, readOptions(words));
-      if (words.output !== undefined) writeLine(report, chart, words.output, words.title, terminal);
-      printReport(report, words, terminal, showPractice);
+      const answer: PracticeAnswer = practiceLine(chart, harp, readOptions(words));
+      if (words.output !== undefined) {
+        const song = { chart, harp, title: words.title };
+        await writeLine(answer, song, words.output, terminal);
+        // The line has gone where the answer would stand.
+        if (words.output === '-') return;
+      }
+      printAnswer(answer, words, terminal, (line, page) => showPractice(line, chart, harp, page));
     });
-}
-
-/** Writes the line with the tab that the screen shows, a title, and what to pick up. */
-function writeLine(
-  { line, kind, form, key, harp, moves }: PracticeReport,
-  chart: Chart,
-  file: string,
-  given: string | undefined,
-  terminal: Terminal,
-): void {
-  const usual = `${kind.charAt(0).toUpperCase()}${kind.slice(1)} of ${form} in ${key}`;
-  const title = (given ?? usual).replaceAll('-', given === undefined ? ' ' : '-');
-  const { ordinal } = positionByNumber(positionOf(harp, chart.key));
-  const soundings = moves.map(({ tab }) =>
-    parseTab(tab).flatMap((event) => event.map((mark) => soundMark(mark, harp))),
-  );
-  const options = { harp, soundings, title, remark: `${sayHarp(harp)}, ${ordinal} position` };
-  terminal.writeBytes(file, writePieceBytes({ line, chart, key }, file, options));
 }
 
 function readOptions({ kind, level }: PracticeWords): PracticeOptions {
@@ -74,28 +68,59 @@ function readOptions({ kind, level }: PracticeWords): PracticeOptions {
   };
 }
 
-function showPractice(report: PracticeReport, paint: Paint): readonly string[] {
-  const { kind, form, key, harp, moves } = report;
-  const rows = moves.map(({ bar, beat, numeral, chord, tab, notes, degrees }) => [
-    beat === 1 ? `${bar}` : `${bar}:${Math.round(beat * 100) / 100}`,
-    numeral ?? '',
-    chord,
-    tab,
-    notes.join(' '),
-    degrees.join(' '),
-  ]);
-  const [head = '', ...body] = setColumns([
-    ['bar', '', 'chord', 'tab', 'notes', 'degrees'],
-    ...rows,
+/** What a line is written with: its song, the harp, and a title of the player's own. */
+interface WrittenSong {
+  readonly chart: Chart;
+  readonly harp: Harp;
+  readonly title: string | undefined;
+}
+
+/**
+ * Writes the line with the tab that the screen shows, a title, and what to pick up. Writers of files are
+ * loaded only where a file is written.
+ */
+async function writeLine(
+  { kind, steps, line }: PracticeLine,
+  { chart, harp, title: given }: WrittenSong,
+  file: string,
+  terminal: Terminal,
+): Promise<void> {
+  const { writePieceFile } = await import('../../shared/piece-file.js');
+  const usual = `${kind.charAt(0).toUpperCase()}${kind.slice(1).replaceAll('-', ' ')}`;
+  const title = given ?? `${usual} of ${saySong(chart)}`;
+  const { ordinal } = positionByNumber(positionOf(harp, chart.key));
+  const remark = `${sayHarp(harp)}, ${ordinal} position`;
+  const soundings = steps.map((step) => step.soundings);
+  writePieceFile({ line, chart, key: chart.key }, file, terminal, {
+    harp,
+    soundings,
+    title,
+    remark,
+  });
+}
+
+function showPractice(
+  { kind, steps, cautions }: PracticeAnswer,
+  chart: Chart,
+  harp: Harp,
+  { paint, table }: Page,
+): readonly string[] {
+  const key = parseKey(chart.key);
+  const rows = steps.map((step) => [
+    placeOf(step),
+    step.numeral ?? '',
+    step.chord.symbol,
+    tabOf([step.soundings]),
+    notesOf(step.soundings, key),
+    step.degrees.join(' '),
   ]);
   return [
-    paint('heading', `${kind} of ${form} in ${key} on the ${sayHarp(harp)}`),
+    paint('heading', `${kind} of ${saySong(chart, harp)}`),
     '',
-    paint('heading', head),
-    ...body,
+    ...table({ head: ['bar', '', 'chord', 'tab', 'notes', 'degrees'], rows }),
     '',
-    ...sayStandIns(report).map((line) => paint('remark', line)),
-    ...report.cautions.map((caution) => paint('remark', caution)),
+    ...sayStandIns(kind, steps).map((line) => paint('remark', line)),
+    ...cautions.map((caution) => paint('remark', caution)),
   ];
 }
 
@@ -109,12 +134,12 @@ const WANTED: ReadonlyMap<
 ]);
 
 /** A line that does not play what was asked for says so. */
-function sayStandIns({ kind, moves }: PracticeReport): readonly string[] {
+function sayStandIns(kind: PracticeKind, steps: PracticeLine['steps']): readonly string[] {
   const wanted = WANTED.get(kind);
   if (wanted === undefined) return [];
   const { what, degrees } = wanted;
-  const standIns = moves.filter((move) => !move.degrees.some((had) => degrees.includes(had)));
-  const chords = [...new Set(standIns.map(({ chord }) => chord))].join(', ');
+  const standIns = steps.filter((step) => !step.degrees.some((had) => degrees.includes(had)));
+  const chords = [...new Set(standIns.map(({ chord }) => chord.symbol))].join(', ');
   if (chords === '') return [];
   return [
     `At this level the harp has no ${what} of ${chords}: another tone stands in; see --level.`,

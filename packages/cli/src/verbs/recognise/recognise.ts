@@ -1,17 +1,23 @@
-import type { BarDifference, FormMatch } from '@reedplate/form';
+import {
+  type BarDifference,
+  describeRecognition,
+  type FormMatch,
+  type FormRecognition,
+  recogniseForm,
+} from '@reedplate/form';
 import { parseKey } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { examples } from '../../shared/examples.js';
 import { isFileName } from '../../shared/file-words.js';
 import { withJson } from '../../shared/options.js';
-import { type Paint, printReport } from '../../shared/print.js';
-import { setColumns } from '../../shared/table.js';
+import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import type { Terminal } from '../../terminal.js';
-import { type RecogniseReport, recogniseReport } from './report.js';
 
-interface RecogniseWords {
+/** What `reedplate recognise --json` prints. */
+export type RecogniseAnswer = FormRecognition;
+
+interface RecogniseWords extends PrintWords {
   readonly key?: string;
-  readonly json: boolean;
 }
 
 /** Gives `reedplate recognise` its options and what it does. */
@@ -29,31 +35,33 @@ export function setUpRecognise(verb: Command, terminal: Terminal): void {
     .action((bars: string, { key, ...words }: RecogniseWords) => {
       const text = isFileName(bars) ? terminal.readText(bars) : bars;
       const options = key === undefined ? {} : { key: parseKey(key) };
-      printReport(recogniseReport(text, options), words, terminal, showRecognition);
+      const answer: RecogniseAnswer = recogniseForm(text, options);
+      printAnswer(answer, words, terminal, showRecognition);
     });
 }
 
-function showRecognition(report: RecogniseReport, paint: Paint): readonly string[] {
-  const { best, others, verdict, near } = report;
+function showRecognition(recognition: RecogniseAnswer, page: Page): readonly string[] {
+  const { best, others, near } = recognition;
+  const { paint, table } = page;
+  const rows = (near ? others : [...best, ...others]).map(sayMatch);
   return [
-    paint('heading', verdict),
-    sayConfidence(report),
-    ...(near ? best.flatMap((match) => showDifferences(match, paint)) : []),
+    paint('heading', describeRecognition(recognition)),
+    sayConfidence(recognition),
+    ...(near ? best.flatMap((match) => showDifferences(match, page)) : []),
     ...(others.length === 0 ? [] : ['', paint('heading', near ? 'next' : 'least far')]),
-    ...setColumns((near ? others : [...best, ...others]).map(sayMatch)),
+    ...(rows.length === 0 ? [] : table({ rows })),
   ];
 }
 
-function sayConfidence({ confidence, formConfidence, keyConfidence }: RecogniseReport): string {
+function sayConfidence({ confidence, formConfidence, keyConfidence }: FormRecognition): string {
   const parts = `form ${formConfidence.toFixed(2)}, key ${keyConfidence.toFixed(2)}`;
   return `confidence ${confidence.toFixed(2)}: ${parts} (from 0, a tie, to 1: every bar agrees)`;
 }
 
-function showDifferences(match: FormMatch, paint: Paint): readonly string[] {
+function showDifferences(match: FormMatch, { table }: Page): readonly string[] {
   if (match.differences.length === 0) return [];
   const rows = match.differences.map(sayDifference);
-  const [head = '', ...body] = setColumns([['bar', 'played', match.form, 'cost', ''], ...rows]);
-  return ['', paint('heading', head), ...body];
+  return ['', ...table({ head: ['bar', 'played', match.name, 'cost', ''], rows })];
 }
 
 function sayDifference(difference: BarDifference): readonly string[] {
@@ -74,7 +82,7 @@ const KINDS: Readonly<Record<BarDifference['kind'], string>> = {
   missing: 'a bar left out',
 };
 
-function sayMatch({ form, closing, key, agreement }: FormMatch): readonly string[] {
+function sayMatch({ name, closing, key, agreement }: FormMatch): readonly string[] {
   const ending = closing === null ? '' : ` ending in ${closing}`;
-  return [`${form} in ${key}${ending}`, `${Math.round(agreement * 100)} %`];
+  return [`${name} in ${key}${ending}`, `${Math.round(agreement * 100)} %`];
 }

@@ -1,32 +1,41 @@
-import { type Harp, makeHarp, type ReedRemedy, TEMPERAMENTS } from '@reedplate/layout';
+import {
+  type Harp,
+  makeHarp,
+  nameOnHarp,
+  type ReedRemedy,
+  type RetuningPlan,
+  retuningPlan,
+  TEMPERAMENTS,
+} from '@reedplate/layout';
 import { parseKey } from '@reedplate/pitch';
 import { harpKeyOf } from '@reedplate/position';
 import type { Command } from 'commander';
+import { count } from '../../shared/count.js';
 import { examples } from '../../shared/examples.js';
-import { withJson } from '../../shared/options.js';
-import { type Paint, printReport } from '../../shared/print.js';
+import { withJsonOfHarps } from '../../shared/options.js';
+import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { readTemperamentWord } from '../../shared/read-temperament.js';
 import { readTuningWord, TUNING_WORD } from '../../shared/read-tuning.js';
 import { readNumber } from '../../shared/read-words.js';
 import { sayHarp } from '../../shared/say-harp.js';
-import { setColumns } from '../../shared/table.js';
 import type { Terminal } from '../../terminal.js';
-import { type RetuneReport, retuneReport } from './report.js';
 
-interface RetuneWords {
+/** What `reedplate retune --json` prints: every reed, also those that stay as they are. */
+export type RetuneAnswer = RetuningPlan;
+
+interface RetuneWords extends PrintWords {
   readonly from: string;
   readonly to: string;
   readonly harp?: string;
   readonly temperament: string;
   readonly toTemperament?: string;
   readonly most: string;
-  readonly json: boolean;
 }
 
 /** Gives `reedplate retune` its options and what it does. */
 export function setUpRetune(verb: Command, terminal: Terminal): void {
   const temperaments = TEMPERAMENTS.map(({ id }) => id).join(', ');
-  withJson(verb)
+  withJsonOfHarps(verb)
     .option('--from <tuning>', `tuning the harp has: ${TUNING_WORD}`, 'standard')
     .requiredOption('--to <tuning>', `tuning it shall have: ${TUNING_WORD}`)
     .option('--harp <key>', 'key printed on the harp; without it the one its tuning is written in')
@@ -41,12 +50,12 @@ export function setUpRetune(verb: Command, terminal: Terminal): void {
       ),
     )
     .action((words: RetuneWords) => {
-      const report = retuneReport(...harpsOf(words, terminal), {
+      const answer: RetuneAnswer = retuningPlan(...harpsOf(words, terminal), {
         fromTemperament: readTemperamentWord(words.temperament, terminal),
         toTemperament: readTemperamentWord(words.toTemperament ?? words.temperament, terminal),
         mostCents: readNumber(words.most, 'cents'),
       });
-      printReport(report, words, terminal, showPlan);
+      printAnswer(answer, words, terminal, showPlan);
     });
 }
 
@@ -67,25 +76,34 @@ const SAY_REMEDY: Readonly<Record<ReedRemedy, string>> = {
   replace: 'replace the reed',
 };
 
-function showPlan(report: RetuneReport, paint: Paint): readonly string[] {
-  const { from, to, steps, left, cautions } = report;
-  const [head = '', ...body] = setColumns([
-    ['hole', 'reed', 'from', 'to', 'cents', 'how'],
-    ...steps.map((step) => [
-      `${step.hole}`,
-      step.breath,
-      step.from,
-      step.to,
-      `${step.cents > 0 ? '+' : ''}${step.cents}`,
-      SAY_REMEDY[step.remedy],
-    ]),
+function showPlan(
+  { from, to, steps, cautions }: RetuneAnswer,
+  { paint, table }: Page,
+): readonly string[] {
+  const worked = steps.filter(({ remedy }) => remedy !== 'leave');
+  const rows = worked.map((step) => [
+    `${step.hole}`,
+    step.breath,
+    nameOnHarp(from, step.from),
+    nameOnHarp(to, step.to),
+    sayCents(step.cents),
+    SAY_REMEDY[step.remedy],
   ]);
+  const left = count(steps.length - worked.length, 'reed');
   return [
     paint('heading', `from ${sayHarp(from)} to ${sayHarp(to)}`),
     '',
-    ...(steps.length === 0 ? ['nothing to do'] : [paint('heading', head), ...body]),
-    paint('remark', `${left} reeds stay as they are`),
+    ...(rows.length === 0 ? ['nothing to do'] : table({ head: HEAD, rows })),
+    paint('remark', `${left} stay${steps.length - worked.length === 1 ? 's' : ''} as before`),
     ...(cautions.length === 0 ? [] : ['', 'Mind:']),
     ...cautions.map((caution) => `  - ${caution}`),
   ];
+}
+
+const HEAD = ['hole', 'reed', 'from', 'to', 'cents', 'how'];
+
+/** Cents up or down, to a tenth. */
+function sayCents(cents: number): string {
+  const tenths = Math.round(cents * 10) / 10;
+  return `${tenths > 0 ? '+' : ''}${tenths}`;
 }

@@ -1,24 +1,27 @@
 import { type Harp, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import { type Key, ReedplateError } from '@reedplate/pitch';
+import { type RunNote, type ScaleMap, scaleMap, scaleRun } from '@reedplate/position';
+import { formatSounding } from '@reedplate/tab';
 import type { Command } from 'commander';
 import { examples } from '../../shared/examples.js';
 import { type HarpWords, readHarp, withHarpOptions } from '../../shared/harp-options.js';
 import { withJson } from '../../shared/options.js';
-import { type Paint, printReport } from '../../shared/print.js';
+import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { sayHarp } from '../../shared/say-harp.js';
 import {
   readSongKey,
   type SongKeyWords,
   withSongKeyOptions,
 } from '../../shared/song-key-options.js';
-import { setColumns } from '../../shared/table.js';
 import type { Terminal } from '../../terminal.js';
-import { type ScaleReport, scaleReport } from './report.js';
 
-interface ScaleWords extends HarpWords, SongKeyWords {
+/** What `reedplate scale --json` prints: where the scale lies or, with `--run`, the run. */
+export type ScaleAnswer = ScaleMap | readonly RunNote[];
+
+interface ScaleWords extends HarpWords, SongKeyWords, PrintWords {
   readonly scale: string;
   readonly level: string;
-  readonly json: boolean;
+  readonly run: boolean;
 }
 
 /** Gives `reedplate scale` its options and what it does. */
@@ -26,19 +29,28 @@ export function setUpScale(verb: Command, terminal: Terminal): void {
   withJson(withSongKeyOptions(withHarpOptions(verb)))
     .option('--scale <scale>', 'scale by name: blues, major pentatonic, mixolydian …', 'blues')
     .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
+    .option('--run', 'the run up and down alone', false)
     .addHelpText(
       'after',
       examples(
         'reedplate scale --harp C --key G',
         'reedplate scale --harp C --position 3 --scale dorian',
+        'reedplate scale --harp C --key G --run',
       ),
     )
     .action((words: ScaleWords) => {
-      // A wrong level is refused by scaleMap.
-      const level = words.level as TechniqueLevel;
       const harp = readHarp(words, terminal);
-      const report = scaleReport(harp, requireSongKey(words, harp), words.scale, { level });
-      printReport(report, words, terminal, showScale);
+      const key = requireSongKey(words, harp);
+      // A wrong level is refused by scaleMap and scaleRun.
+      const options = { level: words.level as TechniqueLevel };
+      const run = scaleRun(harp, key, words.scale, options);
+      if (words.run) printAnswer<ScaleAnswer>(run, words, terminal, () => [sayRun(run)]);
+      else {
+        const map = scaleMap(harp, key, words.scale, options);
+        printAnswer<ScaleAnswer>(map, words, terminal, (_, page) =>
+          showScale(harp, map, run, page),
+        );
+      }
     });
 }
 
@@ -50,10 +62,16 @@ function requireSongKey(words: SongKeyWords, harp: Harp): Key {
 
 const BEYOND = 'in brackets: cannot be sounded at this level';
 
-function showScale({ harp, key, position, scale, notes, run, levels }: ScaleReport, paint: Paint) {
-  const [head = '', ...body] = setColumns([
-    ['degree', 'note', 'tab'],
-    ...notes.map(({ degree, note, tabs }) => [degree, note, tabs.join('  ') || '(none)']),
+function showScale(
+  harp: Harp,
+  { key, position, scale, notes, levels }: ScaleMap,
+  run: readonly RunNote[],
+  { paint, table }: Page,
+): readonly string[] {
+  const rows = notes.map(({ degree, name, soundings }) => [
+    degree,
+    name,
+    soundings.map((sounding) => formatSounding(sounding)).join('  ') || '(none)',
   ]);
   const coverage = TECHNIQUE_LEVELS.map(
     (level) => `${Math.floor(levels[level].coverage * 100)} % with ${level}`,
@@ -61,12 +79,17 @@ function showScale({ harp, key, position, scale, notes, run, levels }: ScaleRepo
   return [
     paint('heading', `${scale} in ${key} on ${sayHarp(harp)}, position ${position}`),
     '',
-    paint('heading', head),
-    ...body,
+    ...table({ head: ['degree', 'note', 'tab'], rows }),
     '',
-    `up and down: ${run.join(' ')}`,
-    ...(notes.some(({ tabs }) => tabs.length === 0) ? [BEYOND] : []),
+    `up and down: ${sayRun(run)}`,
+    ...(notes.some(({ soundings }) => soundings.length === 0) ? [BEYOND] : []),
     '',
     paint('remark', coverage.join(', ')),
   ];
+}
+
+function sayRun(run: readonly RunNote[]): string {
+  return run
+    .map(({ sounding, name }) => (sounding === null ? `(${name})` : formatSounding(sounding)))
+    .join(' ');
 }

@@ -12,7 +12,7 @@ import {
 } from '../../shared/harp-options.js';
 import { withJson } from '../../shared/options.js';
 import { readPieceFile } from '../../shared/piece-file.js';
-import { printReport } from '../../shared/print.js';
+import { printAnswer } from '../../shared/print.js';
 import type { Terminal } from '../../terminal.js';
 import { progressReport, type ScoreReport, scoreReport } from './report.js';
 import { showProgress } from './show-progress.js';
@@ -78,12 +78,12 @@ function score(files: readonly string[], words: ScoreWords, terminal: Terminal):
     return scoreReport(take, readChartFor(take, words, terminal, 1), options);
   });
   if (reports.length > 1) {
-    printReport(progressReport(reports), words, terminal, (report, paint) =>
+    printAnswer(progressReport(reports), words, terminal, (report, { paint }) =>
       showProgress(report, files, paint),
     );
     return;
   }
-  printReport(reports[0] as ScoreReport, words, terminal, (report, paint) => [
+  printAnswer(reports[0] as ScoreReport, words, terminal, (report, { paint }) => [
     ...showScore(report, paint),
     ...(words.why ? showWhy(report.score, paint) : []),
   ]);

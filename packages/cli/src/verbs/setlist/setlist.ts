@@ -1,7 +1,7 @@
 import { makeChart } from '@reedplate/form';
-import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import { harpName, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import { parseKey } from '@reedplate/pitch';
-import type { SetSong } from '@reedplate/position';
+import { planSet, type SetPlan, type SetSong } from '@reedplate/position';
 import type { Command } from 'commander';
 import { type FormWords, varyNamedForm, withFormOptions } from '../../shared/chart-options.js';
 import { examples } from '../../shared/examples.js';
@@ -10,23 +10,23 @@ import {
   readHarpChoice,
   withHarpChoiceOptions,
 } from '../../shared/harp-choice.js';
-import { withJson } from '../../shared/options.js';
-import { type Paint, printReport } from '../../shared/print.js';
+import { withJsonOfHarps } from '../../shared/options.js';
+import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { readFormWords } from '../../shared/read-form.js';
 import { readNumber } from '../../shared/read-words.js';
-import { setColumns } from '../../shared/table.js';
 import type { Terminal } from '../../terminal.js';
-import { type SetlistReport, setlistReport } from './report.js';
 
-interface SetlistWords extends FormWords, HarpChoiceWords {
+/** What `reedplate setlist --json` prints. */
+export type SetlistAnswer = SetPlan;
+
+interface SetlistWords extends FormWords, HarpChoiceWords, PrintWords {
   readonly level: string;
   readonly least: string;
-  readonly json: boolean;
 }
 
 /** Gives `reedplate setlist` its options and what it does. */
 export function setUpSetlist(verb: Command, terminal: Terminal): void {
-  withJson(withHarpChoiceOptions(withFormOptions(verb)))
+  withJsonOfHarps(withHarpChoiceOptions(withFormOptions(verb)))
     .argument('<key...>', 'keys of the songs in order')
     .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
     .option(
@@ -39,13 +39,13 @@ export function setUpSetlist(verb: Command, terminal: Terminal): void {
       examples('reedplate setlist G C Am D', 'reedplate setlist G C A --own C,D,G'),
     )
     .action((keys: readonly string[], words: SetlistWords) => {
-      const report = setlistReport(songsOf(keys, words, terminal), {
+      const answer: SetlistAnswer = planSet(songsOf(keys, words, terminal), {
         ...readHarpChoice(words, terminal),
         // A wrong level is refused by planSet.
         level: words.level as TechniqueLevel,
         leastShare: readNumber(words.least, 'a share'),
       });
-      printReport(report, words, terminal, showSetlist);
+      printAnswer(answer, words, terminal, showSetlist);
     });
 }
 
@@ -64,18 +64,19 @@ function songsOf(
   }));
 }
 
-function showSetlist({ songs, changes }: SetlistReport, paint: Paint): readonly string[] {
-  const [head = '', ...body] = setColumns([
-    ['song', 'key', 'harp', 'position', 'suits', ''],
-    ...songs.map((song) => [
-      song.title,
-      song.key,
-      song.harp,
-      `${song.position}`,
-      `${Math.round(song.weight * 100)} %`,
-      song.changes ? 'change harp' : '',
-    ]),
+function showSetlist({ steps, changes }: SetlistAnswer, { table }: Page): readonly string[] {
+  const rows = steps.map(({ index, title = `${index + 1}`, key, pick, changes: changed }) => [
+    title,
+    key,
+    harpName(pick.harp),
+    `${pick.position}`,
+    `${Math.round(pick.weight * 100)} %`,
+    changed ? 'change harp' : '',
   ]);
   const times = changes === 1 ? 'once' : `${changes} times`;
-  return [paint('heading', head), ...body, '', `the harp changes ${times}`];
+  return [
+    ...table({ head: ['song', 'key', 'harp', 'position', 'suits', ''], rows }),
+    '',
+    `the harp changes ${times}`,
+  ];
 }

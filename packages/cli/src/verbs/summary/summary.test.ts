@@ -2,12 +2,18 @@ import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { makeStudySetup, readResults, studyTune, summariseStudy } from '@reedplate/study';
+import {
+  makeStudySetup,
+  readResults,
+  studyTune,
+  summariseResults,
+  summariseStudy,
+} from '@reedplate/study';
 import { Ajv } from 'ajv';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { runWords } from '../../shared/run-words.fixture.js';
-import { summaryReport, summaryRows } from './report.js';
+import { summaryRows } from './rows.js';
 
 const HERE = fileURLToPath(new URL('.', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'reedplate-summary-'));
@@ -63,7 +69,7 @@ describe('reedplate summary', () => {
       ...['tuning', 'position', 'level', 'tunes'],
       ...['wholeShare', 'wholeShareLow', 'wholeShareHigh'],
     ]);
-    const expected = summaryRows(summaryReport(found));
+    const expected = summaryRows(summariseResults(found));
     expect(rows.map((row) => row.split(','))).toEqual(
       expected.map((cell) => columns.map((column) => `${cell[column] ?? ''}`)),
     );

@@ -1,20 +1,27 @@
-import type { StudyCellSummary, StudyFigure } from '@reedplate/study';
-import { readResults } from '@reedplate/study';
+import {
+  readResults,
+  type StudyCellSummary,
+  type StudyFigure,
+  type StudySummary,
+  summariseResults,
+} from '@reedplate/study';
 import type { Command } from 'commander';
+import { count } from '../../shared/count.js';
 import { setCsv } from '../../shared/csv.js';
 import { examples } from '../../shared/examples.js';
 import { withJson } from '../../shared/options.js';
-import { type Paint, printReport } from '../../shared/print.js';
+import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { readWholeNumber } from '../../shared/read-words.js';
-import { setColumns } from '../../shared/table.js';
 import type { Terminal } from '../../terminal.js';
-import { type SummaryReport, summaryReport, summaryRows } from './report.js';
+import { summaryRows } from './rows.js';
 
-interface SummaryWords {
+/** What `reedplate summary --json` prints. */
+export type SummaryAnswer = StudySummary;
+
+interface SummaryWords extends PrintWords {
   readonly resamples: string;
   readonly seed: string;
   readonly csv: boolean;
-  readonly json: boolean;
 }
 
 /** Gives `reedplate summary` its options and what it does. */
@@ -32,12 +39,12 @@ export function setUpSummary(verb: Command, terminal: Terminal): void {
       ),
     )
     .action((files: readonly string[], words: SummaryWords) => {
-      const report = summaryReport(resultsIn(files), {
+      const answer: SummaryAnswer = summariseResults(resultsIn(files), {
         resamples: readWholeNumber(words.resamples, { min: 100, max: 100_000, what: 'resamples' }),
         seed: readWholeNumber(words.seed, { min: 0, max: 2 ** 31 - 1, what: 'a seed' }),
       });
-      if (words.csv) terminal.out(setCsv(summaryRows(report)));
-      else printReport(report, words, terminal, showSummary);
+      if (words.csv) terminal.out(setCsv(summaryRows(answer)));
+      else printAnswer(answer, words, terminal, showSummary);
     });
 }
 
@@ -45,19 +52,22 @@ function* resultsIn(files: readonly string[]) {
   for (const file of files) yield* readResults(file);
 }
 
+const REMARK =
+  'whole tunes: share that can be played whole; of those: points a moment, bends and overbends in 100 moments; in brackets 95 % intervals';
+
 const HEAD = ['tuning', 'position', 'level', 'whole tunes', 'effort', 'bends', 'overbends'];
 
-function showSummary({ model, tunes, failures, cells }: SummaryReport, paint: Paint) {
-  const [head = '', ...body] = setColumns([HEAD, ...cells.map(rowOf)]);
+function showSummary(
+  { model, tunes, failures, cells }: SummaryAnswer,
+  { paint, table }: Page,
+): readonly string[] {
   const unread = failures === 0 ? '' : `; ${failures} could not be read`;
   return [
-    paint('heading', `${tunes} ${tunes === 1 ? 'tune' : 'tunes'} (${model})${unread}`),
+    paint('heading', `${count(tunes, 'tune')} (${model})${unread}`),
     '',
-    paint('heading', head),
-    ...body,
+    ...table({ head: HEAD, rows: cells.map(rowOf) }),
     '',
-    paint('remark', 'whole tunes: share that can be played whole; of those: points a moment,'),
-    paint('remark', 'bends and overbends in 100 moments; in brackets 95 % intervals'),
+    paint('remark', REMARK),
   ];
 }
 

@@ -1,4 +1,5 @@
 import { tuningById } from '@reedplate/layout';
+import type { Chord } from '@reedplate/pitch';
 import { describe, expect, test } from 'vitest';
 import { runWords } from '../../shared/run-words.fixture.js';
 
@@ -14,10 +15,11 @@ describe('reedplate target', () => {
     expect(out).toMatch(/^D7 +contradicting +draw .*4-5 \(-3 -5 -b7 !b3\)/mu);
   });
 
-  test('reedplate target lists no shapes unasked, but holds them in JSON', async () => {
+  test('reedplate target gives no shapes unasked, in text or in JSON', async () => {
     expect((await runWords(WORDS, {})).out).not.toContain('contradicting');
-    const { shapes } = JSON.parse((await runWords([...WORDS, '--json'], {})).out);
-    expect(shapes.map(({ chord }: { chord: string }) => chord)).toEqual(['G7', 'C7', 'D7']);
+    const chords = JSON.parse((await runWords([...WORDS, '--json'], {})).out);
+    expect(chords.map(({ chord }: { chord: Chord }) => chord.symbol)).toEqual(['G7', 'C7', 'D7']);
+    expect(chords[0]).not.toHaveProperty('shapes');
   });
 
   test('reedplate target shows every tone of every chord, sixths, ninths and fourths too', async () => {
@@ -35,10 +37,10 @@ describe('reedplate target', () => {
 
   test('reedplate target judges clashes by the style', async () => {
     const clashOf = async (style: string): Promise<unknown> => {
-      const { shapes } = JSON.parse(
-        (await runWords([...WORDS, '--json', '--style', style], {})).out,
+      const chords = JSON.parse(
+        (await runWords([...WORDS, '--shapes', '--json', '--style', style], {})).out,
       );
-      const five = shapes.find(({ chord }: { chord: string }) => chord === 'D7').shapes;
+      const five = chords.find(({ chord }: { chord: Chord }) => chord.symbol === 'D7').shapes;
       const pair = five.find(
         ({ breath, holes }: { breath: string; holes: readonly number[] }) =>
           breath === 'draw' && holes.join() === '4,5',

@@ -1,27 +1,37 @@
-import { type Breath, TEMPERAMENTS, tuneHarp } from '@reedplate/layout';
+import {
+  type Breath,
+  type ChordTuning,
+  chordTuning,
+  nameOnHarp,
+  TEMPERAMENTS,
+  type TunedHarp,
+  type TunedReed,
+  tuneHarp,
+} from '@reedplate/layout';
 import type { Command } from 'commander';
 import { examples } from '../../shared/examples.js';
 import { type HarpWords, readHarp, withHarpOptions } from '../../shared/harp-options.js';
-import { withJson } from '../../shared/options.js';
-import { type Paint, printReport } from '../../shared/print.js';
+import { withJsonOfHarps } from '../../shared/options.js';
+import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { readTemperamentWord } from '../../shared/read-temperament.js';
 import { readList, readNumber } from '../../shared/read-words.js';
-import { setColumns } from '../../shared/table.js';
+import { sayHarp } from '../../shared/say-harp.js';
 import type { Terminal } from '../../terminal.js';
-import { type TemperReport, type TuneReed, temperReport } from './report.js';
 
-interface TemperWords extends HarpWords {
+/** What `reedplate temper --json` prints: the reeds or, with `--holes`, the chord that they sound. */
+export type TemperAnswer = TunedHarp | ChordTuning;
+
+interface TemperWords extends HarpWords, PrintWords {
   readonly temperament: string;
   readonly a4: string;
   readonly holes?: string;
   readonly breath: string;
-  readonly json: boolean;
 }
 
 /** Gives `reedplate temper` its options and what it does. */
 export function setUpTemper(verb: Command, terminal: Terminal): void {
   const temperaments = TEMPERAMENTS.map(({ id }) => id).join(', ');
-  withJson(withHarpOptions(verb))
+  withJsonOfHarps(withHarpOptions(verb))
     .option('--temperament <id>', `${temperaments}, or a Scala file`, 'equal')
     .option('--a4 <hertz>', 'frequency of A4', '440')
     .option('--holes <holes>', 'holes played together, apart by commas: 2,3,4,5')
@@ -37,59 +47,65 @@ export function setUpTemper(verb: Command, terminal: Terminal): void {
       const harp = readHarp(words, terminal);
       const temperament = readTemperamentWord(words.temperament, terminal);
       const tuned = tuneHarp(harp, temperament, { a4: readNumber(words.a4, 'hertz') });
-      const report = temperReport(tuned, {
-        holes:
-          words.holes === undefined
-            ? []
-            : readList(words.holes).map((hole) => readNumber(hole, 'a hole')),
-        // A wrong breath is refused by chordTuning.
-        breath: words.breath as Breath,
-      });
-      printReport(report, words, terminal, showTuning);
+      const chord = readChord(words, tuned);
+      printAnswer<TemperAnswer>(chord ?? tuned, words, terminal, (_, page) => [
+        ...showReeds(tuned, page),
+        ...(chord === undefined ? [] : ['', ...showIntervals(chord, page)]),
+      ]);
     });
 }
 
-function showTuning(report: TemperReport, paint: Paint): readonly string[] {
-  const { key, tuning, temperament, a4, reeds, intervals } = report;
-  const [head = '', ...body] = setColumns([
-    ['hole', 'blow', 'cents', 'Hz', 'draw', 'cents', 'Hz'],
-    ...pairs(reeds).map(([blow, draw]) => [`${blow.hole}`, ...cells(blow), ...cells(draw)]),
-  ]);
+/** How just the holes sound together that the words name; nothing without `--holes`. */
+function readChord({ holes, breath }: TemperWords, tuned: TunedHarp): ChordTuning | undefined {
+  if (holes === undefined) return undefined;
+  const numbers = readList(holes).map((hole) => readNumber(hole, 'a hole'));
+  // A wrong breath is refused by chordTuning.
+  return chordTuning(tuned, numbers, breath as Breath);
+}
+
+function showReeds(
+  { harp, temperament, a4, reeds }: TunedHarp,
+  { paint, table }: Page,
+): readonly string[] {
+  const cells = ({ pitch, cents, frequency }: TunedReed): readonly string[] => [
+    nameOnHarp(harp, pitch),
+    signed(cents),
+    frequency.toFixed(2),
+  ];
+  const rows = pairs(reeds).map(([blow, draw]) => [`${blow.hole}`, ...cells(blow), ...cells(draw)]);
   return [
-    paint('heading', `${key} harp (${tuning}), ${temperament} from A4 = ${a4} Hz`),
+    paint('heading', `${sayHarp(harp)}, A4 = ${a4} Hz, ${nameOfTemperament(temperament)}`),
     '',
-    paint('heading', head),
-    ...body,
-    ...(intervals.length === 0 ? [] : ['', ...showIntervals(report, paint)]),
+    ...table({ head: ['hole', 'blow', 'cents', 'Hz', 'draw', 'cents', 'Hz'], rows }),
   ];
 }
 
-function showIntervals({ intervals }: TemperReport, paint: Paint): readonly string[] {
-  const [head = '', ...body] = setColumns([
-    ['holes', 'against', 'cents', 'off by', 'beats a second'],
-    ...intervals.map(({ lower, upper, ratio, cents, deviation, beats }) => [
-      `${lower}-${upper}`,
-      ratio,
-      cents.toFixed(1),
-      signed(deviation),
-      beats.toFixed(1),
-    ]),
+/** The name of a temperament of the catalogue; the id of another. */
+function nameOfTemperament(id: string): string {
+  return TEMPERAMENTS.find((temperament) => temperament.id === id)?.name ?? id;
+}
+
+function showIntervals({ reeds, intervals }: ChordTuning, { table }: Page): readonly string[] {
+  const rows = intervals.map(({ lower, upper, ratio, cents, deviation, beats }) => [
+    `${reeds[lower]?.hole}-${reeds[upper]?.hole}`,
+    `${ratio.numerator}/${ratio.denominator}`,
+    cents.toFixed(1),
+    signed(deviation),
+    beats.toFixed(1),
   ]);
-  return [paint('heading', head), ...body];
+  return table({ head: ['holes', 'against', 'cents', 'off by', 'beats a second'], rows });
 }
 
 /** Reeds come blow and draw in turn. */
-function pairs(reeds: readonly TuneReed[]): readonly (readonly [TuneReed, TuneReed])[] {
+function pairs(reeds: readonly TunedReed[]): readonly (readonly [TunedReed, TunedReed])[] {
   const draws = reeds.filter(({ breath }) => breath === 'draw');
   return reeds
     .filter(({ breath }) => breath === 'blow')
     .map((blow, index) => [blow, draws[index] ?? blow]);
 }
 
-function cells({ note, cents, frequency }: TuneReed): readonly string[] {
-  return [note, signed(cents), frequency.toFixed(2)];
-}
-
+/** To a tenth, without a negative zero. */
 function signed(cents: number): string {
-  return `${cents > 0 ? '+' : ''}${cents.toFixed(1)}`;
+  const tenths = Math.round(cents * 10) / 10 + 0;
+  return `${tenths > 0 ? '+' : ''}${tenths.toFixed(1)}`;
 }

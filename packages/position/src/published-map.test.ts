@@ -1,9 +1,9 @@
 import { makeHarp } from '@reedplate/layout';
-import { parseKey } from '@reedplate/pitch';
 import { describe, expect, test } from 'vitest';
 import { published } from '../../../test/sources/published.js';
-import { mapReport } from './verbs/map/report.js';
-import { pickReport } from './verbs/pick/report.js';
+import { harpMap, type MappedSounding } from './harp-map.js';
+import { pickHarps } from './pick.js';
+import { positionByNumber } from './positions.js';
 
 /**
  * The standard layout in C. Natural notes: Wikipedia, "Richter-tuned harmonica"; Wikibooks,
@@ -41,24 +41,31 @@ const PUBLISHED = {
   ],
 } as const;
 
-describe('mapReport against published tables', () => {
-  const { holes } = mapReport(makeHarp('C'));
+/** A sounding in signs, as the tables above have it. */
+function signsOf({ hole, breath, technique, depth }: MappedSounding): string {
+  const sign = breath === 'blow' ? '+' : '-';
+  const isOverbend = technique === 'overblow' || technique === 'overdraw';
+  return `${sign}${hole}${isOverbend ? 'o' : "'".repeat(depth)}`;
+}
+
+describe('harpMap against published tables', () => {
+  const { holes } = harpMap(makeHarp('C'), { level: 'overbends' });
   const all = holes.map(({ soundings }) => soundings);
 
   published('wikipedia-richter', 'the standard layout', () => {
-    test('mapReport of a C harp has the published natural notes on ten holes', () => {
+    test('harpMap of a C harp has the published natural notes on ten holes', () => {
       expect(holes.map(({ hole }) => hole)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10]);
-      expect(all.map(([blow]) => blow?.note)).toEqual(PUBLISHED.blow);
-      expect(all.map(([, draw]) => draw?.note)).toEqual(PUBLISHED.draw);
+      expect(all.map(([blow]) => blow?.name)).toEqual(PUBLISHED.blow);
+      expect(all.map(([, draw]) => draw?.name)).toEqual(PUBLISHED.draw);
     });
   });
 
   published('bending-post', 'how far holes bend', () => {
-    test('mapReport of a C harp has the twelve bends on their holes', () => {
+    test('harpMap of a C harp has the twelve bends on their holes', () => {
       const bends = all.map((soundings) =>
         soundings
           .filter(({ technique }) => technique === 'bend')
-          .map(({ tab, note }) => `${tab} ${note}`),
+          .map((sounding) => `${signsOf(sounding)} ${sounding.name}`),
       );
       expect(bends).toEqual(PUBLISHED.bends);
       expect(bends.flat()).toHaveLength(12);
@@ -66,20 +73,20 @@ describe('mapReport against published tables', () => {
   });
 
   published('practice', 'overbends', () => {
-    test('mapReport of a C harp has one overbend a hole', () => {
+    test('harpMap of a C harp has one overbend a hole', () => {
       const overbends = all.flatMap((soundings) =>
         soundings
           .filter(({ technique }) => technique === 'overblow' || technique === 'overdraw')
-          .map(({ tab, note }) => `${tab} ${note}`),
+          .map((sounding) => `${signsOf(sounding)} ${sounding.name}`),
       );
       expect(overbends).toEqual(PUBLISHED.overbends);
     });
   });
 
   published('wikibooks-positions', 'names of positions', () => {
-    test('mapReport gives the degrees of second position', () => {
+    test('harpMap gives the degrees of second position', () => {
       // Wikibooks, "Harmonica/Positions": second position gives the mixolydian scale.
-      const { holes: inG } = mapReport(makeHarp('C'), { key: parseKey('G') });
+      const { holes: inG } = harpMap(makeHarp('C'), { key: 'G' });
       const natural = inG.flatMap(({ soundings }) => soundings.slice(0, 2));
       expect(new Set(natural.map(({ degree }) => degree))).toEqual(
         new Set(['1', '2', '3', '4', '5', '6', 'b7']),
@@ -88,12 +95,13 @@ describe('mapReport against published tables', () => {
   });
 });
 
-describe('pickReport against common practice', () => {
+describe('pickHarps against common practice', () => {
   published('wikibooks-positions', 'names of positions', () => {
-    test('pickReport puts the C harp in second position first for a song in G', () => {
+    test('pickHarps puts the C harp in second position first for a song in G', () => {
       // Common practice: cross harp for a blues; the name after Wikibooks, "Harmonica/Positions".
-      const [best] = pickReport('G').picks;
-      expect(best).toMatchObject({ position: 2, positionName: 'cross harp' });
+      const [best] = pickHarps('G');
+      expect(best?.position).toBe(2);
+      expect(positionByNumber(2).tradeName).toBe('cross harp');
       expect(best?.harp.key).toBe('C');
     });
   });

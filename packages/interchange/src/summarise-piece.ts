@@ -1,10 +1,11 @@
-import type { Piece, PieceFormatId, PiecePart, PieceWarning } from '@reedplate/interchange';
-import { barBeatAt } from '@reedplate/line';
+import { barBeatAt, type Metre } from '@reedplate/line';
 import type { KeyName } from '@reedplate/pitch';
+import type { Piece, PiecePart } from './piece.js';
+import type { PieceWarning } from './warning.js';
 
 /** A part of a piece, by what is in it. */
-export interface ConvertPart {
-  /** Counted from 1: what `--part` takes. */
+export interface PartSummary {
+  /** Counted from 1. */
   readonly number: number;
   readonly name: string;
   /** General MIDI program, counted from 1, or null where none is given. */
@@ -13,12 +14,11 @@ export interface ConvertPart {
   readonly notes: number;
 }
 
-/** What `reedplate convert --json` prints. */
-export interface ConvertReport {
+/** What a piece holds, in figures. */
+export interface PieceSummary {
   readonly title: string | null;
-  readonly to: PieceFormatId;
   readonly key: KeyName | null;
-  readonly metre: string;
+  readonly metre: Metre;
   /** Felt beats a minute, or null where none is given. */
   readonly tempo: number | null;
   /** Bars of the line, to the one its last note begins in. */
@@ -26,38 +26,44 @@ export interface ConvertReport {
   readonly notes: number;
   /** Bars of the chart, or null where there is none. */
   readonly chartBars: number | null;
-  readonly parts: readonly ConvertPart[];
+  readonly parts: readonly PartSummary[];
   /** What was left out on reading. */
   readonly warnings: readonly PieceWarning[];
 }
 
 /**
- * What a piece that was read holds, and what was left out of it.
+ * What a piece that was read holds, in figures, and what was left out of it.
  *
+ * @example
+ * ```ts
+ * import { readPiece, summarisePiece } from '@reedplate/interchange';
+ *
+ * const piece = readPiece('X:1\nT:Gate\nM:4/4\nL:1/4\nK:G\nGABc|d4|]\n');
+ * const { title, key, bars, notes } = summarisePiece(piece);
+ * [title, key, bars, notes]; // => ['Gate', 'G', 2, 5]
+ * ```
  */
-export function convertReport(piece: Piece, to: PieceFormatId): ConvertReport {
-  const { line, key, chart, parts, warnings } = piece;
+export function summarisePiece({ line, key, chart, parts, warnings }: Piece): PieceSummary {
   const last = line.notes.at(-1)?.start;
-  return {
+  return Object.freeze({
     title: line.title ?? null,
-    to,
     key: key ?? null,
     metre: line.metre,
     tempo: line.tempo ?? null,
     bars: last === undefined ? 0 : barBeatAt(last, line).bar,
     notes: line.notes.length,
     chartBars: chart?.bars ?? null,
-    parts: parts.map(describePart),
+    parts: Object.freeze(parts.map(summarisePart)),
     warnings,
-  };
+  });
 }
 
-function describePart({ name, program, percussion, line }: PiecePart, index: number): ConvertPart {
-  return {
+function summarisePart({ name, program, percussion, line }: PiecePart, index: number): PartSummary {
+  return Object.freeze({
     number: index + 1,
     name,
     program: program ?? null,
     percussion: percussion === true,
     notes: line.notes.length,
-  };
+  });
 }

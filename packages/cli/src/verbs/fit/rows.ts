@@ -1,41 +1,5 @@
-import { type Harp, harpName } from '@reedplate/layout';
-import type { Line } from '@reedplate/line';
-import {
-  type FitHarpsOptions,
-  type FitRanking,
-  type HarpFit,
-  fitHarps as rankHarps,
-} from '@reedplate/playability';
-
-/** A harp of a ranking, with its place and name. */
-export interface FitEntry extends HarpFit {
-  /** From 1. */
-  readonly rank: number;
-  /** As a player calls it: `low F`, `Am natural-minor`. */
-  readonly name: string;
-}
-
-/** What `reedplate fit --json` prints. */
-export interface FitReport extends Omit<FitRanking, 'harps'> {
-  readonly harps: readonly FitEntry[];
-}
-
-/**
- * Which harps suit a line, the best first, with what each asks of the player.
- *
- * @throws ReedplateError as `fitHarps`
- */
-export function fitReport(
-  line: Line,
-  harps: readonly Harp[],
-  options: FitHarpsOptions = {},
-): FitReport {
-  const { harps: ranked, ...found } = rankHarps(line, harps, options);
-  return {
-    ...found,
-    harps: ranked.map((entry, at) => ({ rank: at + 1, name: harpName(entry.harp), ...entry })),
-  };
-}
+import { harpName } from '@reedplate/layout';
+import type { FitRanking } from '@reedplate/playability';
 
 /** Columns of a ranking as one flat record a harp, for tables and CSV. */
 export interface FitRow {
@@ -62,12 +26,11 @@ export interface FitRow {
 
 /**
  * A ranking as flat records, one a harp, in the order of a CSV file's columns.
- *
  */
-export function fitRows({ harps }: FitReport): readonly FitRow[] {
-  return harps.map(({ harp, name, rank, ...found }) => ({
-    rank,
-    harp: name,
+export function fitRows({ harps }: FitRanking): readonly FitRow[] {
+  return harps.map(({ harp, ...found }, at) => ({
+    rank: at + 1,
+    harp: harpName(harp),
     key: harp.key,
     tuning: harp.tuning,
     register: harp.register,

@@ -9,8 +9,9 @@ export interface BackingPart {
   readonly notes: number;
 }
 
-/** What `reedplate backing --json` prints. */
-export interface BackingReport {
+/** What a backing plays, and for how long. */
+export interface BackingSummary {
+  /** Id of the form. */
   readonly form: string;
   readonly key: KeyName;
   readonly metre: Metre;
@@ -38,14 +39,23 @@ const USUAL_TEMPO = 96;
  * What a backing plays, and for how long.
  *
  * @throws ReedplateError `CHART_INVALID` for a sheet without a chart
+ * @example
+ * ```ts
+ * import { makeBacking, summariseBacking } from '@reedplate/backing';
+ * import { formById, makeChart } from '@reedplate/form';
+ *
+ * const chart = makeChart(formById('basic'), 'G', { tempo: 120 });
+ * const { bars, seconds } = summariseBacking(makeBacking(chart));
+ * [bars, seconds]; // => [14, 28]
+ * ```
  */
-export function backingReport({ chart, parts = [] }: Sheet): BackingReport {
+export function summariseBacking({ chart, parts = [] }: Sheet): BackingSummary {
   if (chart === undefined) {
     throw new ReedplateError({ code: 'CHART_INVALID', value: chart, expected: 'a chart' });
   }
   const { form, key, metre, feel, tempo = USUAL_TEMPO, choruses, bars } = chart;
   const seconds = (chartEnd(chart) / parseMetre(metre).beatTicks / tempo) * 60;
-  return {
+  return Object.freeze({
     form,
     key,
     metre,
@@ -54,7 +64,9 @@ export function backingReport({ chart, parts = [] }: Sheet): BackingReport {
     choruses,
     bars,
     seconds: Math.round(seconds * 1000) / 1000,
-    parts: parts.map(({ name, line }) => ({ name, notes: line.notes.length })),
+    parts: Object.freeze(
+      parts.map(({ name, line }) => Object.freeze({ name, notes: line.notes.length })),
+    ),
     cautions: BACKING_CAUTIONS,
-  };
+  });
 }

@@ -1,0 +1,83 @@
+import type { Harp } from '@reedplate/layout';
+import { parseNoteName, toPitchClass } from '@reedplate/pitch';
+import type { ChordFit } from './chord-fit.js';
+import type { LineFit } from './line-fit.js';
+import type { HarpPick } from './pick.js';
+import type { ScaleFit } from './scale-fit.js';
+import type { WholeChord } from './whole-chord.js';
+
+/**
+ * Why a harp suits a song, in English: what it has of the line, which chords it has whole, how it has
+ * their tones, and how much of the scale. One clause each, without a capital or a full stop.
+ *
+ * @example
+ * ```ts
+ * import { describePick, pickHarps } from '@reedplate/position';
+ *
+ * const [best] = pickHarps('G');
+ * if (best === undefined) throw new Error('no harp');
+ * describePick(best)[1]; // => 'no whole D7'
+ * describePick(best).at(-1); // => '100 % of the blues scale'
+ * ```
+ */
+export function describePick({ harp, chords, scale, line }: HarpPick): readonly string[] {
+  return Object.freeze(
+    [sayLine(line), sayWhole(harp, chords), sayTones(chords), sayScale(scale)].flat(),
+  );
+}
+
+function sayLine(line: LineFit | undefined): readonly string[] {
+  if (line === undefined) return [];
+  const { natural, bent, overbent, missing, octaves } = line;
+  const moved = octaves === 0 ? '' : ` ${sayOctaves(octaves)}`;
+  const shares = `${percent(natural)} natural, ${percent(bent)} bent, ${percent(overbent)} overbent`;
+  return [`the line${moved}: ${shares}, ${percent(missing)} missing`];
+}
+
+const percent = (share: number): string => `${Math.round(share * 100)} %`;
+
+function sayOctaves(octaves: number): string {
+  const distance = Math.abs(octaves) === 1 ? 'an octave' : `${Math.abs(octaves)} octaves`;
+  return `${distance} ${octaves > 0 ? 'up' : 'down'}`;
+}
+
+function sayWhole(harp: Harp, chords: readonly ChordFit[]): readonly string[] {
+  const whole = chords.flatMap(({ symbol, tones, whole: run }) =>
+    run === null
+      ? []
+      : [`${symbol} on ${run.breath} ${run.from}-${run.to}${sayLacks(harp, tones, run)}`],
+  );
+  const none = chords.filter(({ whole: run }) => run === null).map(({ symbol }) => symbol);
+  return [
+    ...(whole.length === 0 ? [] : [`whole chords: ${whole.join(', ')}`]),
+    ...(none.length === 0 ? [] : [`no whole ${none.join(' or ')}`]),
+  ];
+}
+
+/** Degrees of a chord that a run of holes leaves out, the seventh mostly. */
+function sayLacks(harp: Harp, tones: ChordFit['tones'], run: WholeChord): string {
+  const sounding = new Set(
+    harp.holes.slice(run.from - 1, run.to).map((reeds) => toPitchClass(reeds[run.breath])),
+  );
+  const lacks = tones.filter(({ name }) => !sounding.has(parseNoteName(name).pitchClass));
+  return lacks.length === 0 ? '' : ` (no ${lacks.map(({ degree }) => degree).join(' ')})`;
+}
+
+function sayTones(chords: readonly ChordFit[]): readonly string[] {
+  const tones = chords.flatMap(({ symbol, tones: all }) =>
+    all.map(({ degree, best }) => ({ name: `${degree} of ${symbol}`, best })),
+  );
+  const natural = tones.filter(({ best }) => best === 'natural').length;
+  const bent = tones.filter(({ best }) => best !== 'natural' && best !== 'missing');
+  const missing = tones.filter(({ best }) => best === 'missing');
+  return [
+    `${natural} of ${tones.length} chord tones are natural notes`,
+    ...(bent.length === 0 ? [] : [`bent: ${bent.map(({ name }) => name).join(', ')}`]),
+    ...(missing.length === 0 ? [] : [`missing: ${missing.map(({ name }) => name).join(', ')}`]),
+  ];
+}
+
+function sayScale({ name, coverage, missing }: ScaleFit): readonly string[] {
+  const without = missing.length === 0 ? '' : `, without ${missing.join(' ')}`;
+  return [`${percent(coverage)} of the ${name} scale${without}`];
+}
