@@ -7,7 +7,7 @@ const WORDS = ['target', '--key', 'G', '--harp', 'C'];
 
 describe('reedplate target', () => {
   test('reedplate target --shapes lists whole, partial, coloured and contradicting shapes', async () => {
-    const { code, out } = await runWords([...WORDS, '--shapes'], {});
+    const { code, out } = await runWords([...WORDS, '--shapes'], { width: 400 });
     expect(code).toBe(0);
     expect(out).toMatch(/^G7 +complete +draw +1-2-3-4-5 {2}2-3-4-5$/mu);
     expect(out).toMatch(/^C7 +partial +blow +1-2-3 \(-b7\)/mu);
