@@ -33,7 +33,10 @@ describe('reedplate --help', () => {
   });
 
   test('no help sets its options wider than a terminal of eighty columns', async () => {
-    for (const help of [HELP, ...(await Promise.all(VERBS.map(helpOf)))]) {
+    for (const verb of ['', ...VERBS]) {
+      const { out: help } = await runWords([...(verb === '' ? [] : [verb]), '--help'], {
+        width: 80,
+      });
       const [options = ''] = help.split(/^ {2}-h, --help.*$/mu);
       for (const line of options.split('\n')) expect([...line].length).toBeLessThanOrEqual(80);
     }

@@ -6,8 +6,12 @@
 
 // Written by `npm run umbrella`.
 export {
+  BACKING_CAUTIONS,
   type BackingOptions,
+  type BackingPart,
+  type BackingSummary,
   makeBacking,
+  summariseBacking,
 } from '@reedplate/backing';
 export {
   type AlignOptions,
@@ -17,6 +21,7 @@ export {
   type CalibrationPoint,
   CHORD_ROUGHNESS,
   type ChangeScore,
+  type ChartChordAvailability,
   type ChartPlace,
   type ChordAvailability,
   type ChordFamily,
@@ -28,6 +33,7 @@ export {
   type ChordWarning,
   type ChordWarningCode,
   type Clash,
+  chartAvailability,
   chordAvailability,
   chordFamily,
   chordNow,
@@ -35,6 +41,7 @@ export {
   describeFeedback,
   describeNote,
   describeVerdict,
+  describeWarning,
   distanceBetween,
   FAULT_CODES,
   type Fault,
@@ -76,6 +83,7 @@ export {
   targetsOf,
   type Verdict,
   type VerdictCode,
+  type WarnedOf,
   type WeightChanges,
 } from '@reedplate/chord-tone';
 export {
@@ -91,6 +99,7 @@ export {
   chordAt,
   chordAtBeat,
   chordChanges,
+  describeRecognition,
   ENDINGS,
   type EndingId,
   FEELS,
@@ -163,6 +172,7 @@ export {
   PART_REASONS,
   type PartChoice,
   type PartReason,
+  type PartSummary,
   PIECE_FORMAT_IDS,
   PIECE_FORMATS,
   PIECE_WARNINGS,
@@ -170,6 +180,7 @@ export {
   type PieceFormat,
   type PieceFormatId,
   type PiecePart,
+  type PieceSummary,
   type PieceWarning,
   type PieceWarningCode,
   type QuantiseOptions,
@@ -184,6 +195,7 @@ export {
   readPiece,
   type Sheet,
   sayPartChoice,
+  summarisePiece,
   type TabWordsOptions,
   tabWords,
   type WriteAbcOptions,
@@ -204,6 +216,7 @@ export {
   chordTuning,
   type EditedTuningSpec,
   editTuning,
+  formatReedEdit,
   type Harp,
   type HarpCaveat,
   type HarpLike,
@@ -481,14 +494,20 @@ export {
 export {
   type ChordFit,
   composePositions,
+  describePick,
   EASE_OF_TECHNIQUE,
   enharmonicKeys,
   type HarpKeyOptions,
+  type HarpMap,
+  type HarpMapOptions,
   type HarpPick,
   harpKeyOf,
+  harpMap,
   type KeySection,
   type KeysPick,
   type LineFit,
+  type MappedHole,
+  type MappedSounding,
   PICK_WEIGHTS,
   type PickCriterion,
   type PickOptions,
@@ -517,6 +536,7 @@ export {
   type WholeChord,
 } from '@reedplate/position';
 export {
+  PRACTICE_CAUTIONS,
   PRACTICE_KINDS,
   type PracticeKind,
   type PracticeLine,

@@ -22,8 +22,8 @@ describe('inkOfNumeral', () => {
   });
 });
 
-describe('printReport', () => {
-  test('printReport colours only where the terminal shows colour, and says the same', async () => {
+describe('printAnswer', () => {
+  test('printAnswer colours only where the terminal shows colour, and says the same', async () => {
     const words = ['chart', '--key', 'G'];
     const plain = (await runWords(words)).out;
     const coloured = (await runWords(words, { colour: true })).out;
@@ -33,7 +33,7 @@ describe('printReport', () => {
     expect(coloured.replaceAll(/\u001b\[[\d;]*m/gu, '')).toBe(plain);
   });
 
-  test('printReport never colours JSON', async () => {
+  test('printAnswer never colours JSON', async () => {
     expect((await runWords(['chart', '--key', 'G', '--json'], { colour: true })).out).not.toContain(
       '\u001b',
     );

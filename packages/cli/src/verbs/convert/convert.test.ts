@@ -203,9 +203,9 @@ describe('reedplate backing', () => {
   test('reedplate backing writes a band as a MIDI file, and says how long it plays', async () => {
     const { code, out, err, bytes } = await convert('', [...WORDS, 'band.mid', '--tempo', '120']);
     expect([code, err]).toEqual([0, '']);
-    expect(out).toBe(
-      'Quick-change twelve-bar in G, 4/4, shuffle, at 120\n2 choruses, 26 bars, 0:52: Bass, Comping, Drums\n',
-    );
+    expect(out).toMatch(/^Quick-change twelve-bar in G, 4\/4, shuffle, at 120\n/u);
+    expect(out).toContain('\n2 choruses, 26 bars, 0:52: Bass, Comping, Drums\n');
+    expect(out).toContain('Keep the volume low');
     const { parts, chart, line: read } = readMidi(bytes);
     expect(parts.map(({ name }) => name)).toEqual(['Bass', 'Comping', 'Drums']);
     expect([chart?.bars, read.tempo]).toEqual([26, 120]);
