@@ -33,7 +33,7 @@ describe('formOfChart', () => {
 
   test('formOfChart holds introduction, choruses, breaks and ending', () => {
     const chart = chartOf(formById('vamp'), {
-      intro: 'turnaround',
+      intro: 'from-the-turnaround',
       choruses: 2,
       ending: 'five-one',
       breaks: [{ chorus: 1, bars: [4], hit: 'first-beat' }],

@@ -15,7 +15,7 @@ import type { Chart, ChordSpan, Form, FormBar } from './types.js';
  * ```ts
  * import { formOfChart, makeChart } from '@reedplate/form';
  *
- * const chart = makeChart('bebop', 'F', { intro: 'turnaround' });
+ * const chart = makeChart('bebop', 'F', { intro: 'from-the-turnaround' });
  * formOfChart(chart).bars.length; // => 14
  * formOfChart(chart).bars[1]; // => [{ numeral: 'ii7', weight: 1 }, { numeral: 'V7', weight: 1 }]
  * ```

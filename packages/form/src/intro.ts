@@ -4,7 +4,7 @@ import { type FormLike, toForm } from './to-form.js';
 import type { Form, FormBar } from './types.js';
 
 /** Where a band can come in; see {@link introBars}. */
-export const INTRO_KINDS = Object.freeze(['five', 'turnaround'] as const);
+export const INTRO_KINDS = Object.freeze(['from-the-five', 'from-the-turnaround'] as const);
 
 /** Where a band comes in: from the V of the last line, or from the turnaround. */
 export type IntroKind = (typeof INTRO_KINDS)[number];
@@ -16,8 +16,8 @@ const TURNAROUND = 2;
 const OPENS_CADENCE = /^(?:V|v|ii|II|bVI)(?![IViv])/u;
 
 /**
- * The bars a band plays before the first chorus: the end of the form, `five` from the V that opens
- * the last line (or the ii or ♭VI in its place: bars 9 to 12 of twelve), `turnaround` the last two
+ * The bars a band plays before the first chorus: the end of the form, `from-the-five` from the V that opens
+ * the last line (or the ii or ♭VI in its place: bars 9 to 12 of twelve), `from-the-turnaround` the last two
  * bars (the last four of twenty-four). The option `intro` of {@link makeChart} puts them first.
  *
  * @throws ReedplateError `FORM_INVALID` for a form without such a V, or of two bars or one;
@@ -26,15 +26,15 @@ const OPENS_CADENCE = /^(?:V|v|ii|II|bVI)(?![IViv])/u;
  * ```ts
  * import { introBars } from '@reedplate/form';
  *
- * introBars('basic', 'five').map(([chord]) => chord?.numeral); // => ['V7', 'IV7', 'I7', 'V7']
- * introBars('basic', 'turnaround').length; // => 2
- * introBars('vamp', 'five'); // throws FORM_INVALID
+ * introBars('basic', 'from-the-five').map(([chord]) => chord?.numeral); // => ['V7', 'IV7', 'I7', 'V7']
+ * introBars('basic', 'from-the-turnaround').length; // => 2
+ * introBars('vamp', 'from-the-five'); // throws FORM_INVALID
  * ```
  */
 export function introBars(given: FormLike, kind: IntroKind): readonly FormBar[] {
   const form = toForm(given);
   requireOneOf(kind, INTRO_KINDS, { what: 'an introduction' });
-  if (kind === 'five') return form.bars.slice(cadenceStart(form));
+  if (kind === 'from-the-five') return form.bars.slice(cadenceStart(form));
   const count = TURNAROUND * barsPerUnit(form);
   if (form.bars.length > count) return form.bars.slice(-count);
   throw noPlace(form, `a form of more than ${count} bars`);

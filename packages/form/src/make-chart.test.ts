@@ -111,14 +111,18 @@ describe('makeChart', () => {
   });
 
   test('makeChart puts an introduction before the first chorus, as chorus 0', () => {
-    const chart = makeChart('basic', 'G', { intro: 'five', choruses: 2 });
+    const chart = makeChart('basic', 'G', { intro: 'from-the-five', choruses: 2 });
     expect(chart).toMatchObject({ intro: 4, bars: 28, choruses: 2 });
     const places = chart.spans.map(({ chorus, bar, barOfForm }) => [chorus, bar, barOfForm]);
     expect(places[0]).toEqual([0, 1, 9]);
     expect(places[3]).toEqual([0, 4, 12]);
     expect(places[4]).toEqual([1, 5, 1]);
     expect(places[27]).toEqual([2, 28, 12]);
-    expect(symbols('basic', 'G', { intro: 'turnaround' }).slice(0, 3)).toEqual(['G7', 'D7', 'G7']);
+    expect(symbols('basic', 'G', { intro: 'from-the-turnaround' }).slice(0, 3)).toEqual([
+      'G7',
+      'D7',
+      'G7',
+    ]);
   });
 
   test('makeChart ends the last chorus with the ending and leaves the others', () => {
@@ -144,7 +148,7 @@ describe('makeChart', () => {
   });
 
   test.each<[ChartOptions, string]>([
-    [{ intro: 'four' as 'five' }, 'OPTION_UNKNOWN'],
+    [{ intro: 'four' as 'from-the-five' }, 'OPTION_UNKNOWN'],
     [{ ending: 'minor-one' }, 'OPTION_UNKNOWN'],
     [{ breaks: [{ chorus: 2, bars: [1] }] }, 'NUMBER_RANGE'],
     [{ breaks: [{ chorus: 1, bars: [13] }] }, 'NUMBER_RANGE'],

@@ -22,8 +22,8 @@ import { type Chart, FEELS, type Feel, type Form } from './types.js';
 export interface ChartOptions {
   /** Default the metre of the form. */
   readonly metre?: Metre;
-  /** Default the feel of the form. */
-  readonly feel?: Feel;
+  /** `slow` is read as `slow-12/8`; default the feel of the form. */
+  readonly feel?: Feel | 'slow';
   /** Felt beats a minute, above 0 and at most 1000; default none. */
   readonly tempo?: number;
   /** Times through the form, 1 to 1000; default 1. */
@@ -70,7 +70,7 @@ const FASTEST_TEMPO = 1000;
  * ```ts
  * import { makeChart } from '@reedplate/form';
  *
- * const chart = makeChart('basic', 'Ab', { choruses: 2, intro: 'five' });
+ * const chart = makeChart('basic', 'Ab', { choruses: 2, intro: 'from-the-five' });
  * chart.bars; // => 28
  * chart.spans[8]?.chord?.symbol; // => 'Db7'
  * chart.spans[8]?.start; // => 30720
@@ -116,9 +116,9 @@ function keyFor({ mode, id }: Form, key: Key): Key {
   });
 }
 
-/** The feel, if it is one. */
+/** The feel, if it is one; `slow` is the slow blues of twelve eighths. */
 export function requireFeel(feel: unknown): Feel {
-  return requireOneOf(feel, FEELS, { what: 'a feel' });
+  return requireOneOf(feel === 'slow' ? 'slow-12/8' : feel, FEELS, { what: 'a feel' });
 }
 
 /** The tempo, if it is one. */

@@ -21,7 +21,7 @@ describe('planBars', () => {
   });
 
   test('planBars takes the introduction from the form, not from its ending', () => {
-    const plan = { ...PLAN, intro: 'turnaround', ending: 'one' } as const;
+    const plan = { ...PLAN, intro: 'from-the-turnaround', ending: 'one' } as const;
     const bars = told(formById('basic'), plan);
     expect(bars.slice(0, 2)).toEqual(['0:11 I7', '0:12 V7']);
     expect(bars.slice(-2)).toEqual(['1:11 I7', '1:12 I7']);

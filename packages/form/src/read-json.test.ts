@@ -72,7 +72,7 @@ describe('readChart', () => {
     choruses: 2,
     pickup: 960,
     tempo: 120.5,
-    intro: 'five',
+    intro: 'from-the-five',
     breaks: [{ chorus: 2, bars: [1] }],
   });
 

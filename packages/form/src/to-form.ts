@@ -36,9 +36,25 @@ export function toForm(form: FormLike, { forms = [] }: KnownForms = {}): Form {
     expected: form.includes('|')
       ? 'the id of a form; parseForm reads bars'
       : `one of the ${FORMS.length} ids of the catalogue, such as basic or quick-change`,
-    nearest: nearestOf(form, [...forms.map(({ id }) => id), ...FORMS_BY_ID.keys()]),
+    nearest:
+      CALLED.get(form.toLowerCase()) ??
+      nearestOf(form, [...forms.map(({ id }) => id), ...FORMS_BY_ID.keys()]),
   });
 }
+
+/** What players say for a form of the catalogue; common practice, no source. */
+const CALLED: ReadonlyMap<string, FormId> = new Map([
+  ['blues', 'basic'],
+  ['12-bar', 'basic'],
+  ['12-bar-blues', 'basic'],
+  ['twelve-bar', 'basic'],
+  ['twelve-bar-blues', 'basic'],
+  ['8-bar', 'eight-bar'],
+  ['8-bar-blues', 'eight-bar'],
+  ['16-bar', 'sixteen-bar'],
+  ['16-bar-blues', 'sixteen-bar'],
+  ['24-bar', 'twenty-four-bar'],
+]);
 
 function isForm(value: unknown): value is Form {
   return (

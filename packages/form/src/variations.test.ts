@@ -247,28 +247,29 @@ describe('introBars', () => {
     ['twenty-four-bar', '| V7 | % | IV7 | % | I7 | % | % | V7 |'],
     ['twelve-bar-with-bridge', '| V7 | IV7 | I7 | % |'],
   ])('introBars of %s from the V are %s', (id, bars) => {
-    expect(barText(introBars(formById(id), 'five'))).toBe(bars);
+    expect(barText(introBars(formById(id), 'from-the-five'))).toBe(bars);
   });
 
   test('introBars from the V begin on V or what stands for it, wherever a form has one', () => {
     const without = ['eight-bar-plagal', 'vamp', 'minor-vamp'];
     for (const form of FORMS.filter(({ id }) => !without.includes(id))) {
-      expect(introBars(form, 'five')[0]?.[0]?.numeral).toMatch(
+      expect(introBars(form, 'from-the-five')[0]?.[0]?.numeral).toMatch(
         /^(?:V7?|v7?|ii7|II7|iim7b5|bVI7?|bVImaj7|V9)$/u,
       );
     }
-    for (const id of without) expect(() => introBars(formById(id), 'five')).toThrow(invalid);
+    for (const id of without)
+      expect(() => introBars(formById(id), 'from-the-five')).toThrow(invalid);
   });
 
   test('introBars from the V take the V of the last line, also of ten or eleven bars', () => {
     const form = parseForm('I | I | I | I | IV | V | I | I | V | IV | I');
-    expect(barText(introBars(form, 'five'))).toBe('| V | IV | I |');
+    expect(barText(introBars(form, 'from-the-five'))).toBe('| V | IV | I |');
   });
 
   test('introBars from the turnaround are the last two bars, four of twenty-four', () => {
-    expect(introBars('jazz', 'turnaround')).toEqual(formById('jazz').bars.slice(-2));
-    expect(introBars('twenty-four-bar', 'turnaround').length).toBe(4);
-    expect(() => introBars(parseForm('I7 | V7'), 'turnaround')).toThrow(invalid);
+    expect(introBars('jazz', 'from-the-turnaround')).toEqual(formById('jazz').bars.slice(-2));
+    expect(introBars('twenty-four-bar', 'from-the-turnaround').length).toBe(4);
+    expect(() => introBars(parseForm('I7 | V7'), 'from-the-turnaround')).toThrow(invalid);
   });
 });
 

@@ -36,7 +36,7 @@ export const charts: fc.Arbitrary<Chart> = fc
     key: keys,
     choruses: fc.integer({ min: 1, max: 3 }),
     metre: fc.constantFrom('4/4', '12/8', '3/4', undefined),
-    intro: fc.constantFrom('turnaround', undefined),
+    intro: fc.constantFrom('from-the-turnaround', undefined),
     ending: fc.boolean(),
   })
   .map(({ form, key, choruses, metre, intro, ending }) => {

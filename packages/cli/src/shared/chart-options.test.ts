@@ -1,6 +1,7 @@
 import { makeChart, withTurnaround } from '@reedplate/form';
 import { makeLine } from '@reedplate/line';
 import { describe, expect, test } from 'vitest';
+import { type ChartForLineWords, readChartFor } from './chart-for-line.js';
 import { runWords } from './run-words.fixture.js';
 
 const BAR = 3840;
@@ -52,7 +53,7 @@ describe.each(PLANNING)('reedplate %s', (verb, words, barsOf) => {
   });
 
   test('adds the bars of --intro', async () => {
-    expect(barsOf(await plan('--choruses', '1', '--intro', 'five'))).toBe(16);
+    expect(barsOf(await plan('--choruses', '1', '--intro', 'from-the-five'))).toBe(16);
   });
 
   test('applies --vary before --turnaround', async () => {
@@ -66,7 +67,8 @@ describe.each(PLANNING)('reedplate %s', (verb, words, barsOf) => {
     [['--vary', 'quick-chnage'], 'did you mean quick-change?'],
     [['--vary', ','], 'at least one word'],
     [['--turnaround', 'two-fiv'], 'did you mean two-five?'],
-    [['--intro', 'fiev'], 'did you mean five?'],
+    [['--intro', 'from-the-fiev'], 'did you mean from-the-five?'],
+    [['--form', '12-bar'], 'did you mean basic?'],
     [['--ending', 'five-noe'], 'did you mean five-one?'],
     [['--metre', '4/5'], 'is not a metre'],
     [['--feel', 'shufle'], 'did you mean shuffle?'],
@@ -83,13 +85,13 @@ describe('readChart', () => {
 
   test('readChart gives what makeChart gives for the same plan', async () => {
     const form = withTurnaround('quick-change', 'two-five');
-    const options = { choruses: 2, metre: '12/8', intro: 'turnaround' } as const;
+    const options = { choruses: 2, metre: '12/8', intro: 'from-the-turnaround' } as const;
     const words = '--key Eb --form basic --vary quick-change --turnaround two-five --choruses 2';
     const { form: _, ...made } = makeChart(form, 'Eb', { ...options, ending: 'five-one' });
     expect(
       await chart(
         ...words.split(' '),
-        ...'--metre 12/8 --intro turnaround --ending five-one'.split(' '),
+        ...'--metre 12/8 --intro from-the-turnaround --ending five-one'.split(' '),
       ),
     ).toMatchObject(made);
   });
@@ -107,14 +109,15 @@ describe('readChart', () => {
 describe('readChartFor', () => {
   const score = async (...words: readonly string[]) =>
     (await json('score', ...words, '--key', 'G')).score;
+  const barsFor = (bars: number, words: Partial<ChartForLineWords> = {}) =>
+    readChartFor(takeOf(bars), { form: 'basic', key: 'G', ...words }, { readText: () => '' }).bars;
 
-  test('readChartFor lays as many choruses as the take needs', async () => {
-    expect((await score('take.json')).bars).toHaveLength(12);
-    expect((await score('long.json')).bars).toHaveLength(36);
+  test('readChartFor lays as many choruses as the take needs', () => {
+    expect([barsFor(12), barsFor(26)]).toEqual([12, 36]);
   });
 
-  test('readChartFor counts the bars of an introduction apart', async () => {
-    expect((await score('long.json', '--intro', 'turnaround')).bars).toHaveLength(26);
+  test('readChartFor counts the bars of an introduction apart', () => {
+    expect(barsFor(26, { intro: 'from-the-turnaround' })).toBe(26);
   });
 
   test('readChartFor takes --vary, --turnaround and --ending', async () => {

@@ -74,7 +74,11 @@ describe('chartPicture', () => {
   });
 
   it('chartPicture draws an introduction and another ending by themselves', () => {
-    const played = makeChart('basic', 'G', { choruses: 3, intro: 'five', ending: 'five-one' });
+    const played = makeChart('basic', 'G', {
+      choruses: 3,
+      intro: 'from-the-five',
+      ending: 'five-one',
+    });
     const { text } = chartPicture(played);
     expect(text.split('\n').filter((row) => row.endsWith(':'))).toEqual([
       'Introduction:',

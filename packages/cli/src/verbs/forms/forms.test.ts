@@ -156,7 +156,7 @@ describe('reedplate chart', () => {
   });
 
   test('chart plans introduction, choruses and ending, each on a line of its own', async () => {
-    const words = ['chart', '--key', 'A', '--choruses', '2', '--intro', 'turnaround'];
+    const words = ['chart', '--key', 'A', '--choruses', '2', '--intro', 'from-the-turnaround'];
     const { out } = await runWords([...words, '--ending', 'five-one', '--metre', '12/8']);
     expect(out).toMatch(
       /^Basic twelve-bar in A, 12\/8, shuffle\n\nintroduction\n1 +\| I7 +\| V7\n/u,
@@ -169,6 +169,13 @@ describe('reedplate chart', () => {
   test('chart writes the beats of chords that share a bar unevenly', async () => {
     const { out } = await runWords(['chart', '--key', 'C', '--form', 'I7 / / V7 | I7 V7']);
     expect(out).toMatch(/\| I7 \/ \/ V7 +\| I7 V7\n +\| C7 \/ \/ G7 +\| C7 G7/u);
+  });
+
+  test('chart reads slow as the feel of twelve slow eighths', async () => {
+    const words = ['chart', '--key', 'G', '--json', '--feel'];
+    expect((await runWords([...words, 'slow'])).out).toBe(
+      (await runWords([...words, 'slow-12/8'])).out,
+    );
   });
 
   test('chart takes a minor form for a minor key', async () => {
@@ -185,7 +192,7 @@ describe('reedplate chart', () => {
     [['--vary', 'quick-chnage'], /did you mean quick-change\?/u],
     [['--turnaround', 'two-fiv'], /did you mean two-five\?/u],
     [['--ending', 'minor-one'], /did you mean one\?/u],
-    [['--intro', 'fiev'], /did you mean five\?/u],
+    [['--intro', 'from-the-fiev'], /did you mean from-the-five\?/u],
     [['--choruses', '0'], /1 to 1000/u],
     [['--metre', '4/5'], /is not a metre/u],
     [['--feel', 'shufle'], /did you mean shuffle\?/u],
