@@ -50,15 +50,12 @@ describe('targetsOf', () => {
     expect(targetsOf('Gb', harp, { level: 'bends', valved: true }).length).toBeGreaterThan(plain);
   });
 
-  it('gives the same frozen list again for a chord and harp that cannot change', () => {
-    const chord = parseChord('G7');
-    expect(targetsOf(chord, harp)).toBe(targetsOf(chord, harp));
-    expect(Object.isFrozen(targetsOf(chord, harp)[0])).toBe(true);
-    const copy = JSON.parse(JSON.stringify(chord));
-    expect(targetsOf(copy, harp)).toEqual(targetsOf(chord, harp));
+  it('gives frozen targets', () => {
+    expect(Object.isFrozen(targetsOf('G7', harp))).toBe(true);
+    expect(Object.isFrozen(targetsOf('G7', harp)[0])).toBe(true);
   });
 
-  it('does not keep what it found for a chord that can still change', () => {
+  it('finds anew for a chord that was changed', () => {
     const chord = JSON.parse(JSON.stringify(parseChord('G')));
     const before = targetsOf(chord, harp).length;
     chord.tones.pop();

@@ -17,7 +17,6 @@ import {
   toPitchClass,
 } from '@reedplate/pitch';
 import { distanceBetween, type SoundingDistance } from './distance.js';
-import { isFrozenChord } from './frozen-chord.js';
 import { spelledPitch } from './spelled-pitch.js';
 import { toChord } from './to-chord.js';
 
@@ -72,33 +71,13 @@ export function targetsOf(
   const { from, ...which } = requireOptions(options, TARGET_OPTIONS, 'targetsOf');
   const parsed = toChord(chord);
   const all = soundings(harp, which);
-  const known = from === undefined ? KNOWN.get(all)?.get(parsed) : undefined;
-  return known ?? findTargets(parsed, all, from);
-}
-
-/**
- * Targets found before, by the list of soundings and the chord: layout gives the same list for a
- * harp that cannot change, and a chart the same chord for each of its bars.
- */
-const KNOWN = new WeakMap<readonly Sounding[], WeakMap<Chord, readonly Target[]>>();
-
-function findTargets(
-  chord: Chord,
-  all: readonly Sounding[],
-  from: Sounding | undefined,
-): readonly Target[] {
-  const tones = toneByPitchClass(chord);
-  const found: Target[] = [];
-  for (const sounding of all) {
-    const tone = tones[toPitchClass(sounding.pitch)];
-    if (tone !== undefined) found.push(makeTarget(sounding, tone, from));
-  }
-  const targets = Object.freeze(found);
-  if (from === undefined && isFrozenChord(chord)) {
-    const ofSoundings = KNOWN.get(all) ?? new WeakMap<Chord, readonly Target[]>();
-    KNOWN.set(all, ofSoundings.set(chord, targets));
-  }
-  return targets;
+  const tones = toneByPitchClass(parsed);
+  return Object.freeze(
+    all.flatMap((sounding) => {
+      const tone = tones[toPitchClass(sounding.pitch)];
+      return tone === undefined ? [] : [makeTarget(sounding, tone, from)];
+    }),
+  );
 }
 
 /** Tones of a chord by pitch class; where two share one, the first named keeps it. */

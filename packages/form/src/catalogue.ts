@@ -17,7 +17,8 @@ export type FormId = (typeof FORM_ROWS)[number]['id'];
  * FORMS.find((form) => form.bars.length === 8)?.id; // => 'eight-bar'
  * ```
  */
-export const FORMS: readonly Form[] = Object.freeze(FORM_ROWS.map(readRow));
+export const FORMS: readonly Form[] = /* @__PURE__ */ (() =>
+  Object.freeze(FORM_ROWS.map(readRow)))();
 
 function readRow(row: FormRow): Form {
   const { id, name, description, mode = 'major', metre = '4/4', feel = 'shuffle' } = row;
@@ -27,4 +28,5 @@ function readRow(row: FormRow): Form {
 }
 
 /** The catalogue by id. */
-export const FORMS_BY_ID: ReadonlyMap<string, Form> = new Map(FORMS.map((form) => [form.id, form]));
+export const FORMS_BY_ID: ReadonlyMap<string, Form> = /* @__PURE__ */ (() =>
+  new Map(FORMS.map((form) => [form.id, form])))();

@@ -15,16 +15,10 @@ export type ChordReader = (mark: Mark, bar: number) => string | null;
 
 const NO_CHORD = /^n\.?c\.?$/iu;
 
-/** A reader of numerals, or of chord names where a key is given; each name is read only once. */
+/** A reader of numerals, or of chord names where a key is given. */
 export function chordReader(key: KeyLike | undefined): ChordReader {
   const home = key === undefined ? undefined : toKey(key);
-  const known = new Map<string, string>();
-  return (mark, bar) => {
-    if (NO_CHORD.test(mark.text)) return null;
-    const numeral = known.get(mark.text) ?? readChord(mark, bar, home);
-    known.set(mark.text, numeral);
-    return numeral;
-  };
+  return (mark, bar) => (NO_CHORD.test(mark.text) ? null : readChord(mark, bar, home));
 }
 
 function readChord(mark: Mark, bar: number, key: Key | undefined): string {

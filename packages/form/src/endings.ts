@@ -3,78 +3,79 @@ import { SOURCES } from './sources.js';
 import { type FormLike, toForm } from './to-form.js';
 import type { Form } from './types.js';
 
-const ROWS = [
-  {
-    id: 'one',
-    name: 'Both bars on I',
-    source: SOURCES.twelveBar,
-    bars: '| I7 | I7 |',
-  },
-  {
-    id: 'five-one',
-    name: 'V–I in the last bar',
-    source: SOURCES.commonPractice,
-    bars: '| I7 | V7 I7 |',
-  },
-  {
-    id: 'half-step-above',
-    name: '♭II–I in the last bar',
-    source: SOURCES.commonPractice,
-    bars: '| I7 | bII7 I7 |',
-  },
-  {
-    id: 'flat-six-five-one',
-    name: '♭VI–V–I',
-    source: SOURCES.commonPractice,
-    bars: '| I7 bVI7 | V7 I7 |',
-  },
-  {
-    id: 'four-diminished-one',
-    name: 'I–IV–♯IV diminished–I–V–I',
-    source: SOURCES.commonPractice,
-    bars: '| I7 / IV7 #ivdim7 | I7 V7 I7 / |',
-  },
-  {
-    id: 'four-one',
-    name: 'IV–I',
-    source: SOURCES.commonPractice,
-    bars: '| I7 IV7 | I7 |',
-  },
-  {
-    id: 'break-five-one',
-    name: 'I, a break, then V–I',
-    source: SOURCES.commonPractice,
-    bars: '| I7 N.C. | V7 I7 |',
-  },
-  {
-    id: 'minor-one',
-    name: 'Both bars on i',
-    mode: 'minor',
-    source: SOURCES.commonPractice,
-    bars: '| i7 | i7 |',
-  },
-  {
-    id: 'minor-five-one',
-    name: 'V–i in the last bar',
-    mode: 'minor',
-    source: SOURCES.commonPractice,
-    bars: '| i7 | V7 i7 |',
-  },
-  {
-    id: 'minor-flat-six-five-one',
-    name: '♭VI–V–i',
-    mode: 'minor',
-    source: SOURCES.commonPractice,
-    bars: '| i7 bVI7 | V7 i7 |',
-  },
-  {
-    id: 'minor-four-one',
-    name: 'iv–i',
-    mode: 'minor',
-    source: SOURCES.commonPractice,
-    bars: '| i7 iv7 | i7 |',
-  },
-] as const satisfies readonly ClosingRow[];
+const ROWS = /* @__PURE__ */ (() =>
+  [
+    {
+      id: 'one',
+      name: 'Both bars on I',
+      source: SOURCES.twelveBar,
+      bars: '| I7 | I7 |',
+    },
+    {
+      id: 'five-one',
+      name: 'V–I in the last bar',
+      source: SOURCES.commonPractice,
+      bars: '| I7 | V7 I7 |',
+    },
+    {
+      id: 'half-step-above',
+      name: '♭II–I in the last bar',
+      source: SOURCES.commonPractice,
+      bars: '| I7 | bII7 I7 |',
+    },
+    {
+      id: 'flat-six-five-one',
+      name: '♭VI–V–I',
+      source: SOURCES.commonPractice,
+      bars: '| I7 bVI7 | V7 I7 |',
+    },
+    {
+      id: 'four-diminished-one',
+      name: 'I–IV–♯IV diminished–I–V–I',
+      source: SOURCES.commonPractice,
+      bars: '| I7 / IV7 #ivdim7 | I7 V7 I7 / |',
+    },
+    {
+      id: 'four-one',
+      name: 'IV–I',
+      source: SOURCES.commonPractice,
+      bars: '| I7 IV7 | I7 |',
+    },
+    {
+      id: 'break-five-one',
+      name: 'I, a break, then V–I',
+      source: SOURCES.commonPractice,
+      bars: '| I7 N.C. | V7 I7 |',
+    },
+    {
+      id: 'minor-one',
+      name: 'Both bars on i',
+      mode: 'minor',
+      source: SOURCES.commonPractice,
+      bars: '| i7 | i7 |',
+    },
+    {
+      id: 'minor-five-one',
+      name: 'V–i in the last bar',
+      mode: 'minor',
+      source: SOURCES.commonPractice,
+      bars: '| i7 | V7 i7 |',
+    },
+    {
+      id: 'minor-flat-six-five-one',
+      name: '♭VI–V–i',
+      mode: 'minor',
+      source: SOURCES.commonPractice,
+      bars: '| i7 bVI7 | V7 i7 |',
+    },
+    {
+      id: 'minor-four-one',
+      name: 'iv–i',
+      mode: 'minor',
+      source: SOURCES.commonPractice,
+      bars: '| i7 iv7 | i7 |',
+    },
+  ] as const satisfies readonly ClosingRow[])();
 
 /** Id of an ending of the catalogue. */
 export type EndingId = (typeof ROWS)[number]['id'];

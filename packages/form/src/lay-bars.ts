@@ -1,5 +1,5 @@
 import { type Metre, parseMetre } from '@reedplate/line';
-import { type Chord, chordOfNumeral, type Key, type KeyName } from '@reedplate/pitch';
+import { type Chord, chordOfNumeral, type Key } from '@reedplate/pitch';
 import { sharesOf } from './shares.js';
 import type { ChordSpan, FormBar } from './types.js';
 
@@ -47,20 +47,12 @@ export function layBars(bars: readonly PlannedBar[], grid: ChartGrid): readonly 
   return Object.freeze(spans);
 }
 
-/** Most chords kept of a key: more than the catalogue has, and few enough to keep for good. */
-const MOST_KEPT = 256;
-
-/** Chords spelled before, by key and numeral. They are frozen, so charts may share them. */
-const SPELLED = new Map<KeyName, Map<string, Chord>>();
-
+/** Spells each chord of a chart once: all bars of a chord share one object. */
 function chordSpeller(key: Key): (numeral: string) => Chord {
-  const kept = SPELLED.get(key.name) ?? new Map<string, Chord>();
-  SPELLED.set(key.name, kept);
+  const spelled = new Map<string, Chord>();
   return (numeral) => {
-    const known = kept.get(numeral);
-    if (known !== undefined) return known;
-    const chord = chordOfNumeral(numeral, key);
-    if (kept.size < MOST_KEPT) kept.set(numeral, chord);
+    const chord = spelled.get(numeral) ?? chordOfNumeral(numeral, key);
+    spelled.set(numeral, chord);
     return chord;
   };
 }

@@ -17,15 +17,9 @@ export function withBars(form: Form, bars: readonly FormBar[]): Form {
 
 /** The form with every chord changed by a rule; breaks stay. */
 export function mapChords(form: Form, change: (numeral: string) => string): Form {
-  const known = new Map<string, string>();
-  const changeOnce = (numeral: string): string => {
-    const changed = known.get(numeral) ?? change(numeral);
-    known.set(numeral, changed);
-    return changed;
-  };
   const bars = form.bars.map((bar) =>
     bar.map(({ numeral, weight }) => ({
-      numeral: numeral === null ? null : changeOnce(numeral),
+      numeral: numeral === null ? null : change(numeral),
       weight,
     })),
   );

@@ -36,15 +36,15 @@ describe('makeHarp', () => {
     });
   });
 
-  it('gives one object for one harp of the catalogue, however its key is written', () => {
-    expect(makeHarp(parseKey('c'))).toBe(makeHarp('C'));
-    expect(makeHarp('G', { tuning: 'natural-minor' })).toBe(
+  it('gives equal harps however the key is written, and others for other spellings', () => {
+    expect(makeHarp(parseKey('c'))).toEqual(makeHarp('C'));
+    expect(makeHarp('G', { tuning: 'natural-minor' })).toEqual(
       makeHarp('Gm', { tuning: 'natural-minor' }),
     );
-    expect(makeHarp('Gb')).not.toBe(makeHarp('F#'));
+    expect(makeHarp('Gb')).not.toEqual(makeHarp('F#'));
   });
 
-  it('builds a tuning given as data anew, even under an id of the catalogue', () => {
+  it('builds a tuning given as data, even under an id of the catalogue', () => {
     const own = makeTuning({ id: 'standard', blow: 'C4', draw: 'D4' });
     expect(makeHarp('C', { tuning: own }).holes).toHaveLength(1);
     expect(makeHarp('C').holes).toHaveLength(10);

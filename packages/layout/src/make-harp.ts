@@ -10,7 +10,6 @@ import {
   transposeKey,
 } from '@reedplate/pitch';
 import type { Harp, HoleReeds, Register } from './harp.js';
-import { holeReeds } from './hole-pool.js';
 import { HIGHEST_REED, LOWEST_REED } from './make-tuning.js';
 import { type KnownTunings, type TuningLike, toTuning } from './to-tuning.js';
 import type { Tuning } from './tuning.js';
@@ -28,9 +27,14 @@ export interface HarpOptions {
 const HARP_OPTIONS: OptionNames<HarpOptions> = { tuning: true, register: true, known: true };
 
 /** The registers, lowest first. */
-export const REGISTERS: readonly Register[] = Object.freeze(['low-low', 'low', 'standard', 'high']);
+export const REGISTERS: readonly Register[] = /* @__PURE__ */ Object.freeze([
+  'low-low',
+  'low',
+  'standard',
+  'high',
+]);
 
-const STANDARD_REGISTER = REGISTERS.indexOf('standard');
+const STANDARD_REGISTER = /* @__PURE__ */ REGISTERS.indexOf('standard');
 /** Semitones from G, the lowest key of each register, up to C. */
 const G_TO_C = 5;
 
@@ -58,40 +62,19 @@ export function makeHarp(key: KeyLike, options: HarpOptions = {}): Harp {
     register = 'standard',
     known,
   } = requireOptions(options, HARP_OPTIONS, 'makeHarp');
-  if (typeof tuning !== 'string' || known?.tunings !== undefined) {
-    return buildHarp(key, toTuning(tuning, known), register);
-  }
-  const named = `${tuning} ${register} ${toKey(key).name}`;
-  return CATALOGUE_HARPS.get(named) ?? keepHarp(buildHarp(key, toTuning(tuning), register));
-}
-
-/**
- * Harps of the catalogue by tuning, register and key as {@link keepHarp} names them: being one
- * object, a harp has its soundings worked out once however often it is made.
- */
-const CATALOGUE_HARPS = new Map<string, Harp>();
-
-/** The harp alike that was made first. */
-function keepHarp(harp: Harp): Harp {
-  const name = `${harp.tuning} ${harp.register} ${harp.key}`;
-  const first = CATALOGUE_HARPS.get(name) ?? harp;
-  CATALOGUE_HARPS.set(name, first);
-  return first;
-}
-
-function buildHarp(key: KeyLike, tuning: Tuning, register: Register): Harp {
+  const layout = toTuning(tuning, known);
   requireOneOf(register, REGISTERS, { what: 'a register' });
-  const label = labelFor(toKey(key), tuning);
-  const home = firstPositionOf(label, tuning);
-  const homeOfTuning = firstPositionOf(toKey(tuning.label), tuning);
+  const label = labelFor(toKey(key), layout);
+  const home = firstPositionOf(label, layout);
+  const homeOfTuning = firstPositionOf(toKey(layout.label), layout);
   const octaves = REGISTERS.indexOf(register) - STANDARD_REGISTER;
   const semitones = rankInRegister(home) - rankInRegister(homeOfTuning) + 12 * octaves;
   return Object.freeze({
-    tuning: tuning.id,
+    tuning: layout.id,
     key: label.name,
     firstPosition: home.tonic,
     register,
-    holes: moveReeds(tuning.holes, semitones),
+    holes: moveReeds(layout.holes, semitones),
   });
 }
 
@@ -120,11 +103,11 @@ export function rankInRegister(key: Key): number {
 export function moveReeds(holes: readonly HoleReeds[], semitones: number): readonly HoleReeds[] {
   return Object.freeze(
     holes.map(({ hole, blow, draw }) =>
-      holeReeds(
+      Object.freeze({
         hole,
-        requireReed(blow + semitones, hole, 'blow'),
-        requireReed(draw + semitones, hole, 'draw'),
-      ),
+        blow: requireReed(blow + semitones, hole, 'blow'),
+        draw: requireReed(draw + semitones, hole, 'draw'),
+      }),
     ),
   );
 }

@@ -1,7 +1,6 @@
-import type { HoleSoundings } from './hole-pool.js';
 import type { Player } from './player.js';
 import type { Sounding } from './sounding.js';
-import type { SoundingIndex } from './sounding-index.js';
+import type { HoleSoundings, SoundingIndex } from './sounding-index.js';
 import { hasSounding } from './to-player.js';
 
 /** What a player has of an index of everything. */
@@ -12,13 +11,7 @@ export function onlyOf(player: Player, { all, ofHole, ofPitch }: SoundingIndex):
     Object.freeze(list.filter(has));
   return {
     all: only(all),
-    ofHole: ofHole.map(
-      ({ blow, draw, alone }): HoleSoundings => ({
-        blow: only(blow),
-        draw: only(draw),
-        alone: alone.filter(([sounding]) => has(sounding)),
-      }),
-    ),
+    ofHole: ofHole.map(({ blow, draw }): HoleSoundings => ({ blow: only(blow), draw: only(draw) })),
     ofPitch: ofPitch.map((alike) => (alike.length === 0 ? alike : only(alike))),
   };
 }

@@ -1,6 +1,12 @@
-import type { Harp } from './harp.js';
-import { type HoleSoundings, holeSoundings } from './hole-pool.js';
+import type { HoleReeds } from './harp.js';
+import { breathSoundings } from './hole-soundings.js';
 import type { Hole, Sounding, TechniqueLevel } from './sounding.js';
+
+/** What a hole sounds on both breaths. */
+export interface HoleSoundings {
+  readonly blow: readonly Sounding[];
+  readonly draw: readonly Sounding[];
+}
 
 /** All soundings of a harp, found by hole and by pitch in constant time. */
 export interface SoundingIndex {
@@ -11,28 +17,22 @@ export interface SoundingIndex {
   readonly ofPitch: readonly (readonly Sounding[])[];
 }
 
-const NONE: readonly Sounding[] = Object.freeze([]);
-/** An index by pitch of a harp without holes. */
-const NOTHING = Array<readonly Sounding[]>(128).fill(NONE);
-
-/** Builds the index of a harp; `valved` says of each hole whether it is. */
+/** Builds the index of a harp's holes; `valved` says of each whether it is. */
 export function indexSoundings(
-  { holes }: Harp,
+  holes: readonly HoleReeds[],
   level: TechniqueLevel,
   valved: (hole: Hole) => boolean,
 ): SoundingIndex {
-  const all: Sounding[] = [];
-  const ofHole: HoleSoundings[] = [];
-  const ofPitch = NOTHING.slice();
-  for (const reeds of holes) {
-    const found = holeSoundings(reeds, level, valved(reeds.hole));
-    ofHole.push(found);
-    for (const alone of found.alone) {
-      const [sounding] = alone;
-      const alike = ofPitch[sounding.pitch] ?? NONE;
-      ofPitch[sounding.pitch] = alike === NONE ? alone : Object.freeze([...alike, sounding]);
-      all.push(sounding);
-    }
-  }
+  const ofHole = holes.map((reeds): HoleSoundings => {
+    const ability = { level, valved: valved(reeds.hole) };
+    return {
+      blow: breathSoundings(reeds, 'blow', ability),
+      draw: breathSoundings(reeds, 'draw', ability),
+    };
+  });
+  const all = ofHole.flatMap(({ blow, draw }) => [...blow, ...draw]);
+  const ofPitch = Array.from({ length: 128 }, (): Sounding[] => []);
+  for (const sounding of all) ofPitch[sounding.pitch]?.push(sounding);
+  for (const alike of ofPitch) Object.freeze(alike);
   return { all: Object.freeze(all), ofHole, ofPitch };
 }

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import {
   type Breath,
+  type Harp,
+  type Hole,
   makeHarp,
   makeTuning,
   otherBreath,
@@ -59,6 +61,47 @@ describe('soundings', () => {
     expect(soundingsOfPitch(harp, 60)).toHaveLength(1);
     for (const reeds of harp.holes) Object.assign(reeds, { blow: reeds.blow + 1 });
     expect(soundingsOfPitch(harp, 60)).toHaveLength(0);
+  });
+
+  describe('of a harp frozen in part shows every change that can still be made', () => {
+    type Loose = { holes: { hole: Hole; blow: number; draw: number }[] };
+    const loose = (): Harp & Loose => structuredClone(HARP) as Harp & Loose;
+
+    it.each<[string, (harp: Harp & Loose) => void, (harp: Harp & Loose) => void]>([
+      [
+        'the harp and the list are frozen, its holes are not',
+        (harp) => [harp, harp.holes].forEach(Object.freeze),
+        (harp) => Object.assign(harp.holes[0] as object, { blow: 50 }),
+      ],
+      [
+        'all are frozen but one hole',
+        (harp) => [harp, harp.holes, ...harp.holes.slice(1)].forEach(Object.freeze),
+        (harp) => Object.assign(harp.holes[0] as object, { blow: 50 }),
+      ],
+      [
+        'the harp and its holes are frozen, the list is not',
+        (harp) => [harp, ...harp.holes].forEach(Object.freeze),
+        (harp) => harp.holes.splice(0, 1, { hole: 1, blow: 50, draw: 62 }),
+      ],
+      [
+        'the list and its holes are frozen, the harp is not',
+        (harp) => [harp.holes, ...harp.holes].forEach(Object.freeze),
+        (harp) => Object.assign(harp, { holes: [{ hole: 1, blow: 50, draw: 62 }] }),
+      ],
+    ])('%s', (_, freezePart, change) => {
+      const harp = loose();
+      freezePart(harp);
+      for (const level of TECHNIQUE_LEVELS) {
+        expect(soundings(harp, { level })[0]?.pitch).toBe(60);
+        expect(soundingsOfPitch(harp, 50, { level })).toEqual([]);
+      }
+      change(harp);
+      for (const level of TECHNIQUE_LEVELS) {
+        expect(soundings(harp, { level })[0]?.pitch).toBe(50);
+        expect(soundingsOfPitch(harp, 50, { level })[0]).toMatchObject({ hole: 1, pitch: 50 });
+        expect(soundingsAt(harp, 1, 'blow', { level })[0]?.pitch).toBe(50);
+      }
+    });
   });
 
   it('throws OPTION_UNKNOWN for a level there is not, and names the nearest', () => {

@@ -16,16 +16,17 @@ const EQUAL: Temperament = {
   id: 'equal',
   name: 'Equal',
   source: 'computed',
-  cents: Array.from({ length: 12 }, () => 0),
+  cents: [0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0],
   octaveStretch: 0,
 };
 
 /** The catalogue of temperaments, equal first. */
-export const TEMPERAMENTS: readonly Temperament[] = deepFreeze([
-  EQUAL,
-  ...TEMPERAMENT_RATIOS.map(fromRatios),
-  halveDegrees(fromRatios(COMPROMISE), COMPROMISE.halved),
-]);
+export const TEMPERAMENTS: readonly Temperament[] = /* @__PURE__ */ (() =>
+  deepFreeze([
+    EQUAL,
+    ...TEMPERAMENT_RATIOS.map(fromRatios),
+    halveDegrees(fromRatios(COMPROMISE), COMPROMISE.halved),
+  ]))();
 
 function fromRatios({ id, name, source, ratios }: TemperamentRatios): Temperament {
   const cents = ratios.split(' ').map((ratio, semitones) => {
@@ -43,6 +44,5 @@ function halveDegrees(temperament: Temperament, degrees: readonly number[]): Tem
 }
 
 /** The catalogue by id. */
-export const TEMPERAMENTS_BY_ID: ReadonlyMap<string, Temperament> = new Map(
-  TEMPERAMENTS.map((temperament) => [temperament.id, temperament]),
-);
+export const TEMPERAMENTS_BY_ID: ReadonlyMap<string, Temperament> = /* @__PURE__ */ (() =>
+  new Map(TEMPERAMENTS.map((temperament) => [temperament.id, temperament])))();

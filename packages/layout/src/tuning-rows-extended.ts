@@ -1,4 +1,4 @@
-import type { TuningSpec } from './make-tuning.js';
+import type { CatalogueRow } from './catalogue-row.js';
 
 /** Layouts of more than ten holes that carry the standard one on. */
 export const EXTENDED_TUNING_ROWS = [
@@ -26,4 +26,4 @@ export const EXTENDED_TUNING_ROWS = [
     blow: 'C3 E3 G3 C4 E4 G4 C5 E5 G5 C6 E6 G6 C7 E7',
     draw: 'D3 G3 B3 D4 G4 B4 D5 F5 A5 B5 D6 F6 A6 B6',
   },
-] as const satisfies readonly TuningSpec[];
+] as const satisfies readonly CatalogueRow[];

@@ -1,4 +1,4 @@
-import type { TuningSpec } from './make-tuning.js';
+import type { CatalogueRow } from './catalogue-row.js';
 import { EXTENDED_TUNING_ROWS } from './tuning-rows-extended.js';
 
 const TRADE = 'common practice';
@@ -8,11 +8,7 @@ const KNOWN_IDEA = 'worked out here from an idea known to the trade';
 const SPECIALLY_TUNED = 'Wikipedia, "Richter-tuned harmonica", Specially-tuned instruments';
 const VARIANTS = 'Wikipedia, "Richter tuning", Variants';
 
-/**
- * The catalogue: rows of the harp that carries `label`, all written so that the notes are those
- * of a harp in C. Data only; the order is that of the printed list.
- */
-export const TUNING_ROWS = [
+const USUAL_ROWS = [
   {
     id: 'standard',
     name: 'Standard (Richter)',
@@ -234,5 +230,11 @@ export const TUNING_ROWS = [
     blow: 'C4 E4 G4 C5 E5 G5 C6 E6 G6 C7',
     draw: 'D4 G4 B4 D5 F5 A5 D6 G6 B6 D7',
   },
-  ...EXTENDED_TUNING_ROWS,
-] as const satisfies readonly TuningSpec[];
+] as const satisfies readonly CatalogueRow[];
+
+/**
+ * The catalogue: rows of the harp that carries `label`, all written so that the notes are those
+ * of a harp in C. Data only; the order is that of the printed list.
+ */
+export const TUNING_ROWS = /* @__PURE__ */ (() =>
+  [...USUAL_ROWS, ...EXTENDED_TUNING_ROWS] as const)();

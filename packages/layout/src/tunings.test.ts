@@ -8,11 +8,18 @@ import {
   TUNINGS,
   tuningById,
 } from './index.js';
+import { TUNING_ROWS } from './tuning-rows.js';
 
 const failure = (details: object) =>
   expect.objectContaining({ code: 'TUNING_INVALID', ...details });
 
 describe('TUNINGS', () => {
+  it.each([...TUNING_ROWS])('reads $id as makeTuning does, frozen', (row) => {
+    const read = tuningById(row.id);
+    expect(read).toEqual(makeTuning(row));
+    for (const part of [read, read.holes, ...read.holes]) expect(Object.isFrozen(part)).toBe(true);
+  });
+
   it('holds at least 24 tunings, each with an id, a name and rows of its own', () => {
     expect(TUNINGS.length).toBeGreaterThanOrEqual(24);
     const unique = (values: readonly string[]) => new Set(values).size;

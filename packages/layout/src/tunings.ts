@@ -1,4 +1,5 @@
-import { makeTuning } from './make-tuning.js';
+import type { CatalogueRow } from './catalogue-row.js';
+import { readPlainReeds } from './plain-reeds.js';
 import type { Tuning } from './tuning.js';
 import { TUNING_ROWS } from './tuning-rows.js';
 
@@ -9,9 +10,15 @@ export type TuningId = (typeof TUNING_ROWS)[number]['id'];
 export type TuningName = TuningId | (string & Record<never, never>);
 
 /** The catalogue of tunings, the standard one first. */
-export const TUNINGS: readonly Tuning[] = Object.freeze(TUNING_ROWS.map((row) => makeTuning(row)));
+export const TUNINGS: readonly Tuning[] = /* @__PURE__ */ (() =>
+  Object.freeze(TUNING_ROWS.map(readRow)))();
+
+function readRow(row: CatalogueRow): Tuning {
+  const { id, name, use, source, label = 'C', labelPosition = 1, blow, draw } = row;
+  const holes = readPlainReeds(blow, draw);
+  return Object.freeze({ id, name, use, source, label, labelPosition, holes });
+}
 
 /** The catalogue by id. */
-export const TUNINGS_BY_ID: ReadonlyMap<string, Tuning> = new Map(
-  TUNINGS.map((tuning) => [tuning.id, tuning]),
-);
+export const TUNINGS_BY_ID: ReadonlyMap<string, Tuning> = /* @__PURE__ */ (() =>
+  new Map(TUNINGS.map((tuning) => [tuning.id, tuning])))();

@@ -58,19 +58,24 @@ const LONGEST_KEY = 12;
 
 const MODE_SUFFIX = /\s{0,6}(m|min|minor|maj|major)$/iu;
 
-const keysByName = /* @__PURE__ */ lazily((): ReadonlyMap<string, Key> => {
-  const keys = TONICS.flatMap((tonic) => [makeKey(tonic, 'major'), makeKey(tonic, 'minor')]);
-  return new Map(keys.map((key) => [key.name, key]));
-});
-
-function makeKey(tonic: Tonic, mode: Mode): Key {
-  const pitchClass = readNoteName(tonic)?.pitchClass ?? 0;
-  return Object.freeze({ name: mode === 'minor' ? `${tonic}m` : tonic, tonic, mode, pitchClass });
-}
-
 /** The twelve keys, one spelling each, as harps are usually labelled: F# and flats. */
 export const TWELVE_KEYS: readonly Key[] = /* @__PURE__ */ (() =>
-  Object.freeze(PLAIN_NAMES.map((tonic) => keyOn(tonic, 'major'))))();
+  Object.freeze(
+    // In the order of the pitch classes, so that importing this asks tonal nothing.
+    PLAIN_NAMES.map((tonic, pitchClass) => makeKey(tonic, 'major', pitchClass as PitchClass)),
+  ))();
+
+const keysByName = /* @__PURE__ */ lazily((): ReadonlyMap<string, Key> => {
+  const keys = TONICS.flatMap((tonic) => {
+    const pitchClass = readNoteName(tonic)?.pitchClass ?? 0;
+    return [makeKey(tonic, 'major', pitchClass), makeKey(tonic, 'minor', pitchClass)];
+  });
+  return new Map([...keys, ...TWELVE_KEYS].map((key) => [key.name, key]));
+});
+
+function makeKey(tonic: Tonic, mode: Mode, pitchClass: PitchClass): Key {
+  return Object.freeze({ name: mode === 'minor' ? `${tonic}m` : tonic, tonic, mode, pitchClass });
+}
 
 /**
  * Reads a key: a tonic, with `m`, `min` or `minor` for a minor one, `major` allowed for the other.

@@ -22,7 +22,7 @@ const USUAL_RANKS: HoleRanks = {
  * EFFORT_MODELS.map(({ id, level }) => `${id}: ${level}`); // => ['beginner: natural', 'intermediate: bends', 'advanced: overbends']
  * ```
  */
-export const EFFORT_MODELS: readonly EffortModel[] = deepFreeze([
+export const EFFORT_MODELS: readonly EffortModel[] = /* @__PURE__ */ deepFreeze([
   {
     id: 'beginner',
     name: 'Beginner',

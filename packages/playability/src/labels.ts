@@ -15,25 +15,15 @@ export interface Labels {
   before: Int32Array;
 }
 
-/** States of a new table: enough for a few hundred notes. */
-const USUAL_SIZE = 4096;
-/** Largest table that is kept from one search to the next: about three megabytes. */
-const LARGEST_KEPT = 131_072;
+/** States of a new table; it doubles as it fills. */
+const FIRST_SIZE = 256;
 
-/** The table of the last search. Making one costs as much as searching 100 notes. */
-let kept: Labels | undefined;
-
-/**
- * A table that holds the beginning of a line: lungs half full, before the first node. It is
- * good until the next search begins, since no search runs within another.
- */
+/** A table that holds the beginning of a line: lungs half full, before the first node. */
 export function beginLabels(): Labels {
-  if (kept === undefined || kept.cost.length > LARGEST_KEPT) kept = makeLabels(USUAL_SIZE);
-  kept.count = 1;
-  kept.cost[0] = 0;
-  kept.air[0] = 0;
-  kept.node[0] = -1;
-  return kept;
+  const labels = makeLabels(FIRST_SIZE);
+  labels.count = 1;
+  labels.node[0] = -1;
+  return labels;
 }
 
 function makeLabels(size: number): Labels {

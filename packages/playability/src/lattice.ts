@@ -7,16 +7,15 @@ import { hurryTerm } from './terms.js';
 /**
  * A line on a harp as a graph: for each moment a node for each of its choices, and to each node an
  * arc from every node of the moment before. Only air hangs on more than an arc, so that all else
- * is worked out once, and searches add. Plain tables of numbers, for speed; what stands in them
- * past the end of the line is of earlier ones.
+ * is worked out once, and searches add. Plain tables of numbers, for speed.
  */
 export interface Lattice {
-  moments: number;
+  readonly moments: number;
   /** By moment, and one more for the end: its first node, and the first arc to it. */
-  firstNode: Int32Array;
-  firstArc: Int32Array;
+  readonly firstNode: Int32Array;
+  readonly firstArc: Int32Array;
   /** By moment: air steps brought back by the rest before. */
-  recovered: Int32Array;
+  readonly recovered: Int32Array;
   /** By node: its choice, and the air steps it moves, signed. */
   choice: Int32Array;
   flow: Int32Array;
@@ -29,59 +28,41 @@ export interface Lattice {
   before: Int32Array;
   rest: Float64Array;
   /** By moment: the node of the best way. */
-  path: Int32Array;
+  readonly path: Int32Array;
 }
 
-/** Moments that a new lattice has room for: enough for most tunes. */
-const USUAL_SIZE = 512;
-/** Largest table that is kept from one line to the next: about a megabyte. */
-const LARGEST_KEPT = 131_072;
-
-/** The lattice of the last line. Making its tables costs as much as filling them. */
-let kept: Lattice = emptyLattice();
-
-function emptyLattice(): Lattice {
+/** A lattice with room for so many moments, and for two choices at each; more room grows. */
+function makeLattice(moments: number): Lattice {
+  const nodes = 2 * moments;
   return {
-    moments: 0,
-    firstNode: new Int32Array(USUAL_SIZE),
-    firstArc: new Int32Array(USUAL_SIZE),
-    recovered: new Int32Array(USUAL_SIZE),
-    choice: new Int32Array(USUAL_SIZE),
-    flow: new Int32Array(USUAL_SIZE),
-    cost: new Float64Array(USUAL_SIZE),
+    moments,
+    firstNode: new Int32Array(moments + 1),
+    firstArc: new Int32Array(moments + 1),
+    recovered: new Int32Array(moments),
+    choice: new Int32Array(nodes),
+    flow: new Int32Array(nodes),
+    cost: new Float64Array(2 * nodes),
     ceiling: Infinity,
-    least: new Float64Array(USUAL_SIZE),
-    before: new Int32Array(USUAL_SIZE),
-    rest: new Float64Array(USUAL_SIZE),
-    path: new Int32Array(USUAL_SIZE),
+    least: new Float64Array(nodes),
+    before: new Int32Array(nodes),
+    rest: new Float64Array(nodes),
+    path: new Int32Array(moments),
   };
 }
 
-/**
- * Lays the graph out; undefined where a moment has no choice. It is good until the next is laid
- * out, since no search runs within another.
- */
+/** Lays the graph out; undefined where a moment has no choice. */
 export function layLattice(problem: Problem, limits: Limits): Lattice | undefined {
-  if (kept.cost.length > LARGEST_KEPT) kept = emptyLattice();
   const { count } = problem.times;
-  kept.moments = count;
-  kept.ceiling = limits.ceiling ?? Infinity;
-  if (kept.path.length <= count) growMoments(kept, 2 * count);
+  const lattice = makeLattice(count);
+  lattice.ceiling = limits.ceiling ?? Infinity;
   let from: readonly number[] = [problem.board.choices.length];
   for (let moment = 0; moment < count; moment += 1) {
     const to = waysAt(problem, moment, limits);
     if (to.length === 0) return undefined;
-    layMoment(kept, problem, moment, from, to);
+    layMoment(lattice, problem, moment, from, to);
     from = to;
   }
-  return kept;
-}
-
-function growMoments(lattice: Lattice, size: number): void {
-  lattice.firstNode = new Int32Array(size);
-  lattice.firstArc = new Int32Array(size);
-  lattice.recovered = new Int32Array(size);
-  lattice.path = new Int32Array(size);
+  return lattice;
 }
 
 function growNodes(lattice: Lattice, size: number): void {

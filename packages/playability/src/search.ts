@@ -34,7 +34,7 @@ export function cheapestWay(problem: Problem, limits: Limits = {}): Way | undefi
 function searchWithAir(lattice: Lattice, figures: Figures, most: number): Way | undefined {
   airlessRest(lattice);
   const labels = beginLabels();
-  const arrivals = arrivalsFor(figures.capacitySteps);
+  const arrivals = noArrivals(figures.capacitySteps);
   const search = { lattice, figures, most, labels, arrivals };
   let begin = 0;
   for (let moment = 0; moment < lattice.moments; moment += 1) {
@@ -60,7 +60,7 @@ interface Search {
   readonly arrivals: Arrivals;
 }
 
-/** Scratch space: for each amount of air, the best way to arrive with it; and the air of each way. */
+/** For each amount of air, the best way to arrive with it; and the air of each way. */
 interface Arrivals {
   readonly middle: number;
   readonly cost: Float64Array;
@@ -68,20 +68,15 @@ interface Arrivals {
   slots: Int32Array;
 }
 
-/** Kept from one search to the next; between nodes every cost in it is infinite. */
-let kept: Arrivals | undefined;
-
-function arrivalsFor(capacitySteps: number): Arrivals {
-  if (kept?.middle !== capacitySteps) {
-    const size = 2 * capacitySteps + 1;
-    kept = {
-      middle: capacitySteps,
-      cost: new Float64Array(size).fill(Infinity),
-      before: new Int32Array(size),
-      slots: new Int32Array(size),
-    };
-  }
-  return kept;
+/** No way has arrived yet: between nodes every cost is infinite. */
+function noArrivals(capacitySteps: number): Arrivals {
+  const size = 2 * capacitySteps + 1;
+  return {
+    middle: capacitySteps,
+    cost: new Float64Array(size).fill(Infinity),
+    before: new Int32Array(size),
+    slots: new Int32Array(size),
+  };
 }
 
 /** Goes on from the only state there is: nothing to compare, as on most notes of most lines. */

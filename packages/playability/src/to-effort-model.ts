@@ -11,9 +11,8 @@ export interface KnownModels extends KnownTunings {
   readonly models?: readonly EffortModel[];
 }
 
-const MODELS_BY_ID: ReadonlyMap<string, EffortModel> = new Map(
-  EFFORT_MODELS.map((model) => [model.id, model]),
-);
+const MODELS_BY_ID: ReadonlyMap<string, EffortModel> = /* @__PURE__ */ (() =>
+  new Map(EFFORT_MODELS.map((model) => [model.id, model])))();
 
 /**
  * The effort model itself, given as one or by its id.

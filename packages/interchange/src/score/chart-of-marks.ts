@@ -71,11 +71,9 @@ interface ReadMark {
 }
 
 function readMarks(marks: readonly ChordMark[], warnings: WarningList): readonly ReadMark[] {
-  const known = new Map<string, Chord | null | undefined>();
   let lastStart = -1;
   return marks.flatMap(({ start, text }): readonly ReadMark[] => {
-    if (!known.has(text)) known.set(text, readSymbol(text));
-    const chord = known.get(text);
+    const chord = readSymbol(text);
     const isSecond = start === lastStart;
     if (chord === undefined) warnings.add('chord-unknown', {}, text);
     else if (isSecond) warnings.add('chord-alternative', {}, text);
@@ -106,24 +104,11 @@ function readSymbol(text: string): Chord | null | undefined {
   }
 }
 
-/** Names each chord of a piece once. */
-function numeralReader(key: KeyName): (chord: Chord | null) => string | null {
-  const known = new Map<Chord | null, string | null>([[null, null]]);
-  return (chord) => {
-    const before = known.get(chord);
-    if (before !== undefined || chord === null) return before ?? null;
-    const numeral = numeralOfChord(chord, key).text;
-    known.set(chord, numeral);
-    return numeral;
-  };
-}
-
 function spansOf(
   marks: readonly ReadMark[],
   frame: ChartFrame & Pick<MetreParts, 'barTicks' | 'beatTicks'> & { readonly bars: number },
 ): ChordSpan[] {
   const { key, pickup, bars, barTicks, beatTicks } = frame;
-  const numeralOf = numeralReader(key);
   const spans: ChordSpan[] = [];
   let chord: Chord | null = null;
   let next = 0;
@@ -140,7 +125,8 @@ function spansOf(
       const end = changes[at + 1]?.start ?? barEnd;
       const beat = (start - barStart) / beatTicks + 1;
       const place = { start, end, chorus: 1, bar, barOfForm: bar, beat };
-      spans.push(Object.freeze({ ...place, numeral: numeralOf(sounding), chord: sounding }));
+      const numeral = sounding && numeralOfChord(sounding, key).text;
+      spans.push(Object.freeze({ ...place, numeral, chord: sounding }));
     }
     chord = changes.at(-1)?.chord ?? null;
   }

@@ -1,5 +1,5 @@
 import { studyTune } from '../study.js';
-import { makeStudySetup, type StudySetup } from '../study-setup.js';
+import { makeStudySetup } from '../study-setup.js';
 
 /** Whole lines of a study's input, as they came: reading them is the worker's part. */
 export interface StudyBatch {
@@ -9,7 +9,7 @@ export interface StudyBatch {
   readonly lines: Uint8Array;
 }
 
-/** What a worker is given: a batch, and the setup as JSON so that workers can tell it is the same. */
+/** What a worker is given: a batch, and the setup as JSON. */
 export interface StudyTask extends StudyBatch {
   /** Shared memory for the results, if they fit. */
   readonly room: Uint8Array;
@@ -35,7 +35,7 @@ export interface StudiedBatch {
 /** Studies the tunes of a batch in order; blank lines are passed over. Also runs in a worker. */
 export function studyBatch({ first, lines, room, setup }: StudyTask): StudiedBatch {
   const begun = performance.now();
-  const readSetup = setupOf(setup);
+  const readSetup = makeStudySetup(JSON.parse(setup));
   const failures: StudyLineFailure[] = [];
   let out = '';
   let tunes = 0;
@@ -58,11 +58,3 @@ function putInto(room: Uint8Array, text: string): number | string {
 
 const bufferOf = ({ buffer, byteOffset, length }: Uint8Array): Buffer =>
   Buffer.from(buffer, byteOffset, length);
-
-/** The last setup read: what is worked out for its model serves all batches of a study. */
-let last: { readonly text: string; readonly setup: StudySetup } | undefined;
-
-function setupOf(text: string): StudySetup {
-  if (last?.text !== text) last = { text, setup: makeStudySetup(JSON.parse(text)) };
-  return last.setup;
-}
