@@ -375,11 +375,29 @@ function voicingsByHand(symbol: string, harp: Harp): readonly string[] {
     ({ adds, clashes, lacks }) =>
       adds.length + clashes.length === 0 && new Set(degrees).size - new Set(lacks).size >= 2,
   );
+  // On neighbouring holes first; splits, the narrowest first, only where no neighbours will do.
+  const span = ({ at }: { at: string }): number => {
+    const holes = at.split(' ').slice(1).map(Number);
+    return Math.max(...holes) - Math.min(...holes) + 1 - holes.length;
+  };
+  const together = clean.filter((shape) => span(shape) === 0);
+  const has = ({ lacks }: { lacks: readonly string[] }, ...wanted: readonly string[]) =>
+    wanted.some((degree) => degrees.includes(degree) && !lacks.includes(degree));
+  const count = ({ lacks }: { lacks: readonly string[] }) =>
+    new Set(degrees.filter((degree) => !lacks.includes(degree))).size;
+  const [thirds, sevenths] = [
+    ['3', 'b3'],
+    ['7', 'b7'],
+  ] as const;
   const kinds = [
-    clean.filter(({ lacks }) => lacks.length === 0),
-    clean.filter(({ lacks }) => isTriad && !triad.some((degree) => lacks.includes(degree))),
-    clean.filter(({ lacks }) => !lacks.includes('1')),
-    clean,
+    together.filter(({ lacks }) => lacks.length === 0),
+    together.filter(({ lacks }) => isTriad && !triad.some((degree) => lacks.includes(degree))),
+    together.filter((shape) => has(shape, '1') && has(shape, ...thirds)),
+    together.filter((shape) => count(shape) >= 3),
+    together.filter((shape) => has(shape, ...thirds) && has(shape, ...sevenths)),
+    together.filter((shape) => has(shape, '1')),
+    together,
+    ...[1, 2, 3].map((blocked) => clean.filter((shape) => span(shape) === blocked)),
   ];
   return (kinds.find((shapes) => shapes.length > 0) ?? []).map(({ at }) => at);
 }

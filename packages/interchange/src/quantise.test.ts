@@ -91,8 +91,8 @@ describe('laws of quantiseLine', () => {
 
   test('quantiseLine leaves a line that is on the grid as it is', () => {
     const onGrid = lines({ unit: 240, chords: true }).map((line) => {
-      const { title: _, ...head } = line;
-      return makeLine(line.notes, { ...head, pickup: 0 });
+      const { title: _, notes, ...head } = line;
+      return makeLine(notes, { ...head, pickup: 0 });
     });
     fc.assert(
       fc.property(onGrid, (line) => {

@@ -56,7 +56,7 @@ export const SOUNDING_OPTIONS: OptionNames<SoundingOptions> = Object.freeze({
  *
  * const harp = makeHarp('C');
  * soundings(harp).length; // => 42
- * soundings(harp, { level: 'bends' }).length; // => 34
+ * soundings(harp, { level: 'bends' }).length; // => 32
  * soundings(harp, { level: 'natural' })[1]; // => { hole: 1, breath: 'draw', technique: 'natural', depth: 0, pitch: 62 }
  * ```
  */

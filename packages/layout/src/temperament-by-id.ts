@@ -10,7 +10,7 @@ import { toTemperament } from './to-temperament.js';
  * ```ts
  * import { temperamentById } from '@reedplate/layout';
  *
- * temperamentById('seven-limit').cents[7]; // => 1.955000865387433
+ * temperamentById('seven-limit').cents[7]; // => 1.9550008653875466
  * temperamentById('just'); // throws TEMPERAMENT_UNKNOWN
  * ```
  */

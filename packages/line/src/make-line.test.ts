@@ -212,7 +212,9 @@ describe('makeLine', () => {
   });
 
   test.each([[null], ['4/4'], [7]])('refuses %j for options', (options) => {
-    expect(() => makeLine([note], options as unknown as LineOptions)).toThrow(invalid('options'));
+    expect(() => makeLine([note], options as unknown as LineOptions)).toThrow(
+      expect.objectContaining({ code: 'OPTION_UNKNOWN' }),
+    );
   });
 
   test('measures the pickup by the bar of its metre', () => {

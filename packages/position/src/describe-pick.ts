@@ -17,7 +17,7 @@ import type { WholeChord } from './whole-chord.js';
  * const [best] = pickHarps('G');
  * if (best === undefined) throw new Error('no harp');
  * describePick(best)[1]; // => 'no whole D7'
- * describePick(best).at(-1); // => '100 % of the blues scale'
+ * describePick(best).at(-1); // => '89 % of the minor blues scale'
  * ```
  */
 export function describePick({ harp, chords, scale, line }: HarpPick): readonly string[] {

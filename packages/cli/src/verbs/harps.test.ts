@@ -266,7 +266,7 @@ describe('what is wrong', () => {
     [['pick', '--key', 'G', '--own', 'C,H'], /"H" is not a key/u],
     [['pick', '--key', 'G', '--own', 'tiny C'], /"tiny" is not a key|is not a tuning/u],
     [['scale', '--harp', 'C', '--key', 'G', '--scale', 'bluse'], /did you mean blues\?/u],
-    [['scale', '--harp', 'C', '--key', 'G', '--level', 'al'], /a technique level/u],
+    [['scale', '--harp', 'C', '--key', 'G', '--level', 'al'], /a level, natural/u],
     [['setlist', 'G', 'H'], /did you mean B\?/u],
     [['temper', '--harp', 'C', '--holes', '1,11'], /11 is not a hole/u],
     [['temper', '--harp', 'C', '--holes', '1,2', '--breath', 'blwo'], /did you mean blow\?/u],

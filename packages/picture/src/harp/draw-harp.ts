@@ -2,6 +2,7 @@ import { box, path, say, sayAt } from '../svg/draw.js';
 import type { Frame } from '../svg/frame.js';
 import type { LegendItem } from '../svg/legend.js';
 import type { SvgNode } from '../svg/node.js';
+import { sizeToFit } from '../text/text-width.js';
 import { withSigns } from '../text/with-signs.js';
 import type { Shade, Theme } from '../theme/theme.js';
 import type { Bracket } from './brackets.js';
@@ -69,11 +70,17 @@ function outlineOf({ sounding }: HarpCell, theme: Theme, shade: Shade | undefine
 export function drawNumbers(frame: Frame, grid: HarpGrid, holes: number): readonly SvgNode[] {
   const { theme, left } = frame;
   const { top, height } = grid.numbers;
+  // In a narrow picture two numbers of two digits would meet.
+  const size = sizeToFit([`${holes}`], {
+    width: grid.cellWidth - 4,
+    wanted: grid.size,
+    weight: 'bold',
+  });
   const numbers = Array.from({ length: holes }, (_, at) =>
     sayAt(`${at + 1}`, {
       x: grid.xOf(at + 1) + grid.cellWidth / 2,
       y: top + height / 2,
-      size: grid.size,
+      size,
       fill: theme.ink,
       weight: 'bold',
     }),
