@@ -21,7 +21,6 @@ export type OptionNames<Options> = { readonly [Name in keyof Options]-?: true };
  *
  * requireOptions({ count: 2 }, { count: true }, 'bestPaths'); // => { count: 2 }
  * requireOptions<object>({ cuont: 2 }, { count: true }, 'bestPaths'); // throws OPTION_UNKNOWN
- * requireOptions<never>(null as never, {}, 'bestPaths'); // throws OPTION_UNKNOWN
  * ```
  */
 export function requireOptions<Options>(
