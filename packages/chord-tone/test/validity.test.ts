@@ -3,10 +3,14 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { plainShare } from '../validity/baseline.js';
+import { tryJudgements } from '../validity/battery.js';
 import { contrasts, seededRandom, shuffled } from '../validity/contrasts.js';
+import { halvesOf } from '../validity/halves.js';
+import { JUDGEMENTS } from '../validity/judgements.js';
 import { beatsOf, readSolos, type Solo } from '../validity/read-solos.js';
 import { bootstrapInterval, quantile } from '../validity/statistics.js';
 import { windowsOf, winsAgainst } from '../validity/study.js';
+import { makeSongs } from '../validity/takes.js';
 
 // An invented solo in the shape of the data file: roots on every beat of twelve bars.
 const ROOTS = { Bb7: 58, Eb7: 63, F7: 65 } as const;
@@ -132,5 +136,47 @@ describe('statistics of the report', () => {
     const [low, high] = bootstrapInterval([0, 1, 1, 1, 0, 1, 1, 1]);
     expect(low < 0.75 && high > 0.75).toBe(true);
     expect(bootstrapInterval([1, 1, 1])).toEqual([1, 1]);
+  });
+});
+
+describe('battery', () => {
+  const [song] = makeSongs();
+  if (song === undefined) throw new Error('no song');
+
+  it('makeSongs makes the same takes each time, each over the chart of its song', () => {
+    expect(makeSongs()[0]?.takes.get('aimed')).toEqual(song.takes.get('aimed'));
+    const end = song.chart.spans.at(-1)?.end ?? 0;
+    for (const { notes } of song.takes.values()) {
+      expect(notes.every(({ start }) => start < end)).toBe(true);
+    }
+    expect(song.takes.get('a bar late')?.notes[0]?.start).toBeGreaterThanOrEqual(3840);
+  });
+
+  it('tryJudgements counts every judgement for every song, and names those that broke one', () => {
+    const tried = tryJudgements([song]);
+    expect(tried).toHaveLength(JUDGEMENTS.length);
+    for (const { held, of, broken } of tried) expect(held + broken.length).toBe(of);
+    // Of the first song nearly all hold; on a song whose takes are swapped many must not.
+    const swapped = new Map(song.takes);
+    for (const name of ['aimed', 'roots', 'calls'] as const) {
+      swapped.set(name, song.takes.get('chromatic walk') ?? makeSilence());
+    }
+    const broken = tryJudgements([{ ...song, takes: swapped }]).filter(({ held }) => held === 0);
+    expect(broken.length).toBeGreaterThan(tried.filter(({ held }) => held === 0).length + 8);
+  });
+
+  function makeSilence(): never {
+    throw new Error('no walk');
+  }
+});
+
+describe('halvesOf', () => {
+  it('halvesOf leaves out a half without solos', () => {
+    expect(halvesOf([onlySolo()]).map(({ name }) => name)).toEqual(['chosen on']);
+    const both = halvesOf([onlySolo(), { ...onlySolo(), id: 3 }]);
+    expect(both.map(({ name, solos }) => [name, solos.length])).toEqual([
+      ['chosen on', 1],
+      ['reported on', 1],
+    ]);
   });
 });

@@ -36,8 +36,20 @@ export const JUDGES: readonly Judge[] = [
 /** For each judge, in what share of its trials the true chart wins: one number a solo. */
 export type Wins = ReadonlyMap<string, readonly number[]>;
 
+/** Wins counted before: several tables ask for the same. */
+const KNOWN = new WeakMap<readonly Solo[], Map<string, Wins>>();
+
 /** In how many trials the true pairing of each solo outscores a wrong one; a tie is no win. */
 export function winsAgainst(contrast: Contrast, solos: readonly Solo[]): Wins {
+  const known = KNOWN.get(solos) ?? new Map<string, Wins>();
+  KNOWN.set(solos, known);
+  const key = `${contrast.name} ${contrast.times}`;
+  const wins = known.get(key) ?? countWins(contrast, solos);
+  known.set(key, wins);
+  return wins;
+}
+
+function countWins(contrast: Contrast, solos: readonly Solo[]): Wins {
   const wins = new Map<string, number[]>(JUDGES.map(({ name }) => [name, []]));
   for (const solo of solos) {
     const random = seededRandom(solo.id);

@@ -2,10 +2,10 @@ import { powerOfTwo } from '@reedplate/pitch';
 
 /**
  * Evidence that one note gives, in standard deviations: notes add up as the square root of their
- * number, so a line of n notes is sure to Φ(0.165 √n). Fitted to windows of two bars to two
- * choruses of the training half of the solos that `docs/scoring-validity.md` names.
+ * number, so a line of n notes is sure to Φ(0.11 √n). Chosen on windows of one bar to twelve
+ * of the choosing half of the solos that `docs/scoring-validity.md` names.
  */
-const EVIDENCE_PER_NOTE = 0.165;
+const EVIDENCE_PER_NOTE = 0.11;
 
 /** How often a good player's line of so many judged notes outscores its own shuffle: 0.5 to 1. */
 export function confidenceOf(notes: number): number {

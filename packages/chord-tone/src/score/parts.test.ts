@@ -125,7 +125,7 @@ describe('confidenceOf', () => {
 
   // Normal distribution at one standard deviation: 0.841345 (value from memory).
   it('confidenceOf follows the normal distribution', () => {
-    expect(confidenceOf((1 / 0.165) ** 2)).toBeCloseTo(0.841345, 5);
+    expect(confidenceOf((1 / 0.11) ** 2)).toBeCloseTo(0.841345, 5);
   });
 });
 

@@ -1,0 +1,28 @@
+import { contrasts } from './contrasts.js';
+import type { Half } from './halves.js';
+import { mean } from './statistics.js';
+import { winsAgainst } from './study.js';
+
+/** What cannot be told apart, with the figures of this run. */
+export function limits(halves: readonly Half[]): string {
+  const worst = contrasts(1)
+    .filter(({ times, name }) => times === 1 && !/shuffled/u.test(name))
+    .map((contrast) => ({
+      name: contrast.name,
+      total: mean(halves.flatMap(({ solos }) => winsAgainst(contrast, solos).get('total') ?? [])),
+    }))
+    .sort((one, other) => one.total - other.total)
+    .slice(0, 3);
+  return `## What limits it
+
+- Lost most often, over all solos here: ${worst.map(({ name, total }) => `${name} (won ${total.toFixed(2)})`).join(', ')}.
+- A chart late by four bars keeps the chord of about half its bars: the tonic fills most of a blues.
+- A perfect line with two fifths of its notes moved has the chord fit of a good solo. A total of fit and
+  following alone cannot put the one below and the other above the same line.
+- A walk in the scale happens to follow at times: over one chart of twelve bars luck has a share, and the
+  confidence that the score states says how much.
+- Solos at fast tempi step through chromatic notes that lead on after two beats or more; what does not
+  resolve within one counts nothing, so that a few of them lie where random notes do.
+- A solo played behind the beat fits nearly as well a beat early: being late is told by a teacher from the
+  band, and here from the changes alone.`;
+}
