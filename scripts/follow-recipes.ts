@@ -11,7 +11,7 @@ const TUNING = `  {
     id: 'lowered-sixth-blow',
     name: 'Lowered sixth blow reed',
     use: 'A tuning that nobody has asked for, to try the recipe.',
-    source: 'invented',
+    source: MEMORY,
     blow: 'C4 E4 G4 C5 E5 Gb5 C6 E6 G6 C7',
     draw: 'D4 G4 B4 D5 F5 A5 B5 D6 F6 A6',
   },
@@ -22,7 +22,7 @@ const FORM = `  {
     name: 'Six bars of the recipe',
     description: 'I for two bars, bIII, bVI, II7 and V7 for one each.',
     use: 'A form that nobody plays, to try the recipe.',
-    source: 'invented',
+    source: SOURCES.memory,
     bars: '| I7 | % | bIII7 | bVI7 | II7 | V7 |',
   },
 `;
@@ -41,7 +41,7 @@ try {
 function follow(recipe: string, file: string, row: string): void {
   const path = join(folder, file);
   const text = readFileSync(path, 'utf8');
-  const end = text.search(/^\] as const/mu);
+  const end = text.search(/^ *\] (?:as const|satisfies)/mu);
   if (end === -1) throw new Error(`${file} has no end of a list where the recipe adds a row`);
   writeFileSync(path, text.slice(0, end) + row + text.slice(end));
   for (const command of commandsOf(recipe)) {
