@@ -67,3 +67,4 @@ export {
   styleOfKey,
 } from './styles.js';
 export { type Target, type TargetOptions, targetsOf } from './target.js';
+export { toChord } from './to-chord.js';

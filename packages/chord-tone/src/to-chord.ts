@@ -4,7 +4,16 @@ import { type Chord, type ChordLike, parseChord } from '@reedplate/pitch';
  * The chord itself, given as a chord, by its symbol or as tonal gives it. A chord stays the same
  * object, so that what was found for it is found again.
  *
+ * @internal
  * @throws ReedplateError `CHORD_UNKNOWN`
+ * @example
+ * ```ts
+ * import { toChord } from '@reedplate/chord-tone';
+ *
+ * toChord('Gm7').root; // => 'G'
+ * toChord(toChord('Gm7')).symbol; // => 'Gm7'
+ * toChord('H7'); // throws CHORD_UNKNOWN
+ * ```
  */
 export function toChord(chord: ChordLike): Chord {
   return isChord(chord) ? chord : parseChord(chord);

@@ -1,3 +1,4 @@
+import type { OptionNames } from '@reedplate/pitch';
 import type { Theme } from './theme/theme.js';
 import type { ThemeId } from './theme/themes.js';
 
@@ -26,3 +27,10 @@ export interface PictureOptions {
   /** Default what the picture shows; at most 200 characters. */
   readonly title?: string;
 }
+
+/** The names of what every picture can be asked. */
+export const PICTURE_OPTIONS: OptionNames<PictureOptions> = {
+  theme: true,
+  width: true,
+  title: true,
+};

@@ -1,7 +1,8 @@
+import { checkChart } from '@reedplate/chord-tone';
 import type { Chart } from '@reedplate/form';
-import { type Harp, parseHarp, type TechniqueLevel } from '@reedplate/layout';
-import { requireInteger, requireOneOf } from '@reedplate/pitch';
-import type { Picture, PictureOptions } from '../picture.js';
+import { type HarpLike, type TechniqueLevel, toHarp } from '@reedplate/layout';
+import { type OptionNames, requireInteger, requireOneOf, requireOptions } from '@reedplate/pitch';
+import { PICTURE_OPTIONS, type Picture, type PictureOptions } from '../picture.js';
 import { type Frame, finishPicture, makeFrame } from '../svg/frame.js';
 import { drawLegend, type LegendItem } from '../svg/legend.js';
 import { shape } from '../svg/shapes.js';
@@ -24,10 +25,18 @@ export interface ChartPictureOptions extends PictureOptions {
   /** Default `page`; a `slide` is 16 to 9, 1920 pixels wide unless told, and reads from afar. */
   readonly format?: ChartFormat;
   /** The harp to show the holes of roots on, or its name; default none. */
-  readonly harp?: Harp | string;
+  readonly harp?: HarpLike;
   /** What the player can do, for those holes; default `bends`. */
   readonly level?: TechniqueLevel;
 }
+
+const CHART_PICTURE_OPTIONS: OptionNames<ChartPictureOptions> = {
+  ...PICTURE_OPTIONS,
+  reader: true,
+  format: true,
+  harp: true,
+  level: true,
+};
 
 /**
  * The bars of a chart as a grid: numerals and names, and on a harp the holes of the roots. Choruses
@@ -47,10 +56,12 @@ export interface ChartPictureOptions extends PictureOptions {
  * ```
  */
 export function chartPicture(chart: Chart, options: ChartPictureOptions = {}): Picture {
+  requireOptions(options, CHART_PICTURE_OPTIONS, 'chartPicture');
+  checkChart(chart);
   const { reader = 'student', format = 'page', level = 'bends' } = options;
   requireOneOf(reader, READERS, { what: 'a reader of a chart' });
   requireOneOf(format, FORMATS, { what: 'a format of a chart' });
-  const harp = typeof options.harp === 'string' ? parseHarp(options.harp) : options.harp;
+  const harp = options.harp === undefined ? undefined : toHarp(options.harp);
   const content = contentOf(chart, { reader, harp, level });
   const title = chartTitle(chart, harp);
   return format === 'slide'

@@ -1,4 +1,5 @@
 import { type Line, parseMetre } from '@reedplate/line';
+import { type OptionNames, requireOptions } from '@reedplate/pitch';
 import {
   DEFAULT_LINE_TEMPO,
   type EffortModel,
@@ -7,7 +8,7 @@ import {
   type PathExplanation,
 } from '@reedplate/playability';
 import { barOneOf } from '../line/line-notes.js';
-import type { Picture, PictureOptions } from '../picture.js';
+import { PICTURE_OPTIONS, type Picture, type PictureOptions } from '../picture.js';
 import { path, say } from '../svg/draw.js';
 import { type Frame, finishPicture, makeFrame } from '../svg/frame.js';
 import { drawLegend } from '../svg/legend.js';
@@ -22,6 +23,12 @@ export interface BreathPictureOptions extends PictureOptions {
   /** Felt beats a minute; default that of the line, or 100 where it has none. */
   readonly tempo?: number;
 }
+
+const BREATH_PICTURE_OPTIONS: OptionNames<BreathPictureOptions> = {
+  ...PICTURE_OPTIONS,
+  model: true,
+  tempo: true,
+};
 
 /**
  * The air in the lungs over time: up while drawing, down while blowing, with the limits of what is
@@ -48,6 +55,7 @@ export function breathPicture(
   line: Line,
   options: BreathPictureOptions = {},
 ): Picture {
+  requireOptions(options, BREATH_PICTURE_OPTIONS, 'breathPicture');
   const model = options.model ?? effortModelById(explanation.path.model);
   const { comfort, capacity } = model.weights;
   const tempo = options.tempo ?? line.tempo ?? DEFAULT_LINE_TEMPO;

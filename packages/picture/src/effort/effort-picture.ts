@@ -1,4 +1,5 @@
 import { harpName } from '@reedplate/layout';
+import { requireOptions } from '@reedplate/pitch';
 import {
   EFFORT_TERMS,
   type EffortTerm,
@@ -6,7 +7,7 @@ import {
   type PathExplanation,
 } from '@reedplate/playability';
 import { formatTab, markOf } from '@reedplate/tab';
-import type { Picture, PictureOptions } from '../picture.js';
+import { PICTURE_OPTIONS, type Picture, type PictureOptions } from '../picture.js';
 import { box, say } from '../svg/draw.js';
 import { type Frame, finishPicture, makeFrame } from '../svg/frame.js';
 import type { SvgNode } from '../svg/node.js';
@@ -48,6 +49,7 @@ const TERM_WORDS: Readonly<Record<EffortTerm, string>> = Object.freeze({
  * ```
  */
 export function effortPicture(explanation: PathExplanation, options: PictureOptions = {}): Picture {
+  requireOptions(options, PICTURE_OPTIONS, 'effortPicture');
   const { path, steps, terms } = explanation;
   const frame = makeFrame(
     options,

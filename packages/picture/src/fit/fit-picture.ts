@@ -1,6 +1,7 @@
 import { harpName } from '@reedplate/layout';
+import { requireOptions } from '@reedplate/pitch';
 import type { FitRanking, HarpFit } from '@reedplate/playability';
-import type { Picture, PictureOptions } from '../picture.js';
+import { PICTURE_OPTIONS, type Picture, type PictureOptions } from '../picture.js';
 import { box, say } from '../svg/draw.js';
 import { type Frame, finishPicture, makeFrame } from '../svg/frame.js';
 import type { SvgNode } from '../svg/node.js';
@@ -25,6 +26,7 @@ import { withSigns } from '../text/with-signs.js';
  * ```
  */
 export function fitPicture(ranking: FitRanking, options: PictureOptions = {}): Picture {
+  requireOptions(options, PICTURE_OPTIONS, 'fitPicture');
   const ranked = bestOfEach(ranking.harps);
   const frame = makeFrame(options, `Harps for ${ranking.moments} notes or chords`);
   const groups = groupRows(ranked);

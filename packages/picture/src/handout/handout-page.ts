@@ -1,7 +1,7 @@
 import type { Chart } from '@reedplate/form';
-import { type Harp, harpName, parseHarp, type TechniqueLevel } from '@reedplate/layout';
+import { type Harp, type HarpLike, harpName, type TechniqueLevel, toHarp } from '@reedplate/layout';
 import { barBeatAt, type Line } from '@reedplate/line';
-import type { Chord } from '@reedplate/pitch';
+import { type Chord, type OptionNames, requireOptions } from '@reedplate/pitch';
 import { positionByNumber, positionOf } from '@reedplate/position';
 import { chartPicture } from '../chart/chart-picture.js';
 import { harpPicture } from '../harp/harp-picture.js';
@@ -38,6 +38,21 @@ export interface HandoutOptions {
   readonly mirrored?: boolean;
 }
 
+const HANDOUT_OPTIONS: OptionNames<HandoutOptions> = {
+  title: true,
+  lines: true,
+  theme: true,
+  level: true,
+  mirrored: true,
+};
+
+const HANDOUT_LINE: OptionNames<HandoutLine> = {
+  title: true,
+  line: true,
+  soundings: true,
+  notation: true,
+};
+
 /**
  * A lesson as a page of HTML that stands alone and prints on A4 and Letter: the chart, the harp for
  * each of its chords, and lines to practise as tab over their beats, four bars a row.
@@ -56,19 +71,18 @@ export interface HandoutOptions {
  * handoutPage(chart, 'H'); // throws KEY_UNKNOWN
  * ```
  */
-export function handoutPage(
-  chart: Chart,
-  harp: Harp | string,
-  options: HandoutOptions = {},
-): string {
-  const subject = typeof harp === 'string' ? parseHarp(harp) : harp;
+export function handoutPage(chart: Chart, harp: HarpLike, options: HandoutOptions = {}): string {
+  requireOptions(options, HANDOUT_OPTIONS, 'handoutPage');
+  const subject = toHarp(harp);
   const theme = toTheme(options.theme ?? 'print');
   const overview = chartPicture(chart, { harp: subject, theme });
   const title = options.title ?? overview.title;
   const sections = [
     section('The chart', [figure(overview)]),
     section('The chords on the harp', harpFigures(chart, subject, theme, options)),
-    ...(options.lines ?? []).map((line) => lineSection(line, chart, subject, theme)),
+    ...(options.lines ?? []).map((line) =>
+      lineSection(requireOptions(line, HANDOUT_LINE, 'a line of a handout'), chart, subject, theme),
+    ),
     section('Take care', [`<p>${CAUTION}</p>`]),
   ];
   return [

@@ -6,26 +6,26 @@ import { sizeToFit } from '../text/text-width.js';
 import { withSigns } from '../text/with-signs.js';
 import type { Shade, Theme } from '../theme/theme.js';
 import type { Bracket } from './brackets.js';
-import type { HarpCell } from './harp-cells.js';
+import type { PlacedCell } from './harp-cells.js';
 import { type HarpGrid, ROW_WORDS } from './harp-grid.js';
 import { inkOnMark, TONE_WORDS, type ToneKind, toneKind, toneMark } from './tone-marks.js';
 
 /** Draws a cell: its outline by technique, its name, and the degree of a chord tone in its shape. */
 export function drawCell(
-  cell: HarpCell,
+  cell: PlacedCell,
   grid: HarpGrid,
   { theme, shade, hasChord }: CellLook,
 ): readonly SvgNode[] {
   const { x, y, width, height } = grid.cellBox(cell);
   const middle = x + width / 2;
   const inner = { x: x + 1, y: y + 1, width: width - 2, height: height - 2 };
-  const outline = box(inner, outlineOf(cell, theme, cell.degree === undefined ? undefined : shade));
+  const outline = box(inner, outlineOf(cell, theme, cell.tone === null ? undefined : shade));
   const name = withSigns(cell.name);
-  if (cell.degree === undefined) {
+  if (cell.tone === null) {
     const fill = hasChord ? theme.faint : theme.ink;
     return [outline, sayAt(name, { x: middle, y: y + height / 2, size: grid.size, fill })];
   }
-  const kind = toneKind(cell.degree);
+  const kind = toneKind(cell.tone);
   const centre = y + 1 + grid.size * 0.85;
   const half = {
     halfWidth: Math.min(width / 2 - 3, grid.size * 1.05),
@@ -34,7 +34,7 @@ export function drawCell(
   return [
     outline,
     toneMark(kind, { x: middle, y: centre, ...half }, shade),
-    sayAt(withSigns(cell.degree), {
+    sayAt(withSigns(cell.tone), {
       x: middle,
       y: centre,
       size: grid.size,
@@ -58,7 +58,7 @@ export interface CellLook {
   readonly hasChord: boolean;
 }
 
-function outlineOf({ sounding }: HarpCell, theme: Theme, shade: Shade | undefined) {
+function outlineOf({ sounding }: PlacedCell, theme: Theme, shade: Shade | undefined) {
   const stroke = shade?.strong ?? theme.rule;
   const strokeWidth = shade === undefined ? 1 : 1.5;
   if (sounding.technique === 'natural') return { fill: theme.paper, stroke, strokeWidth };
@@ -119,13 +119,11 @@ function bracketLine(
 
 /** What the signs of a picture mean: only those that it has. */
 export function harpLegend(
-  cells: readonly HarpCell[],
+  cells: readonly PlacedCell[],
   brackets: readonly Bracket[],
   { theme, shade }: CellLook,
 ): readonly LegendItem[] {
-  const kinds = new Set(
-    cells.flatMap(({ degree }) => (degree === undefined ? [] : [toneKind(degree)])),
-  );
+  const kinds = new Set(cells.flatMap(({ tone }) => (tone === null ? [] : [toneKind(tone)])));
   const tones = (Object.keys(TONE_WORDS) as ToneKind[])
     .filter((kind) => kinds.has(kind))
     .map((kind) => ({
@@ -158,6 +156,6 @@ export function harpLegend(
   return [...tones, ...outlines, ...lines];
 }
 
-const isBend = ({ sounding }: HarpCell): boolean => sounding.technique === 'bend';
-const isOverbend = ({ sounding }: HarpCell): boolean =>
+const isBend = ({ sounding }: PlacedCell): boolean => sounding.technique === 'bend';
+const isOverbend = ({ sounding }: PlacedCell): boolean =>
   sounding.technique === 'overblow' || sounding.technique === 'overdraw';

@@ -1,37 +1,17 @@
-import {
-  BREATHS,
-  type Breath,
-  type Harp,
-  type Hole,
-  nameOnHarp,
-  type Sounding,
-  soundingsAt,
-  type TechniqueLevel,
-} from '@reedplate/layout';
-import {
-  type Chord,
-  type ChordDegree,
-  degreeAbove,
-  type Key,
-  parseNoteName,
-  spell,
-  toPitchClass,
-} from '@reedplate/pitch';
+import { type HarpCell, type HarpRow, harpRows } from '@reedplate/chord-tone';
+import { BREATHS, type Breath, type Harp, type TechniqueLevel } from '@reedplate/layout';
+import type { Chord, Key } from '@reedplate/pitch';
 
 /** What the notes of a harp are called by: their names, or their degrees in the key of the song. */
 export type HarpNames = 'notes' | 'degrees';
 
 /** A sounding in its place on the picture of a harp. */
-export interface HarpCell {
-  readonly hole: Hole;
+export interface PlacedCell extends Pick<HarpCell, 'hole' | 'sounding' | 'tone'> {
   readonly breath: Breath;
   /** Rows away from the row of the breath: 0 the natural note, bends and the overbend outwards. */
   readonly rank: number;
-  readonly sounding: Sounding;
   /** What it is called. */
   readonly name: string;
-  /** What it is in the chord, where it is one of its tones. */
-  readonly degree?: ChordDegree;
 }
 
 /** What cells are named and marked by. */
@@ -42,33 +22,37 @@ export interface CellNaming {
   readonly level: TechniqueLevel;
 }
 
-/** Every sounding of a harp, hole by hole, blow before draw. */
-export function cellsOf(harp: Harp, naming: CellNaming): readonly HarpCell[] {
+/** Every sounding of a harp, hole by hole, blow before draw, each hole closed up towards its number. */
+export function cellsOf(harp: Harp, naming: CellNaming): readonly PlacedCell[] {
+  const rows = rowsOf(harp, naming);
   return harp.holes.flatMap(({ hole }) =>
     BREATHS.flatMap((breath) =>
-      soundingsAt(harp, hole, breath, { level: naming.level }).map((sounding, rank) => {
-        const pitchClass = toPitchClass(sounding.pitch);
-        const tone = naming.chord?.tones.find((each) => each.pitchClass === pitchClass);
-        const name = tone !== undefined && naming.names === 'notes' ? tone.name : undefined;
-        return {
+      outwards(rows, breath)
+        .flatMap(({ cells }) => cells.find((cell) => cell?.hole === hole) ?? [])
+        .map((cell, rank) => ({
           hole,
           breath,
           rank,
-          sounding,
-          name: name ?? nameOf(sounding.pitch, harp, naming),
-          ...(tone === undefined ? {} : { degree: tone.degree }),
-        };
-      }),
+          sounding: cell.sounding,
+          tone: cell.tone,
+          name: naming.names === 'degrees' ? (cell.degree ?? cell.name) : cell.name,
+        })),
     ),
   );
 }
 
-function nameOf(pitch: number, harp: Harp, { names, key }: CellNaming): string {
-  const pitchClass = toPitchClass(pitch);
-  if (names === 'degrees') {
-    const tonic = key?.pitchClass ?? parseNoteName(harp.firstPosition).pitchClass;
-    return degreeAbove(pitchClass, tonic);
-  }
-  if (key !== undefined) return spell(pitchClass, key);
-  return nameOnHarp(harp, pitch).replace(/-?\d{1,2}$/u, '');
+/** Degrees without a song are those of first position. */
+function rowsOf(harp: Harp, { names, key, chord, level }: CellNaming): readonly HarpRow[] {
+  const named = key ?? (names === 'degrees' ? harp.firstPosition : undefined);
+  return harpRows(harp, {
+    level,
+    ...(named === undefined ? {} : { key: named }),
+    ...(chord === undefined ? {} : { chord }),
+  });
+}
+
+/** The rows of a breath from the natural notes outwards: those of `harpRows` lie from the top down. */
+function outwards(rows: readonly HarpRow[], breath: Breath): readonly HarpRow[] {
+  const own = rows.filter((row) => row.breath === breath);
+  return breath === 'blow' ? own.reverse() : own;
 }

@@ -4,7 +4,7 @@ import { type Frame, SMALLEST_TEXT, tooNarrow } from '../svg/frame.js';
 import { sizeToFit, textWidth } from '../text/text-width.js';
 import { withSigns } from '../text/with-signs.js';
 import type { Bracket } from './brackets.js';
-import type { HarpCell } from './harp-cells.js';
+import type { PlacedCell } from './harp-cells.js';
 
 /** Where everything lies on the picture of a harp. */
 export interface HarpGrid {
@@ -16,7 +16,7 @@ export interface HarpGrid {
   /** Left edge of a hole's column. */
   readonly xOf: (hole: number) => number;
   /** The cell of a sounding. */
-  readonly cellBox: (cell: Pick<HarpCell, 'hole' | 'breath' | 'rank'>) => Box;
+  readonly cellBox: (cell: Pick<PlacedCell, 'hole' | 'breath' | 'rank'>) => Box;
   /** The line of a bracket. */
   readonly bracketY: (breath: Breath, lane: number) => number;
   readonly laneHeight: number;
@@ -27,7 +27,7 @@ export interface HarpGrid {
 
 /** What decides the size of a grid. */
 export interface GridContent {
-  readonly cells: readonly HarpCell[];
+  readonly cells: readonly PlacedCell[];
   readonly brackets: readonly Bracket[];
   readonly holes: number;
   readonly mirrored: boolean;
@@ -85,7 +85,7 @@ export function layGrid(frame: Frame, content: GridContent): HarpGrid {
 const ROOM = 1.7;
 
 function sizeOf({ theme, width }: Frame, { cells, holes }: GridContent, cellWidth: number): number {
-  const names = cells.flatMap(({ name, degree }) => [name, degree ?? ''].map(withSigns));
+  const names = cells.flatMap(({ name, tone }) => [name, tone ?? ''].map(withSigns));
   const inner = Math.min(cellWidth - 4, cellWidth / ROOM + theme.textSize * 0.4);
   const size = sizeToFit(names, { width: inner, wanted: theme.textSize, weight: 'bold' });
   if (size >= SMALLEST_TEXT) return size;

@@ -2,14 +2,14 @@ import { type Harp, harpName } from '@reedplate/layout';
 import type { Chord, Key } from '@reedplate/pitch';
 import { formatSounding } from '@reedplate/tab';
 import type { Bracket } from './brackets.js';
-import type { HarpCell } from './harp-cells.js';
+import type { PlacedCell } from './harp-cells.js';
 
 /** What a picture of a harp shows. */
 export interface HarpSubject {
   readonly harp: Harp;
   readonly chord?: Chord | undefined;
   readonly key?: Key | undefined;
-  readonly cells: readonly HarpCell[];
+  readonly cells: readonly PlacedCell[];
   readonly brackets: readonly Bracket[];
 }
 
@@ -48,7 +48,7 @@ export function harpInText(title: string, { harp, cells, brackets }: HarpSubject
   return [title, ...holes, ...together].join('\n');
 }
 
-function cellInText({ sounding, name, degree }: HarpCell): string {
+function cellInText({ sounding, name, tone }: PlacedCell): string {
   const how = `${formatSounding(sounding)} ${name}`;
-  return degree === undefined ? how : `${how} (${degree} of the chord)`;
+  return tone === null ? how : `${how} (${tone} of the chord)`;
 }

@@ -1,15 +1,15 @@
-import { styleOfKey } from '@reedplate/chord-tone';
-import { type Harp, parseHarp, type TechniqueLevel } from '@reedplate/layout';
+import { styleOfKey, toChord } from '@reedplate/chord-tone';
+import { type HarpLike, type TechniqueLevel, toHarp } from '@reedplate/layout';
 import {
-  type Chord,
-  type Key,
-  type KeyName,
+  type ChordLike,
+  type KeyLike,
   numeralOfChord,
-  parseChord,
+  type OptionNames,
   requireOneOf,
+  requireOptions,
   toKey,
 } from '@reedplate/pitch';
-import type { Picture, PictureOptions } from '../picture.js';
+import { PICTURE_OPTIONS, type Picture, type PictureOptions } from '../picture.js';
 import { finishPicture, makeFrame } from '../svg/frame.js';
 import { drawLegend } from '../svg/legend.js';
 import { roleOf } from '../theme/chord-role.js';
@@ -26,14 +26,23 @@ export interface HarpPictureOptions extends PictureOptions {
   /** What notes are called; default `notes`. Degrees are those of `key`, else of first position. */
   readonly names?: HarpNames;
   /** Key of the song: it spells the notes, and gives the chord the colour of its step. */
-  readonly key?: Key | KeyName;
+  readonly key?: KeyLike;
   /** A chord whose tones are marked by degree and shape, and bracketed where they lie together. */
-  readonly chord?: Chord | string;
+  readonly chord?: ChordLike;
   /** Default `bends`. */
   readonly level?: TechniqueLevel;
   /** Whether hole 1 is at the right, as some left-handed players hold it; default false. */
   readonly mirrored?: boolean;
 }
+
+const HARP_PICTURE_OPTIONS: OptionNames<HarpPictureOptions> = {
+  ...PICTURE_OPTIONS,
+  names: true,
+  key: true,
+  chord: true,
+  level: true,
+  mirrored: true,
+};
 
 /**
  * A picture of a harp: blow notes above the numbers of the holes, draw notes below, bends and overbends
@@ -52,12 +61,13 @@ export interface HarpPictureOptions extends PictureOptions {
  * harpPicture('C', { chord: 'H7' }); // throws CHORD_UNKNOWN
  * ```
  */
-export function harpPicture(harp: Harp | string, options: HarpPictureOptions = {}): Picture {
+export function harpPicture(harp: HarpLike, options: HarpPictureOptions = {}): Picture {
+  requireOptions(options, HARP_PICTURE_OPTIONS, 'harpPicture');
   const { names = 'notes', level = 'bends', mirrored = false } = options;
   requireOneOf(names, HARP_NAMES, { what: 'what notes are called' });
-  const subject = typeof harp === 'string' ? parseHarp(harp) : harp;
+  const subject = toHarp(harp);
   const key = options.key === undefined ? undefined : toKey(options.key);
-  const chord = typeof options.chord === 'string' ? parseChord(options.chord) : options.chord;
+  const chord = options.chord === undefined ? undefined : toChord(options.chord);
   const frame = makeFrame(options, harpTitle(subject, chord, key));
   const cells = cellsOf(subject, { names, key, chord, level });
   const style = key === undefined ? 'traditional' : styleOfKey(key);

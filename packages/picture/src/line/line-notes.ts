@@ -27,10 +27,10 @@ export function notesOf(
   level: TechniqueLevel,
 ): readonly LineNote[] {
   const moments = momentsOf(line);
-  if (given !== undefined && given.length !== moments.length) {
+  if (given !== undefined && !(Array.isArray(given) && given.length === moments.length)) {
     throw new ReedplateError({
       code: 'OPTION_UNKNOWN',
-      value: given.length,
+      value: Array.isArray(given) ? given.length : given,
       expected: `soundings for each of the ${moments.length} moments of the line`,
     });
   }

@@ -1,8 +1,8 @@
 import type { Chart } from '@reedplate/form';
-import { type Harp, harpName, parseHarp, type TechniqueLevel } from '@reedplate/layout';
+import { type HarpLike, harpName, type TechniqueLevel, toHarp } from '@reedplate/layout';
 import { barBeatAt, type Line, parseMetre } from '@reedplate/line';
-import { ReedplateError } from '@reedplate/pitch';
-import type { Picture, PictureOptions } from '../picture.js';
+import { type OptionNames, ReedplateError, requireInteger, requireOptions } from '@reedplate/pitch';
+import { PICTURE_OPTIONS, type Picture, type PictureOptions } from '../picture.js';
 import { type Frame, finishPicture, makeFrame } from '../svg/frame.js';
 import { drawLegend } from '../svg/legend.js';
 import type { SvgNode } from '../svg/node.js';
@@ -30,6 +30,14 @@ export interface LinePictureOptions extends PictureOptions {
   readonly level?: TechniqueLevel;
 }
 
+const LINE_PICTURE_OPTIONS: OptionNames<LinePictureOptions> = {
+  ...PICTURE_OPTIONS,
+  chart: true,
+  soundings: true,
+  bars: true,
+  level: true,
+};
+
 /**
  * A line as tab over a beat grid, in systems as wide as the page: what is held is as long as it is
  * held, blow notes lie high and draw notes low. What the harp cannot sound stands as `?`.
@@ -49,12 +57,9 @@ export interface LinePictureOptions extends PictureOptions {
  * linePicture(makeLine([]), 'C'); // throws LINE_EMPTY
  * ```
  */
-export function linePicture(
-  line: Line,
-  harp: Harp | string,
-  options: LinePictureOptions = {},
-): Picture {
-  const subject = typeof harp === 'string' ? parseHarp(harp) : harp;
+export function linePicture(line: Line, harp: HarpLike, options: LinePictureOptions = {}): Picture {
+  requireOptions(options, LINE_PICTURE_OPTIONS, 'linePicture');
+  const subject = toHarp(harp);
   const all = notesOf(line, subject, options.soundings, options.level ?? 'bends');
   const notes = within(all, line, options.bars);
   const chords = chordsOf(options.chart);
@@ -84,7 +89,7 @@ function within(
   bars: LinePictureOptions['bars'],
 ): readonly LineNote[] {
   if (bars === undefined) return notes;
-  const [first, last] = bars;
+  const [first, last] = requireBars(bars);
   const { barTicks } = parseMetre(metre);
   const kept = notes.filter(
     ({ start }) => start >= (first - 1) * barTicks && start < last * barTicks,
@@ -96,6 +101,21 @@ function within(
     expected: 'bars in which the line has notes',
   });
 }
+
+function requireBars(bars: unknown): readonly [number, number] {
+  if (!Array.isArray(bars) || bars.length !== 2) {
+    throw new ReedplateError({
+      code: 'OPTION_UNKNOWN',
+      value: bars,
+      expected: 'first and last bar, as [1, 4]',
+    });
+  }
+  const first = requireInteger(bars[0], { min: 0, max: MOST_BARS, what: 'the first bar' });
+  const last = requireInteger(bars[1], { min: first, max: MOST_BARS, what: 'the last bar' });
+  return [first, last];
+}
+
+const MOST_BARS = 1_000_000;
 
 function drawBreaths(frame: Frame, top: number) {
   const { strong, tint } = frame.theme.chords.other;

@@ -1,7 +1,7 @@
-import { type Harp, harpName, parseHarp } from '@reedplate/layout';
-import { type Key, type KeyName, toKey } from '@reedplate/pitch';
+import { type Harp, type HarpLike, harpName, toHarp } from '@reedplate/layout';
+import { type Key, type KeyLike, type OptionNames, requireOptions, toKey } from '@reedplate/pitch';
 import { harpKeyOf, POSITIONS, type Position, positionOf } from '@reedplate/position';
-import type { Picture, PictureOptions } from '../picture.js';
+import { PICTURE_OPTIONS, type Picture, type PictureOptions } from '../picture.js';
 import { disc, sayAt } from '../svg/draw.js';
 import { type Frame, finishPicture, makeFrame } from '../svg/frame.js';
 import { drawLegend } from '../svg/legend.js';
@@ -13,8 +13,13 @@ import { withSigns } from '../text/with-signs.js';
 /** What {@link positionPicture} shows besides the key. */
 export interface PositionPictureOptions extends PictureOptions {
   /** The harps at hand, or their names; default none, and then none is marked. */
-  readonly harps?: readonly (Harp | string)[];
+  readonly harps?: readonly HarpLike[];
 }
+
+const POSITION_PICTURE_OPTIONS: OptionNames<PositionPictureOptions> = {
+  ...PICTURE_OPTIONS,
+  harps: true,
+};
 
 /**
  * The circle of fifths around a song: at the top the harp of its own key, 1st position, and against
@@ -31,14 +36,10 @@ export interface PositionPictureOptions extends PictureOptions {
  * positionPicture('H' as 'G'); // throws KEY_UNKNOWN
  * ```
  */
-export function positionPicture(
-  songKey: Key | KeyName,
-  options: PositionPictureOptions = {},
-): Picture {
+export function positionPicture(songKey: KeyLike, options: PositionPictureOptions = {}): Picture {
+  requireOptions(options, POSITION_PICTURE_OPTIONS, 'positionPicture');
   const key = toKey(songKey);
-  const owned = (options.harps ?? []).map((harp) =>
-    typeof harp === 'string' ? parseHarp(harp) : harp,
-  );
+  const owned = (options.harps ?? []).map((harp) => toHarp(harp));
   const seats = POSITIONS.map((position) => seatOf(position, key, owned));
   const frame = makeFrame(options, `Harps for a song in ${key.name}`);
   const drawn = drawCircle(seats, key, frame);
