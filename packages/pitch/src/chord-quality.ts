@@ -119,7 +119,7 @@ function respellings(suffix: string): readonly string[] {
  * ```
  */
 export function chordSuffixes(): readonly string[] {
-  return [...qualities().keys()];
+  return Object.freeze([...qualities().keys()]);
 }
 
 /** Whether a quality has a minor and no major third directly above its root. */

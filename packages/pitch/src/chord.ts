@@ -7,6 +7,7 @@ import { nearestOf } from './nearest.js';
 import { type NoteName, type NoteNameParts, readNoteName, withoutH } from './note-name.js';
 import { type PitchClass, toPitchClass } from './pitch-class.js';
 import { plainName } from './plain-name.js';
+import { requireShape } from './shape.js';
 import type { TonalChord } from './tonal-types.js';
 
 /** A tone of a chord. */
@@ -46,6 +47,7 @@ const TRIAD_DEGREES: ReadonlySet<ChordDegree> = /* @__PURE__ */ new Set([
 /**
  * The tones of a chord that make its triad: root, third and fifth, as far as it has them.
  *
+ * @throws ReedplateError `CHORD_UNKNOWN` for what is no chord
  * @example
  * ```ts
  * import { parseChord, triadOf } from '@reedplate/pitch';
@@ -54,8 +56,10 @@ const TRIAD_DEGREES: ReadonlySet<ChordDegree> = /* @__PURE__ */ new Set([
  * triadOf(parseChord('Gsus4')).map((tone) => tone.name); // => ['G', 'D']
  * ```
  */
-export function triadOf({ tones }: Chord): readonly ChordTone[] {
-  return tones.filter(({ degree }) => TRIAD_DEGREES.has(degree));
+export function triadOf(chord: Pick<Chord, 'tones'>): readonly ChordTone[] {
+  const what = 'a chord, as parseChord gives it';
+  const { tones } = requireShape(chord, { tones: 'list' }, { what, code: 'CHORD_UNKNOWN' });
+  return Object.freeze(tones.filter((tone) => TRIAD_DEGREES.has(tone?.degree)));
 }
 
 const SYMBOL = /* @__PURE__ */ (() => new RegExp(`^${ROOT}(.*)$`, 'u'))();

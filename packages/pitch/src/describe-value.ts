@@ -7,7 +7,7 @@ const LONGEST_SHOWN_VALUE = 60;
 export function describeValue(value: unknown): string {
   switch (typeof value) {
     case 'string':
-      return JSON.stringify(shorten(value));
+      return inQuotes(value);
     case 'number':
       return describeNumber(value);
     case 'boolean':
@@ -26,11 +26,29 @@ function describeNumber(value: number): string {
   return Number.isFinite(value) ? String(value) : 'an endless number';
 }
 
-function shorten(text: string): string {
-  if (text.length <= LONGEST_SHOWN_VALUE) return text;
-  // A pair of surrogates is kept whole or left out.
-  const end = text.slice(0, LONGEST_SHOWN_VALUE - 1).replace(/[\uD800-\uDBFF]$/, '');
-  return `${end}…`;
+/** Text in quotes, every sign of it one that can be seen, and cut where it grows too long. */
+function inQuotes(text: string): string {
+  // A pair of surrogates is one sign, kept whole or left out.
+  const signs = Array.from(text.slice(0, 2 * LONGEST_SHOWN_VALUE), (sign) =>
+    visible(JSON.stringify(sign).slice(1, -1)),
+  );
+  const whole = signs.join('');
+  if (text.length <= LONGEST_SHOWN_VALUE && whole.length <= LONGEST_SHOWN_VALUE)
+    return `"${whole}"`;
+  let shown = '';
+  for (const sign of signs) {
+    if (shown.length + sign.length >= LONGEST_SHOWN_VALUE) break;
+    shown += sign;
+  }
+  return `"${shown}…"`;
+}
+
+/** What moves the cursor, breaks the line or turns the direction of writing, and is not seen. */
+const UNSEEN = /[\p{Cc}\u061C\u200E\u200F\u2028-\u202E\u2066-\u2069\uFEFF]/gu;
+
+/** Text with the signs written out that would not be seen, or that would move what is. */
+export function visible(text: string): string {
+  return text.replace(UNSEEN, (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`);
 }
 
 /** Kinds of objects that a caller may take for another: `a Map`, `an Int16Array`. */

@@ -1,6 +1,7 @@
 import { once } from 'node:events';
 import { inspect } from 'node:util';
 import { Worker } from 'node:worker_threads';
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type ErrorDetails, isReedplateError, ReedplateError } from './error.js';
 import { ERROR_CODES } from './error-codes.js';
@@ -50,6 +51,46 @@ describe('ReedplateError', () => {
     expect(cut.length).toBeLessThan(120);
     expect(cut).toMatch(/^"(?:🎵)+…" is not a note name/u);
     expect(messageOf({ value: '\uD800' })).toContain(String.raw`"\ud800"`);
+  });
+});
+
+describe('the message of a ReedplateError', () => {
+  const text = fc.oneof(
+    fc.string({ unit: 'binary', maxLength: 400 }),
+    fc.string({ maxLength: 2000 }),
+    fc.constant('\u0000'.repeat(500)),
+  );
+  const place = fc.record({ path: text, file: text, bar: fc.integer() }, { requiredKeys: [] });
+
+  test('is at most 300 signs long and holds none that is not seen, whatever it quotes', () => {
+    fc.assert(
+      fc.property(
+        fc.anything(),
+        text,
+        fc.option(text, { nil: undefined }),
+        place,
+        (value, expected, nearest, where) => {
+          const message = messageOf({ value, expected, nearest, where });
+          expect(message.length).toBeLessThanOrEqual(300);
+          expect(message).not.toMatch(/[\p{Cc}\u2028\u2029\u202A-\u202E]/u);
+        },
+      ),
+    );
+  });
+
+  test('cuts a long list of choices after a word, and keeps the nearest one', () => {
+    const expected = `one of ${Array.from({ length: 90 }, (_, at) => `choice-${at}`).join(', ')}`;
+    const message = messageOf({ expected, nearest: 'choice-7' });
+    expect(message).toMatch(/choice-\d+, …; did you mean choice-7\?$/u);
+    expect(new ReedplateError({ ...details, expected }).expected).toBe(expected);
+  });
+
+  test('keeps the end of a long path, which says most, and shows no sign that moves the cursor', () => {
+    const path = `${'a'.repeat(200)}.notes[3]`;
+    expect(messageOf({ where: { path } })).toMatch(/\(…a+\.notes\[3\]\):/u);
+    expect(messageOf({ value: 'a\u001b[2Jb\u0085\u202e' })).toContain(
+      String.raw`"a\u001b[2Jb\u0085\u202e" is`,
+    );
   });
 });
 

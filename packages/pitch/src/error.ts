@@ -1,4 +1,4 @@
-import { describeValue } from './describe-value.js';
+import { describeValue, visible } from './describe-value.js';
 import { ERROR_CODES, type ErrorCode } from './error-codes.js';
 
 /**
@@ -160,10 +160,26 @@ function isPlain(value: unknown): value is string | number | boolean | null {
   return typeof value === 'boolean' || value === null;
 }
 
+/** No message is longer, whatever text of the caller's it quotes. */
+const LONGEST_MESSAGE = 300;
+const LONGEST_PLACE = 80;
+const LONGEST_CHOICE = 60;
+
 function composeMessage({ code, value, expected, nearest, where = {} }: ErrorDetails): string {
-  const hint = nearest === undefined ? '' : `; did you mean ${nearest}?`;
-  const place = describePlace(where);
-  return `${describeValue(value)} ${ERROR_CODES[code]}${place}: expected ${expected}${hint}`;
+  const head = `${describeValue(value)} ${ERROR_CODES[code]}${describePlace(where)}: expected `;
+  const choice = visible(nearest ?? '');
+  const isNear = nearest !== undefined && choice.length <= LONGEST_CHOICE;
+  const hint = isNear ? `; did you mean ${choice}?` : '';
+  const room = LONGEST_MESSAGE - head.length - hint.length;
+  return `${head}${shorten(visible(expected), room)}${hint}`;
+}
+
+/** Text within so many signs, cut after a word. */
+function shorten(text: string, room: number): string {
+  if (text.length <= room) return text;
+  const cut = text.slice(0, room - 2);
+  const end = cut.lastIndexOf(' ');
+  return `${(end > 0 ? cut.slice(0, end) : cut).replace(/[\uD800-\uDBFF]$/, '')} …`;
 }
 
 function describePlace({ path, index, ...counted }: ErrorPlace): string {
@@ -171,5 +187,8 @@ function describePlace({ path, index, ...counted }: ErrorPlace): string {
   // The path of a field already says which index it stands at.
   if (path !== undefined) parts.unshift(path);
   else if (index !== undefined) parts.unshift(`index ${index}`);
-  return parts.length === 0 ? '' : ` (${parts.join(', ')})`;
+  if (parts.length === 0) return '';
+  const place = visible(parts.join(', '));
+  // The end of a path says most.
+  return place.length <= LONGEST_PLACE ? ` (${place})` : ` (…${place.slice(1 - LONGEST_PLACE)})`;
 }

@@ -1,5 +1,6 @@
 import { ReedplateError } from './error.js';
 import { requirePositive } from './guard.js';
+import { type OptionNames, requireOptions } from './options.js';
 import { logOfTwo, powerOfTwo } from './two-power.js';
 
 /** How {@link frequency} tunes. */
@@ -8,6 +9,7 @@ export interface FrequencyOptions {
   readonly a4?: number;
 }
 
+const FREQUENCY_OPTIONS: OptionNames<FrequencyOptions> = { a4: true };
 const A4 = { what: 'the frequency of A4 in Hz' };
 const HERTZ = { what: 'a frequency in Hz' };
 
@@ -25,7 +27,8 @@ const HERTZ = { what: 'a frequency in Hz' };
  * frequency(69, { a4: 0 }); // throws NUMBER_RANGE
  * ```
  */
-export function frequency(pitch: number, { a4 = 440 }: FrequencyOptions = {}): number {
+export function frequency(pitch: number, options: FrequencyOptions = {}): number {
+  const { a4 = 440 } = requireOptions(options, FREQUENCY_OPTIONS, 'frequency');
   if (!Number.isFinite(pitch)) {
     throw new ReedplateError({
       code: 'NUMBER_RANGE',

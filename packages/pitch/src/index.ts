@@ -101,4 +101,5 @@ export {
 } from './json-fields.js';
 export { nearestOf } from './nearest.js';
 export { type OptionNames, requireOptions } from './options.js';
+export { requireShape, type Shape, type ShapeWords } from './shape.js';
 export { logOfTwo, powerOfTwo } from './two-power.js';

@@ -40,9 +40,21 @@ export function readJson(json: unknown): unknown {
   try {
     return JSON.parse(json);
   } catch (error) {
-    const reason = error instanceof Error ? ` (${error.message})` : '';
-    throw new ReedplateError({ code: 'JSON_MALFORMED', value: json, expected: `JSON${reason}` });
+    throw new ReedplateError({
+      code: 'JSON_MALFORMED',
+      value: json,
+      expected: 'JSON text',
+      where: placeOf(error, json),
+    });
   }
+}
+
+/** Where the engine says that the text breaks off; its own words quote the text, and differ. */
+function placeOf(error: unknown, text: string): ErrorPlace {
+  const [, position] = /at position (\d+)/u.exec(error instanceof Error ? error.message : '') ?? [];
+  if (position === undefined) return {};
+  const before = text.slice(0, Number(position)).split('\n');
+  return { line: before.length, column: (before.at(-1) ?? '').length + 1 };
 }
 
 /**

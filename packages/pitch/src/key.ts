@@ -4,6 +4,7 @@ import { requireInteger, requireOneOf } from './guard.js';
 import { lazily } from './lazily.js';
 import { nearestOf } from './nearest.js';
 import { type NoteNameParts, readNoteName, withoutH } from './note-name.js';
+import { type OptionNames, requireOptions } from './options.js';
 import { type PitchClass, toPitchClass } from './pitch-class.js';
 import { PLAIN_NAMES } from './plain-name.js';
 import type { TonalKey } from './tonal-types.js';
@@ -194,6 +195,7 @@ export interface TransposeKeyOptions {
   readonly spelling?: 'plain' | 'alike';
 }
 
+const TRANSPOSE_OPTIONS: OptionNames<TransposeKeyOptions> = { spelling: true };
 const KEY_SPELLINGS = ['plain', 'alike'] as const;
 
 /**
@@ -215,8 +217,9 @@ const KEY_SPELLINGS = ['plain', 'alike'] as const;
 export function transposeKey(
   key: KeyLike,
   semitones: number,
-  { spelling = 'plain' }: TransposeKeyOptions = {},
+  options: TransposeKeyOptions = {},
 ): Key {
+  const { spelling = 'plain' } = requireOptions(options, TRANSPOSE_OPTIONS, 'transposeKey');
   const { name, tonic, mode, pitchClass } = toKey(key);
   requireInteger(semitones, { what: 'semitones' });
   requireOneOf(spelling, KEY_SPELLINGS, { what: 'a spelling' });

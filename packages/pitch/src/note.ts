@@ -11,6 +11,7 @@ import {
   nearestNoteName,
   readNoteName,
 } from './note-name.js';
+import { type OptionNames, requireOptions } from './options.js';
 import { toPitchClass } from './pitch-class.js';
 import { spell } from './spell.js';
 
@@ -92,6 +93,8 @@ export interface SpellingOptions {
   readonly key?: KeyLike;
 }
 
+const SPELLING_OPTIONS: OptionNames<SpellingOptions> = { key: true };
+
 /**
  * The spelled name of a MIDI number with its octave, in the spelling of a key.
  *
@@ -111,6 +114,7 @@ export function noteNameWithOctave(
   pitch: number,
   options: SpellingOptions = {},
 ): NoteNameWithOctave {
+  requireOptions(options, SPELLING_OPTIONS, 'noteNameWithOctave');
   const name = noteName(pitch, options);
   return `${name}${octaveOf(pitch, name)}`;
 }
@@ -134,7 +138,8 @@ function octaveOf(pitch: number, name: NoteName): number {
  * noteName(61, { key: 'E' }); // => 'C#'
  * ```
  */
-export function noteName(pitch: number, { key }: SpellingOptions = {}): NoteName {
+export function noteName(pitch: number, options: SpellingOptions = {}): NoteName {
+  const { key } = requireOptions(options, SPELLING_OPTIONS, 'noteName');
   requireInteger(pitch, { min: LOWEST_MIDI, max: HIGHEST_MIDI, what: 'a MIDI note number' });
   return spell(toPitchClass(pitch), key);
 }

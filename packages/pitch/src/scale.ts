@@ -81,5 +81,5 @@ function nameOf(scale: unknown): string | undefined {
  * ```
  */
 export function scaleNames(): readonly string[] {
-  return [...new Set([...scales().values()].map((scale) => scale.name))];
+  return Object.freeze([...new Set([...scales().values()].map((scale) => scale.name))]);
 }
