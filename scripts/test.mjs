@@ -18,6 +18,12 @@ const SHIPPED = /^packages\/(?!.*\.test\.ts$)|^(?:scripts|test\/consumer)\/|^pnp
 
 const RECIPES = /^(?:packages\/(?:pitch|line|form|layout|position)|scripts)\/|^DEVELOPERS\.md$/u;
 
+/** @type {import('./lib/steps.mjs').Step} */
+const compareRuntimes = [
+  'compare what other runtimes answer',
+  unlessPassed('runtimes', SHIPPED, () => run('node', ['scripts/runtimes/compare.mjs'])),
+];
+
 forgetTests();
 const passed = await runSteps([
   ['install', install],
@@ -51,8 +57,8 @@ const passed = await runSteps([
     'hold bundles to their budgets',
     unlessPassed('bundles', SHIPPED, () => run('node', ['scripts/bundle-size.mjs'])),
   ],
-  // Installs packages of the system, so only where a machine is there for that.
-  ...(process.env.CI === 'true' ? [checkOutside] : []),
+  // Installs packages of the system and other runtimes, so only where a machine is there for that.
+  ...(process.env.CI === 'true' ? [checkOutside, compareRuntimes] : []),
   ['run the tests', runTests],
 ]);
 process.exitCode = passed ? 0 : 1;

@@ -1,39 +1,43 @@
-import { readFile } from 'node:fs/promises';
+import { pathToFileURL } from 'node:url';
 import type { Options } from 'tsup';
 
 type Plugin = NonNullable<Options['esbuildPlugins']>[number];
 
-/** tonal's two dictionaries: the statements that fill them on import, and the function we call. */
+/** What we read of an entry of tonal's dictionaries of chords and scales. */
+interface Entry {
+  readonly name: string;
+  readonly intervals: readonly string[];
+  readonly aliases: readonly string[];
+}
+
+/** tonal's two dictionaries. */
 const DICTIONARIES = /[\\/]@tonaljs[\\/](?:chord-type|scale-type)[\\/]dist[\\/]index\.mjs$/;
-const FILLING = /^data_default\.forEach\(\n[\s\S]*?\n\);\n(?:dictionary\.sort\(.*\);\n)?/mu;
-const ALL = 'function all() {\n';
-const EXPORTS = /^export \{\n[\s\S]*?\n\};\n/mu;
 
 /**
- * Makes tonal's dictionaries of chords and scales fill when they are first asked for. As published
- * they fill on import, so that every program pays for them and no bundler can leave them out. All
- * else that a build takes in is tonal's own text.
+ * Takes tonal's dictionaries of chords and scales as tonal gives them, at build time. As published they
+ * compute the pitch-class set of every entry on import, which nothing here reads: every program would pay
+ * for it, and no bundler could leave them out. All else that a build takes in is tonal's own text.
  */
 export const lazyTonal: Plugin = {
   name: 'lazy-tonal',
   setup(build) {
     build.onLoad({ filter: DICTIONARIES }, async ({ path }) => {
-      const contents = fillLate(await readFile(path, 'utf8'));
-      if (contents !== undefined) return { contents, loader: 'js' };
-      return { errors: [{ text: `${path} is not as lazy-tonal.ts expects it` }] };
+      const { all } = (await import(pathToFileURL(path).href)) as { all: () => readonly Entry[] };
+      return { contents: dictionaryModule(all()), loader: 'js' };
     });
   },
 };
 
-/**
- * A dictionary's module, made to fill late; `undefined` where it is not as expected. Only `all` is
- * kept: it is all that we call, and the rest would find the dictionary empty.
- */
-export function fillLate(text: string): string | undefined {
-  const [filling] = FILLING.exec(text) ?? [];
-  if (filling === undefined || !text.includes(ALL) || !EXPORTS.test(text)) return undefined;
-  return text
-    .replace(filling, () => `function fill() {\n${filling}}\n`)
-    .replace(ALL, () => `${ALL}  if (dictionary.length === 0) fill();\n`)
-    .replace(EXPORTS, () => 'export { all };\n');
+/** A module whose `all` gives a dictionary's entries, in their order, by what we read of them. */
+export function dictionaryModule(entries: readonly Entry[]): string {
+  const rows = entries.map(({ name, intervals, aliases }) =>
+    JSON.stringify([name, intervals.join(' '), ...aliases]),
+  );
+  return `const rows = [
+${rows.join(',\n')}
+];
+export function all() {
+  return rows.map(([name, intervals, ...aliases]) => ({ name, intervals: intervals.split(' '), aliases }));
+}
+`;
 }

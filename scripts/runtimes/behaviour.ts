@@ -2,7 +2,9 @@
 // answer. Bundled with the built library by compare.mjs; it uses nothing that only one runtime has.
 import {
   bestPath,
+  type Chart,
   FORMS,
+  type Metre,
   makeBacking,
   makeChart,
   makeHarp,
@@ -38,9 +40,7 @@ const ANSWERS: Readonly<Record<string, () => unknown>> = {
     ),
   charts: () => FORMS.map((form) => TWELVE_KEYS.map((key) => makeChart(form, key))),
   recognition: () =>
-    FORMS.slice(0, 12).map((form) =>
-      recogniseForm(form.bars.map((bar) => bar.map(({ numeral }) => numeral).join(' '))),
-    ),
+    FORMS.slice(0, 12).map((form) => recogniseForm(namesOfBars(makeChart(form, 'E')))),
   harps: () => TWELVE_KEYS.map((key) => pickHarps(key)),
   targets: () => ['G7', 'Cm7', 'F#dim7', 'Bb9'].map((chord) => targetsOf(chord, 'C')),
   practice: () =>
@@ -50,7 +50,9 @@ const ANSWERS: Readonly<Record<string, () => unknown>> = {
       ),
     ),
   scores: () =>
-    FORMS.map((form, at) => scoreLine(take(at), makeChart(form, 'G'), { harp: makeHarp('C') })),
+    FORMS.map((form, at) =>
+      scoreLine(take(at, form.metre), makeChart(form, 'G'), { harp: makeHarp('C') }),
+    ),
   paths: () =>
     [1, 2, 3].map((seed) => answerOf(() => bestPath(take(seed), 'C', { level: 'overbends' }))),
   files: () => {
@@ -78,8 +80,18 @@ function answerOf(ask: () => unknown): unknown {
   }
 }
 
+/** A chart's chords bar by bar, as a person would type them. */
+function namesOfBars({ bars, spans }: Chart): readonly string[] {
+  return Array.from({ length: bars }, (_, at) =>
+    spans
+      .filter(({ bar }) => bar === at + 1)
+      .map(({ chord }) => chord?.symbol ?? 'N.C.')
+      .join(' '),
+  );
+}
+
 /** A take that nobody played: notes by a small generator of whole numbers. */
-function take(seed: number) {
+function take(seed: number, metre: Metre = '4/4') {
   let state = (seed + 1) * 7919;
   const next = (below: number): number => {
     state = (state * 16807) % 2147483647;
@@ -90,7 +102,7 @@ function take(seed: number) {
     duration: 200 + next(300),
     pitch: 60 + next(30),
   }));
-  return makeLine(notes);
+  return makeLine(notes, { metre });
 }
 
 /** A hash of text in two halves of 32 bits, by multiplication alone, so that no runtime's own is needed. */

@@ -45,18 +45,19 @@ async function makeProgram() {
     // The built packages, not their source.
     tsconfigRaw: '{}',
   });
-  const { outputFiles } = await build({
+  // A page loads it as a plain script: a module may not come from a file.
+  const script = 'behaviour-page.js';
+  await build({
     entryPoints: [outfile],
     bundle: true,
     format: 'iife',
-    write: false,
+    outfile: join(FOLDER, script),
     logLevel: 'error',
   });
-  const script = outputFiles[0]?.text.replaceAll('</script', '<\\/script') ?? '';
   const page = join(FOLDER, 'behaviour.html');
   writeFileSync(
     page,
-    `<!doctype html><meta charset="utf-8"><title></title><script>${script}</script>`,
+    `<!doctype html><meta charset="utf-8"><title></title><script src="${script}"></script>`,
   );
   return { outfile, page };
 }

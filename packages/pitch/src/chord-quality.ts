@@ -39,12 +39,12 @@ const ADDED: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([['h', 'ø7']
  */
 const LEFT_OUT: ReadonlySet<string> = /* @__PURE__ */ new Set(['4', 'b9sus']);
 
-/** Every suffix of tonal's dictionary, amended as above, with what it names. */
-const qualities = /* @__PURE__ */ lazily((): ReadonlyMap<string, ChordQuality> => {
+/** Every suffix of tonal's dictionary, amended as above, with what makes its quality once it is asked for. */
+const qualities = /* @__PURE__ */ lazily((): ReadonlyMap<string, () => ChordQuality> => {
   const known = tonalChordTypes().flatMap(({ aliases, intervals }) => {
     const suffixes = suffixesOf(aliases);
-    const quality = makeQuality(suffixes[0] ?? '', intervals);
-    return suffixes.map((suffix): [string, ChordQuality] => [suffix, quality]);
+    const quality = lazily(() => makeQuality(suffixes[0] ?? '', intervals));
+    return suffixes.map((suffix): [string, () => ChordQuality] => [suffix, quality]);
   });
   return new Map(known);
 });
@@ -71,7 +71,7 @@ function readTone(interval: string): QualityTone {
 
 /** One suffix for each kind of chord. */
 export function canonicalSuffixes(): readonly string[] {
-  return [...new Set([...qualities().values()].map((quality) => quality.suffix))];
+  return [...new Set([...qualities().values()].map((quality) => quality().suffix))];
 }
 
 const LONGEST_SUFFIX = 24;
@@ -81,10 +81,10 @@ const LONGEST_SUFFIX = 24;
  * are the many ways to write "minor" and "major": `min`, `mi`, `-`, `Maj`, `ma`, `Δ`, `△`.
  */
 export function readChordQuality(suffix: string): ChordQuality | undefined {
-  const exact = qualities().get(suffix);
+  const exact = qualities().get(suffix)?.();
   if (exact !== undefined || suffix.length > LONGEST_SUFFIX) return exact;
   for (const respelled of respellings(suffix)) {
-    const quality = qualities().get(respelled);
+    const quality = qualities().get(respelled)?.();
     if (quality !== undefined) return quality;
   }
   return undefined;

@@ -1,5 +1,6 @@
-import type { Harp, SoundingOptions, Technique } from '@reedplate/layout';
+import type { Harp, Technique } from '@reedplate/layout';
 import type { ChordDegree, NoteName } from '@reedplate/pitch';
+import type { Easiest } from './easiest.js';
 import { reachOf } from './reach.js';
 import type { SongChord } from './song-chords.js';
 import { type WholeChord, wholeChordOn } from './whole-chord.js';
@@ -25,13 +26,9 @@ export interface ChordFit {
 }
 
 /** How a harp has a chord of the song. */
-export function chordFit(
-  harp: Harp,
-  { chord, share }: SongChord,
-  ability: SoundingOptions,
-): ChordFit {
+export function chordFit(harp: Harp, easiest: Easiest, { chord, share }: SongChord): ChordFit {
   const tones = chord.tones.map(({ degree, name, pitchClass }): ToneFit => {
-    return Object.freeze({ degree, name, ...reachOf(harp, pitchClass, ability) });
+    return Object.freeze({ degree, name, ...reachOf(easiest, pitchClass) });
   });
   const whole = wholeChordOn(harp, chord) ?? null;
   return Object.freeze({ symbol: chord.symbol, share, tones: Object.freeze(tones), whole });

@@ -1,5 +1,6 @@
 import type { Harp } from '@reedplate/layout';
 import { type Key, parseChord, toPitchClass } from '@reedplate/pitch';
+import { easiestOf } from './easiest.js';
 import { reachOf } from './reach.js';
 import { wholeChordOn } from './whole-chord.js';
 
@@ -14,6 +15,6 @@ const SHARE_OF_EACH = 0.5;
 export function homeEase(harp: Harp, { tonic, mode, pitchClass }: Key): number {
   const chord = parseChord(mode === 'minor' ? `${tonic}m` : tonic);
   const whole = wholeChordOn(harp, chord) === undefined ? 0 : SHARE_OF_EACH;
-  const { best } = reachOf(harp, toPitchClass(pitchClass + 7), { level: 'natural' });
+  const { best } = reachOf(easiestOf(harp, { level: 'natural' }), toPitchClass(pitchClass + 7));
   return whole + (best === 'natural' ? SHARE_OF_EACH : 0);
 }

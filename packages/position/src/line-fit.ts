@@ -1,7 +1,5 @@
-import { type Harp, type SoundingOptions, soundingsOfPitch } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
-import { easiestSounding } from './reach.js';
-import { EASE_OF_TECHNIQUE } from './weights.js';
+import { type Easiest, easeOf } from './easiest.js';
 
 /** A line, as a harp has it, in the octave that suits it best. */
 export interface LineFit {
@@ -19,21 +17,19 @@ export interface LineFit {
 const OCTAVES_TRIED = [0, -1, 1, -2, 2, -3, 3, -4, 4, -5, 5] as const;
 
 /** How a harp has a line, at its own pitch or moved by octaves; 0 and then small moves on a tie. */
-export function lineFit(harp: Harp, line: Line, ability: SoundingOptions): LineFit {
-  const fits = OCTAVES_TRIED.map((octaves) => fitAt(harp, line, octaves, ability));
+export function lineFit(easiest: Easiest, line: Line): LineFit {
+  const fits = OCTAVES_TRIED.map((octaves) => fitAt(easiest, line, octaves));
   return Object.freeze(fits.reduce((best, fit) => (fit.ease > best.ease ? fit : best)));
 }
 
-function fitAt(harp: Harp, { notes }: Line, octaves: number, ability: SoundingOptions): LineFit {
+function fitAt({ byPitch }: Easiest, { notes }: Line, octaves: number): LineFit {
   const time = { natural: 0, bent: 0, overbent: 0, missing: 0 };
   let ease = 0;
   let total = 0;
   for (const { pitch, duration } of notes) {
-    const moved = pitch + 12 * octaves;
-    const isMidi = moved >= 0 && moved <= 127;
-    const easiest = easiestSounding(isMidi ? soundingsOfPitch(harp, moved, ability) : []);
+    const easiest = byPitch.get(pitch + 12 * octaves);
     time[easiest === undefined ? 'missing' : GROUP_OF_TECHNIQUE[easiest.technique]] += duration;
-    ease += easiest === undefined ? 0 : duration * EASE_OF_TECHNIQUE[easiest.technique];
+    ease += easiest === undefined ? 0 : duration * easeOf(easiest);
     total += duration;
   }
   return {

@@ -22,6 +22,7 @@ import {
   toKey,
 } from '@reedplate/pitch';
 import { type ChordFit, chordFit, chordToneEase, wholeChordShare } from './chord-fit.js';
+import { easiestOf } from './easiest.js';
 import { homeEase } from './home-ease.js';
 import { positionOf } from './keys.js';
 import { type LineFit, lineFit } from './line-fit.js';
@@ -137,9 +138,10 @@ function judge(
   ability: SoundingOptions,
   weights: CriteriaWeights,
 ): HarpPick {
-  const chords = song.chords.map((songChord) => chordFit(harp, songChord, ability));
-  const scale = scaleFit(harp, song.key, song.scale, ability);
-  const line = song.line === undefined ? undefined : lineFit(harp, song.line, ability);
+  const easiest = easiestOf(harp, ability);
+  const chords = song.chords.map((songChord) => chordFit(harp, easiest, songChord));
+  const scale = scaleFit(easiest, song.key, song.scale);
+  const line = song.line === undefined ? undefined : lineFit(easiest, song.line);
   return Object.freeze({
     harp,
     position: positionOf(harp, song.key),

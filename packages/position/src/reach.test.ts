@@ -1,14 +1,15 @@
-import { makeHarp, makeTuning, soundingsOfPitch, TECHNIQUE_LEVELS } from '@reedplate/layout';
+import { makeHarp, makeTuning, TECHNIQUE_LEVELS } from '@reedplate/layout';
 import { PITCH_CLASSES, parseNoteName } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { harp } from '../test/arbitraries.js';
-import { easeOf, easiestSounding, reachOf } from './reach.js';
+import { easiestOf } from './easiest.js';
+import { reachOf } from './reach.js';
 import { EASE_OF_TECHNIQUE } from './weights.js';
 
 const HARP = makeHarp('C');
 const reach = (name: string, level: (typeof TECHNIQUE_LEVELS)[number]) =>
-  reachOf(HARP, parseNoteName(name).pitchClass, { level });
+  reachOf(easiestOf(HARP, { level }), parseNoteName(name).pitchClass);
 
 describe('reachOf', () => {
   it('is one for a note that is natural in every octave', () => {
@@ -33,13 +34,16 @@ describe('reachOf', () => {
 
   it('is nothing for a note that a small harp does not span', () => {
     const small = makeHarp('C', { tuning: makeTuning({ id: 'one', blow: 'C4', draw: 'D4' }) });
-    expect(reachOf(small, 7, { level: 'overbends' })).toEqual({ best: 'missing', ease: 0 });
+    expect(reachOf(easiestOf(small, { level: 'overbends' }), 7)).toEqual({
+      best: 'missing',
+      ease: 0,
+    });
   });
 
   it('grows from level to level, within 0 and 1, and is 0 exactly where a note is missing', () => {
     fc.assert(
       fc.property(harp, fc.constantFrom(...PITCH_CLASSES), (any, pitchClass) => {
-        const all = TECHNIQUE_LEVELS.map((level) => reachOf(any, pitchClass, { level }));
+        const all = TECHNIQUE_LEVELS.map((level) => reachOf(easiestOf(any, { level }), pitchClass));
         const eases = all.map(({ ease }) => ease);
         expect(eases).toEqual([...eases].sort((a, b) => a - b));
         for (const { best, ease } of all) {
@@ -48,29 +52,5 @@ describe('reachOf', () => {
         }
       }),
     );
-  });
-});
-
-describe('easiestSounding', () => {
-  it('prefers the natural note to the bend and the overbend', () => {
-    // G4 is natural twice, Ab4 bent or overblown, C5 natural or overblown.
-    expect(easiestSounding(soundingsOfPitch(HARP, 67))).toMatchObject({ hole: 2, breath: 'draw' });
-    expect(easiestSounding(soundingsOfPitch(HARP, 68))).toMatchObject({ technique: 'bend' });
-    expect(easiestSounding(soundingsOfPitch(HARP, 72))).toMatchObject({
-      hole: 4,
-      technique: 'natural',
-    });
-  });
-
-  it('is undefined where there is none', () => {
-    expect(easiestSounding([])).toBeUndefined();
-  });
-});
-
-describe('easeOf', () => {
-  it('goes by the technique', () => {
-    for (const sounding of soundingsOfPitch(HARP, 68)) {
-      expect(easeOf(sounding)).toBe(EASE_OF_TECHNIQUE[sounding.technique]);
-    }
   });
 });

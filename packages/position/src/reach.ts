@@ -1,12 +1,6 @@
-import {
-  type Harp,
-  harpRange,
-  type Sounding,
-  type SoundingOptions,
-  soundingsOfPitch,
-  type Technique,
-} from '@reedplate/layout';
+import type { Technique } from '@reedplate/layout';
 import { type PitchClass, toPitchClass } from '@reedplate/pitch';
+import { type Easiest, easeOf } from './easiest.js';
 import { EASE_OF_TECHNIQUE } from './weights.js';
 
 /** How well a harp has a pitch class. */
@@ -18,32 +12,17 @@ export interface Reach {
 }
 
 /** How well a harp has a pitch class, over every octave between its lowest and highest reed. */
-export function reachOf(harp: Harp, pitchClass: PitchClass, options: SoundingOptions): Reach {
-  const { lowest, highest } = harpRange(harp);
+export function reachOf({ lowest, highest, byPitch }: Easiest, pitchClass: PitchClass): Reach {
   const first = lowest + toPitchClass(pitchClass - lowest);
   let best: Technique | 'missing' = 'missing';
   let sum = 0;
   let octaves = 0;
   for (let pitch = first; pitch <= highest; pitch += 12) {
-    const easiest = easiestSounding(soundingsOfPitch(harp, pitch, options));
     octaves += 1;
+    const easiest = byPitch.get(pitch);
     if (easiest === undefined) continue;
-    sum += EASE_OF_TECHNIQUE[easiest.technique];
+    sum += easeOf(easiest);
     if (best === 'missing' || easeOf(easiest) > EASE_OF_TECHNIQUE[best]) best = easiest.technique;
   }
   return { best, ease: octaves === 0 ? 0 : sum / octaves };
-}
-
-/** The easiest of some soundings; the lower hole, then the shallower bend, on a tie. */
-export function easiestSounding(found: readonly Sounding[]): Sounding | undefined {
-  let easiest: Sounding | undefined;
-  for (const sounding of found) {
-    if (easiest === undefined || easeOf(sounding) > easeOf(easiest)) easiest = sounding;
-  }
-  return easiest;
-}
-
-/** Ease of a sounding, by its technique. */
-export function easeOf({ technique }: Sounding): number {
-  return EASE_OF_TECHNIQUE[technique];
 }

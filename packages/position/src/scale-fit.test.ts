@@ -1,11 +1,12 @@
 import { makeHarp, makeTuning } from '@reedplate/layout';
 import { parseKey, parseScale } from '@reedplate/pitch';
 import { describe, expect, it } from 'vitest';
+import { easiestOf } from './easiest.js';
 import { scaleFit } from './scale-fit.js';
 import { EASE_OF_TECHNIQUE } from './weights.js';
 
 const fitOf = (scale: string, key: string, level: 'natural' | 'bends' | 'overbends') =>
-  scaleFit(makeHarp('C'), parseKey(key), parseScale(scale), { level });
+  scaleFit(easiestOf(makeHarp('C'), { level }), parseKey(key), parseScale(scale));
 
 describe('scaleFit', () => {
   it('counts the notes between the lowest and the highest reed', () => {
@@ -38,7 +39,11 @@ describe('scaleFit', () => {
   it('is nothing where the harp spans no note of the scale', () => {
     const tuning = makeTuning({ id: 'one', blow: 'C#4', draw: 'C#4' });
     const small = makeHarp('C', { tuning });
-    const { coverage, ease, missing } = scaleFit(small, parseKey('C'), parseScale('major'), {});
+    const { coverage, ease, missing } = scaleFit(
+      easiestOf(small, {}),
+      parseKey('C'),
+      parseScale('major'),
+    );
     expect([coverage, ease]).toEqual([0, 0]);
     expect(missing).toHaveLength(7);
   });

@@ -1,4 +1,3 @@
-import { type Harp, harpRange, type SoundingOptions, soundingsOfPitch } from '@reedplate/layout';
 import {
   degreeAbove,
   type Key,
@@ -6,8 +5,7 @@ import {
   type ScaleDegree,
   toPitchClass,
 } from '@reedplate/pitch';
-import { easiestSounding } from './reach.js';
-import { EASE_OF_TECHNIQUE } from './weights.js';
+import { type Easiest, easeOf } from './easiest.js';
 
 /** A scale above the song's tonic, as a harp has it. */
 export interface ScaleFit {
@@ -23,8 +21,7 @@ export interface ScaleFit {
 }
 
 /** How a harp has a scale above the tonic of a key, over the range of its reeds. */
-export function scaleFit(harp: Harp, key: Key, scale: Scale, ability: SoundingOptions): ScaleFit {
-  const { lowest, highest } = harpRange(harp);
+export function scaleFit({ lowest, highest, byPitch }: Easiest, key: Key, scale: Scale): ScaleFit {
   const wanted = new Set(
     scale.semitones.map((semitones) => toPitchClass(key.pitchClass + semitones)),
   );
@@ -37,10 +34,10 @@ export function scaleFit(harp: Harp, key: Key, scale: Scale, ability: SoundingOp
     const pitchClass = toPitchClass(pitch);
     if (!wanted.has(pitchClass)) continue;
     const degree = degreeAbove(pitchClass, key.pitchClass);
-    const easiest = easiestSounding(soundingsOfPitch(harp, pitch, ability));
+    const easiest = byPitch.get(pitch);
     notes += 1;
     sounded += easiest === undefined ? 0 : 1;
-    ease += easiest === undefined ? 0 : EASE_OF_TECHNIQUE[easiest.technique];
+    ease += easiest === undefined ? 0 : easeOf(easiest);
     (easiest === undefined ? lacking : found).add(degree);
   }
   const degrees = scale.semitones.map((semitones) => degreeAbove(semitones, 0));

@@ -23,9 +23,10 @@ import {
   toKey,
   toPitchClass,
 } from '@reedplate/pitch';
+import { easeOf, easiestOf } from './easiest.js';
 import { positionOf } from './keys.js';
 import type { PositionNumber } from './position.js';
-import { easeOf } from './reach.js';
+
 import { type ScaleFit, scaleFit } from './scale-fit.js';
 
 /** A note of a scale on a harp. */
@@ -81,7 +82,7 @@ export function scaleMap(
   const read = parseScale(scale);
   const levels = TECHNIQUE_LEVELS.map((level) => [
     level,
-    scaleFit(harp, key, read, { level, valved }),
+    scaleFit(easiestOf(harp, { level, valved }), key, read),
   ]);
   return Object.freeze({
     scale: read.name,

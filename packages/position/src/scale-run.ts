@@ -7,7 +7,7 @@ import {
 } from '@reedplate/layout';
 import type { KeyLike, ScaleLike } from '@reedplate/pitch';
 import { requireOptions, toKey } from '@reedplate/pitch';
-import { easeOf } from './reach.js';
+import { easeOf } from './easiest.js';
 import { type ScaleNote, scaleNotes } from './scale-map.js';
 
 /** A note of a run, with the one way it is played. */
