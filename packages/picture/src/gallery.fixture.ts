@@ -1,3 +1,4 @@
+import { scoreLine } from '@reedplate/chord-tone';
 import { makeChart } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { everyHarp, explainPath, fitHarps, type PathExplanation } from '@reedplate/playability';
@@ -10,6 +11,7 @@ import { harpPicture } from './harp/harp-picture.js';
 import { linePicture } from './line/line-picture.js';
 import type { Picture, PictureOptions } from './picture.js';
 import { positionPicture } from './position/position-picture.js';
+import { scorePicture } from './score/score-picture.js';
 
 const chart = makeChart('quick-change', 'G', { choruses: 2, tempo: 96 });
 
@@ -20,6 +22,20 @@ const LINE = lineOfTab(
   ),
   makeHarp('C'),
 );
+
+const TAKE_CHART = makeChart('quick-change', 'G');
+
+/** A take of our own: it follows at first, misses a chord, clashes, rests, and comes home. */
+const TAKE = lineOfTab(
+  parseTimedTab(
+    "-2 -3':1/2 -3:1/2 -4:2 +4 -5:1/2 +5:1/2 +4:2 -2:1/2 -3':1/2 -3 -4:2 -4' -5 -4 -3'' " +
+      "+4:2 +5 -6 -3:2 -4':2 -2:1/2 -3':1/2 -3 -4:2 r:4 " +
+      "-4:2 -5 -6 +5 +4:3 -2 -3' -3 -4 -4:2 -1:2",
+  ),
+  makeHarp('C'),
+);
+
+const SCORE = scoreLine(TAKE, TAKE_CHART);
 
 const EXPLAINED = explainPath(LINE, makeHarp('C')) as PathExplanation;
 const RANKING = fitHarps(LINE, [...everyHarp(), ...everyHarp({ tunings: ['dorian'] })], {
@@ -45,5 +61,6 @@ export const GALLERY: readonly (readonly [string, (look: PictureOptions) => Pict
   ['breath', (look) => breathPicture(EXPLAINED, LINE, look)],
   ['effort', (look) => effortPicture(EXPLAINED, look)],
   ['fit', (look) => fitPicture(RANKING, look)],
+  ['score', (look) => scorePicture(SCORE, TAKE_CHART, look)],
   ['position', (look) => positionPicture('G', { ...look, harps: ['A', 'C', 'D', 'F', 'G'] })],
 ];

@@ -17,6 +17,8 @@ export type { LineSoundings } from './line/line-notes.js';
 export { type LinePictureOptions, linePicture } from './line/line-picture.js';
 export type { Picture, PictureOptions } from './picture.js';
 export { type PositionPictureOptions, positionPicture } from './position/position-picture.js';
+export type { BarRange } from './require-bars.js';
+export { type ScorePictureOptions, scorePicture } from './score/score-picture.js';
 
 // Handouts
 

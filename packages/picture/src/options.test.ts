@@ -1,3 +1,4 @@
+import { scoreLine } from '@reedplate/chord-tone';
 import { makeChart } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { makeLine } from '@reedplate/line';
@@ -12,6 +13,7 @@ import {
   harpPicture,
   linePicture,
   positionPicture,
+  scorePicture,
 } from './index.js';
 
 const chart = makeChart('basic', 'G');
@@ -27,6 +29,7 @@ const FUNCTIONS: readonly (readonly [string, (options: never) => unknown])[] = [
   ['breathPicture', (options) => breathPicture(explained, line, options)],
   ['effortPicture', (options) => effortPicture(explained, options)],
   ['fitPicture', (options) => fitPicture(ranking, options)],
+  ['scorePicture', (options) => scorePicture(scoreLine(line, chart), chart, options)],
   ['positionPicture', (options) => positionPicture('G', options)],
   ['handoutPage', (options) => handoutPage(chart, 'C', options)],
 ];

@@ -337,6 +337,7 @@ export {
   transposeLine,
 } from '@reedplate/line';
 export {
+  type BarRange,
   type BreathPictureOptions,
   breathPicture,
   type ChartFormat,
@@ -361,7 +362,9 @@ export {
   type PictureOptions,
   type PositionPictureOptions,
   positionPicture,
+  type ScorePictureOptions,
   type Shade,
+  scorePicture,
   THEME_IDS,
   THEMES,
   type Theme,

@@ -1,8 +1,9 @@
 import type { Chart } from '@reedplate/form';
 import { type HarpLike, harpName, type TechniqueLevel, toHarp } from '@reedplate/layout';
 import { barBeatAt, type Line, parseMetre } from '@reedplate/line';
-import { type OptionNames, ReedplateError, requireInteger, requireOptions } from '@reedplate/pitch';
+import { type OptionNames, ReedplateError, requireOptions } from '@reedplate/pitch';
 import { PICTURE_OPTIONS, type Picture, type PictureOptions } from '../picture.js';
+import { type BarRange, requireBars } from '../require-bars.js';
 import { type Frame, finishPicture, makeFrame } from '../svg/frame.js';
 import { drawLegend } from '../svg/legend.js';
 import type { SvgNode } from '../svg/node.js';
@@ -25,7 +26,7 @@ export interface LinePictureOptions extends PictureOptions {
   /** What sounds each moment, as a path or a practice line has it; default the easiest path. */
   readonly soundings?: LineSoundings;
   /** First and last bar to draw, from 0 for a pickup; default all. */
-  readonly bars?: readonly [first: number, last: number];
+  readonly bars?: BarRange;
   /** What the player can do, where the path is looked for; default `bends`. */
   readonly level?: TechniqueLevel;
 }
@@ -101,21 +102,6 @@ function within(
     expected: 'bars in which the line has notes',
   });
 }
-
-function requireBars(bars: unknown): readonly [number, number] {
-  if (!Array.isArray(bars) || bars.length !== 2) {
-    throw new ReedplateError({
-      code: 'OPTION_UNKNOWN',
-      value: bars,
-      expected: 'first and last bar, as [1, 4]',
-    });
-  }
-  const first = requireInteger(bars[0], { min: 0, max: MOST_BARS, what: 'the first bar' });
-  const last = requireInteger(bars[1], { min: first, max: MOST_BARS, what: 'the last bar' });
-  return [first, last];
-}
-
-const MOST_BARS = 1_000_000;
 
 function drawBreaths(frame: Frame, top: number) {
   const { strong, tint } = frame.theme.chords.other;

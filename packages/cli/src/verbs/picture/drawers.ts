@@ -1,3 +1,4 @@
+import { scoreLine } from '@reedplate/chord-tone';
 import type { Chart } from '@reedplate/form';
 import { makeChart } from '@reedplate/form';
 import type { Harp, TechniqueLevel } from '@reedplate/layout';
@@ -12,11 +13,12 @@ import {
   type Picture,
   type PictureOptions,
   positionPicture,
+  scorePicture,
   type ThemeId,
 } from '@reedplate/picture';
 import { parseKey, ReedplateError } from '@reedplate/pitch';
 import { everyHarp, explainPath, fitHarps, type PathExplanation } from '@reedplate/playability';
-import type { ChartForLineWords } from '../../shared/chart-for-line.js';
+import { type ChartForLineWords, readChartFor } from '../../shared/chart-for-line.js';
 import { readFrame, readVariedForm } from '../../shared/chart-options.js';
 import { type MaybeHarpWords, readMaybeHarp } from '../../shared/harp-options.js';
 import { readPieceFile } from '../../shared/piece-file.js';
@@ -44,6 +46,7 @@ export const PICTURE_IDS = [
   'harp',
   'chart',
   'line',
+  'score',
   'breath',
   'effort',
   'fit',
@@ -78,6 +81,12 @@ export const DRAWERS: Readonly<Record<PictureId, Drawer>> = {
       ...levelOf(words),
       ...(words.key === undefined ? {} : { chart: chartOf(words, terminal) }),
     }),
+  score: (words, terminal) => {
+    const take = lineOf(words, terminal);
+    const key = need(words.key, '--key');
+    const chart = readChartFor(take, { ...words, form: words.form ?? 'basic', key }, terminal, 1);
+    return scorePicture(scoreLine(take, chart), chart, lookOf(words));
+  },
   breath: (words, terminal) => {
     const line = lineOf(words, terminal);
     return breathPicture(explained(line, words, terminal), line, lookOf(words));

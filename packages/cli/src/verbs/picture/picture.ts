@@ -11,7 +11,10 @@ import { DRAWERS, PICTURE_IDS, type PictureId, type PictureWords } from './drawe
 export function setUpPicture(verb: Command, terminal: Terminal): void {
   withMaybeHarpOptions(withMaybeChartForLineOptions(verb), 'harp that is drawn or played')
     .argument('<what>', `what to draw: ${PICTURE_IDS.join(', ')}`)
-    .option('--take <file>', 'the line of line, breath, effort and fit: JSON, MIDI, ABC, tab …')
+    .option(
+      '--take <file>',
+      'the line of line, score, breath, effort and fit: JSON, MIDI, ABC, tab …',
+    )
     .option('--chord <chord>', 'chord whose tones the harp is marked with')
     .option('--degrees', 'name the notes of the harp by degree', false)
     .option('--mirrored', 'draw the harp with hole 1 at the right', false)
@@ -29,6 +32,7 @@ export function setUpPicture(verb: Command, terminal: Terminal): void {
         'reedplate picture harp --harp C --key G --chord G7 -o harp.svg',
         'reedplate picture chart --form basic --key G --harp C -o chart.svg',
         'reedplate picture line --take take.json --harp C -o line.svg',
+        'reedplate picture score --take take.json --form basic --key G -o score.svg',
       ),
     )
     .action((what: string, words: PictureWords) => {
