@@ -1,4 +1,4 @@
-import { ReedplateError, requireInteger } from '@reedplate/pitch';
+import { ReedplateError, requireInteger, requireShape } from '@reedplate/pitch';
 import { type Metre, type MetreParts, parseMetre } from './metre.js';
 
 /**
@@ -59,24 +59,27 @@ export function barBeatAt(tick: number, grid: BeatGrid): BarBeat {
  */
 export function tickAt(place: BarBeat, grid: BeatGrid): number {
   const { barTicks, beatTicks, beatsPerBar, barOne, countIn } = readGrid(grid);
+  const { bar: given, beat } = requireShape(place, {}, PLACE);
   const min = Math.min(0, 1 - countIn);
-  const bar = requireInteger(place.bar, { min, what: 'a bar', where: { bar: place.bar } });
-  const exact = (place.beat - 1) * beatTicks;
+  const bar = requireInteger(given, { min, what: 'a bar' });
+  const exact = (typeof beat === 'number' ? beat - 1 : Number.NaN) * beatTicks;
   // A beat such as 1 + 1/3 is not exact in binary, so the tick it means is the nearest one.
   const inBar = Math.round(exact);
   const tick = barOne + (bar - 1) * barTicks + inBar;
-  const isOnTick = Number.isFinite(place.beat) && Math.abs(exact - inBar) < LARGEST_ROUNDING;
+  const isOnTick = Number.isFinite(exact) && Math.abs(exact - inBar) < LARGEST_ROUNDING;
   if (isOnTick && inBar >= 0 && inBar < barTicks && tick >= 0) {
-    return requireInteger(tick, { what: 'a tick', where: { bar, beat: place.beat } });
+    return requireInteger(tick, { what: 'a tick', where: { bar, beat } });
   }
   throw new ReedplateError({
     code: 'NUMBER_RANGE',
-    value: place.beat,
+    value: beat,
     expected: `a beat on a tick, from 1 to less than ${beatsPerBar + 1}, not before the line begins`,
-    where: { bar, beat: place.beat },
+    where: Number.isFinite(exact) ? { bar, beat } : { bar },
   });
 }
 
+const PLACE = { what: 'a bar and a beat', code: 'NUMBER_RANGE' } as const;
+const GRID = { what: 'a line, a chart, or a metre and a pickup', code: 'NUMBER_RANGE' } as const;
 /** Parts of a tick by which a beat that was computed may be off. */
 const LARGEST_ROUNDING = 1e-3;
 
@@ -86,7 +89,8 @@ interface GridParts extends MetreParts {
   readonly barOne: number;
 }
 
-function readGrid({ metre, pickup, countIn = 0 }: BeatGrid): GridParts {
+function readGrid(grid: BeatGrid): GridParts {
+  const { metre, pickup, countIn = 0 } = requireShape(grid, {}, GRID);
   const parts = parseMetre(metre);
   requireInteger(pickup, { min: 0, max: parts.barTicks - 1, what: 'the ticks of a pickup' });
   requireInteger(countIn, { min: 0, what: 'bars counted in' });

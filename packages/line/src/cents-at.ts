@@ -1,10 +1,17 @@
+import { requireShape } from '@reedplate/pitch';
+import { checkCurve, requireCents } from './check-curve.js';
+import { LARGEST_CENTS } from './check-note.js';
+import { invalidLine } from './invalid-line.js';
 import type { NoteExpression } from './line.js';
+
+const NOTE = { what: 'a note', code: 'LINE_INVALID' } as const;
 
 /**
  * Cents that a note sounds above its pitch at a moment: by its curve where it has one, else by its
  * `cents`; 0 where it has neither.
  *
  * @param at ticks after the note begins; before the first point and after the last the curve is level
+ * @throws ReedplateError `LINE_INVALID`
  * @example
  * ```ts
  * import { centsAt } from '@reedplate/line';
@@ -15,7 +22,11 @@ import type { NoteExpression } from './line.js';
  * centsAt({ cents: -18 }, 0); // => -18
  * ```
  */
-export function centsAt({ curve = [], cents = 0 }: NoteExpression, at: number): number {
+export function centsAt(note: NoteExpression, at: number): number {
+  const { curve: given = [], cents = 0 } = requireShape(note, {}, NOTE);
+  const curve = checkCurve(given, Number.MAX_SAFE_INTEGER, (path) => ({ path }));
+  requireCents(cents, LARGEST_CENTS, { path: 'cents' });
+  if (!Number.isFinite(at)) throw invalidLine(at, 'ticks after the note begins', {});
   const after = curve.findIndex((point) => point.at > at);
   const right = curve[after];
   const left = after === -1 ? curve.at(-1) : curve[after - 1];

@@ -45,7 +45,7 @@ function checkExpression(note: TimedNote, at: PlaceOf): NoteExpression {
 }
 
 /** A note further from its pitch than this is another pitch. */
-const LARGEST_CENTS = 100;
+export const LARGEST_CENTS = 100;
 const LOUDEST = 127;
 
 function checkVelocity(velocity: unknown, at: PlaceOf): number {

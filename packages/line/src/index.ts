@@ -34,5 +34,5 @@ export type { Timing } from './tempo-map.js';
 // For the other packages of the house alone; see docs/architecture.md
 
 export { commonDivisor } from './common-divisor.js';
+export { requireLine, requireNotes } from './require-line.js';
 export { retimeNote } from './retime-note.js';
-export { requireNotes } from './transform.js';

@@ -1,6 +1,8 @@
+import { type OptionNames, requireOptions } from '@reedplate/pitch';
 import { invalidLine } from './invalid-line.js';
 import type { Line, NoteExpression, PitchPoint, TimedNote } from './line.js';
-import { type LineOptions, makeLine } from './make-line.js';
+import { LINE_OPTIONS, type LineOptions, makeLine } from './make-line.js';
+import { requireLine } from './require-line.js';
 import { type TempoMap, tempoMapOf } from './tempo-map.js';
 
 /** A point of a pitch curve, in seconds. */
@@ -28,6 +30,8 @@ export interface LineFromSecondsOptions extends LineOptions {
   readonly from?: number;
 }
 
+const FROM_SECONDS_OPTIONS: OptionNames<LineFromSecondsOptions> = { ...LINE_OPTIONS, from: true };
+
 /**
  * A line of notes in seconds, each laid on the nearest tick: what a recording gives, or a player of
  * sound. A note shorter than a tick lasts one.
@@ -49,7 +53,7 @@ export function lineFromSeconds(
   notes: readonly NoteInSeconds[],
   options: LineFromSecondsOptions,
 ): Line {
-  const { from = 0, ...head } = options;
+  const { from = 0, ...head } = requireOptions(options, FROM_SECONDS_OPTIONS, 'lineFromSeconds');
   // The head is checked first, so that the map rests on tempos in order.
   const map = tempoMapOf(makeLine([], head));
   if (!Number.isFinite(from)) throw invalidLine(from, 'a number of seconds', { path: 'from' });
@@ -70,10 +74,10 @@ function toTicks(
     throw invalidLine(note, 'a note with start, duration and pitch', place(''));
   }
   const { start, duration, curve, ...rest } = note;
-  if (!(start >= from && start < Number.POSITIVE_INFINITY)) {
+  if (!(Number.isFinite(start) && start >= from)) {
     throw invalidLine(start, `seconds, from ${from}`, place('.start'));
   }
-  if (!(duration > 0 && duration < Number.POSITIVE_INFINITY)) {
+  if (!(Number.isFinite(duration) && duration > 0)) {
     throw invalidLine(duration, 'seconds, above 0', place('.duration'));
   }
   if (curve !== undefined && !Array.isArray(curve)) {
@@ -83,8 +87,8 @@ function toTicks(
   const first = tickOf(start);
   const ticks = Math.max(1, tickOf(start + duration) - first);
   const points = curve?.map((point: PitchPointInSeconds, at: number): PitchPoint => {
-    const seconds = Object(point).at;
-    if (seconds >= 0 && seconds <= duration) {
+    const seconds: unknown = Object(point).at;
+    if (typeof seconds === 'number' && seconds >= 0 && seconds <= duration) {
       return { ...point, at: Math.min(ticks, tickOf(start + seconds) - first) };
     }
     throw invalidLine(seconds, `seconds within the note`, place(`.curve[${at}].at`));
@@ -100,7 +104,7 @@ function onceATick(points: readonly PitchPoint[]): readonly PitchPoint[] {
 /**
  * The notes of a line in seconds from tick 0, to be played: the inverse of {@link lineFromSeconds}.
  *
- * @throws ReedplateError `TEMPO_MISSING`
+ * @throws ReedplateError `TEMPO_MISSING`, or `LINE_INVALID` for what is no line
  * @example
  * ```ts
  * import { makeLine, notesInSeconds } from '@reedplate/line';
@@ -111,9 +115,10 @@ function onceATick(points: readonly PitchPoint[]): readonly PitchPoint[] {
  * ```
  */
 export function notesInSeconds(line: Line): readonly NoteInSeconds[] {
+  const { notes } = requireLine(line);
   const { seconds } = tempoMapOf(line);
   return Object.freeze(
-    line.notes.map(({ start, duration, curve, ...rest }): NoteInSeconds => {
+    notes.map(({ start, duration, curve, ...rest }): NoteInSeconds => {
       const from = seconds(start);
       const points = curve?.map(({ at, cents }) =>
         Object.freeze({ at: seconds(start + at) - from, cents }),

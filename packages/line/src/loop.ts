@@ -1,4 +1,4 @@
-import { requireInteger } from '@reedplate/pitch';
+import { requireInteger, requireShape } from '@reedplate/pitch';
 
 /** A stretch of music that is played again and again once it is reached. */
 export interface Loop {
@@ -43,7 +43,9 @@ export function foldTick(tick: number, loop: Loop): LoopPlace {
  *
  * @throws ReedplateError `NUMBER_RANGE`
  */
-export function requireLoop({ start, end }: Loop): Loop & { readonly length: number } {
+export function requireLoop(loop: Loop): Loop & { readonly length: number } {
+  const what = 'a loop with the tick it starts at and the tick after its end';
+  const { start, end } = requireShape(loop, {}, { what, code: 'NUMBER_RANGE' });
   requireInteger(start, { min: 0, what: 'the first tick of a loop' });
   requireInteger(end, { min: start + 1, what: 'the tick after a loop' });
   return { start, end, length: end - start };

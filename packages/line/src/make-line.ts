@@ -80,7 +80,7 @@ function inText(a: TimedNote, b: TimedNote): number {
 const LONGEST_COUNT_IN = 64;
 
 /** What comes before bar 1: a pickup, or bars counted in with the pickup among them. */
-function checkLead(
+export function checkLead(
   { pickup = 0, countIn = 0 }: LineOptions,
   barTicks: number,
 ): Pick<Line, 'pickup' | 'countIn'> {

@@ -23,13 +23,13 @@ describe('readLine', () => {
   });
 
   test.each([[''], ['{"notes":'], ['nonsense'], ["{'notes': []}"], ['\uD800']])(
-    'refuses the text %j and says why',
+    'refuses the text %j',
     (text) => {
       expect(() => readLine(text)).toThrow(
         expect.objectContaining({
           code: 'JSON_MALFORMED',
           value: text,
-          expected: expect.stringMatching(/^JSON \(.+\)$/),
+          expected: 'JSON text',
         }),
       );
     },

@@ -1,4 +1,4 @@
-import { ReedplateError, requireInteger } from '@reedplate/pitch';
+import { type OptionNames, ReedplateError, requireInteger, requireOptions } from '@reedplate/pitch';
 import { foldTick, type Loop, requireLoop } from './loop.js';
 import { type Timing, tempoMapOf } from './tempo-map.js';
 
@@ -11,6 +11,8 @@ export interface SecondsOptions {
    */
   readonly loop?: Loop;
 }
+
+const SECONDS_OPTIONS: OptionNames<SecondsOptions> = { loop: true };
 
 /**
  * The second at which a tick sounds, counted from tick 0.
@@ -28,7 +30,8 @@ export interface SecondsOptions {
  * secondsAt(1920, {}); // throws TEMPO_MISSING
  * ```
  */
-export function secondsAt(tick: number, timing: Timing, { loop }: SecondsOptions = {}): number {
+export function secondsAt(tick: number, timing: Timing, options: SecondsOptions = {}): number {
+  const { loop } = requireOptions(options, SECONDS_OPTIONS, 'secondsAt');
   requireInteger(tick, { min: 0, what: 'a tick' });
   const map = tempoMapOf(timing);
   if (loop === undefined) return map.seconds(tick);
@@ -56,8 +59,9 @@ export function secondsAt(tick: number, timing: Timing, { loop }: SecondsOptions
 export function tickAtSeconds(
   seconds: number,
   timing: Timing,
-  { loop }: SecondsOptions = {},
+  options: SecondsOptions = {},
 ): number {
+  const { loop } = requireOptions(options, SECONDS_OPTIONS, 'tickAtSeconds');
   const at = requireSeconds(seconds);
   const map = tempoMapOf(timing);
   const { start, end, length } = loop === undefined ? NO_LOOP : requireLoop(loop);

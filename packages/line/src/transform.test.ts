@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { makeLine } from './make-line.js';
-import { lineEnd, requireNotes, transposeLine } from './transform.js';
+import { lineEnd, transposeLine } from './transform.js';
 
 const riff = makeLine(
   [
@@ -54,18 +54,5 @@ describe('lineEnd', () => {
 
   test('is 0 for a line without notes', () => {
     expect(lineEnd(makeLine([]))).toBe(0);
-  });
-});
-
-describe('requireNotes', () => {
-  test('gives a line with notes back', () => {
-    expect(requireNotes(riff)).toBe(riff);
-  });
-
-  test('refuses a line without notes', () => {
-    const empty = makeLine([], { title: 'Silence' });
-    expect(() => requireNotes(empty)).toThrow(
-      expect.objectContaining({ code: 'LINE_EMPTY', value: empty }),
-    );
   });
 });

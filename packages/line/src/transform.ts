@@ -1,13 +1,14 @@
-import { ReedplateError, requireInteger } from '@reedplate/pitch';
+import { requireInteger } from '@reedplate/pitch';
 import type { Line } from './line.js';
 import { makeLine } from './make-line.js';
+import { requireLine } from './require-line.js';
 
 /**
  * A line moved up (or down, for negative) by semitones; times stay.
  *
  * @param semitones any whole number
- * @throws ReedplateError `NUMBER_RANGE` for no whole number, `LINE_INVALID` where a note would leave
- * the range of MIDI numbers
+ * @throws ReedplateError `NUMBER_RANGE` for no whole number, `LINE_INVALID` for what is no line, and
+ * where a note would leave the range of MIDI numbers
  * @example
  * ```ts
  * import { makeLine, transposeLine } from '@reedplate/line';
@@ -18,7 +19,7 @@ import { makeLine } from './make-line.js';
  * ```
  */
 export function transposeLine(line: Line, semitones: number): Line {
-  const { notes, ...options } = line;
+  const { notes, ...options } = requireLine(line);
   requireInteger(semitones, { what: 'semitones' });
   return makeLine(
     notes.map((note) => ({ ...note, pitch: note.pitch + semitones })),
@@ -29,6 +30,7 @@ export function transposeLine(line: Line, semitones: number): Line {
 /**
  * The tick at which the last note ends; 0 for a line without notes.
  *
+ * @throws ReedplateError `LINE_INVALID` for what is no line
  * @example
  * ```ts
  * import { lineEnd, makeLine } from '@reedplate/line';
@@ -37,27 +39,8 @@ export function transposeLine(line: Line, semitones: number): Line {
  * ```
  */
 export function lineEnd(line: Line): number {
-  return line.notes.reduce((end, { start, duration }) => Math.max(end, start + duration), 0);
-}
-
-/**
- * The line itself, if it holds a note.
- *
- * @internal
- * @throws ReedplateError `LINE_EMPTY`
- * @example
- * ```ts
- * import { makeLine, requireNotes } from '@reedplate/line';
- *
- * requireNotes(makeLine([{ start: 0, duration: 960, pitch: 67 }])).notes.length; // => 1
- * requireNotes(makeLine([])); // throws LINE_EMPTY
- * ```
- */
-export function requireNotes(line: Line): Line {
-  if (line.notes.length > 0) return line;
-  throw new ReedplateError({
-    code: 'LINE_EMPTY',
-    value: line,
-    expected: 'at least one note',
-  });
+  return requireLine(line).notes.reduce(
+    (end, { start, duration }) => Math.max(end, start + duration),
+    0,
+  );
 }
