@@ -1,4 +1,12 @@
-import { centsBetween, deepFreeze, ReedplateError, requireOneOf } from '@reedplate/pitch';
+import {
+  centsBetween,
+  deepFreeze,
+  type OptionNames,
+  ReedplateError,
+  requireOneOf,
+  requireOptions,
+  requireShape,
+} from '@reedplate/pitch';
 import {
   makeRatio,
   type NearestRatioOptions,
@@ -31,6 +39,8 @@ export interface IntervalTuningOptions extends NearestRatioOptions {
   readonly ratio?: Ratio;
 }
 
+const INTERVAL_OPTIONS: OptionNames<IntervalTuningOptions> = { ratio: true, limit: true };
+
 /**
  * How far two notes are from a just ratio, and how fast they beat.
  *
@@ -51,10 +61,11 @@ export function intervalTuning(
   upper: number,
   options: IntervalTuningOptions = {},
 ): IntervalTuning {
+  const { ratio: given, ...nearest } = requireOptions(options, INTERVAL_OPTIONS, 'intervalTuning');
   requireWithin(lower, Number.MIN_VALUE, 1e5, 'a frequency in Hz');
   requireWithin(upper, lower, 1e5, 'a frequency in Hz not below the other');
   const cents = centsBetween(lower, upper);
-  const ratio = options.ratio ?? nearestRatio(cents, options);
+  const ratio = given ?? nearestRatio(cents, nearest);
   return deepFreeze({
     ratio,
     cents,
@@ -83,6 +94,9 @@ export interface ChordTuningOptions extends NearestRatioOptions {
   readonly proportions?: readonly number[];
 }
 
+const CHORD_OPTIONS: OptionNames<ChordTuningOptions> = { proportions: true, limit: true };
+const TUNED = { what: 'a tuned harp, as tuneHarp gives it', code: 'HARP_INVALID' } as const;
+
 /**
  * How just a chord or double stop is: deviation and beats of every pair of its notes.
  *
@@ -105,15 +119,15 @@ export function chordTuning(
   breath: Breath,
   options: ChordTuningOptions = {},
 ): ChordTuning {
+  const { proportions, ...nearest } = requireOptions(options, CHORD_OPTIONS, 'chordTuning');
   requireOneOf(breath, BREATHS, { what: 'a breath' });
-  const reeds = reedsPlayed(tuned, holes, breath);
-  const { proportions } = options;
+  const reeds = reedsPlayed(requireShape(tuned, { reeds: 'list' }, TUNED), holes, breath);
   if (proportions !== undefined) requireProportions(proportions, reeds.length);
   const intervals = reeds.flatMap((low, lower) =>
     reeds.slice(lower + 1).map((high, offset): ChordInterval => {
       const upper = lower + 1 + offset;
       const ratio = ratioBetween(proportions, lower, upper);
-      const measured = intervalTuning(low.frequency, high.frequency, { ...options, ...ratio });
+      const measured = intervalTuning(low.frequency, high.frequency, { ...nearest, ...ratio });
       return { lower, upper, ...measured };
     }),
   );
@@ -121,13 +135,14 @@ export function chordTuning(
 }
 
 function reedsPlayed(
-  { reeds, harp }: TunedHarp,
+  { reeds }: TunedHarp,
   holes: readonly number[],
   breath: Breath,
 ): readonly TunedReed[] {
-  const found = [...new Set(holes)].map((hole) => {
-    const reed = reeds.find((candidate) => candidate.hole === hole && candidate.breath === breath);
-    if (reed === undefined) throw wrongHole(hole, `a hole from 1 to ${harp.holes.length}`);
+  if (!Array.isArray(holes)) throw wrongHole(holes, 'a list of holes');
+  const found = [...new Set<number>(holes)].map((hole) => {
+    const reed = reeds.find((one) => one?.hole === hole && one.breath === breath);
+    if (reed === undefined) throw wrongHole(hole, `a hole from 1 to ${reeds.length / 2}`);
     return reed;
   });
   if (found.length < 2) throw wrongHole(holes, 'at least two holes');
@@ -139,15 +154,17 @@ function wrongHole(value: unknown, expected: string): ReedplateError {
 }
 
 function requireProportions(proportions: readonly number[], notes: number): void {
-  const isRising = proportions.every(
+  if (!Array.isArray(proportions)) throw wrongProportions(proportions, notes);
+  const isRising = (proportions as readonly number[]).every(
     (part, index) => Number.isSafeInteger(part) && part > (proportions[index - 1] ?? 0),
   );
   if (isRising && proportions.length === notes) return;
-  throw new ReedplateError({
-    code: 'NUMBER_RANGE',
-    value: proportions,
-    expected: `${notes} rising whole numbers, such as 4, 5, 6`,
-  });
+  throw wrongProportions(proportions, notes);
+}
+
+function wrongProportions(value: unknown, notes: number): ReedplateError {
+  const expected = `${notes} rising whole numbers, such as 4, 5, 6`;
+  return new ReedplateError({ code: 'NUMBER_RANGE', value, expected });
 }
 
 function ratioBetween(

@@ -1,10 +1,17 @@
-import { deepFreeze, requireInteger, requireOneOf } from '@reedplate/pitch';
+import {
+  deepFreeze,
+  requireInteger,
+  requireOneOf,
+  requireOptions,
+  requireShape,
+} from '@reedplate/pitch';
 import type { HoleReeds } from './harp.js';
 import {
   HIGHEST_REED,
   invalidTuning,
   LOWEST_REED,
   makeTuning,
+  TUNING_OPTIONS,
   type TuningSpec,
 } from './make-tuning.js';
 import type { Breath, Hole } from './sounding.js';
@@ -21,6 +28,9 @@ export interface ReedEdit {
 
 /** What {@link editTuning} names the new tuning; all but `id` default to those of the old one. */
 export type EditedTuningSpec = Pick<TuningSpec, 'id'> & Partial<Omit<TuningSpec, 'blow' | 'draw'>>;
+
+const { blow: _blow, draw: _draw, ...EDIT_OPTIONS } = TUNING_OPTIONS;
+const EDITS = { what: 'a list of edits such as 5 draw up 1', code: 'TUNING_INVALID' } as const;
 
 /**
  * A tuning made from another by raising and lowering reeds.
@@ -43,6 +53,8 @@ export function editTuning(
   spec: EditedTuningSpec,
 ): Tuning {
   const from = toTuning(tuning);
+  requireOptions(spec, EDIT_OPTIONS, 'editTuning');
+  requireShape({ edits }, { edits: 'list' }, EDITS);
   const holes = edits.reduce((edited, edit) => applyEdit(edited, parseReedEdit(edit)), from.holes);
   return makeTuning({
     label: from.label,
@@ -114,8 +126,9 @@ export function formatReedEdit(edit: ReedEdit): string {
   return `${hole} ${breath} ${by < 0 ? 'down' : 'up'} ${Math.abs(by)}`;
 }
 
-function checkEdit({ hole, breath, by }: ReedEdit): ReedEdit {
+function checkEdit(edit: ReedEdit): ReedEdit {
   const code = 'TUNING_INVALID';
+  const { hole, breath, by } = requireShape(edit, {}, { what: 'an edit of a reed', code });
   requireOneOf(breath, ['blow', 'draw'], { what: 'a breath', code });
   requireInteger(hole, { min: 1, max: 16, what: 'a hole', code, where: { breath } });
   const where = { hole, breath };

@@ -2,9 +2,11 @@ import {
   deepFreeze,
   type KeyName,
   midi,
+  type OptionNames,
   parseKey,
   ReedplateError,
   requireInteger,
+  requireOptions,
 } from '@reedplate/pitch';
 import type { HoleReeds } from './harp.js';
 import type { Breath, Hole } from './sounding.js';
@@ -40,12 +42,25 @@ export interface TuningSpec {
   readonly draw: ReedRow;
 }
 
+/** The names of all that a tuning is built from. */
+export const TUNING_OPTIONS: OptionNames<TuningSpec> = Object.freeze({
+  id: true,
+  name: true,
+  use: true,
+  source: true,
+  label: true,
+  labelPosition: true,
+  blow: true,
+  draw: true,
+});
+
 const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/u;
 
 /**
  * Makes a tuning from its two rows of reeds, 1 to 16 holes.
  *
- * @throws ReedplateError `TUNING_INVALID` naming hole and breath, or `KEY_UNKNOWN` for the label
+ * @throws ReedplateError `TUNING_INVALID` naming hole and breath, `KEY_UNKNOWN` for the label, or
+ * `OPTION_UNKNOWN` for a field there is not
  * @example
  * ```ts
  * import { makeTuning } from '@reedplate/layout';
@@ -56,7 +71,8 @@ const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/u;
  * ```
  */
 export function makeTuning(spec: TuningSpec): Tuning {
-  const { id, name = spec.id, use = '', source = 'own construction', label = 'C' } = spec;
+  const given = requireOptions(spec, TUNING_OPTIONS, 'makeTuning');
+  const { id, name = spec.id, use = '', source = 'own construction', label = 'C' } = given;
   const blow = readRow(spec.blow, 'blow');
   const draw = readRow(spec.draw, 'draw');
   if (blow.length !== draw.length) {

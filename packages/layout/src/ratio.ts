@@ -1,4 +1,11 @@
-import { logOfTwo, ReedplateError } from '@reedplate/pitch';
+import {
+  logOfTwo,
+  type OptionNames,
+  ReedplateError,
+  requireOptions,
+  requirePositive,
+  requireShape,
+} from '@reedplate/pitch';
 
 /** A frequency ratio in lowest terms: upper to lower, or a partial's number to another's. */
 export interface Ratio {
@@ -16,9 +23,12 @@ function greatestDivisor(a: number, b: number): number {
   return b === 0 ? a : greatestDivisor(b, a % b);
 }
 
+const RATIO = { what: 'a numerator and a denominator', code: 'NUMBER_RANGE' } as const;
+
 /**
  * The size of a ratio in cents.
  *
+ * @throws ReedplateError `NUMBER_RANGE`
  * @example
  * ```ts
  * import { ratioCents } from '@reedplate/layout';
@@ -26,8 +36,10 @@ function greatestDivisor(a: number, b: number): number {
  * ratioCents({ numerator: 2, denominator: 1 }); // => 1200
  * ```
  */
-export function ratioCents({ numerator, denominator }: Ratio): number {
-  return 1200 * logOfTwo(numerator / denominator);
+export function ratioCents(ratio: Ratio): number {
+  const { numerator, denominator } = requireShape(ratio, {}, RATIO);
+  const above = requirePositive(numerator, { what: 'a numerator' });
+  return 1200 * logOfTwo(above / requirePositive(denominator, { what: 'a denominator' }));
 }
 
 /** How {@link nearestRatio} looks. */
@@ -35,6 +47,8 @@ export interface NearestRatioOptions {
   /** Largest prime factor allowed, 2 to 31; default 7. */
   readonly limit?: number;
 }
+
+const NEAREST_OPTIONS: OptionNames<NearestRatioOptions> = { limit: true };
 
 /** Partials beyond this one are too weak to hear beat. Design choice, no source. */
 const HIGHEST_PARTIAL = 32;
@@ -60,7 +74,8 @@ const PRIMES = [2, 3, 5, 7, 11, 13, 17, 19, 23, 29, 31] as const;
  * nearestRatio(-1); // throws NUMBER_RANGE
  * ```
  */
-export function nearestRatio(cents: number, { limit = 7 }: NearestRatioOptions = {}): Ratio {
+export function nearestRatio(cents: number, options: NearestRatioOptions = {}): Ratio {
+  const { limit = 7 } = requireOptions(options, NEAREST_OPTIONS, 'nearestRatio');
   requireWithin(cents, 0, 6000, 'cents');
   requireWithin(limit, 2, 31, 'a prime limit');
   const allowed = partialsWithin(limit);

@@ -1,4 +1,4 @@
-import { deepFreeze, ReedplateError } from '@reedplate/pitch';
+import { deepFreeze, type OptionNames, ReedplateError, requireOptions } from '@reedplate/pitch';
 import { ratioCents } from './ratio.js';
 import type { Temperament } from './temperament.js';
 
@@ -7,6 +7,8 @@ export interface ScalaOptions {
   /** Default `scala`. */
   readonly id?: string;
 }
+
+const SCALA_OPTIONS: OptionNames<ScalaOptions> = { id: true };
 
 /** The longest scale read. */
 const MOST_NOTES = 1024;
@@ -34,7 +36,8 @@ const HALF_A_SEMITONE = 50;
  * readScala('no notes\n0\n'); // throws SCALA_SYNTAX
  * ```
  */
-export function readScala(text: string, { id = 'scala' }: ScalaOptions = {}): Temperament {
+export function readScala(text: string, options: ScalaOptions = {}): Temperament {
+  const { id = 'scala' } = requireOptions(options, SCALA_OPTIONS, 'readScala');
   const lines = contentLines(text);
   const [description, count, ...rest] = lines;
   if (description === undefined) throw syntax(text, 'a description line', 1);

@@ -3,10 +3,12 @@ import {
   frequency,
   type NoteName,
   type NoteNameWithOctave,
+  type OptionNames,
   type PitchClass,
   parseKey,
   parseNoteName,
   requireInteger,
+  requireOptions,
   spell,
   spellOnStep,
   type Tonic,
@@ -27,9 +29,12 @@ export interface Reed {
   readonly frequency: number;
 }
 
+const REEDS_OPTIONS: OptionNames<FrequencyOptions> = { a4: true };
+
 /**
  * The reeds of a harp by name and frequency: from hole 1 up, blow before draw.
  *
+ * @throws ReedplateError `HARP_INVALID` for what is no harp, `NUMBER_RANGE` for a4
  * @example
  * ```ts
  * import { makeHarp, reedsOf } from '@reedplate/layout';
@@ -38,6 +43,7 @@ export interface Reed {
  * ```
  */
 export function reedsOf(given: HarpLike, options: FrequencyOptions = {}): readonly Reed[] {
+  requireOptions(options, REEDS_OPTIONS, 'reedsOf');
   const harp = toHarp(given);
   const reed = (hole: Hole, breath: Breath, pitch: number): Reed =>
     Object.freeze({

@@ -1,3 +1,5 @@
+import { requireOneOf, requireShape } from '@reedplate/pitch';
+
 /** The two breaths. */
 export type Breath = 'blow' | 'draw';
 
@@ -54,8 +56,11 @@ export interface Sounding {
  * ```
  */
 export function otherBreath(breath: Breath): Breath {
+  requireOneOf(breath, BREATHS, { what: 'a breath' });
   return breath === 'blow' ? 'draw' : 'blow';
 }
+
+const SOUNDING = { what: 'a sounding of a harp', code: 'OPTION_UNKNOWN' } as const;
 
 /**
  * Which reeds of the hole take part in a sounding: its own for a natural note or a valved bend,
@@ -69,8 +74,11 @@ export function otherBreath(breath: Breath): Breath {
  * soundingsAt(makeHarp('C'), 4, 'draw').map(reedsSounding); // => [['draw'], ['blow', 'draw']]
  * ```
  */
-export function reedsSounding({ breath, technique }: Sounding): readonly Breath[] {
-  if (technique === 'bend') return ['blow', 'draw'];
+export function reedsSounding(sounding: Pick<Sounding, 'breath' | 'technique'>): readonly Breath[] {
+  const { breath, technique } = requireShape(sounding, {}, SOUNDING);
+  requireOneOf(technique, TECHNIQUES, { what: 'a technique' });
+  if (technique === 'bend') return BREATHS;
   const overbent = technique === 'overblow' || technique === 'overdraw';
-  return [overbent ? otherBreath(breath) : breath];
+  const other = otherBreath(breath);
+  return Object.freeze([overbent ? other : breath]);
 }

@@ -84,9 +84,11 @@ export function soundingsAt(
   breath: Breath,
   options: SoundingOptions = {},
 ): readonly Sounding[] {
-  requireOneOf(breath, BREATHS, { what: 'a breath', where: { hole } });
-  const found = indexOf(harp, options, 'soundingsAt').ofHole[hole - 1];
-  if (found !== undefined && typeof hole === 'number') return found[breath];
+  const where = Number.isSafeInteger(hole) ? { hole } : {};
+  requireOneOf(breath, BREATHS, { what: 'a breath', where });
+  const { ofHole } = indexOf(harp, options, 'soundingsAt');
+  const found = typeof hole === 'number' ? ofHole[hole - 1] : undefined;
+  if (found !== undefined) return found[breath];
   throw wrongHole(hole, toHarp(harp, options.known).holes, { breath });
 }
 
@@ -111,8 +113,9 @@ export function soundingsOfPitch(
   pitch: number,
   options: SoundingOptions = {},
 ): readonly Sounding[] {
-  const found = indexOf(harp, options, 'soundingsOfPitch').ofPitch[pitch];
-  if (found !== undefined && typeof pitch === 'number') return found;
+  const { ofPitch } = indexOf(harp, options, 'soundingsOfPitch');
+  const found = typeof pitch === 'number' ? ofPitch[pitch] : undefined;
+  if (found !== undefined) return found;
   throw new ReedplateError({
     code: 'NUMBER_RANGE',
     value: pitch,

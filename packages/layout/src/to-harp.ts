@@ -1,4 +1,5 @@
-import { type KeyLike, ReedplateError } from '@reedplate/pitch';
+import { type KeyLike, ReedplateError, requireShape, type Shape } from '@reedplate/pitch';
+import { checkHoles } from './check-holes.js';
 import type { Harp } from './harp.js';
 import { makeHarp } from './make-harp.js';
 import { parseHarp } from './parse-harp.js';
@@ -25,7 +26,7 @@ export type HarpLike = Harp | KeyLike | (string & Record<never, never>);
  * ```
  */
 export function toHarp(harp: HarpLike, known?: KnownTunings): Harp {
-  if (isHarp(harp)) return harp;
+  if (isHarp(harp)) return requireHarp(harp);
   if (typeof harp === 'string') return parseHarp(harp, known === undefined ? {} : { known });
   if (isKey(harp)) return makeHarp(harp);
   throw new ReedplateError({
@@ -43,6 +44,15 @@ function isHarp(value: unknown): value is Harp {
     'holes' in value &&
     Array.isArray(value.holes)
   );
+}
+
+const HARP: Shape<Harp> = { tuning: 'text', key: 'text', firstPosition: 'text', register: 'text' };
+const WORDS = { what: 'a harp, as makeHarp gives it', code: 'HARP_INVALID' } as const;
+
+/** What has the fields of a harp, if it is one. */
+function requireHarp(harp: Harp): Harp {
+  checkHoles(requireShape(harp, HARP, WORDS).holes, 'HARP_INVALID');
+  return harp;
 }
 
 function isKey(value: unknown): value is Exclude<KeyLike, string> {

@@ -1,7 +1,7 @@
-import { nearestOf, ReedplateError } from '@reedplate/pitch';
+import { nearestOf, ReedplateError, requireShape } from '@reedplate/pitch';
 import type { ReedCents, Temperament } from './temperament.js';
 import { TEMPERAMENTS_BY_ID, type TemperamentName } from './temperaments.js';
-import type { KnownTunings } from './to-tuning.js';
+import { type KnownTunings, requireKnown } from './to-tuning.js';
 
 /** A temperament, its id, or cents for every reed. */
 export type TemperamentLike = Temperament | TemperamentName | ReedCents;
@@ -13,9 +13,10 @@ export type TemperamentLike = Temperament | TemperamentName | ReedCents;
  */
 export function toTemperament(
   temperament: TemperamentLike,
-  { temperaments = [] }: KnownTunings = {},
+  known: KnownTunings = {},
 ): Temperament | ReedCents {
-  if (isTemperament(temperament)) return temperament;
+  if (isTemperament(temperament)) return requireCentsOf(temperament);
+  const { temperaments = [] } = requireKnown(known);
   const found =
     temperaments.find(({ id }) => id === temperament) ??
     TEMPERAMENTS_BY_ID.get(temperament as string);
@@ -31,4 +32,13 @@ export function toTemperament(
 
 function isTemperament(value: unknown): value is Temperament | ReedCents {
   return typeof value === 'object' && value !== null && ('cents' in value || 'blow' in value);
+}
+
+function requireCentsOf(temperament: Temperament | ReedCents): Temperament | ReedCents {
+  const code = 'TEMPERAMENT_UNKNOWN';
+  // A reed without cents is named by tuneHarp.
+  if (!('cents' in temperament)) return temperament;
+  const what = 'a temperament, as readScala gives it';
+  const shape = { id: 'text', cents: 'list', octaveStretch: 'number' } as const;
+  return requireShape(temperament, shape, { what, code });
 }

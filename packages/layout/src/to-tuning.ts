@@ -1,4 +1,11 @@
-import { nearestOf, ReedplateError } from '@reedplate/pitch';
+import {
+  nearestOf,
+  type OptionNames,
+  ReedplateError,
+  requireOptions,
+  requireShape,
+} from '@reedplate/pitch';
+import { checkHoles } from './check-holes.js';
 import type { Temperament } from './temperament.js';
 import type { Tuning } from './tuning.js';
 import { TUNINGS_BY_ID, type TuningName } from './tunings.js';
@@ -27,8 +34,9 @@ export interface KnownTunings {
  * toTuning('tiny'); // throws TUNING_UNKNOWN
  * ```
  */
-export function toTuning(tuning: TuningLike, { tunings = [] }: KnownTunings = {}): Tuning {
+export function toTuning(tuning: TuningLike, known: KnownTunings = {}): Tuning {
   if (typeof tuning !== 'string') return requireTuning(tuning);
+  const { tunings = [] } = requireKnown(known);
   const found = tunings.find(({ id }) => id === tuning) ?? TUNINGS_BY_ID.get(tuning);
   if (found !== undefined) return found;
   throw new ReedplateError({
@@ -39,9 +47,33 @@ export function toTuning(tuning: TuningLike, { tunings = [] }: KnownTunings = {}
   });
 }
 
+const KNOWN: OptionNames<KnownTunings> = { tunings: true, temperaments: true };
+
+/**
+ * What one's own tunings and temperaments are given by, if it is that.
+ *
+ * @throws ReedplateError `OPTION_UNKNOWN`, or `TUNING_INVALID` for what has no id
+ */
+export function requireKnown(known: KnownTunings): KnownTunings {
+  const { tunings = [], temperaments = [] } = requireOptions(known, KNOWN, 'known');
+  for (const [field, list] of Object.entries({ tunings, temperaments })) {
+    const words = { code: 'TUNING_INVALID', path: `known.${field}` } as const;
+    requireShape({ list }, { list: 'list' }, { ...words, what: "a list of one's own" });
+    for (const own of list) requireShape(own, { id: 'text' }, { ...words, what: 'one with an id' });
+  }
+  return known;
+}
+
 /** A tuning has a label, a harp a key: so they are told apart. */
 function requireTuning(value: unknown): Tuning {
-  if (typeof value === 'object' && value !== null && 'labelPosition' in value && 'holes' in value) {
+  if (
+    typeof value === 'object' &&
+    value !== null &&
+    'labelPosition' in value &&
+    'holes' in value &&
+    Array.isArray(value.holes)
+  ) {
+    checkHoles(value.holes, 'TUNING_INVALID');
     return value as Tuning;
   }
   throw new ReedplateError({
