@@ -10,7 +10,7 @@ const chart = makeChart('basic', 'G');
 const [first, second] = chart.spans;
 const take = makeLine([{ start: 0, duration: 960, pitch: 67 }]);
 
-function withSpans(...spans: readonly unknown[]): unknown {
+function withSpans(...spans: readonly unknown[]): object {
   return { ...chart, spans };
 }
 
@@ -24,11 +24,11 @@ describe('checkChart', () => {
     ['text', 'I7 | IV7', {}],
     ['a chart without a list of spans', { ...chart, spans: 'none' }, { path: 'spans' }],
     ['a chart without spans', withSpans(), { path: 'spans' }],
-    ['a chart of breaks', withSpans({ ...first, chord: null }), { path: 'spans' }],
-    ['spans out of order', withSpans(second, first), { path: 'spans[1]', index: 1 }],
-    ['a span without length', withSpans({ ...first, end: 0 }), { path: 'spans[0]', index: 0 }],
-    ['a span without end', withSpans({ ...first, end: Infinity }), { path: 'spans[0]', index: 0 }],
-    ['a span that is none', withSpans(first, null), { path: 'spans[1]', index: 1 }],
+    ['a chart of breaks', { ...withSpans({ ...first, chord: null }), bars: 1 }, { path: 'spans' }],
+    ['spans out of order', withSpans(second, first), { path: 'spans[0].start' }],
+    ['a span without length', withSpans({ ...first, end: 0 }), { path: 'spans[0].end' }],
+    ['a span without end', withSpans({ ...first, end: Infinity }), { path: 'spans[0].end' }],
+    ['a span that is none', withSpans(first, null), { path: 'spans[1]' }],
     ['no bars', { ...chart, bars: -3 }, { path: 'bars' }],
   ])('checkChart refuses %s, and so do practiceLine and scoreLine', (_, bad, where) => {
     const given = bad as Chart;

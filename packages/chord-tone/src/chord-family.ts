@@ -1,4 +1,4 @@
-import type { Chord, ChordDegree } from '@reedplate/pitch';
+import { type Chord, type ChordDegree, requireChord } from '@reedplate/pitch';
 import type { ChordFamily } from './styles.js';
 
 /**
@@ -6,6 +6,7 @@ import type { ChordFamily } from './styles.js';
  * third and none, `minor` with a minor third and perfect fifth, `diminished` with a minor third
  * and flat fifth, `open` without a third (suspended and power chords).
  *
+ * @throws ReedplateError `CHORD_UNKNOWN` for what is no chord
  * @example
  * ```ts
  * import { chordFamily } from '@reedplate/chord-tone';
@@ -15,7 +16,8 @@ import type { ChordFamily } from './styles.js';
  * chordFamily(parseChord('G7sus4')); // => 'open'
  * ```
  */
-export function chordFamily({ tones }: Pick<Chord, 'tones'>): ChordFamily {
+export function chordFamily(chord: Pick<Chord, 'tones'>): ChordFamily {
+  const { tones } = requireChord(chord);
   const degrees = new Set<ChordDegree>(tones.map(({ degree }) => degree));
   if (degrees.has('3')) return degrees.has('b7') ? 'dominant' : 'major';
   if (!degrees.has('b3')) return 'open';

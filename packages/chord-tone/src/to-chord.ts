@@ -1,4 +1,4 @@
-import { type Chord, type ChordLike, parseChord } from '@reedplate/pitch';
+import { type Chord, type ChordLike, parseChord, requireChord } from '@reedplate/pitch';
 
 /**
  * The chord itself, given as a chord, by its symbol or as tonal gives it. A chord stays the same
@@ -16,7 +16,7 @@ import { type Chord, type ChordLike, parseChord } from '@reedplate/pitch';
  * ```
  */
 export function toChord(chord: ChordLike): Chord {
-  return isChord(chord) ? chord : parseChord(chord);
+  return isChord(chord) ? requireChord(chord) : parseChord(chord);
 }
 
 function isChord(chord: ChordLike): chord is Chord {

@@ -1,5 +1,6 @@
 import { type BarBeat, tickAt } from '@reedplate/line';
 import { ReedplateError, requireInteger } from '@reedplate/pitch';
+import { requireChartShape } from './require-chart.js';
 import type { Chart, ChordSpan } from './types.js';
 
 /**
@@ -7,7 +8,7 @@ import type { Chart, ChordSpan } from './types.js';
  * no chord sounds yet.
  *
  * @param tick whole number from 0, before the end of the chart
- * @throws ReedplateError `NUMBER_RANGE`
+ * @throws ReedplateError `NUMBER_RANGE`, or `CHART_INVALID` for what is no chart
  * @example
  * ```ts
  * import { chordAt, makeChart } from '@reedplate/form';
@@ -26,7 +27,7 @@ export function chordAt(chart: Chart, tick: number): ChordSpan | undefined {
 /**
  * The chord sounding at a bar and beat of a chart, as {@link chordAt}.
  *
- * @throws ReedplateError `NUMBER_RANGE`
+ * @throws ReedplateError `NUMBER_RANGE`, or `CHART_INVALID` for what is no chart
  * @example
  * ```ts
  * import { chordAtBeat, makeChart } from '@reedplate/form';
@@ -37,8 +38,9 @@ export function chordAt(chart: Chart, tick: number): ChordSpan | undefined {
  * ```
  */
 export function chordAtBeat(chart: Chart, place: BarBeat): ChordSpan | undefined {
+  const end = chartEnd(chart);
   const tick = tickAt(place, chart);
-  if (tick < chartEnd(chart)) return chordAt(chart, tick);
+  if (tick < end) return chordAt(chart, tick);
   throw new ReedplateError({
     code: 'NUMBER_RANGE',
     value: place,
@@ -50,6 +52,7 @@ export function chordAtBeat(chart: Chart, place: BarBeat): ChordSpan | undefined
 /**
  * The first tick after a chart.
  *
+ * @throws ReedplateError `CHART_INVALID` for what is no chart
  * @example
  * ```ts
  * import { chartEnd, makeChart } from '@reedplate/form';
@@ -57,7 +60,8 @@ export function chordAtBeat(chart: Chart, place: BarBeat): ChordSpan | undefined
  * chartEnd(makeChart('basic', 'G')); // => 46080
  * ```
  */
-export function chartEnd({ spans, pickup }: Chart): number {
+export function chartEnd(chart: Chart): number {
+  const { spans, pickup } = requireChartShape(chart);
   return spans.at(-1)?.end ?? pickup;
 }
 
@@ -67,7 +71,8 @@ export function lastStartedAt(spans: readonly ChordSpan[], tick: number): number
   let high = spans.length;
   while (low < high) {
     const middle = (low + high) >> 1;
-    if ((spans[middle]?.start ?? Number.POSITIVE_INFINITY) <= tick) low = middle + 1;
+    const start: unknown = spans[middle]?.start;
+    if (typeof start === 'number' && start <= tick) low = middle + 1;
     else high = middle;
   }
   return low - 1;

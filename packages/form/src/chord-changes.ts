@@ -1,5 +1,6 @@
-import { requireInteger } from '@reedplate/pitch';
+import { requireInteger, requireShape } from '@reedplate/pitch';
 import { lastStartedAt } from './chord-at.js';
+import { requireChart } from './require-chart.js';
 import type { Chart, ChordSpan } from './types.js';
 
 /**
@@ -7,6 +8,7 @@ import type { Chart, ChordSpan } from './types.js';
  * each begins where the chord differs from the one before, the first at bar 1. `bar`, `beat`,
  * `chorus` and `numeral` are those of the beginning.
  *
+ * @throws ReedplateError `CHART_INVALID` for what is no chart
  * @example
  * ```ts
  * import { chordChanges, makeChart } from '@reedplate/form';
@@ -15,7 +17,8 @@ import type { Chart, ChordSpan } from './types.js';
  * changes.map(({ bar, numeral }) => `${bar} ${numeral}`); // => ['1 I7', '5 IV7', '7 I7', '9 V7', '10 IV7', '11 I7', '12 V7']
  * ```
  */
-export function chordChanges({ spans }: Chart): readonly ChordSpan[] {
+export function chordChanges(chart: Chart): readonly ChordSpan[] {
+  const { spans } = requireChart(chart);
   const changes: ChordSpan[] = [];
   for (const span of spans) {
     const last = changes.at(-1);
@@ -33,7 +36,7 @@ export function chordChanges({ spans }: Chart): readonly ChordSpan[] {
  *
  * @param changes as {@link chordChanges} gives them
  * @param tick whole number from 0
- * @throws ReedplateError `NUMBER_RANGE`
+ * @throws ReedplateError `NUMBER_RANGE`, or `CHART_INVALID` for what is no list of changes
  * @example
  * ```ts
  * import { chordChanges, makeChart, nextChange } from '@reedplate/form';
@@ -45,7 +48,7 @@ export function chordChanges({ spans }: Chart): readonly ChordSpan[] {
  */
 export function nextChange(changes: readonly ChordSpan[], tick: number): ChordSpan | undefined {
   requireInteger(tick, { min: 0, what: 'a tick' });
-  return changes[lastStartedAt(changes, tick) + 1];
+  return requireChanges(changes)[lastStartedAt(changes, tick) + 1];
 }
 
 /**
@@ -54,7 +57,7 @@ export function nextChange(changes: readonly ChordSpan[], tick: number): ChordSp
  *
  * @param changes as {@link chordChanges} gives them
  * @param tick whole number from 0
- * @throws ReedplateError `NUMBER_RANGE`
+ * @throws ReedplateError `NUMBER_RANGE`, or `CHART_INVALID` for what is no list of changes
  * @example
  * ```ts
  * import { chordChanges, makeChart, previousChange } from '@reedplate/form';
@@ -66,5 +69,11 @@ export function nextChange(changes: readonly ChordSpan[], tick: number): ChordSp
  */
 export function previousChange(changes: readonly ChordSpan[], tick: number): ChordSpan | undefined {
   requireInteger(tick, { min: 0, what: 'a tick' });
-  return changes[lastStartedAt(changes, tick)];
+  return requireChanges(changes)[lastStartedAt(changes, tick)];
+}
+
+function requireChanges(changes: readonly ChordSpan[]): readonly ChordSpan[] {
+  const what = 'a list of changes, as chordChanges gives it';
+  requireShape({ changes }, { changes: 'list' }, { what, code: 'CHART_INVALID' });
+  return changes;
 }

@@ -1,8 +1,15 @@
+import { requireShape } from '@reedplate/pitch';
 import type { FormMatch, FormRecognition } from './recognition.js';
+
+const RECOGNITION = {
+  what: 'a recognition, as recogniseForm gives it',
+  code: 'FORM_INVALID',
+} as const;
 
 /**
  * Which form some bars are, in English, without a capital or a full stop.
  *
+ * @throws ReedplateError `FORM_INVALID` for what is no recognition
  * @example
  * ```ts
  * import { describeRecognition, recogniseForm } from '@reedplate/form';
@@ -11,7 +18,11 @@ import type { FormMatch, FormRecognition } from './recognition.js';
  * describeRecognition(recogniseForm(bars)); // => 'nearest to Quick-change twelve-bar in G: 99 % of the bars agree'
  * ```
  */
-export function describeRecognition({ best, tie, near }: FormRecognition): string {
+export function describeRecognition(recognition: FormRecognition): string {
+  const { best, tie, near } = requireShape(recognition, { best: 'list' }, RECOGNITION);
+  for (const match of best) {
+    requireShape(match, { name: 'text', key: 'text', agreement: 'number' }, RECOGNITION);
+  }
   const names = best.map(nameOfMatch);
   const [first] = best;
   if (!near) return 'near no form of the catalogue';

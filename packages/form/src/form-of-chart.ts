@@ -1,6 +1,7 @@
 import { parseMetre } from '@reedplate/line';
 import { ReedplateError, requireOptions } from '@reedplate/pitch';
 import { FORM_DETAILS, type FormDetails, MOST_SHARES, makeForm } from './make-form.js';
+import { requireChart } from './require-chart.js';
 import type { Chart, ChordSpan, Form, FormBar } from './types.js';
 
 /**
@@ -9,7 +10,7 @@ import type { Chart, ChordSpan, Form, FormBar } from './types.js';
  * {@link recogniseForm} which form it is.
  *
  * @param details default id, metre and feel those of the chart
- * @throws ReedplateError `FORM_INVALID` where chords share a bar in no whole parts, up to 64, and
+ * @throws ReedplateError `CHART_INVALID` for what is no chart, `FORM_INVALID` where chords share a bar in no whole parts, up to 64, and
  * for more than 1024 bars
  * @example
  * ```ts
@@ -22,7 +23,7 @@ import type { Chart, ChordSpan, Form, FormBar } from './types.js';
  */
 export function formOfChart(chart: Chart, details: FormDetails = {}): Form {
   requireOptions(details, FORM_DETAILS, 'formOfChart');
-  const { form: id, metre, feel, pickup } = chart;
+  const { form: id, metre, feel, pickup } = requireChart(chart);
   const { barTicks } = parseMetre(metre);
   const bars = Array.from({ length: chart.bars }, (): ChordSpan[] => []);
   for (const span of chart.spans) bars[span.bar - 1]?.push(span);

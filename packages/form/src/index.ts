@@ -38,6 +38,7 @@ export { loopOf } from './loop-of.js';
 export { type ChartOptions, makeChart } from './make-chart.js';
 export type { ChartBreak } from './plan-bars.js';
 export { readChart } from './read-chart.js';
+export { requireChart } from './require-chart.js';
 export type { Chart, ChordSpan } from './types.js';
 
 // Recognition

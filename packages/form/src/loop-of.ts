@@ -1,11 +1,13 @@
 import type { Loop } from '@reedplate/line';
 import { chartEnd } from './chord-at.js';
+import { requireChart } from './require-chart.js';
 import type { Chart } from './types.js';
 
 /**
  * What of a chart is played again and again where it goes on without end: all its choruses, without
  * the pickup and the introduction.
  *
+ * @throws ReedplateError `CHART_INVALID` for what is no chart
  * @example
  * ```ts
  * import { loopOf, makeChart } from '@reedplate/form';
@@ -17,6 +19,6 @@ import type { Chart } from './types.js';
  * ```
  */
 export function loopOf(chart: Chart): Loop {
-  const first = chart.spans.find(({ chorus }) => chorus > 0);
+  const first = requireChart(chart).spans.find(({ chorus }) => chorus > 0);
   return Object.freeze({ start: first?.start ?? chart.pickup, end: chartEnd(chart) });
 }

@@ -54,7 +54,8 @@ describe('makeForm', () => {
     ['no list', 'I7', {}],
     ['no bars', [], {}],
     ['too many bars', Array.from({ length: 1025 }, () => bar('I7')), {}],
-    ['a bar that is no list', [bar('I'), 'V7'], { bar: 2 }],
+    ['a bar that is no list', [bar('I'), 7], { bar: 2 }],
+    ['a bar that is text of no numeral', ['I', 'H7'], { bar: 2 }],
     ['a bar without chords', [bar('I'), []], { bar: 2 }],
     ['a chord that is no object', [['I7']], { bar: 1 }],
     ['a chord without numeral', [[{ weight: 1 }]], { bar: 1 }],
@@ -65,6 +66,10 @@ describe('makeForm', () => {
     ['a weight that is not whole', [[{ numeral: 'I', weight: 0.5 }]], { bar: 1 }],
   ])('makeForm refuses %s', (_what, bars, where) => {
     expect(() => makeForm(bars as FormBar[])).toThrow(invalid(where));
+  });
+
+  test('makeForm takes a numeral alone for a bar of it', () => {
+    expect(makeForm(['I7', bar('IV7')]).bars).toEqual([bar('I7'), bar('IV7')]);
   });
 
   test('makeForm counts shares in lowest terms', () => {

@@ -56,7 +56,8 @@ const ID = /^[a-z0-9]+(?:-[a-z0-9]+)*$/u;
  * Makes a form from its bars: checked, frozen, numerals in canonical text and the shares of each
  * bar in lowest terms. The mode is that of the first tonic chord, major where there is none.
  *
- * @param bars 1 to 1024 bars, each of 1 to 64 shares in all
+ * @param bars 1 to 1024 bars, each of 1 to 64 shares in all; a numeral alone is a bar of it, so that what
+ * `Progression.toRomanNumerals` of tonal gives are bars
  * @throws ReedplateError `FORM_INVALID` with `where.bar`, or `METRE_UNKNOWN`
  * @example
  * ```ts
@@ -64,10 +65,11 @@ const ID = /^[a-z0-9]+(?:-[a-z0-9]+)*$/u;
  *
  * const vamp = makeForm([[{ numeral: 'i7', weight: 1 }]], { id: 'minor-vamp' });
  * vamp.mode; // => 'minor'
+ * makeForm(['I7', 'IV7']).bars.length; // => 2
  * makeForm([[{ numeral: 'H7', weight: 1 }]]); // throws FORM_INVALID
  * ```
  */
-export function makeForm(bars: readonly FormBar[], details: FormDetails = {}): Form {
+export function makeForm(bars: readonly (FormBar | string)[], details: FormDetails = {}): Form {
   const { id = 'custom', name = 'Custom form' } = requireOptions(details, FORM_DETAILS, 'makeForm');
   const {
     description = '',
@@ -94,8 +96,9 @@ export function makeForm(bars: readonly FormBar[], details: FormDetails = {}): F
   });
 }
 
-function checkBar(bar: FormBar, index: number): FormBar {
+function checkBar(given: FormBar | string, index: number): FormBar {
   const where = { bar: index + 1 };
+  const bar = typeof given === 'string' ? [{ numeral: given, weight: 1 }] : given;
   if (!Array.isArray(bar) || bar.length === 0) throw invalid(bar, 'at least one chord', where);
   const chords = lowestTerms(bar.map((chord: FormChord) => checkChord(chord, index)));
   const total = sharesOf(chords);

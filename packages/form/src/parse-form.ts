@@ -43,12 +43,17 @@ const LONGEST_TEXT = 100_000;
  */
 export function parseForm(text: string | readonly string[], options: ParseFormOptions = {}): Form {
   const { key, ...details } = requireOptions(options, PARSE_OPTIONS, 'parseForm');
-  const { head, body } = splitHead(
-    tokenise(requireText(Array.isArray(text) ? text.join(' | ') : text)),
-  );
+  const { head, body } = splitHead(tokenise(requireText(joinBars(text))));
   const bars = writtenBars(body);
   if (bars.length === 0) throw emptyForm(text);
   return makeForm(playRepeats(readBars(bars, chordReader(key))), { ...details, ...readHead(head) });
+}
+
+/** Bars given one by one as one text, bar lines between them. */
+export function joinBars(text: string | readonly string[]): unknown {
+  if (!Array.isArray(text)) return text;
+  for (const bar of text) requireText(bar);
+  return text.join(' | ');
 }
 
 function requireText(text: unknown): string {

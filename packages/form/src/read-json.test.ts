@@ -34,7 +34,7 @@ describe('readForm', () => {
   });
 
   test.each([
-    ['{', 'JSON_MALFORMED', {}],
+    ['', 'JSON_MALFORMED', {}],
     ['[]', 'FORM_INVALID', {}],
     ['null', 'FORM_INVALID', {}],
     [{}, 'FORM_INVALID', {}],
@@ -97,7 +97,7 @@ describe('readChart', () => {
   });
 
   test.each([
-    ['', '{', 'JSON_MALFORMED'],
+    ['', '', 'JSON_MALFORMED'],
     ['', '7', 'CHART_INVALID'],
     ['form', { ...chart, form: 7 }, 'CHART_INVALID'],
     ['key', { ...chart, key: 'H' }, 'CHART_INVALID'],

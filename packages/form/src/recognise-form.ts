@@ -5,11 +5,12 @@ import {
   ReedplateError,
   requireInteger,
   requireOptions,
+  requireShape,
   toKey,
 } from '@reedplate/pitch';
 import { FORMS } from './catalogue.js';
 import { describeMatch } from './describe-match.js';
-import { parseForm } from './parse-form.js';
+import { joinBars, parseForm } from './parse-form.js';
 import { type Candidate, type RankOptions, rankForms } from './rank-forms.js';
 import type { FormMatch, FormRecognition } from './recognition.js';
 import { LEAST_FORM_AGREEMENT } from './recognition-weights.js';
@@ -75,6 +76,7 @@ export function recogniseForm(
     runnersUp = 3,
     known,
   } = requireOptions(options, RECOGNISE_OPTIONS, 'recogniseForm');
+  requireShape({ forms }, { forms: 'list' }, { what: 'a list of forms', code: 'FORM_INVALID' });
   requireInteger(runnersUp, { min: 0, max: MOST_RUNNERS_UP, what: 'runners-up' });
   const home = key === undefined ? undefined : toKey(key);
   const given = readBars(bars);
@@ -106,7 +108,7 @@ function agreementBefore({ cost, closing, choruses }: FormMatch, bars: number): 
 
 /** The names are read as if in C: their numerals then count from C and are moved to each tonic. */
 function readBars(bars: string | readonly string[]): readonly FormBar[] {
-  const text = typeof bars === 'string' ? bars : bars.join(' | ');
+  const text = joinBars(bars) as string;
   const { bars: given } = parseForm(text, { key: 'C' });
   if (given.length > MOST_BARS) throw invalid(given.length, `at most ${MOST_BARS} bars`);
   if (given.flat().every(({ numeral }) => numeral === null)) {

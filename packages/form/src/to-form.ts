@@ -1,6 +1,16 @@
-import { nearestOf, ReedplateError } from '@reedplate/pitch';
+import { parseMetre } from '@reedplate/line';
+import {
+  nearestOf,
+  type OptionNames,
+  ReedplateError,
+  requireInteger,
+  requireOneOf,
+  requireOptions,
+  requireShape,
+  type Shape,
+} from '@reedplate/pitch';
 import { FORMS, FORMS_BY_ID, type FormId } from './catalogue.js';
-import type { Form } from './types.js';
+import { FEELS, type Form, type FormBar } from './types.js';
 
 /** A form, or its id: one of the catalogue, or one of those given by `known`. */
 export type FormLike = Form | FormId | (string & Record<never, never>);
@@ -25,9 +35,12 @@ export interface KnownForms {
  * toForm('mine'); // throws FORM_UNKNOWN
  * ```
  */
-export function toForm(form: FormLike, { forms = [] }: KnownForms = {}): Form {
-  if (isForm(form)) return form;
+export function toForm(form: FormLike, known: KnownForms = {}): Form {
+  const { forms = [] } = requireOptions(known, KNOWN, 'known');
+  requireShape({ forms }, { forms: 'list' }, { ...WORDS, what: "a list of one's own forms" });
+  if (isForm(form)) return requireForm(form);
   if (typeof form !== 'string') throw noForm(form);
+  for (const own of forms) requireShape(own, { id: 'text' }, WORDS);
   const found = forms.find(({ id }) => id === form) ?? FORMS_BY_ID.get(form);
   if (found !== undefined) return found;
   throw new ReedplateError({
@@ -66,10 +79,40 @@ function isForm(value: unknown): value is Form {
   );
 }
 
-function noForm(value: unknown): ReedplateError {
+const KNOWN: OptionNames<KnownForms> = { forms: true };
+const FORM: Shape<Form> = { id: 'text', name: 'text', description: 'text', use: 'text' };
+const WORDS = { what: 'a form, as makeForm gives it', code: 'FORM_INVALID' } as const;
+const MOST_WEIGHT = 64;
+
+/** What has the fields of a form, if it is one: a form may come from JSON, so each bar is looked at. */
+function requireForm(form: Form): Form {
+  const { mode, metre, feel, bars } = requireShape(form, { ...FORM, source: 'text' }, WORDS);
+  const { code } = WORDS;
+  requireOneOf(mode, ['major', 'minor'], { what: 'a mode', code, where: { path: 'mode' } });
+  requireOneOf(feel, FEELS, { what: 'a feel', code, where: { path: 'feel' } });
+  parseMetre(metre);
+  requireInteger(bars.length, { min: 1, what: 'bars', code, where: { path: 'bars' } });
+  for (const [index, bar] of bars.entries()) checkBar(bar, `bars[${index}]`);
+  return form;
+}
+
+function checkBar(bar: FormBar, path: string): void {
+  const words = { what: 'chords of a bar, at least one', code: WORDS.code, path };
+  requireShape({ bar }, { bar: 'list' }, words);
+  if (bar.length === 0) throw noForm(bar, path);
+  for (const chord of bar) {
+    const { numeral, weight } = requireShape(chord, {}, words);
+    requireShape({ numeral: numeral ?? '' }, { numeral: 'text' }, words);
+    const bounds = { min: 1, max: MOST_WEIGHT, what: 'a weight', code: WORDS.code };
+    requireInteger(weight, { ...bounds, where: { path } });
+  }
+}
+
+function noForm(value: unknown, path?: string): ReedplateError {
   return new ReedplateError({
     code: 'FORM_INVALID',
     value,
     expected: 'a form, or the id of one such as basic or quick-change',
+    ...(path === undefined ? {} : { where: { path } }),
   });
 }

@@ -1,4 +1,4 @@
-import { requireOneOf } from '@reedplate/pitch';
+import { requireOneOf, requireShape } from '@reedplate/pitch';
 import { withNinths, withSevenths, withTriads } from './chord-colours.js';
 import { withDoubleLength, withHalfLength } from './length.js';
 import { withDiminishedPassing, withTwoFive } from './passing-chords.js';
@@ -52,6 +52,8 @@ const FUNCTIONS: Readonly<Record<Variation, (form: Form) => Form>> = {
  */
 export function varyForm(given: FormLike, variations: readonly Variation[]): Form {
   const form = toForm(given);
+  const words = { what: 'a list of variations', code: 'OPTION_UNKNOWN' } as const;
+  requireShape({ variations }, { variations: 'list' }, words);
   return variations.reduce(
     (varied, name) => FUNCTIONS[requireOneOf(name, VARIATIONS, { what: 'a variation' })](varied),
     form,

@@ -1,5 +1,11 @@
 import { parseMetre } from '@reedplate/line';
-import { type OptionNames, requireInteger, requireOneOf, requireOptions } from '@reedplate/pitch';
+import {
+  type OptionNames,
+  requireInteger,
+  requireOneOf,
+  requireOptions,
+  requireShape,
+} from '@reedplate/pitch';
 import { type FormLike, toForm } from './to-form.js';
 import type { Form, FormBar } from './types.js';
 import { withBars } from './vary.js';
@@ -40,6 +46,7 @@ export function withBreak(
   const { hit = 'none' } = requireOptions(options, BREAK_OPTIONS, 'withBreak');
   const form = toForm(given);
   requireOneOf(hit, BREAK_HITS, { what: 'a hit' });
+  requireShape({ bars }, { bars: 'list' }, { what: 'a list of bars', code: 'NUMBER_RANGE' });
   for (const bar of bars) {
     requireInteger(bar, { min: 1, max: form.bars.length, what: 'a bar of the form' });
   }

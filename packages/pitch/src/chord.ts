@@ -3,11 +3,12 @@ import { ACCIDENTAL_PATTERN } from './accidental.js';
 import { type ChordQuality, canonicalSuffixes, readChordQuality } from './chord-quality.js';
 import type { ChordDegree } from './degree.js';
 import { ReedplateError } from './error.js';
+import { requireInteger } from './guard.js';
 import { nearestOf } from './nearest.js';
 import { type NoteName, type NoteNameParts, readNoteName, withoutH } from './note-name.js';
 import { type PitchClass, toPitchClass } from './pitch-class.js';
 import { plainName } from './plain-name.js';
-import { requireShape } from './shape.js';
+import { requireShape, type ShapeWords } from './shape.js';
 import type { TonalChord } from './tonal-types.js';
 
 /** A tone of a chord. */
@@ -45,6 +46,42 @@ const TRIAD_DEGREES: ReadonlySet<ChordDegree> = /* @__PURE__ */ new Set([
 ] as const);
 
 /**
+ * The chord itself, if it is one as {@link parseChord} gives it: what is done with a chord within a
+ * chart, which may come from JSON.
+ *
+ * @internal
+ * @throws ReedplateError with the code asked for
+ * @example
+ * ```ts
+ * import { parseChord, requireChord } from '@reedplate/pitch';
+ *
+ * requireChord(parseChord('G7')).symbol; // => 'G7'
+ * requireChord({ symbol: 'G7' } as never); // throws CHORD_UNKNOWN
+ * ```
+ */
+export function requireChord<Given extends Pick<Chord, 'tones'>>(
+  chord: Given,
+  words: Partial<ShapeWords> = {},
+): Given {
+  const { path = '', code = 'CHORD_UNKNOWN' } = words;
+  const what = 'a chord, as parseChord gives it';
+  const { tones } = requireShape<Pick<Chord, 'tones'>>(
+    chord,
+    { tones: 'list' },
+    { what, code, path },
+  );
+  for (const tone of tones) {
+    const { pitchClass } = requireShape(
+      tone,
+      { degree: 'text', name: 'text' },
+      { what, code, path },
+    );
+    requireInteger(pitchClass, { min: 0, max: 11, what: 'a pitch class', code });
+  }
+  return chord;
+}
+
+/**
  * The tones of a chord that make its triad: root, third and fifth, as far as it has them.
  *
  * @throws ReedplateError `CHORD_UNKNOWN` for what is no chord
@@ -57,9 +94,8 @@ const TRIAD_DEGREES: ReadonlySet<ChordDegree> = /* @__PURE__ */ new Set([
  * ```
  */
 export function triadOf(chord: Pick<Chord, 'tones'>): readonly ChordTone[] {
-  const what = 'a chord, as parseChord gives it';
-  const { tones } = requireShape(chord, { tones: 'list' }, { what, code: 'CHORD_UNKNOWN' });
-  return Object.freeze(tones.filter((tone) => TRIAD_DEGREES.has(tone?.degree)));
+  const { tones } = requireChord(chord);
+  return Object.freeze(tones.filter(({ degree }) => TRIAD_DEGREES.has(degree)));
 }
 
 const SYMBOL = /* @__PURE__ */ (() => new RegExp(`^${ROOT}(.*)$`, 'u'))();

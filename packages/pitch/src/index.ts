@@ -82,6 +82,7 @@ export { ERROR_CODES, type ErrorCode } from './error-codes.js';
 
 // For the other packages of the house alone; see docs/architecture.md
 
+export { requireChord } from './chord.js';
 export { deepFreeze } from './deep-freeze.js';
 export {
   type ChoiceOptions,
