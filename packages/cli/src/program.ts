@@ -59,6 +59,7 @@ function wrapHelp(text: string, width: number): string {
 function verbAskedFor(words: readonly string[]): VerbRow | undefined {
   const [first, second] = words.filter((word) => !word.startsWith('-'));
   const name = first === 'help' ? second : first;
+  if (name === undefined) return undefined;
   return VERBS.find((row) => row.name === name || row.spelling === name);
 }
 
