@@ -47,6 +47,9 @@ export const ERROR_CODES = /* @__PURE__ */ Object.freeze({
   MODEL_UNKNOWN: 'is not an effort model of the catalogue',
   MODEL_INVALID: 'is not part of a valid effort model',
   STUDY_INVALID: 'is not part of a valid study',
+  // practice
+  COMPOSE_INVALID: 'is not part of what a line can be composed from',
+  COMPOSE_IMPOSSIBLE: 'has no line that satisfies all constraints',
   // files and commands
   FILE_UNREADABLE: 'cannot be read',
   FILE_UNWRITABLE: 'cannot be written',

@@ -36,6 +36,8 @@ export {
 } from './fit-candidate.js';
 export { type EffortModelSpec, makeEffortModel, readEffortModel } from './make-effort-model.js';
 export { DEFAULT_LINE_TEMPO, type LineMoment, momentsOf } from './moments.js';
+// For `@reedplate/practice` alone
+export { type MoveEffort, moveEffort } from './move-effort.js';
 export type { NotPlayable, PathObstacle, UnplayableMoment } from './not-playable.js';
 export {
   type LinePath,
@@ -56,7 +58,7 @@ export {
 export { type Setting, settingOf } from './setting.js';
 export type { TermEfforts } from './step-terms.js';
 export { EFFORT_TERMS, type EffortTerm } from './terms.js';
-export type { EffortModelLike, KnownModels } from './to-effort-model.js';
+export { type EffortModelLike, type KnownModels, toEffortModel } from './to-effort-model.js';
 export {
   EFFORT_WEIGHT_IDS,
   EFFORT_WEIGHTS,

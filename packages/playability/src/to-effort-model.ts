@@ -17,6 +17,7 @@ const MODELS_BY_ID: ReadonlyMap<string, EffortModel> = /* @__PURE__ */ (() =>
 /**
  * The effort model itself, given as one or by its id.
  *
+ * @internal
  * @throws ReedplateError `MODEL_UNKNOWN`, or `MODEL_INVALID` for what is no model
  */
 export function toEffortModel(

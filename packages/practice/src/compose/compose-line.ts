@@ -1,0 +1,178 @@
+import { checkChart } from '@reedplate/chord-tone';
+import type { Chart } from '@reedplate/form';
+import { type HarpLike, type Sounding, soundings, toHarp } from '@reedplate/layout';
+import { barBeatAt, type Line, makeLine, parseMetre } from '@reedplate/line';
+import {
+  type Chord,
+  type ChordDegree,
+  parseKey,
+  ReedplateError,
+  toPitchClass,
+} from '@reedplate/pitch';
+import { DEFAULT_LINE_TEMPO, moveEffort, toEffortModel } from '@reedplate/playability';
+import { type ComposeOptions, mustHoldOf, readComposeOptions } from './compose-options.js';
+import { type DrawnPhrase, drawPhrase, type PhraseGround } from './draw-phrase.js';
+import { DEFAULT_MELODY_MODEL } from './melody-model.js';
+import {
+  barsPerChorus,
+  type PhrasePlace,
+  phrasesOf,
+  requirePlan,
+  usualPlans,
+} from './phrases-of.js';
+import { randomFrom } from './random.js';
+import { drawRhythm } from './rhythm.js';
+import { CELLS_OF_THREE, CELLS_OF_TWO } from './rhythm-cells.js';
+
+/** A note of a composed line. */
+export interface ComposedStep {
+  /** Letter of the phrase in the plan. */
+  readonly phrase: string;
+  /** Bar of the chart, from 1. */
+  readonly bar: number;
+  /** Felt beat, from 1. */
+  readonly beat: number;
+  readonly start: number;
+  readonly duration: number;
+  /** The chord it begins over; null over none. */
+  readonly chord: Chord | null;
+  /** Its degree of that chord; null for another note. */
+  readonly degree: ChordDegree | null;
+  readonly sounding: Sounding;
+}
+
+/** A line drawn over a chart, note by note, and the same as timed notes. */
+export interface ComposedLine {
+  readonly seed: number;
+  readonly steps: readonly ComposedStep[];
+  readonly line: Line;
+}
+
+const DEFAULT_DENSITY = Object.freeze({ fewest: 2, most: 6 });
+const SECONDS_PER_MINUTE = 60;
+
+/**
+ * Draws a line over a chart that a harp can play. Rhythms come first, beat by beat; then the soundings of each
+ * phrase, as a Markov model under constraints: what must hold (`changes`, `resolve`, `leap`, `ending`,
+ * `effort`, the range, the level, the plan) always holds, and of all lines that keep it each is drawn with
+ * exactly the chance that the model gives it. Phrases are drawn apart, a breath between them. The same seed
+ * gives the same line on every runtime.
+ *
+ * @throws ReedplateError `COMPOSE_IMPOSSIBLE` where no line satisfies what must hold, with the names of what
+ * conflicts; `COMPOSE_INVALID` for a plan, cells or model that are none, `OPTION_UNKNOWN`, `NUMBER_RANGE`,
+ * `CHART_INVALID`, `MODEL_UNKNOWN`, and what a harp's name throws
+ * @example
+ * ```ts
+ * import { composeLine } from '@reedplate/practice';
+ * import { makeChart } from '@reedplate/form';
+ *
+ * const chart = makeChart('basic', 'G');
+ * const { steps } = composeLine(chart, 'C', { seed: 3, density: { fewest: 1, most: 2 } });
+ * new Set(steps.map(({ phrase }) => phrase)); // => new Set(['A', 'B'])
+ * composeLine(chart, 'C', { seed: 3, density: { fewest: 1, most: 2 } }).steps.length === steps.length; // => true
+ * composeLine(chart, 'C', { lowest: 61, highest: 61 }); // throws COMPOSE_IMPOSSIBLE
+ * ```
+ */
+export function composeLine(
+  chart: Chart,
+  harp: HarpLike,
+  options: ComposeOptions = {},
+): ComposedLine {
+  const { seed = 1, plan, ...given } = readComposeOptions(options);
+  const bars = barsPerChorus(checkChart(chart));
+  const plans = plan === undefined ? usualPlans(bars) : [requirePlan(plan, bars)];
+  let conflict: Conflict | undefined;
+  for (const each of plans) {
+    const drawn = drawAll(chart, each, groundOf(chart, harp, seed, given));
+    if (!('names' in drawn)) {
+      return Object.freeze({ seed, steps: Object.freeze(drawn), line: lineOf(drawn, chart) });
+    }
+    conflict ??= drawn;
+  }
+  throw impossible(chart, conflict as Conflict);
+}
+
+type Given = Omit<ComposeOptions, 'seed' | 'plan'>;
+
+function groundOf(chart: Chart, given: HarpLike, seed: number, options: Given): PhraseGround {
+  const { level = 'bends', known, effortModel = 'intermediate' } = options;
+  const { density = DEFAULT_DENSITY, model = DEFAULT_MELODY_MODEL } = options;
+  const harp = toHarp(given, known);
+  const { beatTicks, beatsPerBar } = parseMetre(chart.metre);
+  const { cells = beatTicks % 960 === 0 ? CELLS_OF_TWO : CELLS_OF_THREE } = options;
+  const random = randomFrom(seed);
+  const frame = { beatsPerBar, beatTicks };
+  return {
+    soundings: soundings(harp, { level }),
+    tonic: parseKey(chart.key).pitchClass,
+    model,
+    secondsPerTick: SECONDS_PER_MINUTE / (chart.tempo ?? DEFAULT_LINE_TEMPO) / beatTicks,
+    moves: moveEffort(toEffortModel(effortModel, known)),
+    drawRhythm: (bars) => drawRhythm({ bars, ...frame }, cells, density, random),
+    must: mustHoldOf(options, harp),
+    random,
+  };
+}
+
+/** What cannot hold together, in a phrase of a letter. */
+interface Conflict {
+  readonly letter: string;
+  readonly names: readonly string[];
+}
+
+function drawAll(
+  chart: Chart,
+  plan: string,
+  ground: PhraseGround,
+): readonly ComposedStep[] | Conflict {
+  const steps: ComposedStep[] = [];
+  for (const places of phrasesOf(chart, plan)) {
+    const drawn = drawPhrase(places, ground);
+    if (!('beats' in drawn)) return { letter: places[0]?.letter ?? '', names: drawn };
+    steps.push(...places.flatMap((place, at) => stepsOf(place, drawn, at, chart)));
+  }
+  return steps.sort((a, b) => a.start - b.start);
+}
+
+function impossible({ form }: Chart, { letter, names }: Conflict): ReedplateError {
+  const together = names.length === 1 ? 'cannot hold' : 'cannot hold together';
+  return new ReedplateError({
+    code: 'COMPOSE_IMPOSSIBLE',
+    value: form,
+    expected: `other constraints: in phrase ${letter} ${names.join(', ')} ${together}`,
+  });
+}
+
+function stepsOf(
+  place: PhrasePlace,
+  { beats, soundings: all }: DrawnPhrase,
+  at: number,
+  { metre, pickup }: Chart,
+): readonly ComposedStep[] {
+  return beats.map(({ start, duration }, note) => {
+    const sounding = all[at]?.[note] as Sounding;
+    const from = place.start + start;
+    const { chord = null } =
+      place.spans.find((span) => span.start <= from && from < span.end) ?? {};
+    const pitchClass = toPitchClass(sounding.pitch);
+    const tone = chord?.tones.find((each) => each.pitchClass === pitchClass);
+    return Object.freeze({
+      phrase: place.letter,
+      ...barBeatAt(from, { metre, pickup }),
+      start: from,
+      duration,
+      chord,
+      degree: tone?.degree ?? null,
+      sounding,
+    });
+  });
+}
+
+function lineOf(steps: readonly ComposedStep[], { metre, pickup, tempo }: Chart): Line {
+  const notes = steps.map(({ start, duration, sounding: { pitch } }) => ({
+    start,
+    duration,
+    pitch,
+  }));
+  return makeLine(notes, { metre, pickup, ...(tempo === undefined ? {} : { tempo }) });
+}

@@ -1,0 +1,53 @@
+import type { Chord, PitchClass } from '@reedplate/pitch';
+import type { PhrasePlace } from './phrases-of.js';
+import type { Beat } from './rhythm.js';
+
+/** What the chords ask of a note of a phrase at one of the places where the phrase is played. */
+export interface NoteContext {
+  /** The chord it begins over; null over none. */
+  readonly chord: Chord | null;
+  /** Tones that it may be where chords change under it or before it; empty where none does. */
+  readonly landings: readonly ReadonlySet<PitchClass>[];
+}
+
+/** A note of a phrase, before it has a pitch. */
+export interface NotePlace extends Beat {
+  /** One for each place of the phrase, in the order of these. */
+  readonly contexts: readonly NoteContext[];
+}
+
+/** The notes of a rhythm with what the chords at each place of the phrase ask of them. */
+export function notePlaces(
+  beats: readonly Beat[],
+  places: readonly PhrasePlace[],
+): readonly NotePlace[] {
+  return beats.map((beat) => ({
+    ...beat,
+    contexts: places.map((place) => contextOf(beat, beats, place)),
+  }));
+}
+
+function contextOf(beat: Beat, beats: readonly Beat[], place: PhrasePlace): NoteContext {
+  const at = place.start + beat.start;
+  const { chord = null } = place.spans.find(({ start, end }) => start <= at && at < end) ?? {};
+  const landings = place.spans.flatMap((span) => {
+    const isFirst = beat === beats.find((each) => sounds(each, place, span));
+    return isFirst && span.chord !== null ? [tonesOf(span.chord)] : [];
+  });
+  return { chord, landings };
+}
+
+/** Whether a note sounds while a chord lasts. */
+function sounds(
+  { start, duration }: Beat,
+  place: PhrasePlace,
+  span: PhrasePlace['spans'][number],
+): boolean {
+  const from = place.start + start;
+  return from < span.end && from + duration > span.start;
+}
+
+/** Pitch classes of a chord. */
+export function tonesOf({ tones }: Chord): ReadonlySet<PitchClass> {
+  return new Set(tones.map(({ pitchClass }) => pitchClass));
+}

@@ -1,0 +1,72 @@
+import type { Chart, ChordSpan } from '@reedplate/form';
+import { parseMetre } from '@reedplate/line';
+import { ReedplateError } from '@reedplate/pitch';
+
+/** A phrase of a chorus: its letter in the plan, and where it lies. */
+export interface PhrasePlace {
+  readonly letter: string;
+  readonly start: number;
+  readonly bars: number;
+  /** Chord spans it lies over, cut to it. */
+  readonly spans: readonly ChordSpan[];
+  /** Whether a chorus ends with it. */
+  readonly isLast: boolean;
+}
+
+const FOUR = 4;
+
+/**
+ * Plans of a chorus to try where none is given: AAB over twelve bars; then, or over other lengths, another
+ * letter every four, two or one bars.
+ */
+export function usualPlans(bars: number): readonly string[] {
+  const length = [FOUR, 2, 1].find((each) => bars % each === 0 && bars / each <= ALPHABET.length);
+  const letters = ALPHABET.slice(0, bars / (length ?? bars));
+  return bars === 3 * FOUR ? ['AAB', letters] : [letters];
+}
+
+/** Bars of a chorus, an introduction left out. */
+export function barsPerChorus({ choruses, intro = 0, bars }: Chart): number {
+  return (bars - intro) / choruses;
+}
+
+const ALPHABET = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
+const PLAN = /^[A-Z]{1,26}$/u;
+
+/**
+ * The phrases of every chorus of a chart, by a plan such as `AAB`, each letter as many bars: for each
+ * letter of each chorus the places where it is played.
+ */
+export function phrasesOf(chart: Chart, plan: string): readonly (readonly PhrasePlace[])[] {
+  const { barTicks } = parseMetre(chart.metre);
+  const { choruses, intro = 0, pickup } = chart;
+  const length = barsPerChorus(chart) / plan.length;
+  const groups = new Map<string, PhrasePlace[]>();
+  for (let at = 0; at < choruses * plan.length; at += 1) {
+    const letter = plan[at % plan.length] as string;
+    const start = pickup + (intro + at * length) * barTicks;
+    const end = start + length * barTicks;
+    const spans = chart.spans.filter((span) => span.end > start && span.start < end);
+    const isLast = at % plan.length === plan.length - 1;
+    const name = `${Math.floor(at / plan.length)} ${letter}`;
+    const group = groups.get(name) ?? [];
+    groups.set(name, group);
+    group.push({ letter, start, bars: length, spans, isLast });
+  }
+  return [...groups.values()];
+}
+
+/**
+ * A plan that divides a chorus.
+ *
+ * @throws ReedplateError `COMPOSE_INVALID`
+ */
+export function requirePlan(plan: string, bars: number): string {
+  if (typeof plan === 'string' && PLAN.test(plan) && bars % plan.length === 0) return plan;
+  throw new ReedplateError({
+    code: 'COMPOSE_INVALID',
+    value: plan,
+    expected: `a plan in capital letters that divides ${bars} bars, such as ${usualPlans(bars)[0]}`,
+    where: { path: 'plan' },
+  });
+}
