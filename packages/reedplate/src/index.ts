@@ -479,6 +479,7 @@ export {
   type LineMoment,
   type LinePath,
   type LinePaths,
+  type MoveEffort,
   makeEffortModel,
   momentsOf,
   type NotPlayable,
@@ -539,6 +540,17 @@ export {
   type WholeChord,
 } from '@reedplate/position';
 export {
+  type ComposedLine,
+  type ComposedStep,
+  type ComposeOptions,
+  composeLine,
+  DEFAULT_MELODY_MODEL,
+  type Density,
+  LINE_ENDINGS,
+  type LineEnding,
+  learnMelody,
+  type MelodyExample,
+  type MelodyModel,
   PRACTICE_CAUTIONS,
   PRACTICE_KINDS,
   type PracticeKind,
@@ -546,6 +558,7 @@ export {
   type PracticeOptions,
   type PracticeStep,
   practiceLine,
+  type RhythmCell,
 } from '@reedplate/practice';
 export {
   detectTab,

@@ -67,9 +67,9 @@ const SECONDS_PER_MINUTE = 60;
  * import { makeChart } from '@reedplate/form';
  *
  * const chart = makeChart('basic', 'G');
- * const { steps } = composeLine(chart, 'C', { seed: 3, density: { fewest: 1, most: 2 } });
- * new Set(steps.map(({ phrase }) => phrase)); // => new Set(['A', 'B'])
- * composeLine(chart, 'C', { seed: 3, density: { fewest: 1, most: 2 } }).steps.length === steps.length; // => true
+ * const { steps } = composeLine(chart, 'C', { seed: 3 });
+ * [...new Set(steps.map(({ phrase }) => phrase))]; // => ['A', 'B']
+ * steps.filter(({ bar, beat }) => bar === 5 && beat === 1).map(({ degree }) => degree); // => ['5']
  * composeLine(chart, 'C', { lowest: 61, highest: 61 }); // throws COMPOSE_IMPOSSIBLE
  * ```
  */

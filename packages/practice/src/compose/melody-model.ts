@@ -14,10 +14,10 @@ export interface MelodyModel {
 }
 
 /** How much a blues melody likes each degree: the blues scale, then the chord of the tonic. */
-const LIKING = [6, 0.05, 1, 5, 2.5, 4, 1.5, 5.5, 0.2, 1.5, 4, 0.2] as const;
+const LIKING = Object.freeze([6, 0.05, 1, 5, 2.5, 4, 1.5, 5.5, 0.2, 1.5, 4, 0.2] as const);
 
 /** Steps and thirds before leaps. */
-const LEAPS = [1.5, 3, 5, 4, 2, 1.5, 0.3, 0.8, 0.3, 0.3, 0.2, 0.1, 0.3] as const;
+const LEAPS = Object.freeze([1.5, 3, 5, 4, 2, 1.5, 0.3, 0.8, 0.3, 0.3, 0.2, 0.1, 0.3] as const);
 
 /**
  * The model where none is given. The weights are our own choice: the blues scale on the tonic in front,
