@@ -22,7 +22,7 @@ export {
   type PieceFormat,
   type PieceFormatId,
 } from './formats/formats.js';
-export { lossesOf } from './formats/losses-of.js';
+export { type LossesOptions, lossesOf } from './formats/losses-of.js';
 export { type ReadPieceOptions, readPiece } from './formats/read-piece.js';
 export { type TabWordsOptions, tabWords } from './formats/tab-words.js';
 export { type WritePieceOptions, writePiece } from './formats/write-piece.js';
@@ -44,4 +44,6 @@ export {
   type PieceSummary,
   summarisePiece,
 } from './summarise-piece.js';
+// Tablature
+export { type WriteTabOptions, writeTab } from './tab/write-tab.js';
 export { PIECE_WARNINGS, type PieceWarning, type PieceWarningCode } from './warning.js';

@@ -27,6 +27,7 @@ export const PIECE_WARNINGS = {
   percussion: 'percussion without pitch is left out',
   'data-malformed': 'the end of a part is damaged and is left out',
   'repeat-jump': 'a jump such as D.C., or an order of parts, is not clear and is not played',
+  'notes-apart': 'notes struck together are not on one breath of this harp: no one plays them so',
   'chart-unwritten': 'the format holds no chords: they are not written',
   'parts-unwritten': 'the format holds one line: other parts are not written',
   'percussion-unwritten': 'the format holds no percussion here: it is not written',

@@ -94,13 +94,28 @@ const MET: Readonly<Record<PieceWarningCode, readonly (readonly PieceWarning[])[
     xml(`${note(C4)}<sound dalsegno="x"/>`),
     abc('A4|]', 'X:1\nM:4/4\nL:1/4\nP:AB\nK:C\n'),
   ],
-  'chart-unwritten': [
-    lossesOf(readAbc(`${HEAD}"G7"A4|]`)[0] ?? { line }, 'line'),
-    lossesOf(readAbc(`${HEAD}"G7"A4|]`)[0] ?? { line }, 'tab'),
+  'notes-apart': [
+    lossesOf(
+      {
+        line: makeLine([
+          { start: 0, duration: 960, pitch: 60 },
+          { start: 0, duration: 960, pitch: 62 },
+        ]),
+      },
+      'tab',
+      { harp: 'C' },
+    ),
   ],
+  'chart-unwritten': [lossesOf(readAbc(`${HEAD}"G7"A4|]`)[0] ?? { line }, 'line')],
   'parts-unwritten': [lossesOf({ line, parts: [{ name: 'Low', line: makeLine([]) }] }, 'tab')],
   'percussion-unwritten': [lossesOf({ line, parts: [kit] }, 'abc')],
-  'head-unwritten': [lossesOf({ line, key: 'G' }, 'line'), lossesOf({ line }, 'tab')],
+  'head-unwritten': [
+    lossesOf({ line, key: 'G' }, 'line'),
+    lossesOf(
+      { line: makeLine(line.notes, { tempo: 90, tempoChanges: [{ start: 480, tempo: 80 }] }) },
+      'tab',
+    ),
+  ],
   'playing-unwritten': [
     lossesOf({ line: makeLine([{ start: 0, duration: 9, pitch: 60, accent: true }]) }, 'midi'),
   ],

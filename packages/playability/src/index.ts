@@ -46,6 +46,7 @@ export {
   type PathObjective,
   type PathOptions,
 } from './path.js';
+export { type PathInPart, pathInPart } from './path-in-part.js';
 export type { PathProfile } from './profile.js';
 export { countTechniques } from './profile.js';
 export { rankCandidates } from './rank.js';

@@ -166,6 +166,7 @@ export {
   GRIDS,
   type GridId,
   HARMONICA_PROGRAM,
+  type LossesOptions,
   layFeel,
   liftFeel,
   lossesOf,
@@ -202,10 +203,12 @@ export {
   type WriteMidiOptions,
   type WritePieceOptions,
   type WriteScoreOptions,
+  type WriteTabOptions,
   writeAbc,
   writeMidi,
   writeMusicXml,
   writePiece,
+  writeTab,
 } from '@reedplate/interchange';
 export {
   BREATHS,
@@ -488,10 +491,12 @@ export {
   type PathAlternative,
   type PathExplanation,
   type PathHead,
+  type PathInPart,
   type PathObjective,
   type PathObstacle,
   type PathOptions,
   type PathProfile,
+  pathInPart,
   type TermEfforts,
   type UnplayableMoment,
 } from '@reedplate/playability';
@@ -586,4 +591,5 @@ export {
   type TabReading,
   type TimedTab,
   tabOfLine,
+  type WordWithLength,
 } from '@reedplate/tab';

@@ -20,4 +20,12 @@ export { type ParseTabOptions, parseTab } from './parse-tab.js';
 // What it sounds
 export { type SoundOptions, soundMark } from './sound-tab.js';
 export { markOf, type TabEvent, type TabMark } from './tab-mark.js';
-export { formatTimedTab, parseTimedTab, type TimedTab } from './timed-tab.js';
+// For the packages above alone
+export {
+  formatTimedTab,
+  parseTimedTab,
+  readBeats,
+  type TimedTab,
+  type WordWithLength,
+  withBeats,
+} from './timed-tab.js';

@@ -73,7 +73,7 @@ export interface TabOfLineOptions {
   readonly level?: TechniqueLevel;
   /** Tunings of one's own, for a harp that is named in one. */
   readonly known?: KnownTunings;
-  /** What sounds each moment of the line, as a path or a practice line has chosen it. */
+  /** What sounds each moment of the line, as a path or a practice line has chosen it; empty for the plainest. */
   readonly soundings?: readonly (readonly Sounding[])[];
 }
 
@@ -125,8 +125,11 @@ export function tabOfLine(
   let at = 0;
   for (const [index, { start, end, pitches }] of attacks.entries()) {
     if (start > at) timed.push({ marks: [], beats: (start - at) / beatTicks });
-    const chosen = soundings?.[index]?.map(markOf);
-    const marks = chosen ?? marksOf(pitches, harp, level, barBeatAt(start, line).bar);
+    const chosen = soundings?.[index] ?? [];
+    const marks =
+      chosen.length > 0
+        ? chosen.map(markOf)
+        : marksOf(pitches, harp, level, barBeatAt(start, line).bar);
     timed.push({ marks, beats: (end - start) / beatTicks });
     at = end;
   }

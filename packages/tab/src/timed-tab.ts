@@ -51,9 +51,8 @@ export function parseTimedTab(text: string, options: ParseTabOptions = {}): read
 }
 
 function parseTimedWord({ text: word, place }: PlacedWord, options: ParseTabOptions): TimedTab {
-  const [, mark = word, upper = '1', lower = '1'] = LENGTH.exec(word) ?? [];
-  const beats = Number(upper) / Number(lower);
-  if (!(beats > 0 && beats <= MOST_BEATS)) {
+  const { what: mark, beats } = readBeats(word);
+  if (beats === undefined) {
     throw syntaxError(
       word,
       `a length above 0 and at most ${MOST_BEATS} beats, such as -2:3 or -2:1/2`,
@@ -62,6 +61,31 @@ function parseTimedWord({ text: word, place }: PlacedWord, options: ParseTabOpti
   }
   const marks = REST.test(mark) ? REST_MARKS : parseTabWord({ text: mark, place }, options);
   return Object.freeze({ marks, beats });
+}
+
+/** A word and its length. */
+export interface WordWithLength {
+  readonly what: string;
+  /** Felt beats; undefined for a length that is none. */
+  readonly beats: number | undefined;
+}
+
+/**
+ * A word and the length behind its colon: `-2:1/2`; a word without one lasts a beat.
+ *
+ * @internal
+ * @example
+ * ```ts
+ * import { readBeats } from '@reedplate/tab';
+ *
+ * readBeats('G7:3/2'); // => { what: 'G7', beats: 1.5 }
+ * readBeats('G7').beats; // => 1
+ * ```
+ */
+export function readBeats(word: string): WordWithLength {
+  const [, what = word, upper = '1', lower = '1'] = LENGTH.exec(word) ?? [];
+  const beats = Number(upper) / Number(lower);
+  return { what, beats: beats > 0 && beats <= MOST_BEATS ? beats : undefined };
 }
 
 function syntaxError(value: string, expected: string, where: TextPlace): ReedplateError {
@@ -84,9 +108,26 @@ export function formatTimedTab(timed: readonly TimedTab[], options: TabOptions =
   return timed
     .map(({ marks, beats }) => {
       const what = marks.length === 0 ? 'r' : formatTab([marks], options);
-      return beats === 1 ? what : `${what}:${writeBeats(beats)}`;
+      return withBeats(what, beats);
     })
     .join(' ');
+}
+
+/**
+ * A word with its length behind a colon, which is left out for one beat: the inverse of
+ * {@link readBeats}.
+ *
+ * @internal
+ * @example
+ * ```ts
+ * import { withBeats } from '@reedplate/tab';
+ *
+ * withBeats('G7', 1.5); // => 'G7:3/2'
+ * withBeats('G7', 1); // => 'G7'
+ * ```
+ */
+export function withBeats(word: string, beats: number): string {
+  return beats === 1 ? word : `${word}:${writeBeats(beats)}`;
 }
 
 /** Parts of a beat that a tick is a whole number of, in every metre: a beat has 240 to 3840 ticks. */

@@ -63,7 +63,13 @@ export function writePieceFile(
   { to = formatOfName(file, { to: 'write' }), ...options }: WriteFileOptions = {},
 ): PieceFormatId {
   terminal.writeBytes(file, bytesOf(writePiece(sheet, to, options)));
-  for (const loss of lossesOf(sheet, to)) terminal.err(`reedplate: ${sayWarning(file, loss)}\n`);
+  const { harp, level } = options;
+  const tab = {
+    ...(harp === undefined ? {} : { harp }),
+    ...(level === undefined ? {} : { level }),
+  };
+  for (const loss of lossesOf(sheet, to, tab))
+    terminal.err(`reedplate: ${sayWarning(file, loss)}\n`);
   return to;
 }
 

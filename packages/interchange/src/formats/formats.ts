@@ -3,6 +3,7 @@ import { detectTab } from '@reedplate/tab';
 import { decodeText } from '../decode-text.js';
 import { bytesOf, type FileInput } from '../file-bytes.js';
 import { isMxl } from '../musicxml/unpack-mxl.js';
+import { tabRowsOf } from '../tab/tab-rows.js';
 import { tabWithoutLengths } from './tab-text.js';
 
 /** A format that is read and written. */
@@ -152,7 +153,7 @@ function isJson(text: string): boolean {
 
 function isTab(text: string): boolean {
   try {
-    return detectTab(tabWithoutLengths(text)).events.length > 0;
+    return detectTab(tabWithoutLengths(tabRowsOf(text).tab)).events.length > 0;
   } catch (error) {
     if (error instanceof ReedplateError && error.code === 'TAB_SYNTAX') return false;
     throw error;

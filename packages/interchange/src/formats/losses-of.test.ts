@@ -26,7 +26,7 @@ describe('lossesOf', () => {
     ['musicxml', ['percussion-unwritten']],
     ['abc', ['percussion-unwritten']],
     ['line', ['chart-unwritten', 'parts-unwritten', 'head-unwritten']],
-    ['tab', ['chart-unwritten', 'parts-unwritten', 'head-unwritten']],
+    ['tab', ['parts-unwritten']],
   ] as const)('lossesOf a band in the format %s are %j', (format, expected) => {
     expect(codes({ ...band, key: 'G', line: makeLine([note]) }, format)).toEqual(expected);
   });
@@ -41,11 +41,27 @@ describe('lossesOf', () => {
     expect(lossesOf({ line, parts: [{ name: 'Bass', line }] }, 'line')).toEqual([]);
   });
 
+  test('lossesOf says which notes struck together the harp has on no one breath, and in which bar', () => {
+    const together = (start: number, ...pitches: readonly number[]) =>
+      pitches.map((pitch) => ({ start, duration: 960, pitch }));
+    // Draw 2 3 4 of a C harp; then draw 2 with blow 4 and 5, which no one plays at once.
+    const line = makeLine([...together(0, 67, 71, 74), ...together(3840, 65, 72, 76)]);
+    for (const format of ['tab', 'abc', 'musicxml'] as const) {
+      expect(lossesOf({ line, key: 'F' }, format, { harp: 'C' })).toMatchObject([
+        { code: 'notes-apart', count: 1, value: 'F4 C5 E5', where: { bar: 2 } },
+      ]);
+    }
+    expect(lossesOf({ line }, 'midi', { harp: 'C' })).toEqual([]);
+    expect(lossesOf({ line }, 'tab')).toEqual([]);
+    expect(() => lossesOf({ line }, 'tab', { harps: 'C' } as object)).toThrow(/harp/u);
+  });
+
   test('lossesOf names what tablature does not say of a piece', () => {
     const head = { title: 'Riff', tempo: 90, metre: '3/4', pickup: 960 } as const;
-    expect(lossesOf({ line: makeLine([note], head), key: 'G' }, 'tab')[0]?.value).toBe(
-      'title, key, tempo, metre, pickup',
-    );
+    expect(lossesOf({ line: makeLine([note], head), key: 'G' }, 'tab')).toEqual([]);
+    const tempoChanges = [{ start: 960, tempo: 60 }];
+    const slower = makeLine([note], { ...head, tempoChanges });
+    expect(lossesOf({ line: slower }, 'tab')[0]?.value).toBe('tempoChanges');
   });
 
   const played = (more: object) => ({ line: makeLine([{ ...note, ...more }]) });

@@ -1,11 +1,27 @@
+import type { HarpLike, KnownTunings, TechniqueLevel } from '@reedplate/layout';
 import type { Line, TimedNote } from '@reedplate/line';
+import { noteNameWithOctave, type OptionNames, requireOptions } from '@reedplate/pitch';
 import { isBent } from '../midi/write-bends.js';
 import type { Sheet } from '../piece.js';
+import { momentsApart } from '../tab/choose-soundings.js';
 import { makeWarningList, type PieceWarning, type PieceWarningCode } from '../warning.js';
 import { type PieceFormatId, requireFormat } from './formats.js';
 
+/** What {@link lossesOf} looks at besides the sheet. */
+export interface LossesOptions {
+  /** The harp that tab is written for: notes struck together that it cannot sound together are said too. */
+  readonly harp?: HarpLike;
+  /** What the player can do; default `overbends`. */
+  readonly level?: TechniqueLevel;
+  /** Tunings of one's own, for a harp that is named in one. */
+  readonly known?: KnownTunings;
+}
+
+const LOSSES_OPTIONS: OptionNames<LossesOptions> = { harp: true, level: true, known: true };
+
 /**
- * What of a sheet a format does not hold, as data; empty where nothing is lost on writing.
+ * What of a sheet a format does not hold, and what of its tab no one can play, as data; empty where
+ * nothing is lost on writing.
  *
  * @throws ReedplateError `FORMAT_UNKNOWN`
  * @example
@@ -18,13 +34,30 @@ import { type PieceFormatId, requireFormat } from './formats.js';
  * lossesOf({ line, key: 'G' }, 'tab')[0]?.value; // => 'title, key'
  * ```
  */
-export function lossesOf(sheet: Sheet, format: PieceFormatId): readonly PieceWarning[] {
+export function lossesOf(
+  sheet: Sheet,
+  format: PieceFormatId,
+  options: LossesOptions = {},
+): readonly PieceWarning[] {
+  const { harp, ...which } = requireOptions(options, LOSSES_OPTIONS, 'lossesOf');
   const losses = makeWarningList();
   const id = requireFormat(format);
+  if (harp !== undefined && HAS_TAB.has(id)) {
+    for (const { bar, pitches } of momentsApart(sheet.line, harp, which)) {
+      losses.add('notes-apart', { bar }, namesOf(pitches, sheet));
+    }
+  }
   for (const [code, lost] of LOSSES[id](sheet)) {
     for (const _ of lost) losses.add(code, {}, lost.join(', '));
   }
   return losses.all();
+}
+
+const HAS_TAB: ReadonlySet<PieceFormatId> = new Set(['musicxml', 'abc', 'tab']);
+
+function namesOf(pitches: readonly number[], { key }: Sheet): string {
+  const spelled = key === undefined ? {} : { key };
+  return pitches.map((pitch) => noteNameWithOctave(pitch, spelled)).join(' ');
 }
 
 /** Names of what is lost, by what it is lost for; an empty list loses nothing. */
@@ -44,8 +77,8 @@ const LOSSES: Readonly<Record<PieceFormatId, (sheet: Sheet) => Losses>> = {
   ],
   line: (sheet) => [...lossesOfOneLine(sheet), ['head-unwritten', named({ key: sheet.key })]],
   tab: (sheet) => [
-    ...lossesOfOneLine(sheet),
-    ['head-unwritten', headOf(sheet)],
+    ['parts-unwritten', otherPartsOf(sheet)],
+    ['head-unwritten', named({ tempoChanges: sheet.line.tempoChanges })],
     ['playing-unwritten', playingOf({ line: sheet.line }, [])],
   ],
 };
@@ -102,26 +135,17 @@ function percussionOf({ parts = [] }: Sheet): readonly string[] {
   return parts.filter(({ percussion }) => percussion === true).map(({ name }) => name);
 }
 
-function lossesOfOneLine({ line, chart, parts = [] }: Sheet): Losses {
-  const others = parts.filter((part) => part.line !== line);
+function lossesOfOneLine(sheet: Sheet): Losses {
+  const { chart } = sheet;
   return [
     ['chart-unwritten', chart === undefined ? [] : [chart.form]],
-    ['parts-unwritten', others.map(({ name }, at) => name || `part ${at + 1}`)],
+    ['parts-unwritten', otherPartsOf(sheet)],
   ];
 }
 
-/** Metre and pickup are left to the reader of tablature, which takes 4/4 where none is given. */
-function headOf({ line, key }: Sheet): readonly string[] {
-  const { title, tempo, tempoChanges, metre, pickup, countIn } = line;
-  return named({
-    title,
-    key,
-    tempo,
-    tempoChanges,
-    metre: metre === '4/4' ? undefined : metre,
-    pickup: pickup === 0 ? undefined : pickup,
-    countIn,
-  });
+function otherPartsOf({ line, parts = [] }: Sheet): readonly string[] {
+  const others = parts.filter((part) => part.line !== line);
+  return others.map(({ name }, at) => name || `part ${at + 1}`);
 }
 
 function named(fields: Readonly<Record<string, unknown>>): readonly string[] {

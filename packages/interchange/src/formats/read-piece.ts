@@ -1,7 +1,7 @@
 import type { Harp } from '@reedplate/layout';
 import { type LineOptions, readLine } from '@reedplate/line';
-import { deepFreeze, ReedplateError, requireInteger } from '@reedplate/pitch';
-import { detectTab, lineOfTab, parseTimedTab, type TabDialectId } from '@reedplate/tab';
+import { deepFreeze, requireInteger } from '@reedplate/pitch';
+import type { TabDialectId } from '@reedplate/tab';
 import { readAbc } from '../abc/read-abc.js';
 import { decodeText } from '../decode-text.js';
 import type { FileInput } from '../file-bytes.js';
@@ -9,9 +9,8 @@ import { type ReadMidiOptions, readMidi } from '../midi/read-midi.js';
 import { readMusicXml } from '../musicxml/read-musicxml.js';
 import type { Piece } from '../piece.js';
 import type { ReadScoreOptions } from '../score/assemble-piece.js';
-import { makeWarningList, type PieceWarning } from '../warning.js';
+import { readTab } from '../tab/read-tab.js';
 import { detectFormat, type PieceFormatId, requireFormat } from './formats.js';
-import { tabWithoutLengths } from './tab-text.js';
 
 /** How a file of any format is read. */
 export interface ReadPieceOptions extends ReadScoreOptions, ReadMidiOptions {
@@ -23,7 +22,7 @@ export interface ReadPieceOptions extends ReadScoreOptions, ReadMidiOptions {
   readonly harp?: Harp;
   /** Dialect of tablature; default what `detectTab` finds. */
   readonly dialect?: TabDialectId;
-  /** Metre, pickup, tempo and title of tablature, which does not hold them. */
+  /** Metre, pickup, tempo and title of tablature, where it does not say them, or in their place. */
   readonly tabHead?: LineOptions;
 }
 
@@ -54,7 +53,7 @@ const READERS: Readonly<Record<PieceFormatId, PieceReader>> = {
   midi: (input, options) => readMidi(input as Uint8Array, options),
   musicxml: readMusicXml,
   abc: readAbcTune,
-  tab: readTabPiece,
+  tab: (input, options) => readTab(decodeText(input), options),
 };
 
 function readAbcTune(input: FileInput, options: ReadPieceOptions): Piece {
@@ -64,30 +63,6 @@ function readAbcTune(input: FileInput, options: ReadPieceOptions): Piece {
   return pieces[requireInteger(tune, { min: 1, max: pieces.length, what }) - 1] as Piece;
 }
 
-function readTabPiece(input: FileInput, options: ReadPieceOptions): Piece {
-  const { harp, dialect, tabHead = {} } = options;
-  const text = decodeText(input);
-  if (harp === undefined) {
-    const expected = 'a harp besides: tablature says holes, not notes';
-    throw new ReedplateError({ code: 'HARP_MISSING', value: text, expected });
-  }
-  const holes = harp.holes.length;
-  const warnings = makeWarningList();
-  const found = dialect ?? findDialect(text, holes, warnings.add);
-  const timed = parseTimedTab(text, { dialect: found, holes });
-  return pieceOf(lineOfTab(timed, harp, tabHead), warnings.all());
-}
-
-function findDialect(
-  text: string,
-  holes: number,
-  warn: ReturnType<typeof makeWarningList>['add'],
-): TabDialectId {
-  const { dialect, ambiguous, question } = detectTab(tabWithoutLengths(text), { holes });
-  if (ambiguous) warn('tab-ambiguous', {}, question);
-  return dialect;
-}
-
-function pieceOf(line: Piece['line'], warnings: readonly PieceWarning[] = []): Piece {
-  return deepFreeze({ line, parts: [{ name: line.title ?? '', line }], warnings });
+function pieceOf(line: Piece['line']): Piece {
+  return deepFreeze({ line, parts: [{ name: line.title ?? '', line }], warnings: [] });
 }

@@ -3,6 +3,7 @@ import { type Line, makeLine } from '@reedplate/line';
 import { type OptionNames, requireOptions } from '@reedplate/pitch';
 import { formatTab, type TabDialectId, tabOfLine } from '@reedplate/tab';
 import { graceTargets } from '../grace-notes.js';
+import { chooseSoundings } from '../tab/choose-soundings.js';
 
 /** How {@link tabWords} chooses and writes. */
 export interface TabWordsOptions {
@@ -12,7 +13,7 @@ export interface TabWordsOptions {
   readonly dialect?: TabDialectId;
   /** Tunings of one's own, for a harp that is named in one. */
   readonly known?: KnownTunings;
-  /** What sounds each moment of the line, grace notes aside; default the plainest way. */
+  /** What sounds each moment of the line, grace notes aside; default the easiest path. */
   readonly soundings?: readonly (readonly Sounding[])[];
 }
 
@@ -25,7 +26,7 @@ const TAB_WORDS_OPTIONS: OptionNames<TabWordsOptions> = {
 
 /**
  * Tab for the words under a score: one for each time that notes of the line begin, grace notes aside,
- * each note in its plainest way and notes that begin together on one breath where the harp has them so.
+ * by the easiest path; notes that begin together on one breath where the harp has them so.
  *
  * @throws ReedplateError `SOUNDING_IMPOSSIBLE` for a note that the harp does not have
  * @example
@@ -45,7 +46,9 @@ export function tabWords(
   const { notes, ...head } = line;
   const targets = graceTargets(notes);
   const counted = notes.filter((_, at) => targets[at] === undefined);
-  return tabOfLine(makeLine(counted, head), harp, which)
+  const plain = makeLine(counted, head);
+  const soundings = chooseSoundings(plain, harp, which);
+  return tabOfLine(plain, harp, { ...which, soundings })
     .filter(({ marks }) => marks.length > 0)
     .map(({ marks }) => formatTab([marks], dialect === undefined ? {} : { dialect }));
 }

@@ -1,12 +1,13 @@
 import type { Harp, Sounding, TechniqueLevel } from '@reedplate/layout';
 import { ReedplateError } from '@reedplate/pitch';
-import { formatTimedTab, type TabDialectId, tabOfLine } from '@reedplate/tab';
+import type { TabDialectId } from '@reedplate/tab';
 import { writeAbc } from '../abc/write-abc.js';
 import type { FileBytes } from '../file-bytes.js';
 import { writeMidi } from '../midi/write-midi.js';
 import { type WriteScoreOptions, writeMusicXml } from '../musicxml/write-musicxml.js';
 import type { Sheet } from '../piece.js';
 import { titled } from '../score/titled.js';
+import { writeTab } from '../tab/write-tab.js';
 import { type PieceFormatId, requireFormat } from './formats.js';
 import { tabWords } from './tab-words.js';
 
@@ -57,7 +58,7 @@ const WRITERS: Readonly<Record<PieceFormatId, PieceWriter>> = {
   midi: (sheet, { title }) => writeMidi(titled(sheet, title)),
   musicxml: (sheet, options) => writeMusicXml(sheet, scoreOptions(sheet, options)),
   abc: (sheet, options) => writeAbc(sheet, scoreOptions(sheet, options)),
-  tab: writeTab,
+  tab: writeTabPiece,
 };
 
 function scoreOptions(
@@ -71,15 +72,8 @@ function scoreOptions(
   };
 }
 
-function writeTab({ line }: Sheet, options: WritePieceOptions): string {
-  const { harp, level, dialect, soundings } = options;
-  if (harp === undefined) {
-    const expected = 'a harp besides: tablature says holes, not notes';
-    throw new ReedplateError({ code: 'HARP_MISSING', value: 'tab', expected });
-  }
-  const timed = tabOfLine(line, harp, {
-    ...(level === undefined ? {} : { level }),
-    ...(soundings === undefined ? {} : { soundings }),
-  });
-  return `${formatTimedTab(timed, dialect === undefined ? {} : { dialect })}\n`;
+function writeTabPiece(sheet: Sheet, { harp, ...options }: WritePieceOptions): string {
+  if (harp !== undefined) return writeTab(sheet, harp, options);
+  const expected = 'a harp besides: tablature says holes, not notes';
+  throw new ReedplateError({ code: 'HARP_MISSING', value: 'tab', expected });
 }

@@ -99,11 +99,10 @@ describe('MusicXML, read by another reader', () => {
     });
 
     test('writeMusicXml writes tab that Verovio shows under the notes, dialect by dialect', () => {
-      expect(read(writeMusicXml({ line, chart }, { words })).words).toEqual(words.slice(0, 5));
+      expect(read(writeMusicXml({ line, chart }, { words })).words).toEqual(words);
       const arrows = tabWords(line, makeHarp('C'), { dialect: 'arrow' });
-      expect(read(writeMusicXml({ line, chart }, { words: arrows })).words).toEqual([
-        ...['1↓', '2↓', "3↓'", '3↓', '4↓'],
-      ]);
+      expect(arrows.slice(0, 2)).toEqual(['1↓', '2↓']);
+      expect(read(writeMusicXml({ line, chart }, { words: arrows })).words).toEqual(arrows);
     });
 
     test('writeMusicXml writes beams that Verovio draws by the beat, chords and triplets among them', () => {

@@ -1,0 +1,74 @@
+import { makeHarp, TECHNIQUE_LEVELS } from '@reedplate/layout';
+import { makeLine } from '@reedplate/line';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { bestPath } from './best-path.js';
+import { momentsOf } from './moments.js';
+import { pathInPart } from './path-in-part.js';
+
+const harp = makeHarp('C');
+const anyLine = fc
+  .array(fc.uniqueArray(fc.integer({ min: 55, max: 100 }), { minLength: 1, maxLength: 3 }), {
+    minLength: 1,
+    maxLength: 12,
+  })
+  .map((chords) =>
+    makeLine(
+      chords.flatMap((pitches, at) =>
+        pitches.map((pitch) => ({ start: at * 480, duration: 480, pitch })),
+      ),
+    ),
+  );
+
+describe('pathInPart', () => {
+  test('pathInPart sounds each moment by its pitches, or says that the harp lacks it', () => {
+    fc.assert(
+      fc.property(anyLine, fc.constantFrom(...TECHNIQUE_LEVELS), (line, level) => {
+        const { soundings, missing } = pathInPart(line, harp, { level });
+        const lacking = new Set(missing.map(({ moment }) => moment));
+        for (const [at, { pitches }] of momentsOf(line).entries()) {
+          const sounded = (soundings[at] ?? []).map(({ pitch }) => pitch);
+          expect([...sounded].sort((a, b) => a - b)).toEqual(lacking.has(at) ? [] : pitches);
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  test('pathInPart is the best path of a line that the harp has whole', () => {
+    fc.assert(
+      fc.property(anyLine, (line) => {
+        const path = bestPath(line, harp, { level: 'overbends' });
+        fc.pre(path.playable);
+        expect(pathInPart(line, harp, { level: 'overbends' })).toEqual({
+          soundings: path.soundings,
+          missing: [],
+        });
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  test('pathInPart tells every moment that is missing, with its bar and the reason', () => {
+    const notes = [67, 20, 67, 63].map((pitch, at) => ({ start: at * 3840, duration: 960, pitch }));
+    const apart = [
+      { start: 15360, duration: 960, pitch: 60 },
+      { start: 15360, duration: 960, pitch: 62 },
+    ];
+    const { missing, soundings } = pathInPart(makeLine([...notes, ...apart]), harp, {
+      level: 'bends',
+    });
+    expect(missing.map(({ moment, bar, obstacle }) => [moment, bar, obstacle])).toEqual([
+      [1, 2, 'out-of-range'],
+      [3, 4, 'beyond-level'],
+      [4, 5, 'no-grip'],
+    ]);
+    expect(soundings.map(({ length }) => length)).toEqual([1, 0, 1, 0, 0]);
+  });
+
+  test('pathInPart refuses an empty line and an option that there is none of', () => {
+    expect(() => pathInPart(makeLine([]), harp)).toThrow(/note/u);
+    const line = makeLine([{ start: 0, duration: 960, pitch: 67 }]);
+    expect(() => pathInPart(line, harp, { levle: 'bends' } as object)).toThrow(/level/u);
+  });
+});
