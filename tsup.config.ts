@@ -16,8 +16,14 @@ const shared: Options = {
   esbuildPlugins: [lazyTonal],
 };
 
+/** The command takes in a CommonJS library, which asks for Node's modules by `require`. */
+const givesRequire = existsSync('src/verb-table.ts');
+const REQUIRE = `import { createRequire as makeRequire } from 'node:module';
+const require = makeRequire(import.meta.url);`;
+
 const library: Options = {
   ...shared,
+  banner: ({ format }) => (givesRequire && format === 'esm' ? { js: REQUIRE } : {}),
   entry: ['src/index.ts'],
   format: ['esm', 'cjs'],
   clean: true,

@@ -1,7 +1,7 @@
 import type { FormRow } from './form-row.js';
 import { FORM_ROWS } from './forms.js';
 import { readPlainBars } from './plain-bars.js';
-import type { Form } from './types.js';
+import type { Form, FormBar } from './types.js';
 
 /** Id of a form of the catalogue. */
 export type FormId = (typeof FORM_ROWS)[number]['id'];
@@ -17,13 +17,15 @@ export type FormId = (typeof FORM_ROWS)[number]['id'];
  * FORMS.find((form) => form.bars.length === 8)?.id; // => 'eight-bar'
  * ```
  */
-export const FORMS: readonly Form[] = /* @__PURE__ */ (() =>
-  Object.freeze(FORM_ROWS.map(readRow)))();
+export const FORMS: readonly Form[] = /* @__PURE__ */ (() => {
+  const known = new Map<string, FormBar>();
+  return Object.freeze(FORM_ROWS.map((row) => readRow(row, known)));
+})();
 
-function readRow(row: FormRow): Form {
+function readRow(row: FormRow, known: Map<string, FormBar>): Form {
   const { id, name, description, mode = 'major', metre = '4/4', feel = 'shuffle' } = row;
   const { use, source } = row;
-  const bars = readPlainBars(row.bars);
+  const bars = readPlainBars(row.bars, known);
   return Object.freeze({ id, name, description, mode, metre, feel, bars, use, source });
 }
 
