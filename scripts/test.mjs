@@ -12,6 +12,12 @@ const checkOutside = [
   () => run('npm', ['run', '--silent', 'check-outside']),
 ];
 
+/** @type {import('./lib/steps.mjs').Step} */
+const installChromium = [
+  'install Chromium, in which pictures are looked at',
+  () => run('bash', ['scripts/browser/install-chromium.sh']),
+];
+
 const CODE = /\.(?:[cm]?[tj]s|json|md|yaml)$/u;
 const PACKAGES = /^(?:packages|scripts)\/|^(?:package\.json|pnpm-lock\.yaml)$/u;
 const SHIPPED = /^packages\/(?!.*\.test\.ts$)|^(?:scripts|test\/consumer)\/|^pnpm-lock\.yaml$/u;
@@ -58,7 +64,7 @@ const passed = await runSteps([
     unlessPassed('bundles', SHIPPED, () => run('node', ['scripts/bundle-size.mjs'])),
   ],
   // Installs packages of the system and other runtimes, so only where a machine is there for that.
-  ...(process.env.CI === 'true' ? [checkOutside, compareRuntimes] : []),
+  ...(process.env.CI === 'true' ? [checkOutside, compareRuntimes, installChromium] : []),
   ['run the tests', runTests],
 ]);
 process.exitCode = passed ? 0 : 1;

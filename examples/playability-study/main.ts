@@ -8,21 +8,22 @@ import { fileURLToPath } from 'node:url';
 import {
   type StudyCellSummary,
   type StudyTune,
+  studyPlot,
   studyTune,
   summariseStudy,
   tuningChanges,
 } from '@reedplate/study';
 import { readCorpus, WHERE_TO_GET_IT } from './corpus.js';
-import { drawBars } from './plots.js';
+import { drawPlot } from './draw-plot.js';
 import { inSecondPosition, setupFor } from './question.js';
-import { changesTable, effortPlot, playablePlot, resultTable } from './report.js';
+import { changesTable, resultTable } from './report.js';
 
 const HERE = dirname(fileURLToPath(import.meta.url));
 const OUT = join(HERE, 'results');
 /** Tunes of the corpus that the search for a better tuning looks at: one in so many. */
 const ONE_IN = 7;
 
-function main([folder]: readonly string[]): number {
+async function main([folder]: readonly string[]): Promise<number> {
   const tunes = folder === undefined ? undefined : readCorpus(folder);
   if (tunes === undefined) {
     console.error(WHERE_TO_GET_IT);
@@ -38,8 +39,10 @@ function main([folder]: readonly string[]): number {
     level: 'overbends',
     transpositions: [-12, 0, 12],
   });
-  save('effort.svg', drawBars(effortPlot(cells, 'overbends')));
-  save('playable.svg', drawBars(playablePlot(cells, 'standard')));
+  const effort = studyPlot(cells, 'effortPerMoment', { level: 'overbends' });
+  const playable = studyPlot(cells, 'wholeShare', { tuning: 'standard' });
+  save('effort.svg', await drawPlot(effort));
+  save('playable.svg', await drawPlot(playable));
   save(
     'results.md',
     [
@@ -69,4 +72,4 @@ function save(name: string, text: string): void {
   console.log(`wrote ${join(OUT, name)}`);
 }
 
-process.exitCode = main(process.argv.slice(2));
+process.exitCode = await main(process.argv.slice(2));

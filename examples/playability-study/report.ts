@@ -1,5 +1,4 @@
 import type { StudyCellSummary, StudyFigure, TuningChanges } from '@reedplate/study';
-import type { BarPlot } from './plots.js';
 
 const percent = ({ value, low, high }: StudyFigure): string =>
   `${(100 * value).toFixed(0)} % (${(100 * low).toFixed(0)}-${(100 * high).toFixed(0)})`;
@@ -33,46 +32,4 @@ export function changesTable({ unchanged, changes }: TuningChanges, rows: number
       return `| ${said.join(', ')} | ${saved.toFixed(0)} | ${share} % | ${missing} |`;
     }),
   ].join('\n');
-}
-
-/** Effort a moment by tuning, in each position, at one level. */
-export function effortPlot(cells: readonly StudyCellSummary[], level: string): BarPlot {
-  const atLevel = cells.filter((cell) => cell.level === level);
-  return {
-    title: `Effort by tuning and position (${level})`,
-    unit: 'points a moment, over the tunes that can be played whole',
-    groups: groupBy(
-      atLevel,
-      ({ position }) => `position ${position}`,
-      ({ tuning, effortPerMoment }) => {
-        return effortPerMoment === null ? [] : [{ label: tuning, ...effortPerMoment }];
-      },
-    ),
-  };
-}
-
-/** Share of tunes that can be played whole, by position and level, in one tuning. */
-export function playablePlot(cells: readonly StudyCellSummary[], tuning: string): BarPlot {
-  const ofTuning = cells.filter((cell) => cell.tuning === tuning);
-  return {
-    title: `Tunes playable whole on the ${tuning} tuning`,
-    unit: 'share of tunes',
-    groups: groupBy(
-      ofTuning,
-      ({ position }) => `position ${position}`,
-      ({ level, wholeShare }) => [{ label: level, ...wholeShare }],
-    ),
-  };
-}
-
-function groupBy(
-  cells: readonly StudyCellSummary[],
-  nameOf: (cell: StudyCellSummary) => string,
-  barsOf: (cell: StudyCellSummary) => readonly (StudyFigure & { readonly label: string })[],
-): BarPlot['groups'] {
-  const names = [...new Set(cells.map(nameOf))];
-  return names.map((label) => ({
-    label,
-    bars: cells.filter((cell) => nameOf(cell) === label).flatMap(barsOf),
-  }));
 }

@@ -5,6 +5,14 @@
  * @packageDocumentation
  */
 
+// Plots
+export type { BarPlotSpec, PlotRow } from './plot/bar-plot.js';
+export {
+  STUDY_PLOT_FIGURES,
+  type StudyPlotFigure,
+  type StudyPlotOptions,
+  studyPlot,
+} from './plot/study-plot.js';
 // Many tunes, from files to a file
 export type { StudyLineFailure } from './run/batch.js';
 // Results

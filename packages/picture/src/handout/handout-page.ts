@@ -114,8 +114,9 @@ function section(title: string, content: readonly string[]): string {
   return `<section>\n<h2>${escapeText(title)}</h2>\n${content.join('\n')}\n</section>`;
 }
 
+/** A figure can be moved to by keyboard, since on a telephone it scrolls. */
 function figure({ svg }: Picture): string {
-  return `<figure>${svg}</figure>`;
+  return `<figure tabindex="0">${svg}</figure>`;
 }
 
 function facts({ key, metre, feel, tempo }: Chart, harp: Harp): string {
@@ -166,6 +167,6 @@ function lineSection(
     const named = `${title}, bars ${first} to ${range[1]}`;
     return figure(linePicture(line, harp, { ...shared, bars: range, title: named }));
   });
-  const staff = notation === undefined ? [] : [`<figure>${notation}</figure>`];
+  const staff = notation === undefined ? [] : [`<figure tabindex="0">${notation}</figure>`];
   return section(title, [...staff, ...pictures]);
 }

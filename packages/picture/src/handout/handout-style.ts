@@ -18,6 +18,11 @@ dt { color: ${faint}; font-size: 0.85em; }
 dd { margin: 0; font-weight: bold; }
 figure { margin: 0.4em 0; break-inside: avoid; }
 svg { display: block; width: 100%; height: auto; }
+@media screen and (max-width: 540px) {
+  main { padding: 8px; }
+  figure { overflow-x: auto; }
+  svg { min-width: 500px; }
+}
 p { max-width: 40em; line-height: 1.5; }
 @media print { main { padding: 0; max-width: none; } }
 `;
