@@ -51,6 +51,8 @@ describe('handoutPage', () => {
       lines: [{ title: 'Roots', line, soundings, notation }],
     });
     expect(html).toContain('<h1>&lt;i&gt;A &amp; B&lt;/i&gt;</h1>');
-    expect(html).toContain(`<figure tabindex="0">${notation}</figure>`);
+    expect(html).toContain(
+      `<div class="staff" role="img" aria-label="Roots as staff notation">${notation}</div>`,
+    );
   });
 });

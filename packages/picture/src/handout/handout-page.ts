@@ -151,6 +151,12 @@ function harpFigures(
 
 const BARS_A_ROW = 4;
 
+/** Staff notation comes without words; the tab below it says the same. */
+function staffOf(title: string, notation: string): string {
+  const label = escapeText(`${title} as staff notation`);
+  return `<div class="staff" role="img" aria-label="${label}">${notation}</div>`;
+}
+
 /** A line as pictures of four bars each, so that a page can break between them. */
 function lineSection(
   { title, line, soundings, notation }: HandoutLine,
@@ -167,6 +173,7 @@ function lineSection(
     const named = `${title}, bars ${first} to ${range[1]}`;
     return figure(linePicture(line, harp, { ...shared, bars: range, title: named }));
   });
-  const staff = notation === undefined ? [] : [`<figure tabindex="0">${notation}</figure>`];
+  const staff =
+    notation === undefined ? [] : [`<figure tabindex="0">${staffOf(title, notation)}</figure>`];
   return section(title, [...staff, ...pictures]);
 }

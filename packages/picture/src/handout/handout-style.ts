@@ -23,6 +23,9 @@ svg { display: block; width: 100%; height: auto; }
   figure { overflow-x: auto; }
   svg { min-width: 500px; }
 }
+/* Staff notation is black, whatever the theme. */
+.staff { background: #ffffff; }
+.staff > svg { break-inside: avoid; }
 p { max-width: 40em; line-height: 1.5; }
 @media print { main { padding: 0; max-width: none; } }
 `;

@@ -6,20 +6,24 @@ import { type ChartWords, readChart, withChartOptions } from '../../shared/chart
 import { examples } from '../../shared/examples.js';
 import { type HarpWords, readHarp, withHarpOptions } from '../../shared/harp-options.js';
 import { readList } from '../../shared/read-words.js';
+import { sayHarp } from '../../shared/say-harp.js';
+import { readTempoOption, type TempoWords, withTempoOption } from '../../shared/tempo-option.js';
 import type { Terminal } from '../../terminal.js';
+import { findStaffDrawer, type StaffDrawer } from './staff-drawer.js';
 
-interface HandoutWords extends ChartWords, HarpWords {
+interface HandoutWords extends ChartWords, HarpWords, TempoWords {
   readonly kinds: string;
   readonly level: string;
   readonly theme: string;
   readonly title?: string;
   readonly mirrored: boolean;
+  readonly staff: boolean;
   readonly output: string;
 }
 
 /** Gives `reedplate handout` its options and what it does. */
 export function setUpHandout(verb: Command, terminal: Terminal): void {
-  withHarpOptions(withChartOptions(verb))
+  withTempoOption(withHarpOptions(withChartOptions(verb)))
     .option(
       '--kinds <kinds>',
       `lines to practise, apart by commas: ${PRACTICE_KINDS.join(', ')}`,
@@ -29,26 +33,37 @@ export function setUpHandout(verb: Command, terminal: Terminal): void {
     .option('--title <title>', 'title of the lesson; without it the form, its key and the harp')
     .option('--theme <theme>', `how it looks: ${THEME_IDS.join(', ')}`, 'print')
     .option('--mirrored', 'draw harps with hole 1 at the right', false)
+    .option('--no-staff', 'leave staff notation out; it needs verovio installed beside reedplate')
     .option('-o, --output <file>', 'page to write, - for standard output', '-')
     .addHelpText(
       'after',
       examples('reedplate handout --form quick-change --key G --harp C -o lesson.html'),
     )
-    .action((words: HandoutWords) => {
-      const html = writeHandout(words, terminal);
+    .action(async (words: HandoutWords) => {
+      const draw = words.staff ? await findStaffDrawer() : undefined;
+      const html = await writeHandout(words, terminal, draw);
       terminal.writeBytes(words.output, new TextEncoder().encode(html));
       if (words.output !== '-') terminal.out(`wrote ${words.output}: open it and print it\n`);
     });
 }
 
-function writeHandout(words: HandoutWords, terminal: Terminal): string {
-  const chart = readChart(words, terminal);
+async function writeHandout(
+  words: HandoutWords,
+  terminal: Terminal,
+  draw: StaffDrawer | undefined,
+): Promise<string> {
+  const { writeMusicXml, tabWords } = await import('@reedplate/interchange');
+  const chart = readChart(words, terminal, readTempoOption(words));
   const harp = readHarp(words, terminal);
   const level = words.level as TechniqueLevel;
   const lines = readList(words.kinds).map((kind): HandoutLine => {
     const { line, steps } = practiceLine(chart, harp, { kind: kind as PracticeKind, level });
     const title = kind.charAt(0).toUpperCase() + kind.slice(1).replaceAll('-', ' ');
-    return { title, line, soundings: steps.map(({ soundings }) => soundings) };
+    const soundings = steps.map((step) => step.soundings);
+    if (draw === undefined) return { title, line, soundings };
+    const sheet = { line, chart, key: chart.key };
+    const score = { title, remark: sayHarp(harp), words: tabWords(line, harp, { soundings }) };
+    return { title, line, soundings, notation: draw(writeMusicXml(sheet, score)) };
   });
   return handoutPage(chart, harp, {
     lines,

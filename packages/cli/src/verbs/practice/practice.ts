@@ -18,12 +18,13 @@ import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { saySong } from '../../shared/say-chart.js';
 import { notesOf, placeOf, tabOf } from '../../shared/say-grips.js';
 import { sayHarp } from '../../shared/say-harp.js';
+import { readTempoOption, type TempoWords, withTempoOption } from '../../shared/tempo-option.js';
 import type { Terminal } from '../../terminal.js';
 
 /** What `reedplate practice --json` prints; `reedplate score` and `path` read its line. */
 export type PracticeAnswer = PracticeLine;
 
-interface PracticeWords extends ChartWords, HarpWords, PrintWords {
+interface PracticeWords extends ChartWords, HarpWords, TempoWords, PrintWords {
   readonly kind: string;
   readonly level?: string;
   readonly output?: string;
@@ -32,7 +33,7 @@ interface PracticeWords extends ChartWords, HarpWords, PrintWords {
 
 /** Gives `reedplate practice` its options and what it does. */
 export function setUpPractice(verb: Command, terminal: Terminal): void {
-  withJson(withHarpOptions(withChartOptions(verb)))
+  withJson(withTempoOption(withHarpOptions(withChartOptions(verb))))
     .option('--kind <kind>', `what to practise: ${PRACTICE_KINDS.join(', ')}`, 'roots')
     .option(
       '--level <level>',
@@ -48,7 +49,7 @@ export function setUpPractice(verb: Command, terminal: Terminal): void {
       ),
     )
     .action(async (words: PracticeWords) => {
-      const chart = readChart(words, terminal);
+      const chart = readChart(words, terminal, readTempoOption(words));
       const harp = readHarp(words, terminal);
       const answer: PracticeAnswer = practiceLine(chart, harp, readOptions(words));
       if (words.output !== undefined) {
