@@ -1,43 +1,144 @@
 import type { TimedNote } from '@reedplate/line';
-import { type Chord, midi } from '@reedplate/pitch';
+import { type Chord, midi, type Random } from '@reedplate/pitch';
 import type { Beat } from './beats.js';
+import type { BassFigure } from './groove.js';
+import { partTicks } from './pattern.js';
 
-/** Lowest root: the open low string of a bass. */
-const LOWEST_ROOT = midi('E1');
+/** The range of a bass of four strings as it is played in a band. */
+export const BASS_RANGE = Object.freeze({ lowest: midi('E1'), highest: midi('G3') });
+
+const OCTAVE = 12;
+const VELOCITY = 92;
+const WEAK_VELOCITY = 78;
+
+/** A note of a figure: part of the beat, and semitones above the root. */
+type FigureNote = readonly [part: number, above: number];
 
 /**
- * A walking bass: a note a beat, up the chord to its sixth or seventh and down again; before another
- * chord the semitone below its root. Common practice, no source.
+ * The bass of a band: a figure beat by beat, its root as near as may be to the note before, within
+ * {@link BASS_RANGE} and with no leap over an octave. Before another chord it comes from a half step above or
+ * below. Common practice, no source.
  */
-export function walkBass(beats: readonly Beat[]): readonly TimedNote[] {
-  return beats.flatMap(({ start, ticks, chord, underChord, next }): readonly TimedNote[] => {
+export function playBass(
+  beats: readonly Beat[],
+  figure: BassFigure,
+  random: Random,
+): readonly TimedNote[] {
+  let before: number | undefined;
+  let root: number | undefined;
+  return beats.flatMap((beat) => {
+    const { chord, underChord, start, ticks } = beat;
     if (chord === null) return [];
-    const walk = walkOf(chord);
-    const isApproach = next !== undefined && underChord > 0;
-    const pitch = isApproach
-      ? rootPitch(next) - 1
-      : rootPitch(chord) + (walk[underChord % walk.length] ?? 0);
-    return [{ start, duration: ticks, pitch }];
+    if (underChord === 0 || root === undefined) root = rootNear(chord, before);
+    const notes = figureAt(beat, chord, figure, random);
+    const places = partTicks(2, ticks);
+    return notes.map(([part, above], at) => {
+      const from = places[part] ?? 0;
+      const to = at + 1 < notes.length ? (places[notes[at + 1]?.[0] ?? 0] ?? ticks) : ticks;
+      before = reach((root as number) + above, before);
+      const velocity = part === 0 && beat.inBar % 2 === 0 ? VELOCITY : WEAK_VELOCITY;
+      return {
+        start: start + from,
+        duration: to - from,
+        pitch: before,
+        velocity,
+      };
+    });
   });
 }
 
-function rootPitch({ tones }: Chord): number {
-  const root = tones[0]?.pitchClass ?? 0;
-  return LOWEST_ROOT + ((root - LOWEST_ROOT + 120) % 12);
+/** The root of a chord nearest to a pitch, low enough to walk up from; the lowest at the beginning. */
+function rootNear({ tones }: Chord, near: number | undefined): number {
+  const { lowest } = BASS_RANGE;
+  const root = lowest + (((tones[0]?.pitchClass ?? 0) - lowest + 10 * OCTAVE) % OCTAVE);
+  const high = root + OCTAVE;
+  if (near === undefined || high + OCTAVE > BASS_RANGE.highest) return root;
+  return Math.abs(high - near) < Math.abs(root - near) ? high : root;
 }
 
-/** Semitones above the root: up by root, third and fifth to the top, and down. */
-function walkOf(chord: Chord): readonly number[] {
+/** A pitch within the range, and no more than an octave from the one before, by octaves. */
+function reach(pitch: number, before: number | undefined): number {
+  const { lowest, highest } = BASS_RANGE;
+  let within = pitch;
+  while (within < lowest) within += OCTAVE;
+  while (within > highest) within -= OCTAVE;
+  if (before === undefined || Math.abs(within - before) <= OCTAVE) return within;
+  const nearer = within > before ? within - OCTAVE : within + OCTAVE;
+  return nearer >= lowest && nearer <= highest ? nearer : within;
+}
+
+function figureAt(
+  beat: Beat,
+  chord: Chord,
+  figure: BassFigure,
+  random: Random,
+): readonly FigureNote[] {
+  const { next, underChord } = beat;
+  const approach =
+    next !== undefined && underChord > 0 ? approachTo(next, chord, random) : undefined;
+  return FIGURES[figure](chord, underChord, approach);
+}
+
+/** The notes of a beat of a figure, by how many beats its chord has lasted. */
+type FigureOf = (
+  chord: Chord,
+  underChord: number,
+  approach: number | undefined,
+) => readonly FigureNote[];
+
+const FIGURES: Readonly<Record<BassFigure, FigureOf>> = {
+  walk: (chord, underChord, approach) => [[0, approach ?? walkAt(chord, underChord)]],
+  'two-beat': (chord, underChord, approach) => {
+    if (underChord % 2 === 1) return approach === undefined ? [] : [[0, approach]];
+    return [[0, underChord % 4 === 0 ? 0 : intervalsOf(chord).fifth]];
+  },
+  boogie: (chord, underChord, approach) => {
+    const { third, fifth, top } = intervalsOf(chord);
+    const step = approach ?? [0, third, fifth, top][underChord % 4] ?? 0;
+    return bothParts(step, step);
+  },
+  eighths: (chord, underChord, approach) =>
+    bothParts(approach ?? 0, approach ?? (underChord % 4 === 3 ? intervalsOf(chord).fifth : 0)),
+  syncopated: (chord, underChord, approach) => {
+    if (underChord % 2 === 0) return [[0, underChord % 4 === 0 ? 0 : OCTAVE]];
+    return [[1, approach ?? intervalsOf(chord).fifth]];
+  },
+};
+
+function bothParts(first: number, second: number): readonly FigureNote[] {
+  return [
+    [0, first],
+    [1, second],
+  ];
+}
+
+/** Semitones above this chord's root of a half step below or above the root of the next. */
+function approachTo(next: Chord, { tones }: Chord, random: Random): number {
+  const root = tones[0]?.pitchClass ?? 0;
+  const target = ((next.tones[0]?.pitchClass ?? 0) - root + OCTAVE) % OCTAVE;
+  return target + (random() < BELOW ? -1 : 1);
+}
+
+/** How often a walk comes from below. Our own choice. */
+const BELOW = 0.7;
+
+function walkAt(chord: Chord, underChord: number): number {
+  const { third, fifth, top } = intervalsOf(chord);
+  const walk = [0, third, fifth, top, OCTAVE, top, fifth, third];
+  return walk[underChord % walk.length] ?? 0;
+}
+
+/** What a walk steps on: minor chords go up to their seventh, others to their sixth. */
+function intervalsOf(chord: Chord): { third: number; fifth: number; top: number } {
   const third = intervalOf(chord, ['3', 'b3', '4', '2']) ?? 4;
   const fifth = intervalOf(chord, ['5', 'b5', '#5']) ?? 7;
-  // Minor chords walk to their seventh, others to their sixth, which a dominant shares.
   const isMinor = third === 3;
   const top = (isMinor ? intervalOf(chord, ['b7', 'bb7', '6', '7']) : 9) ?? 10;
-  return [0, third, fifth, top, 12, top, fifth, third];
+  return { third, fifth, top };
 }
 
 function intervalOf({ tones }: Chord, degrees: readonly string[]): number | undefined {
   const root = tones[0]?.pitchClass ?? 0;
   const tone = tones.find(({ degree }) => degrees.includes(degree));
-  return tone && (tone.pitchClass - root + 12) % 12;
+  return tone && (tone.pitchClass - root + OCTAVE) % OCTAVE;
 }

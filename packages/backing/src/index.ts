@@ -4,8 +4,20 @@
  * @packageDocumentation
  */
 
+// Grooves
+export {
+  BASS_FIGURES,
+  type BassFigure,
+  COMPING_FIGURES,
+  type CompingFigure,
+  DRUM_NAMES,
+  type DrumName,
+  type Groove,
+  type Pattern,
+} from './groove.js';
+export { GROOVES, type GrooveId } from './grooves.js';
 // Backing
-export { type BackingOptions, makeBacking } from './make-backing.js';
+export { type BackingOptions, makeBacking, type PartOptions } from './make-backing.js';
 export {
   BACKING_CAUTIONS,
   type BackingPart,

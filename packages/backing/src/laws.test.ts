@@ -3,7 +3,10 @@ import { lineEnd, parseMetre } from '@reedplate/line';
 import { TWELVE_KEYS } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
+import { BASS_RANGE } from './bass.js';
+import { COMPING_RANGE } from './comping.js';
 import { DRUMS } from './drums.js';
+import { GROOVES } from './grooves.js';
 import { makeBacking } from './make-backing.js';
 
 // A busy machine takes its time over hundreds of cases.
@@ -16,12 +19,17 @@ const backings = fc
     choruses: fc.integer({ min: 1, max: 3 }),
     countIn: fc.integer({ min: 0, max: 4 }),
     ending: fc.boolean(),
+    seed: fc.integer(),
+    groove: fc.option(fc.constantFrom(...GROOVES.filter(({ parts }) => parts !== 3)), {
+      nil: undefined,
+    }),
   })
-  .map(({ form, tonic, choruses, countIn, ending }) => {
+  .map(({ form, tonic, choruses, countIn, ending, groove, seed }) => {
     const minor = { Db: 'C#m', Ab: 'G#m', Gb: 'F#m' }[tonic as string] ?? `${tonic}m`;
     const key = (form.mode === 'minor' ? minor : tonic) as 'G';
     const chart = makeChart(form, key, { choruses });
-    return { chart, countIn, ending, backing: makeBacking(chart, { countIn, ending }) };
+    const options = { countIn, ending, seed, ...(groove === undefined ? {} : { groove }) };
+    return { chart, countIn, ending, backing: makeBacking(chart, options) };
   });
 
 describe('laws of makeBacking', () => {
@@ -36,16 +44,47 @@ describe('laws of makeBacking', () => {
     );
   });
 
-  test('makeBacking keeps the bass within an octave and a half of its lowest string, a note at a time', () => {
+  test('makeBacking keeps the bass within its strings, a note at a time, with no leap over an octave', () => {
     fc.assert(
       fc.property(backings, ({ backing }) => {
         const bass = backing.parts?.find(({ name }) => name === 'Bass')?.line.notes ?? [];
         let end = 0;
-        for (const { start, duration, pitch } of bass) {
+        let before: number | undefined;
+        for (const { start, duration, pitch } of bass.slice(0, -1)) {
           expect(start).toBeGreaterThanOrEqual(end);
           end = start + duration;
-          expect(pitch).toBeGreaterThanOrEqual(27);
-          expect(pitch).toBeLessThanOrEqual(51);
+          expect(pitch).toBeGreaterThanOrEqual(BASS_RANGE.lowest);
+          expect(pitch).toBeLessThanOrEqual(BASS_RANGE.highest);
+          expect(Math.abs(pitch - (before ?? pitch))).toBeLessThanOrEqual(12);
+          before = pitch;
+        }
+      }),
+    );
+  });
+
+  test('makeBacking keeps the chords between bass and harmonica', () => {
+    fc.assert(
+      fc.property(backings, ({ backing }) => {
+        const chords = backing.parts?.find(({ name }) => name === 'Comping')?.line.notes ?? [];
+        for (const { pitch } of chords) {
+          expect(pitch).toBeGreaterThanOrEqual(COMPING_RANGE.lowest);
+          expect(pitch).toBeLessThanOrEqual(COMPING_RANGE.highest);
+        }
+      }),
+    );
+  });
+
+  test('makeBacking sounds nothing in a break, count-in apart', () => {
+    fc.assert(
+      fc.property(backings, ({ backing, countIn }) => {
+        const breaks = (backing.chart?.spans ?? []).slice(countIn).filter(({ chord }) => !chord);
+        for (const { line } of backing.parts ?? []) {
+          for (const { start, duration } of line.notes) {
+            const inBreak = breaks.find(
+              (span) => start < span.end && start + duration > span.start,
+            );
+            expect(inBreak).toBeUndefined();
+          }
         }
       }),
     );
@@ -69,22 +108,29 @@ describe('laws of makeBacking', () => {
     );
   });
 
-  test('makeBacking keeps time: a ride on every beat that is no count-in and no ending', () => {
+  test('makeBacking counts in with a click a beat', () => {
     fc.assert(
       fc.property(backings, ({ chart, countIn, backing }) => {
         const drums =
           backing.parts?.find(({ percussion }) => percussion === true)?.line.notes ?? [];
-        const { barTicks, beatTicks, beatsPerBar } = parseMetre(chart.metre);
+        const { barTicks, beatsPerBar } = parseMetre(chart.metre);
         const from = (backing.chart?.pickup ?? 0) + countIn * barTicks;
-        const rides = new Set(
-          drums.filter(({ pitch }) => pitch === DRUMS.ride).map(({ start }) => start),
-        );
-        for (let beat = 0; beat < chart.bars * beatsPerBar; beat += 1) {
-          expect(rides.has(from + beat * beatTicks)).toBe(true);
-        }
-        const clicks = drums.filter(({ pitch }) => pitch === DRUMS.sideStick);
+        const clicks = drums.filter(({ pitch, start }) => pitch === DRUMS.click && start < from);
         expect(clicks.length).toBe(countIn * beatsPerBar);
       }),
+    );
+  });
+
+  test('makeBacking is the same for the same seed, and muting a part leaves the others alone', () => {
+    fc.assert(
+      fc.property(fc.integer(), fc.constantFrom(...GROOVES.slice(0, 4)), (seed, groove) => {
+        const chart = makeChart('quick-change', 'A', { choruses: 2 });
+        const whole = makeBacking(chart, { seed, groove });
+        expect(makeBacking(chart, { seed, groove })).toEqual(whole);
+        const without = makeBacking(chart, { seed, groove, bass: { mute: true } });
+        expect(without.parts).toEqual(whole.parts?.filter(({ name }) => name !== 'Bass'));
+      }),
+      { numRuns: 20 },
     );
   });
 });

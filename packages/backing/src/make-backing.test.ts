@@ -20,9 +20,7 @@ describe('makeBacking', () => {
     expect(backing.chart?.spans[0]).toMatchObject({ bar: 1, chord: null });
     expect(backing.chart?.spans[1]).toMatchObject({ start: 3840, numeral: 'I7' });
     expect(backing.chart?.spans.at(-1)).toMatchObject({ bar: 26, numeral: 'I7' });
-    const clicks = part(backing, 'Drums').line.notes.filter(
-      ({ pitch }) => pitch === DRUMS.sideStick,
-    );
+    const clicks = part(backing, 'Drums').line.notes.filter(({ pitch }) => pitch === DRUMS.click);
     expect(clicks.map(({ start }) => start)).toEqual([0, 960, 1920, 2880]);
     for (const { line } of backing.parts ?? []) expect(lineEnd(line)).toBe(26 * 3840);
   });
@@ -31,7 +29,9 @@ describe('makeBacking', () => {
     const bare = makeBacking(chart, { countIn: 0, ending: false });
     expect(bare.chart).toEqual(chart);
     expect(part(bare, 'Bass').line.notes[0]?.start).toBe(0);
-    expect(lineEnd(part(bare, 'Bass').line)).toBe(24 * 3840);
+    const last = lineEnd(part(bare, 'Bass').line);
+    expect(last).toBeGreaterThan(24 * 3840 - 960);
+    expect(last).toBeLessThanOrEqual(24 * 3840);
   });
 
   test('makeBacking walks from the root of each chord and comes to the next by a semitone', () => {
@@ -43,15 +43,16 @@ describe('makeBacking', () => {
     expect([before?.pitch, on?.pitch]).toEqual([35, 36]);
   });
 
-  test('makeBacking comps chord tones alone, on the backbeat, within an octave', () => {
+  test('makeBacking comps chord tones alone, within its range', () => {
     for (const form of FORMS) {
       const own = makeChart(form, form.mode === 'minor' ? 'Bbm' : 'Bb');
-      const backing = makeBacking(own, { countIn: 0, ending: false });
+      const options = { countIn: 0, ending: false, groove: 'driving-shuffle' } as const;
+      const backing = makeBacking(own, options);
       for (const { start, pitch } of part(backing, 'Comping').line.notes) {
         const tones = chordAt(own, start)?.chord?.tones.map(({ pitchClass }) => pitchClass);
         expect(tones).toContain(pitch % 12);
-        expect(pitch).toBeGreaterThanOrEqual(54);
-        expect(pitch).toBeLessThan(66);
+        expect(pitch).toBeGreaterThanOrEqual(52);
+        expect(pitch).toBeLessThanOrEqual(72);
       }
     }
   });
@@ -61,11 +62,11 @@ describe('makeBacking', () => {
     ['12/8', [0, 480, 960, 1440]],
     ['6/8', [0, 480, 960, 1440]],
     ['2/2', [0, 960, 1920, 2880]],
-  ] as const)('makeBacking rides on the parts of each beat of %s', (metre, starts) => {
+  ] as const)('makeBacking keeps time on the parts of each beat of %s', (metre, starts) => {
     const own = makeChart('basic', 'G', { metre });
     const { notes } = part(makeBacking(own, { countIn: 0 }), 'Drums').line;
-    const rides = notes.filter(({ pitch }) => pitch === DRUMS.ride);
-    expect(rides.slice(0, 4).map(({ start }) => start)).toEqual(starts);
+    const time = notes.filter(({ pitch }) => pitch === DRUMS.ride || pitch === DRUMS.hat);
+    expect(time.slice(0, 4).map(({ start }) => start)).toEqual(starts);
   });
 
   test.each(['4/4', '12/8', '3/4'] as const)(

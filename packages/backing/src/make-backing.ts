@@ -1,14 +1,40 @@
 import type { Chart, ChordSpan } from '@reedplate/form';
-import type { PiecePart, Sheet } from '@reedplate/interchange';
-import { type Line, makeLine, parseMetre, type TimedNote } from '@reedplate/line';
-import { type Chord, deepFreeze, requireInteger } from '@reedplate/pitch';
-import { walkBass } from './bass.js';
-import { beatsOf } from './beats.js';
-import { comp } from './comping.js';
-import { countOff, DRUMS, drum } from './drums.js';
+import type { Sheet } from '@reedplate/interchange';
+import { type Line, makeLine, parseMetre } from '@reedplate/line';
+import {
+  type Chord,
+  deepFreeze,
+  type OptionNames,
+  requireInteger,
+  requireOptions,
+} from '@reedplate/pitch';
+import type { Groove } from './groove.js';
+import type { GrooveId } from './grooves.js';
+import { playBand } from './play-band.js';
+import { toGroove } from './to-groove.js';
+
+/** How one part of a band is played. */
+export interface PartOptions {
+  /** Whether it is left out. Default `false`. */
+  readonly mute?: boolean;
+  /** Loudness beside that of the groove, above 0 to 2. Default 1. */
+  readonly level?: number;
+  /** General MIDI program, counted from 1. Default 34 for the bass, 28 for the chords. */
+  readonly program?: number;
+}
 
 /** What a backing has besides the chart's choruses. */
 export interface BackingOptions {
+  /** A groove, or its id. Default by the feel and metre of the chart. */
+  readonly groove?: GrooveId | Groove;
+  /** How each part is played. */
+  readonly bass?: PartOptions;
+  readonly comping?: PartOptions;
+  readonly drums?: Omit<PartOptions, 'program'>;
+  /** Any whole number: fills and walks are drawn from it, the same each time. Default 1. */
+  readonly seed?: number;
+  /** Whether chords and bass rest in every other four bars, for trading fours. Default `false`. */
+  readonly trade?: boolean;
   /** Bars counted in, 0 to 8; default 1. A pickup of the line falls into the last of them. */
   readonly countIn?: number;
   /** Whether a bar of the tonic chord ends it; default true. */
@@ -17,28 +43,46 @@ export interface BackingOptions {
   readonly line?: Line;
 }
 
+const BACKING_OPTIONS: OptionNames<BackingOptions> = {
+  groove: true,
+  bass: true,
+  comping: true,
+  drums: true,
+  seed: true,
+  trade: true,
+  countIn: true,
+  ending: true,
+  line: true,
+};
+
 const MOST_COUNT_IN = 8;
 
 /**
- * A band that plays a chart: walking bass, chords on the backbeat and drums, counted in and ended, as
- * parts of a sheet to be written. The lines are even: {@link writeMidi} plays the chart's feel.
+ * A band that plays a chart in a groove: bass, chords and drums, counted in and ended, as parts of a
+ * sheet to be written. All of them rest in a break. The lines are even: {@link writeMidi} plays the chart's feel.
  *
- * @throws ReedplateError `NUMBER_RANGE` for a wrong count-in
+ * @throws ReedplateError `NUMBER_RANGE` for a wrong count-in, seed, level or program; `OPTION_UNKNOWN` for a
+ * groove that is not in the catalogue, `GROOVE_INVALID` for one of which a pattern cannot be read, or of beats
+ * that the metre does not have
  * @example
  * ```ts
  * import { makeChart } from '@reedplate/form';
  * import { makeBacking } from '@reedplate/backing';
  *
  * const chart = makeChart('quick-change', 'G', { choruses: 2 });
- * const { parts, chart: played } = makeBacking(chart);
+ * const { parts, chart: played } = makeBacking(chart, { groove: 'boogie' });
  * parts?.map((part) => part.name); // => ['Bass', 'Comping', 'Drums']
  * played?.bars; // => 26
+ * makeBacking(chart, { bass: { mute: true } }).parts?.length; // => 2
  * makeBacking(chart, { countIn: 9 }); // throws NUMBER_RANGE
+ * makeBacking(chart, { groove: 'boggie' as 'boogie' }); // throws OPTION_UNKNOWN
  * ```
  */
 export function makeBacking(chart: Chart, options: BackingOptions = {}): Sheet {
-  const { countIn = 1, ending = true, line } = options;
+  const given = requireOptions(options, BACKING_OPTIONS, 'makeBacking');
+  const { countIn = 1, ending = true, line } = given;
   requireInteger(countIn, { min: 0, max: MOST_COUNT_IN, what: 'bars counted in' });
+  const groove = toGroove(given.groove, chart);
   const played = frameChart(chart, { countIn, ending, lead: line?.pickup ?? 0 });
   const { metre, pickup, tempo } = played;
   const head = { metre, pickup, ...(tempo === undefined ? {} : { tempo }) };
@@ -49,78 +93,16 @@ export function makeBacking(chart: Chart, options: BackingOptions = {}): Sheet {
     key: chart.key,
     chart: played,
     parts: [
-      ...(line === undefined ? [] : [tunePart(tune)]),
-      ...bandParts(played, countIn, ending, head),
+      ...(line === undefined ? [] : [{ name: 'Tune', program: TUNE_PROGRAM, line: tune }]),
+      ...playBand(played, groove, { ...given, countIn, ending }),
     ],
   });
 }
 
 type LineHead = Pick<Line, 'metre' | 'pickup' | 'tempo'>;
 
-/** General MIDI programs, counted from 1: harmonica, fingered bass, clean electric guitar. */
-const PROGRAMS = { tune: 23, bass: 34, comping: 28 } as const;
-
-function tunePart(line: Line): PiecePart {
-  return { name: 'Tune', program: PROGRAMS.tune, line };
-}
-
-function bandParts(
-  chart: Chart,
-  countIn: number,
-  ending: boolean,
-  head: LineHead,
-): readonly PiecePart[] {
-  const { barTicks, beatTicks } = parseMetre(chart.metre);
-  const all = beatsOf(chart).slice(countIn * parseMetre(chart.metre).beatsPerBar);
-  const last = ending ? chart.spans.at(-1) : undefined;
-  const beats = all.filter(({ start }) => last === undefined || start < last.start);
-  const clicks = countOff(countIn, barTicks, beatTicks);
-  const final = last === undefined ? NO_ENDING : endWith(last);
-  return [
-    {
-      name: 'Bass',
-      program: PROGRAMS.bass,
-      line: makeLine([...walkBass(beats), ...final.bass], head),
-    },
-    {
-      name: 'Comping',
-      program: PROGRAMS.comping,
-      line: makeLine([...comp(beats), ...final.comping], head),
-    },
-    {
-      name: 'Drums',
-      percussion: true,
-      line: makeLine([...clicks, ...drum(beats), ...final.drums], head),
-    },
-  ];
-}
-
-interface Ending {
-  readonly bass: readonly TimedNote[];
-  readonly comping: readonly TimedNote[];
-  readonly drums: readonly TimedNote[];
-}
-
-const NO_ENDING: Ending = { bass: [], comping: [], drums: [] };
-
-/** The last bar: root, chord and crash together, held. */
-function endWith({ start, end, chord }: ChordSpan): Ending {
-  const beat = {
-    start,
-    ticks: end - start,
-    inBar: 0,
-    beatsPerBar: 1,
-    underChord: 0,
-    chord,
-    next: undefined,
-  };
-  const hold = (note: TimedNote): TimedNote => ({ ...note, duration: end - start });
-  return {
-    bass: walkBass([beat]),
-    comping: comp([beat]).map(hold),
-    drums: [DRUMS.crash, DRUMS.kick].map((pitch) => hold({ start, duration: 1, pitch })),
-  };
-}
+/** The harmonica in General MIDI, counted from 1. */
+const TUNE_PROGRAM = 23;
 
 interface Frame {
   readonly countIn: number;

@@ -47,6 +47,8 @@ export const ERROR_CODES = /* @__PURE__ */ Object.freeze({
   MODEL_UNKNOWN: 'is not an effort model of the catalogue',
   MODEL_INVALID: 'is not part of a valid effort model',
   STUDY_INVALID: 'is not part of a valid study',
+  // backing
+  GROOVE_INVALID: 'is not part of a valid groove',
   // practice
   COMPOSE_INVALID: 'is not part of what a line can be composed from',
   COMPOSE_IMPOSSIBLE: 'has no line that satisfies all constraints',

@@ -102,5 +102,6 @@ export {
 } from './json-fields.js';
 export { nearestOf } from './nearest.js';
 export { type OptionNames, requireOptions } from './options.js';
+export { type Random, randomFrom } from './random.js';
 export { requireShape, type Shape, type ShapeWords } from './shape.js';
 export { logOfTwo, powerOfTwo } from './two-power.js';

@@ -24,7 +24,7 @@ describe('lossesOf', () => {
   test.each([
     ['midi', []],
     ['musicxml', ['percussion-unwritten']],
-    ['abc', ['percussion-unwritten']],
+    ['abc', ['percussion-unwritten', 'playing-unwritten']],
     ['line', ['chart-unwritten', 'parts-unwritten', 'head-unwritten']],
     ['tab', ['parts-unwritten']],
   ] as const)('lossesOf a band in the format %s are %j', (format, expected) => {

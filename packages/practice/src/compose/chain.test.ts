@@ -1,7 +1,7 @@
+import { randomFrom } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Chain, countChains, drawChain, layDraws, type Rule } from './chain.js';
-import { randomFrom } from './random.js';
 
 /** Every chain of options, told one by one. */
 function everyChain({ options }: Chain): readonly (readonly number[])[] {
@@ -144,18 +144,5 @@ describe('layDraws', () => {
     });
     if (draws === undefined) throw new Error('it can be drawn');
     expect(drawChain(draws, randomFrom(1))).toHaveLength(2000);
-  });
-});
-
-describe('randomFrom', () => {
-  test('gives the same numbers from the same seed, within 0 and 1', () => {
-    const [one, two] = [randomFrom(7), randomFrom(7)];
-    for (let at = 0; at < 1000; at += 1) {
-      const number = one();
-      expect(two()).toBe(number);
-      expect(number).toBeGreaterThanOrEqual(0);
-      expect(number).toBeLessThan(1);
-    }
-    expect(randomFrom(8)()).not.toBe(randomFrom(7)());
   });
 });

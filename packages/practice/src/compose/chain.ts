@@ -1,4 +1,5 @@
-import { drawIndex, type Random } from './random.js';
+import type { Random } from '@reedplate/pitch';
+import { drawIndex } from './draw-index.js';
 
 /**
  * A chain of choices: one option at each place, and a weight for each option after the one before. The

@@ -7,6 +7,7 @@ import {
   type ChordDegree,
   parseKey,
   ReedplateError,
+  randomFrom,
   toPitchClass,
 } from '@reedplate/pitch';
 import { DEFAULT_LINE_TEMPO, moveEffort, toEffortModel } from '@reedplate/playability';
@@ -20,7 +21,6 @@ import {
   requirePlan,
   usualPlans,
 } from './phrases-of.js';
-import { randomFrom } from './random.js';
 import { drawRhythm } from './rhythm.js';
 import { CELLS_OF_THREE, CELLS_OF_TWO } from './rhythm-cells.js';
 

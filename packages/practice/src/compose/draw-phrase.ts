@@ -1,10 +1,10 @@
 import type { Sounding } from '@reedplate/layout';
+import type { Random } from '@reedplate/pitch';
 import { type Draws, drawChain, layDraws } from './chain.js';
 import { MUST_HOLD, type MustHold, NOTHING_HELD } from './constraints.js';
 import { notePlaces } from './note-place.js';
 import type { PhrasePlace } from './phrases-of.js';
 import { type PitchFrame, pitchChain } from './pitch-chain.js';
-import type { Random } from './random.js';
 import type { Beat } from './rhythm.js';
 
 /** What every phrase is drawn from. */

@@ -1,5 +1,5 @@
+import type { Random } from '@reedplate/pitch';
 import { type Chain, drawChain, layDraws, type Rule } from './chain.js';
-import type { Random } from './random.js';
 import type { RhythmCell } from './rhythm-cells.js';
 
 /** How many notes begin in a bar. */

@@ -1,6 +1,13 @@
-import { type BackingSummary, makeBacking, summariseBacking } from '@reedplate/backing';
+import {
+  type BackingOptions,
+  type BackingSummary,
+  GROOVES,
+  type GrooveId,
+  makeBacking,
+  summariseBacking,
+} from '@reedplate/backing';
 import { formatOfName, PIECE_FORMATS, type PieceFormatId } from '@reedplate/interchange';
-import { ReedplateError } from '@reedplate/pitch';
+import { ReedplateError, requireOneOf } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { type ChartWords, readChart, withChartOptions } from '../../shared/chart-options.js';
 import { count } from '../../shared/count.js';
@@ -8,7 +15,7 @@ import { examples } from '../../shared/examples.js';
 import { withJson } from '../../shared/options.js';
 import { readPieceFile, writePieceFile } from '../../shared/piece-file.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
-import { readWholeNumber } from '../../shared/read-words.js';
+import { readList, readWholeNumber } from '../../shared/read-words.js';
 import { titleOfChart } from '../../shared/say-chart.js';
 import type { Terminal } from '../../terminal.js';
 
@@ -19,6 +26,10 @@ interface BackingWords extends ChartWords, PrintWords {
   readonly tempo: string;
   readonly countIn: string;
   readonly finalBar: boolean;
+  readonly groove?: string;
+  readonly mute?: string;
+  readonly trade?: true;
+  readonly seed: string;
   readonly line?: string;
   readonly output: string;
 }
@@ -30,11 +41,19 @@ export function setUpBacking(verb: Command, terminal: Terminal): void {
     .option('--tempo <number>', 'felt beats a minute', '96')
     .option('--count-in <bars>', 'bars counted in', '1')
     .option('--no-final-bar', 'leave out the bar of I after the last chorus')
+    .option(
+      '--groove <name>',
+      `${GROOVES.map(({ id }) => id).join(', ')}; by feel and metre if not given`,
+    )
+    .option('--mute <parts>', 'parts left out, of bass, comping and drums, with commas between')
+    .option('--trade', 'bass and chords rest in every other four bars')
+    .option('--seed <number>', 'draws other fills and walks', '1')
     .option('--line <file>', 'a line played on top, in any format')
     .addHelpText(
       'after',
       examples(
         'reedplate backing --form quick-change --key G --tempo 100 --choruses 6 -o blues-in-g.mid',
+        'reedplate backing --key A --groove boogie --mute comping -o boogie-in-a.mid',
       ),
     )
     .action((words: BackingWords) => {
@@ -66,8 +85,19 @@ function readTempo(tempo: string): number {
   return readWholeNumber(tempo, { min: 1, max: 1000, what: 'felt beats a minute' });
 }
 
-function readOptions({ countIn, finalBar, line }: BackingWords, terminal: Terminal) {
+const PARTS = ['bass', 'comping', 'drums'] as const;
+
+function readOptions(words: BackingWords, terminal: Terminal): BackingOptions {
+  const { countIn, finalBar, line, groove, mute, trade = false, seed } = words;
+  const muted = (mute === undefined ? [] : readList(mute)).map((part) =>
+    requireOneOf(part, PARTS, { what: 'a part of the band' }),
+  );
   return {
+    ...Object.fromEntries(muted.map((part) => [part, { mute: true }])),
+    // An unknown groove is refused by name where the band is made.
+    ...(groove === undefined ? {} : { groove: groove as GrooveId }),
+    trade,
+    seed: readWholeNumber(seed, { min: 0, max: Number.MAX_SAFE_INTEGER, what: 'a seed' }),
     countIn: readWholeNumber(countIn, { min: 0, max: 8, what: 'bars counted in' }),
     ending: finalBar,
     ...(line === undefined ? {} : { line: readPieceFile(line, terminal).line }),
