@@ -1,3 +1,4 @@
+import { deepFreeze } from '@reedplate/pitch';
 import type { DrumName, Groove, Pattern } from './groove.js';
 
 type Fill = Readonly<Partial<Record<DrumName, Pattern>>>;
@@ -27,7 +28,7 @@ const SOFT_FILLS: readonly Fill[] = [
  * Grooves of a blues band. Common practice, no source: the patterns are written here from what each
  * name means to players.
  */
-export const GROOVES = Object.freeze([
+export const GROOVES = /* @__PURE__ */ deepFreeze([
   {
     id: 'driving-shuffle',
     name: 'Driving shuffle',

@@ -7,10 +7,21 @@
 // Written by `npm run umbrella`.
 export {
   BACKING_CAUTIONS,
+  BASS_FIGURES,
   type BackingOptions,
   type BackingPart,
   type BackingSummary,
+  type BassFigure,
+  COMPING_FIGURES,
+  type CompingFigure,
+  DRUM_NAMES,
+  type DrumName,
+  GROOVES,
+  type Groove,
+  type GrooveId,
   makeBacking,
+  type PartOptions,
+  type Pattern,
   summariseBacking,
 } from '@reedplate/backing';
 export {
