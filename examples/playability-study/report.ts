@@ -10,11 +10,11 @@ const figure = (interval: StudyFigure | null): string =>
 /** The results as a table in Markdown, a row a cell. */
 export function resultTable(cells: readonly StudyCellSummary[]): string {
   return [
-    '| tuning | position | level | whole tunes | points a moment | bends in 100 | overbends in 100 |',
+    '| tuning | position | level | whole tunes | points an event | bends in 100 | overbends in 100 |',
     '|---|---:|---|---:|---:|---:|---:|',
     ...cells.map(
       (cell) =>
-        `| ${cell.tuning} | ${cell.position} | ${cell.level} | ${percent(cell.wholeShare)} | ${figure(cell.effortPerMoment)} | ${figure(cell.bendsPerHundred)} | ${figure(cell.overbendsPerHundred)} |`,
+        `| ${cell.tuning} | ${cell.position} | ${cell.level} | ${percent(cell.wholeShare)} | ${figure(cell.effortPerEvent)} | ${figure(cell.bendsPerHundred)} | ${figure(cell.overbendsPerHundred)} |`,
     ),
   ].join('\n');
 }
@@ -22,7 +22,7 @@ export function resultTable(cells: readonly StudyCellSummary[]): string {
 /** The best changes of a tuning as a table in Markdown. */
 export function changesTable({ unchanged, changes }: TuningChanges, rows: number): string {
   return [
-    '| change | points saved | of | moments missing |',
+    '| change | points saved | of | events missing |',
     '|---|---:|---:|---:|',
     ...changes.slice(0, rows).map(({ edits, saved, missing }) => {
       const said = edits.map(

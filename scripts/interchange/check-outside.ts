@@ -18,7 +18,7 @@ import { PitchDetector } from 'pitchy';
 import {
   JUMP_SAMPLES,
   type JumpSample,
-} from '../../packages/interchange/src/score/jump-samples.fixture.js';
+} from '../../packages/interchange/src/notation/jump-samples.fixture.js';
 import { ROOT } from '../lib/root.mjs';
 import { extendSchema } from './extend-schema.js';
 import { FORM_SHEETS, HAND_SHEETS, LINE_SHEETS } from './samples.js';

@@ -12,7 +12,7 @@ import { makeLine } from '@reedplate/line';
 import { isReedplateError } from '@reedplate/pitch';
 import { detectTab, parseTimedTab } from '@reedplate/tab';
 import { zipSync } from 'fflate';
-import { JUMP_SAMPLES } from '../../packages/interchange/src/score/jump-samples.fixture.js';
+import { JUMP_SAMPLES } from '../../packages/interchange/src/notation/jump-samples.fixture.js';
 import { FORM_SHEETS, LINE_SHEETS } from './samples.js';
 
 // Feeds readers with arbitrary and mutated bytes: only typed errors, and none takes long.

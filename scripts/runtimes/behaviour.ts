@@ -24,7 +24,7 @@ import {
   TUNINGS,
   TWELVE_KEYS,
   targetsOf,
-  tuneHarp,
+  temperHarp,
   writeAbc,
   writeMidi,
   writeMusicXml,
@@ -35,7 +35,7 @@ const ANSWERS: Readonly<Record<string, () => unknown>> = {
   frequencies: () =>
     TUNINGS.map((tuning) =>
       TEMPERAMENTS.map((temperament) =>
-        answerOf(() => tuneHarp(makeHarp('A', { tuning }), temperament)),
+        answerOf(() => temperHarp(makeHarp('A', { tuning }), temperament)),
       ),
     ),
   charts: () => FORMS.map((form) => TWELVE_KEYS.map((key) => makeChart(form, key))),

@@ -12,12 +12,12 @@ import { namedTargets } from './tonal-targets.js';
 // Targets of a twelve-bar chart, and scores of lines of several lengths, against the same on note
 // names. That both give the same for any line and chart is held by test/tonal-baseline.test.ts.
 // Both compute every stage, chance, readings and total included; scoreLine gives more in its time: the
-// swing, timing and fit by bar, verdict and remarks.
+// swing, timing and chord fit by bar, verdict and remarks.
 
 const EIGHTH = 480;
 const form = formById('quick-change');
 const harp = makeHarp('C');
-const song = { tonic: 'G', style: 'traditional' } as const;
+const song = { tonic: 'G', style: 'blues' } as const;
 const KEEPERS = [
   ['chords kept', keepChords(song)],
   ['pairs kept', keepPairs(song)],

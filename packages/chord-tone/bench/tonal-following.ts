@@ -29,21 +29,21 @@ function timesOf(changes: readonly NamedSpan[]): ReadonlyMap<string, number> {
   return times;
 }
 
-/** The fit over each chord held throughout, by the time it has. */
+/** The chord fit over each chord held throughout, by the time it has. */
 export function namedBlind(take: NamedTake, changes: readonly NamedSpan[]): number | null {
   const [before, first] = changes as readonly [NamedSpan, NamedSpan];
   const end = changes[changes.length - 1]?.end ?? 0;
   let [sum, total] = [0, 0];
   for (const [symbol, time] of timesOf(changes)) {
-    const fit = namedFit(judgeOver(take, [before, { ...first, end, symbol }]));
-    if (fit === null) continue;
-    sum += time * fit;
+    const chordFit = namedFit(judgeOver(take, [before, { ...first, end, symbol }]));
+    if (chordFit === null) continue;
+    sum += time * chordFit;
     total += time;
   }
   return total === 0 ? null : sum / total;
 }
 
-/** The mean fit over every pitch drawn for a note and for the one after it. */
+/** The mean chord fit over every pitch drawn for a note and for the one after it. */
 export function namedShuffled(
   judged: readonly NamedJudged[],
   { chart, compare }: NamedTake,
@@ -134,7 +134,7 @@ function chanceOfStep(
 export interface NamedReading {
   readonly kind: keyof typeof SCORE_WEIGHTS.faults;
   readonly by: number;
-  readonly fit: number;
+  readonly chordFit: number;
 }
 
 /** Fits of the readings that scoreLine takes, in its order. */
@@ -148,16 +148,20 @@ export function namedReadings(
   const readings: NamedReading[] = [];
   for (const by of [-5, -4, -3, -2, -1, 1, 2, 3, 4, 5, 6]) {
     const moved = { ...take, notes: take.notes.map((note) => transposed(note, (12 - by) % 12)) };
-    readings.push({ kind: 'other-harp', by, fit: namedFit(judgeOver(moved, changes)) ?? 0 });
+    readings.push({ kind: 'other-harp', by, chordFit: namedFit(judgeOver(moved, changes)) ?? 0 });
   }
   for (const by of [-2, -1, 1, 2]) {
-    readings.push({ kind: 'bars-off', by, fit: fitOn(turned(take.chart, changes, by * barTicks)) });
+    readings.push({
+      kind: 'bars-off',
+      by,
+      chordFit: fitOn(turned(take.chart, changes, by * barTicks)),
+    });
   }
   for (const by of [-1, 1]) {
     readings.push({
       kind: 'beats-off',
       by,
-      fit: fitOn(turned(take.chart, changes, by * beatTicks)),
+      chordFit: fitOn(turned(take.chart, changes, by * beatTicks)),
     });
   }
   return [...readings, ...staticReadings(changes, tonic, fitOn)];
@@ -221,11 +225,11 @@ function staticReadings(
     );
   const missed = [5, 7].filter((by) => [...times.keys()].some((one) => above(one) === by));
   return [
-    { kind: 'one-chord', by: 0, fit: replaced(() => true) },
+    { kind: 'one-chord', by: 0, chordFit: replaced(() => true) },
     ...missed.map((by) => ({
       kind: 'chord-missed' as const,
       by,
-      fit: replaced((one) => above(one) === by),
+      chordFit: replaced((one) => above(one) === by),
     })),
   ];
 }

@@ -45,7 +45,7 @@ export function measureNotes(
   }
   const timing = 1 - onsets.distance / onsets.count / AT_RANDOM;
   return Object.freeze({
-    fit: share(sum.credit, sum.weight),
+    chordFit: share(sum.credit, sum.weight),
     following,
     landing: mean(changes.map(({ landing }) => landing)),
     coverage: mean(changes.map(({ shown }) => (shown === null ? null : Number(shown)))),

@@ -111,7 +111,7 @@ function compare(symbol: string, name: string, song: Song): Known {
   const at = chord.intervals.findIndex((interval) => Interval.semitones(interval) % 12 === above);
   const [tone, interval] = [chord.notes[at], chord.intervals[at]];
   const degree = DEGREES[above] ?? '1';
-  const isFlatFifth = song.style !== 'bright-major' && inKey === 6;
+  const isFlatFifth = song.style !== 'major' && inKey === 6;
   if (tone !== undefined && interval !== undefined) {
     const resting = classOfTone(interval, chord.intervals);
     const spelled = { midi, name: atPitch(tone, midi), degree, interval };
@@ -167,6 +167,6 @@ function isBlueNote(
   inKey: number,
   style: PlayingStyle,
 ): boolean {
-  if (style === 'bright-major' || (onRoot !== 0 && onRoot !== 7)) return false;
+  if (style === 'major' || (onRoot !== 0 && onRoot !== 7)) return false;
   return inKey === 10 || (inKey === 3 && intervals.includes('3M'));
 }

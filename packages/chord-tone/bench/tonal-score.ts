@@ -51,19 +51,23 @@ export function namedScore(
   const judged = judgeOver(take, changes);
   const notes = judged.map((one) => noteScore(one, changes, chart));
   const landed = scoreLandings(judged, notes, changes, chart);
-  const fit = namedFit(judged);
+  const chordFit = namedFit(judged);
   const chords = new Set(changes.map(({ symbol }) => symbol).filter((symbol) => symbol !== ''));
-  const hasChange = fit !== null && chords.size > 1;
+  const hasChange = chordFit !== null && chords.size > 1;
   const shuffled = hasChange ? namedShuffled(judged, take) : null;
   const blind = hasChange ? namedBlind(take, changes) : null;
   const share = SCORE_WEIGHTS.shuffledShare;
   const chance =
     shuffled === null || blind === null ? null : share * shuffled + (1 - share) * blind;
   const following =
-    chance === null ? null : chance >= 1 ? 0 : Math.max(0, ((fit ?? 0) - chance) / (1 - chance));
-  const readings = fit === null ? [] : namedReadings(take, changes, tonic);
+    chance === null
+      ? null
+      : chance >= 1
+        ? 0
+        : Math.max(0, ((chordFit ?? 0) - chance) / (1 - chance));
+  const readings = chordFit === null ? [] : namedReadings(take, changes, tonic);
   const measures = measureNotes(notes, landed, line, chart, following);
-  const total = namedTotal({ fit, following, readings, notes, chart });
+  const total = namedTotal({ chordFit, following, readings, notes, chart });
   const frozen = { notes: Object.freeze(notes), changes: landed, measures };
   return Object.freeze({ ...frozen, shuffled, blind, readings, total });
 }

@@ -6,19 +6,20 @@ import type { NamedChart } from './tonal-line.js';
 
 /** What it is made of. */
 interface TotalParts {
-  readonly fit: number | null;
+  readonly chordFit: number | null;
   readonly following: number | null;
   readonly readings: readonly NamedReading[];
   readonly notes: readonly NoteScore[];
   readonly chart: NamedChart;
 }
 
-/** Half fit, half following, less what a reading explains, on the scale, less silence and loose time. */
-export function namedTotal({ fit, following, readings, notes, chart }: TotalParts): number {
-  if (fit === null) return 0;
+/** Half chord fit, half following, less what a reading explains, on the scale, less silence and loose time. */
+export function namedTotal({ chordFit, following, readings, notes, chart }: TotalParts): number {
+  if (chordFit === null) return 0;
   const { followingShare, calibration, silence, looseFree, looseCost } = SCORE_WEIGHTS;
   const share = following === null ? 0 : followingShare;
-  const raw = (share * (following ?? 0) + (1 - share) * fit) * (1 - chargeOf(readings, fit));
+  const raw =
+    (share * (following ?? 0) + (1 - share) * chordFit) * (1 - chargeOf(readings, chordFit));
   let told = 0;
   for (const [at, low] of calibration.entries()) {
     const high = calibration[at + 1];
@@ -31,10 +32,10 @@ export function namedTotal({ fit, following, readings, notes, chart }: TotalPart
   return told * played * Math.max(0, 1 - late);
 }
 
-function chargeOf(readings: readonly NamedReading[], fit: number): number {
+function chargeOf(readings: readonly NamedReading[], chordFit: number): number {
   const { faults, faultsFrom } = SCORE_WEIGHTS;
   const explains = (reading: NamedReading): number =>
-    fit >= 1 ? 0 : Math.max(0, (reading.fit - fit) / (1 - fit));
+    chordFit >= 1 ? 0 : Math.max(0, (reading.chordFit - chordFit) / (1 - chordFit));
   let best: NamedReading | undefined;
   for (const one of readings) {
     if (explains(one) > (best === undefined ? 0 : explains(best))) best = one;

@@ -30,7 +30,7 @@ export interface ChordWarning {
   readonly code: ChordWarningCode;
   /** The degrees of the chord it is about. */
   readonly degrees: readonly ChordDegree[];
-  /** For a contradicting chord: the shape, and what clashes in it. */
+  /** For a clashing chord: the shape, and what clashes in it. */
   readonly shape?: ChordShape;
   readonly clash?: Clash;
 }
@@ -98,7 +98,7 @@ export function chordAvailability(
   const partial = shapes.filter(isPartial);
   const warnings = [
     ...(whole.length > 0 || chordFamily(parsed) === 'open' ? [] : [noWholeChord(parsed)]),
-    ...(whole.length > 0 ? [] : contradictingChord(shapes)),
+    ...(whole.length > 0 ? [] : clashingChord(shapes)),
     ...toneWarnings(parsed, targets),
   ];
   return Object.freeze({
@@ -112,13 +112,13 @@ export function chordAvailability(
 }
 
 /** A power chord has no triad, and is whole with what it has. */
-function isWhole({ triad, fit, clashes }: ChordShape): boolean {
-  return fit === 'complete' || (triad && clashes.length === 0);
+function isWhole({ triad, completeness, clashes }: ChordShape): boolean {
+  return completeness === 'complete' || (triad && clashes.length === 0);
 }
 
 function isPartial(shape: ChordShape): boolean {
   const different = new Set(shape.tones.map(({ degree }) => degree)).size;
-  return shape.fit === 'partial' && !isWhole(shape) && different >= 2;
+  return shape.completeness === 'partial' && !isWhole(shape) && different >= 2;
 }
 
 function noWholeChord(chord: Chord): ChordWarning {
@@ -127,7 +127,7 @@ function noWholeChord(chord: Chord): ChordWarning {
 }
 
 /** The lowest neighbours that hold the root and a note against the third: what a player meets first. */
-function contradictingChord(shapes: readonly ChordShape[]): readonly ChordWarning[] {
+function clashingChord(shapes: readonly ChordShape[]): readonly ChordWarning[] {
   const shape = shapes.find(
     ({ gesture, tones, clashes }) =>
       gesture === 'double-stop' &&

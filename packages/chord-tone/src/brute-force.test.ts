@@ -147,7 +147,7 @@ describe('targetsOf on random reeds', () => {
 
 interface ShapeFound {
   readonly at: string;
-  readonly fit: string;
+  readonly completeness: string;
   readonly lacks: readonly string[];
   readonly adds: readonly string[];
   readonly clashes: readonly string[];
@@ -192,9 +192,10 @@ function shapesByHand(symbol: string, { holes }: Harp, style: PlayingStyle): rea
       const clashes = others.filter((degree) => rough[degree] > 0);
       const adds = others.filter((degree) => rough[degree] === 0);
       const isWhole = lacks.length === 0 ? 'complete' : 'partial';
-      const fit = clashes.length > 0 ? 'contradicting' : adds.length > 0 ? 'coloured' : isWhole;
+      const completeness =
+        clashes.length > 0 ? 'clashing' : adds.length > 0 ? 'with-added-tones' : isWhole;
       const at = `${breath} ${set.map((hole) => hole + 1).join(' ')}`;
-      return [{ at, fit, lacks, adds, clashes: clashes.sort() }];
+      return [{ at, completeness, lacks, adds, clashes: clashes.sort() }];
     }),
   );
 }
@@ -210,9 +211,9 @@ describe('chordShapes on random reeds', () => {
         fc.constantFrom(...PLAYING_STYLES),
         (harp, symbol, style) => {
           const found = chordShapes(symbol, harp, { style }).map(
-            ({ breath, holes, fit, lacks, adds, clashes }): ShapeFound => ({
+            ({ breath, holes, completeness, lacks, adds, clashes }): ShapeFound => ({
               at: `${breath} ${holes.join(' ')}`,
-              fit,
+              completeness,
               lacks,
               adds,
               clashes: clashes.map(({ above }) => above).sort(),
@@ -257,7 +258,7 @@ describe('chordAvailability on random reeds', () => {
           const degrees = [...new Set(tonesOf(symbol).map(({ degree }) => degree))];
           const triad = degrees.filter((degree) => /^[b#]?[135]$/u.test(degree));
           const isTriad = familyOf(degrees) !== 'open' && triad.length >= 3;
-          const byHand = shapesByHand(symbol, harp, 'traditional');
+          const byHand = shapesByHand(symbol, harp, 'blues');
           const wholeByHand = byHand.filter(
             ({ lacks, adds, clashes }) =>
               clashes.length === 0 &&
@@ -371,7 +372,7 @@ function voicingsByHand(symbol: string, harp: Harp): readonly string[] {
   const degrees = tonesOf(symbol).map(({ degree }) => degree);
   const triad = degrees.filter((degree) => /^[b#]?[135]$/u.test(degree));
   const isTriad = familyOf(degrees) !== 'open' && triad.length >= 3;
-  const clean = shapesByHand(symbol, harp, 'traditional').filter(
+  const clean = shapesByHand(symbol, harp, 'blues').filter(
     ({ adds, clashes, lacks }) =>
       adds.length + clashes.length === 0 && new Set(degrees).size - new Set(lacks).size >= 2,
   );

@@ -81,8 +81,10 @@ describe('scoreLine against docs/scoring-by-hand.md', () => {
         rows.map(({ judged }) => judged),
       );
       const [sums = []] = rowsOf(section, /^[01]\.\d{3}$/u);
-      const { fit, landing, coverage } = score.measures;
-      expect([fit, landing, coverage].map((value) => value?.toFixed(3))).toEqual(sums.slice(0, 3));
+      const { chordFit, landing, coverage } = score.measures;
+      expect([chordFit, landing, coverage].map((value) => value?.toFixed(3))).toEqual(
+        sums.slice(0, 3),
+      );
       expect(score.total.toFixed(0)).toBe(sums[3]);
     },
   );
@@ -164,7 +166,7 @@ describe('docs/scoring-by-hand.md', () => {
     const { shuffledShare, followingShare, calibration } = SCORE_WEIGHTS;
     expect(text).toContain(`Chance is ${shuffledShare} of what the same notes`);
     expect(text).toContain(`and ${(1 - shuffledShare).toFixed(2)} of what the line`);
-    expect(text).toContain(`${followingShare} following + ${1 - followingShare} fit`);
+    expect(text).toContain(`${followingShare} following + ${1 - followingShare} chord fit`);
     const points = calibration.map(({ raw, total }, at) =>
       at === 0 ? `${raw} (total ${total})` : `${raw} (${total})`,
     );
@@ -187,9 +189,9 @@ describe('docs/scoring-by-hand.md', () => {
       const shares = [shuffledShare, shuffled, 1 - shuffledShare, blind, chance];
       const [, ...raws] =
         /Raw: ([\d.]+) × ([\d.]+) \+ ([\d.]+) × ([\d.]+) = ([\d.]*\d)/u.exec(said) ?? [];
-      const { fit, following: above } = measures;
-      const raw = followingShare * (above ?? 0) + (1 - followingShare) * (fit ?? 0);
-      const parts = [followingShare, above ?? 0, 1 - followingShare, fit ?? 0, raw];
+      const { chordFit, following: above } = measures;
+      const raw = followingShare * (above ?? 0) + (1 - followingShare) * (chordFit ?? 0);
+      const parts = [followingShare, above ?? 0, 1 - followingShare, chordFit ?? 0, raw];
       const printed = [...chances, ...raws];
       expect(printed).toHaveLength(shares.length + parts.length);
       [...shares, ...parts].forEach((value, at) => {

@@ -28,7 +28,7 @@ function wordsOf({ chord, warnings }: ChartChordAvailability, level: TechniqueLe
   return warnings.map((warning) => describeWarning(warning, { chord, level }));
 }
 
-// A blues in G on a C harp. The chords of the natural notes are those of Wikipedia,
+// A blues in G on a C harp. The chords of the unbent notes are those of Wikipedia,
 // "Richter-tuned harmonica" (blow: tonic, draw 1 to 4: dominant); what second position makes of
 // them is common practice, no source.
 describe('chartAvailability of a blues in G on a C harp', () => {
@@ -64,15 +64,15 @@ describe('chartAvailability of a blues in G on a C harp', () => {
       'NO_NATURAL_TONE',
     ]);
     expect(wordsOf(five)[1]).toBe(
-      'draw 4-5 (D5 F5) sounds 1 and b3 of D7 against its 3: usual in traditional blues, wrong in a bright major tune',
+      'draw 4-5 (D5 F5) sounds 1 and b3 of D7 against its 3: usual in a blues, wrong in a major tune',
     );
   });
 
-  test('chartAvailability says which tones have no natural note, and which are not to be had', () => {
-    expect(wordsOf(five)[2]).toBe('the 3 of D7 has no natural note');
+  test('chartAvailability says which tones have no unbent note, and which are not to be had', () => {
+    expect(wordsOf(five)[2]).toBe('the 3 of D7 is not there unbent');
     const [, , natural] = chartAvailability(chart, makeHarp('C'), { level: 'natural' });
     expect(natural?.warnings.at(-1)?.code).toBe('NO_TONE');
-    expect(natural && wordsOf(natural, 'natural').at(-1)).toBe('the 3 of D7 has no natural note');
+    expect(natural && wordsOf(natural, 'natural').at(-1)).toBe('the 3 of D7 is not there unbent');
     expect(natural?.targets.filter(({ degree }) => degree === '3')).toEqual([]);
   });
 
@@ -84,9 +84,9 @@ describe('chartAvailability of a blues in G on a C harp', () => {
         .flatMap((chord) => wordsOf(chord, level))
         .at(-1);
     expect((['natural', 'bends', 'overbends'] as const).map(lastAt)).toEqual([
-      'the b7 of C7 has no natural note',
-      'the b7 of C7 has neither a natural note nor a bend',
-      'the b7 of C7 has no natural note',
+      'the b7 of C7 is not there unbent',
+      'the b7 of C7 is there neither unbent nor bent',
+      'the b7 of C7 is not there unbent',
     ]);
   });
 
@@ -104,7 +104,7 @@ describe('chartAvailability of a blues in G on a C harp', () => {
     const [found] = chartAvailability(chart, makeHarp('C'), { shapes: true });
     const fitOf = (breath: string, holes: string): unknown =>
       found?.shapes?.find((shape) => shape.breath === breath && shape.holes.join('') === holes)
-        ?.fit;
+        ?.completeness;
     expect([fitOf('draw', '2345'), fitOf('draw', '1234')]).toEqual(['complete', 'partial']);
   });
 

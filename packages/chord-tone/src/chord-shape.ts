@@ -40,9 +40,9 @@ export interface ShapeTone {
 
 /**
  * How a shape stands to a chord: `complete`, all its tones and no other; `partial`, only its tones
- * but not all; `coloured`, with harmless other notes; `contradicting`, with a note that clashes.
+ * but not all; `with-added-tones`, with harmless other notes; `clashing`, with a note that clashes.
  */
-export type ShapeFit = 'complete' | 'partial' | 'coloured' | 'contradicting';
+export type Completeness = 'complete' | 'partial' | 'with-added-tones' | 'clashing';
 
 /** Holes played together on one breath, judged against a chord. */
 export interface ChordShape {
@@ -51,7 +51,7 @@ export interface ChordShape {
   /** The holes that sound, from the low end. */
   readonly holes: readonly Hole[];
   readonly tones: readonly ShapeTone[];
-  readonly fit: ShapeFit;
+  readonly completeness: Completeness;
   /** Degrees of the chord that do not sound, in the chord's order. */
   readonly lacks: readonly ChordDegree[];
   /** Harmless notes outside the chord. */
@@ -65,7 +65,7 @@ export interface ChordShape {
 /** How {@link chordShapes} judges. */
 export interface ShapeOptions {
   /**
-   * Default `traditional`: a chord by itself belongs to no key. For a chord of a song pass the
+   * Default `blues`: a chord by itself belongs to no key. For a chord of a song pass the
    * style of its key: {@link styleOfKey}.
    */
   readonly style?: PlayingStyle;
@@ -87,7 +87,7 @@ const SHAPE_OPTIONS: OptionNames<ShapeOptions> = { style: true, known: true };
  * ```ts
  * import { chordShapes } from '@reedplate/chord-tone';
  *
- * const whole = chordShapes('G7', 'C').filter(({ fit }) => fit === 'complete');
+ * const whole = chordShapes('G7', 'C').filter(({ completeness }) => completeness === 'complete');
  * whole.map(({ breath, holes }) => `${breath} ${holes.join('')}`); // => ['draw 12345', 'draw 2345']
  * chordShapes('H7', 'C'); // throws CHORD_UNKNOWN
  * ```
@@ -97,7 +97,7 @@ export function chordShapes(
   given: HarpLike,
   options: ShapeOptions = {},
 ): readonly ChordShape[] {
-  const { style = 'traditional', known } = requireOptions(options, SHAPE_OPTIONS, 'chordShapes');
+  const { style = 'blues', known } = requireOptions(options, SHAPE_OPTIONS, 'chordShapes');
   const harp = toHarp(given, known);
   requireOneOf(style, PLAYING_STYLES, { what: 'a style' });
   const parsed = toChord(chord);
@@ -148,7 +148,7 @@ function judgeTones(tones: readonly ShapeTone[], chord: Chord, style: PlayingSty
   const adds = [...foreign].filter((above) => clashOf(above, chord, style) === undefined);
   return {
     tones: Object.freeze(tones),
-    fit: fitOf({ lacks, adds, clashes }),
+    completeness: fitOf({ lacks, adds, clashes }),
     lacks: Object.freeze(lacks),
     adds: Object.freeze(adds),
     clashes: Object.freeze(clashes),
@@ -156,9 +156,13 @@ function judgeTones(tones: readonly ShapeTone[], chord: Chord, style: PlayingSty
   };
 }
 
-function fitOf({ lacks, adds, clashes }: Pick<ChordShape, 'lacks' | 'adds' | 'clashes'>): ShapeFit {
-  if (clashes.length > 0) return 'contradicting';
-  if (adds.length > 0) return 'coloured';
+function fitOf({
+  lacks,
+  adds,
+  clashes,
+}: Pick<ChordShape, 'lacks' | 'adds' | 'clashes'>): Completeness {
+  if (clashes.length > 0) return 'clashing';
+  if (adds.length > 0) return 'with-added-tones';
   return lacks.length > 0 ? 'partial' : 'complete';
 }
 

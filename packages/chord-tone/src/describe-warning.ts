@@ -11,8 +11,8 @@ export interface WarnedOf {
 
 /** Why a tone is missing: a harp may well have what the level leaves out. */
 const MISSING_AT: Readonly<Record<TechniqueLevel, string>> = {
-  natural: 'has no natural note',
-  bends: 'has neither a natural note nor a bend',
+  natural: 'is not there unbent',
+  bends: 'is there neither unbent nor bent',
   overbends: 'is not to be had',
 };
 
@@ -34,7 +34,7 @@ export function describeWarning(
 ): string {
   const named = warning.degrees.join(', ');
   if (warning.code === 'NO_WHOLE_CHORD') return `no ${symbol} chord lies on neighbouring holes`;
-  if (warning.code === 'NO_NATURAL_TONE') return `the ${named} of ${symbol} has no natural note`;
+  if (warning.code === 'NO_NATURAL_TONE') return `the ${named} of ${symbol} is not there unbent`;
   if (warning.code === 'NO_TONE') return `the ${named} of ${symbol} ${MISSING_AT[level]}`;
   return sayContradiction(symbol, warning);
 }
@@ -44,8 +44,7 @@ function sayContradiction(symbol: string, { shape, clash }: ChordWarning): strin
   const notes = shape?.tones.map(({ name }) => name).join(' ') ?? '';
   const degrees = shape?.tones.map(({ above }) => above).join(' and ') ?? '';
   const against = clash?.against === undefined ? '' : ` against its ${clash.against}`;
-  // Common practice: traditional players use the minor third over V, a major tune does not bear it.
-  const style =
-    clash?.above === 'b3' ? ': usual in traditional blues, wrong in a bright major tune' : '';
+  // Common practice: blues players use the minor third over V, a major tune does not bear it.
+  const style = clash?.above === 'b3' ? ': usual in a blues, wrong in a major tune' : '';
   return `${shape?.breath} ${holes} (${notes}) sounds ${degrees} of ${symbol}${against}${style}`;
 }

@@ -6,7 +6,7 @@ import type { Breath, Harp, Hole } from '@reedplate/layout';
  */
 export type Gesture = 'run' | 'double-stop' | 'split';
 
-/** A hole sounding its natural note. */
+/** A hole sounding its unbent note. */
 export interface SoundedHole {
   readonly hole: Hole;
   readonly pitch: number;
@@ -24,7 +24,7 @@ const BREATHS: readonly Breath[] = ['blow', 'draw'];
 /** Most holes a mouth covers at once, and widest split. Common practice, no source. */
 const WIDEST = 5;
 
-/** Every way to sound neighbouring holes or a split on natural notes, in a fixed order. */
+/** Every way to sound neighbouring holes or a split on unbent notes, in a fixed order. */
 export function gesturesOf(harp: Harp): readonly SoundedHoles[] {
   return BREATHS.flatMap((breath) => {
     const row = harp.holes.map(({ hole, [breath]: pitch }) => ({ hole, pitch }));

@@ -66,7 +66,7 @@ const HARP_ROWS_OPTIONS: OptionNames<HarpRowsOptions> = {
 
 /**
  * The rows of a harp, ready to be drawn from the top: overblows, blow bends, blow, then draw, draw bends and
- * overdraws, so that what lies further from the hole numbers is further from the natural note.
+ * overdraws, so that what lies further from the hole numbers is further from the unbent note.
  *
  * @throws ReedplateError `CHORD_UNKNOWN`, `KEY_UNKNOWN`, `OPTION_UNKNOWN`
  * @example

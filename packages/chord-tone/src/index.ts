@@ -20,8 +20,8 @@ export { chordFamily } from './chord-family.js';
 export { type ChartPlace, type ChordNow, type ChordNowOptions, chordNow } from './chord-now.js';
 export {
   type ChordShape,
+  type Completeness,
   chordShapes,
-  type ShapeFit,
   type ShapeOptions,
   type ShapeTone,
 } from './chord-shape.js';

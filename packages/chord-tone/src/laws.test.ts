@@ -86,8 +86,8 @@ describe('chordShapes', () => {
           expect(shape.lacks.some((degree) => sounded.has(degree))).toBe(false);
           const isForeign = shape.adds.length + shape.clashes.length > 0;
           expect(isForeign).toBe(shape.tones.some(({ degree }) => degree === null));
-          expect(shape.fit === 'contradicting').toBe(shape.clashes.length > 0);
-          expect(shape.fit === 'complete').toBe(!isForeign && shape.lacks.length === 0);
+          expect(shape.completeness === 'clashing').toBe(shape.clashes.length > 0);
+          expect(shape.completeness === 'complete').toBe(!isForeign && shape.lacks.length === 0);
         }
       }),
     );
@@ -99,10 +99,10 @@ describe('chordShapes', () => {
         const harp = makeHarp('C');
         const root = spell(toPitchClass(2 + semitones));
         const plain = (chord: string, on: typeof harp): unknown =>
-          chordShapes(chord, on).map(({ breath, holes, fit, lacks, adds, clashes }) => ({
+          chordShapes(chord, on).map(({ breath, holes, completeness, lacks, adds, clashes }) => ({
             breath,
             holes,
-            fit,
+            completeness,
             lacks,
             adds,
             clashes,
@@ -204,7 +204,7 @@ describe('scoreLine', () => {
           ...score.notes.map(({ credit }) => credit),
           ...score.notes.map(({ metre }) => metre),
           ...score.changes.map(({ landing }) => landing),
-          ...score.bars.map(({ fit }) => fit),
+          ...score.bars.map(({ chordFit }) => chordFit),
         ].filter((value) => value !== null);
         for (const share of shares) expect(share >= 0 && share <= 1 + 1e-12).toBe(true);
       }),
@@ -264,7 +264,7 @@ describe('scoreLine', () => {
           const twice = makeChart(form, key, { choruses: 2 });
           const before = scoreLine(makeLine(within), once);
           const after = scoreLine(makeLine([...within, ...again]), twice);
-          expect(after.measures.fit).toBeCloseTo(before.measures.fit ?? -1, 9);
+          expect(after.measures.chordFit).toBeCloseTo(before.measures.chordFit ?? -1, 9);
           expect(after.measures.chordToneShare).toBeCloseTo(
             before.measures.chordToneShare ?? -1,
             9,
@@ -275,7 +275,7 @@ describe('scoreLine', () => {
     );
   });
 
-  it('never lowers the fit when a clash within one chord is turned into the root of that chord', () => {
+  it('never lowers the chord fit when a clash within one chord is turned into the root of that chord', () => {
     fc.assert(
       fc.property(anyMelody, anyChart, (line, chart) => {
         const before = scoreLine(line, chart);
@@ -285,7 +285,7 @@ describe('scoreLine', () => {
         );
         fc.pre(clash !== undefined);
         const after = scoreLine(withRoot(line, chart, clash.index, clash.chord), chart);
-        const [was, is] = [before, after].map(({ measures }) => measures.fit ?? 0);
+        const [was, is] = [before, after].map(({ measures }) => measures.chordFit ?? 0);
         expect(is).toBeGreaterThanOrEqual((was ?? 0) - 1e-9);
       }),
       { numRuns: 100 },

@@ -44,7 +44,7 @@ describe('chordShapes against what is known of the standard layout', () => {
       ['Bm7b5', 'draw 78910'],
     ])('chordShapes gives %s complete on %s', (chord, place) => {
       const complete = chordShapes(chord, harp)
-        .filter(({ gesture, fit }) => gesture === 'run' && fit === 'complete')
+        .filter(({ gesture, completeness }) => gesture === 'run' && completeness === 'complete')
         .map(({ breath, holes }) => `${breath} ${holes.join('')}`);
       expect(complete).toContain(place);
     });
@@ -77,7 +77,7 @@ describe('chordShapes against what is known of the standard layout', () => {
 
 describe('targetsOf against tables of chord tones by position', () => {
   published('computed', 'worked out', () => {
-    // Computed from the layout, for three positions: root, third, fifth and seventh on natural notes.
+    // Computed from the layout, for three positions: root, third, fifth and seventh on unbent notes.
     it.each([
       ['C7', '1', '1b 4b 7b 10b'],
       ['F7', '1', '5d 9d'],
@@ -113,7 +113,7 @@ describe('targetsOf against tables of chord tones by position', () => {
 
 describe('targetsOf against the chord tones of the first three positions', () => {
   /**
-   * Where each tone lies on a C harp: natural notes, then bends, then overbends. Computed from the
+   * Where each tone lies on a C harp: unbent notes, then bends, then overbends. Computed from the
    * layout, in the trade's own way of writing: 3d' is hole 3 drawn and bent by a semitone.
    */
   const TONES: readonly (readonly [string, Readonly<Record<string, string>>])[] = [
@@ -142,7 +142,7 @@ describe('targetsOf against the chord tones of the first three positions', () =>
       expect(at(['natural'], plain)).toBe(natural);
       const bent = (sounding: Sounding): string => plain(sounding) + "'".repeat(sounding.depth);
       expect(at(['bend'], bent)).toBe(bends);
-      // Overbends that repeat a natural note or a bend of the same pitch are not in the table.
+      // Overbends that repeat an unbent note or a bend of the same pitch are not in the table.
       const had = new Set(
         found.filter(({ sounding }) => !isOver(sounding)).map(({ sounding }) => sounding.pitch),
       );
@@ -206,13 +206,13 @@ describe('the chords of second position in every key', () => {
       (_, on, __, ___, five) => {
         const { whole, warnings } = chordAvailability(five, on);
         expect(whole).toEqual([]);
-        const [none, contradicting, bent] = warnings;
+        const [none, clashing, bent] = warnings;
         expect([none?.code, bent?.code, bent?.degrees]).toEqual([
           'NO_WHOLE_CHORD',
           'NO_NATURAL_TONE',
           ['3'],
         ]);
-        expect(contradicting).toMatchObject({
+        expect(clashing).toMatchObject({
           code: 'CONTRADICTING_CHORD',
           shape: { breath: 'draw', holes: [4, 5], gesture: 'double-stop' },
           clash: { above: 'b3', against: '3' },
@@ -225,10 +225,10 @@ describe('the chords of second position in every key', () => {
         chordShapes(chord, harp, { style }).find(
           ({ breath, holes }) => breath === 'draw' && holes.join() === '4,5',
         )?.clashes[0]?.roughness;
-      expect(clashIn('traditional')).toBeLessThan(0.5);
+      expect(clashIn('blues')).toBeLessThan(0.5);
       expect(clashIn('minor')).toBeLessThan(0.5);
-      expect(clashIn('bright-major')).toBeGreaterThan(0.75);
-      expect(clashIn('bright-major', 'Dm7')).toBeUndefined();
+      expect(clashIn('major')).toBeGreaterThan(0.75);
+      expect(clashIn('major', 'Dm7')).toBeUndefined();
     });
 
     // By the same rule V is there as soon as the reeds give it: 5 draw raised to its third.

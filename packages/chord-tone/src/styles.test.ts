@@ -54,21 +54,21 @@ describe('chordFamily', () => {
 
 describe('clashOf', () => {
   it('clashOf names the tone a semitone away', () => {
-    expect(clashOf('4', parseChord('G7'), 'traditional')?.against).toBe('3');
-    expect(clashOf('7', parseChord('G7'), 'traditional')?.against).toBe('b7');
+    expect(clashOf('4', parseChord('G7'), 'blues')?.against).toBe('3');
+    expect(clashOf('7', parseChord('G7'), 'blues')?.against).toBe('b7');
     expect(clashOf('3', parseChord('Gm'), 'minor')?.against).toBe('b3');
   });
 
   it('clashOf is undefined for a colour', () => {
-    expect(clashOf('6', parseChord('G7'), 'traditional')).toBeUndefined();
+    expect(clashOf('6', parseChord('G7'), 'blues')).toBeUndefined();
     expect(clashOf('4', parseChord('Gm7'), 'minor')).toBeUndefined();
   });
 });
 
 describe('styleOfKey', () => {
-  it('styleOfKey is minor in a minor key and traditional in a major one', () => {
+  it('styleOfKey is minor in a minor key and blues in a major one', () => {
     expect(styleOfKey('C#m')).toBe('minor');
-    expect(styleOfKey(parseKey('Bb'))).toBe('traditional');
+    expect(styleOfKey(parseKey('Bb'))).toBe('blues');
   });
 
   it('styleOfKey throws KEY_UNKNOWN for what is no key', () => {

@@ -1,17 +1,17 @@
 import { deepFreeze, type KeyLike, type ScaleDegree, toKey } from '@reedplate/pitch';
 
 /**
- * Manners of playing that judge the same note differently: `traditional` blues, where flat thirds
- * and sevenths belong; a `bright-major` tune, where they sound wrong; a `minor` blues.
+ * Manners of playing that judge the same note differently: `blues`, where flat thirds and
+ * sevenths belong; `major`, a tune in which they sound wrong; `minor`, a blues in a minor key.
  */
-export const PLAYING_STYLES = Object.freeze(['traditional', 'bright-major', 'minor'] as const);
+export const PLAYING_STYLES = Object.freeze(['blues', 'major', 'minor'] as const);
 
 /** A manner of playing; see {@link PLAYING_STYLES}. */
 export type PlayingStyle = (typeof PLAYING_STYLES)[number];
 
 /**
  * The style that blues in a key is judged by unless another is asked for: `minor` in a minor key,
- * else `traditional`. A bright major tune is not to be told from a blues by its key.
+ * else `blues`. A major tune is not to be told from a blues by its key.
  *
  * @throws ReedplateError `KEY_UNKNOWN`
  * @example
@@ -19,12 +19,12 @@ export type PlayingStyle = (typeof PLAYING_STYLES)[number];
  * import { styleOfKey } from '@reedplate/chord-tone';
  *
  * styleOfKey('Am'); // => 'minor'
- * styleOfKey('A'); // => 'traditional'
+ * styleOfKey('A'); // => 'blues'
  * styleOfKey('H' as 'B'); // throws KEY_UNKNOWN
  * ```
  */
 export function styleOfKey(key: KeyLike): PlayingStyle {
-  return toKey(key).mode === 'minor' ? 'minor' : 'traditional';
+  return toKey(key).mode === 'minor' ? 'minor' : 'blues';
 }
 
 /** What a chord's third and seventh make of it, for judging notes outside it. */
@@ -41,20 +41,20 @@ export type ChordRoughness = Readonly<Record<ScaleDegree, number>>;
  *
  * Ground: a semitone above a chord tone is rough, the sixth and ninth are colours, a major seventh
  * against a dominant is a clash, the flat third and seventh over a major chord belong to the blues
- * and not to a bright major tune (common practice, no source). The figures between 0 and 1 are a
+ * and not to a major tune (common practice, no source). The figures between 0 and 1 are a
  * design choice; only their order and whether they are 0 is used to sort shapes.
  */
 export const CHORD_ROUGHNESS: Readonly<
   Record<PlayingStyle, Readonly<Record<ChordFamily, ChordRoughness>>>
 > = deepFreeze({
-  traditional: {
+  blues: {
     major: row(0, 1, 0, 0.3, 0, 0.6, 0.5, 0, 0.9, 0, 0, 0.8),
     dominant: row(0, 0.8, 0, 0.3, 0, 0.6, 0.5, 0, 0.8, 0, 0, 1),
     minor: row(0, 1, 0, 0, 0.8, 0, 0.5, 0, 0.6, 0, 0, 0.7),
     diminished: row(0, 1, 0.2, 0, 0.8, 0.2, 0, 0.5, 0.3, 0, 0, 0.7),
     open: row(0, 1, 0, 0, 0, 0, 0.5, 0, 0.7, 0, 0, 0.8),
   },
-  'bright-major': {
+  major: {
     major: row(0, 1, 0, 1, 0, 0.6, 0.9, 0, 1, 0, 0.6, 0.2),
     dominant: row(0, 1, 0, 0.9, 0, 0.6, 0.8, 0, 1, 0, 0, 1),
     minor: row(0, 1, 0, 0, 1, 0, 0.8, 0, 0.7, 0, 0, 0.7),

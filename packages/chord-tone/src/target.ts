@@ -33,7 +33,7 @@ export interface Target {
 /** What {@link targetsOf} may use, and where the player is. */
 export interface TargetOptions {
   /**
-   * Default `overbends`: natural notes, bends and overbends. Targets say what a harp has at all; who
+   * Default `overbends`: unbent notes, bends and overbends. Targets say what a harp has at all; who
    * plays it narrows that down.
    */
   readonly level?: TechniqueLevel;

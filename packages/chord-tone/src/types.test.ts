@@ -29,12 +29,12 @@ describe('types of chord-tone', () => {
   it('scoreLine takes a line and a chart, with everything else optional', () => {
     expectTypeOf(scoreLine).parameters.toEqualTypeOf<[Line, Chart, ScoreOptions?]>();
     expectTypeOf(scoreLine).returns.toEqualTypeOf<Score>();
-    expectTypeOf<ScoreMeasures['fit']>().toEqualTypeOf<number | null>();
+    expectTypeOf<ScoreMeasures['chordFit']>().toEqualTypeOf<number | null>();
     expectTypeOf<NoteScore['class']>().toEqualTypeOf<NoteClass>();
   });
 
   it('styles, kinds and classes are literal, so that a slip does not compile', () => {
-    expectTypeOf<PlayingStyle>().toEqualTypeOf<'traditional' | 'bright-major' | 'minor'>();
+    expectTypeOf<PlayingStyle>().toEqualTypeOf<'blues' | 'major' | 'minor'>();
     expectTypeOf<PracticeKind>().toEqualTypeOf<'roots' | 'chords' | 'guide-tones' | 'arpeggios'>();
     expectTypeOf<'blue'>().toExtend<NoteClass>();
     const refused = (line: Line, chart: Chart, harp: Harp): void => {
@@ -42,7 +42,7 @@ describe('types of chord-tone', () => {
       scoreLine(line, chart, { style: 'loud' });
       // @ts-expect-error there is no kind of that name
       practiceLine(chart, harp, { kind: 'root' });
-      // @ts-expect-error shapes are of natural notes and take no level
+      // @ts-expect-error shapes are of unbent notes and take no level
       chordShapes('G', harp, { level: 'bends' });
     };
     expectTypeOf(refused).toBeFunction();

@@ -17,7 +17,7 @@ export function limits(halves: readonly Half[]): string {
 
 - Lost most often, over all solos here: ${worst.map(({ name, total }) => `${name} (won ${total.toFixed(2)})`).join(', ')}.
 - A chart late by four bars keeps the chord of about half its bars: the tonic fills most of a blues.
-- A perfect line with two fifths of its notes moved has the chord fit of a good solo. A total of fit and
+- A perfect line with two fifths of its notes moved has the chord fit of a good solo. A total of chord fit and
   following alone cannot put the one below and the other above the same line.
 - A walk in the scale happens to follow at times: over one chart of twelve bars luck has a share, and the
   confidence that the score states says how much.

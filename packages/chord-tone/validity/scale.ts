@@ -102,12 +102,12 @@ export function clashCount(halves: readonly Half[]): string {
       const after = scored({ ...solo, line: makeLine(notes) });
       tried += 1;
       if (after.total < before.total) lower += 1;
-      else if ((after.measures.fit ?? 0) < (before.measures.fit ?? 0)) fitLower += 1;
+      else if ((after.measures.chordFit ?? 0) < (before.measures.chordFit ?? 0)) fitLower += 1;
     }
   }
   return `## A root moved to a clash
 
 ${tried} roots of the solos were moved up by a half step, one at a time. The total fell for ${percent(lower, tried)}. Of the
-${tried - lower} others, ${fitLower} have a lower fit all the same: what chance would reach fell more, for the note was one
+${tried - lower} others, ${fitLower} have a lower chord fit all the same: what chance would reach fell more, for the note was one
 that fits many chords. In the rest the new note leads by step to the next, and is music.`;
 }

@@ -11,7 +11,7 @@ export interface Judge {
 }
 
 const MEASURES = [
-  'fit',
+  'chordFit',
   'landing',
   'chordToneShare',
   'guideToneShare',

@@ -50,7 +50,7 @@ function plainScore({
     measures,
     classes: notes.map((note) => [note.index, note.degree, note.class, note.credit]),
     changes: changes.map(({ numeral, landing, shown }) => [numeral, landing, shown]),
-    bars: bars.map(({ bar, fit }) => [bar, fit]),
+    bars: bars.map(({ bar, chordFit }) => [bar, chordFit]),
     feedback: feedback.map(({ code, bars: where, beat, suggestions }) => [
       code,
       where,

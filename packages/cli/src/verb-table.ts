@@ -31,7 +31,7 @@ export const VERBS: readonly VerbRow[] = [
   {
     name: 'map',
     heading: 'Which harp:',
-    summary: 'every hole of a harp: natural notes, bends, overbends, and their degrees',
+    summary: 'every hole of a harp: unbent notes, bends, overbends, and their degrees',
     load: async () => (await import('./verbs/map/map.js')).setUpMap,
   },
   {

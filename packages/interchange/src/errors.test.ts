@@ -5,11 +5,10 @@ import { zipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import { readAbc } from './abc/read-abc.js';
 import { writeAbc } from './abc/write-abc.js';
-import { layFeel } from './feel.js';
 import { detectFormat, formatOfName, type PieceFormatId } from './formats/formats.js';
-import { lossesOf } from './formats/losses-of.js';
 import { readPiece } from './formats/read-piece.js';
-import { tabWords } from './formats/tab-words.js';
+import { tabLyrics } from './formats/tab-lyrics.js';
+import { unsupportedIn } from './formats/unsupported-in.js';
 import { writePiece } from './formats/write-piece.js';
 import { END, midiFile } from './midi/midi-bytes.fixture.js';
 import { readMidi } from './midi/read-midi.js';
@@ -17,6 +16,7 @@ import { writeMidi } from './midi/write-midi.js';
 import { readMusicXml } from './musicxml/read-musicxml.js';
 import { writeMusicXml } from './musicxml/write-musicxml.js';
 import { GRID_IDS, type GridId, quantiseLine } from './quantise.js';
+import { applySwing } from './swing.js';
 
 const harp = makeHarp('C');
 const line = makeLine([{ start: 0, duration: 960, pitch: 67 }]);
@@ -76,7 +76,7 @@ const MET: Readonly<Partial<Record<ErrorCode, readonly Case[]>>> = {
     ['what is in it', () => detectFormat('Dear reader')],
     ['a format to read', () => readPiece('', { format: 'pdf' as PieceFormatId })],
     ['a format to write', () => writePiece({ line }, 'pdf' as PieceFormatId)],
-    ['a format to ask of', () => lossesOf({ line }, 'pdf' as PieceFormatId)],
+    ['a format to ask of', () => unsupportedIn({ line }, 'pdf' as PieceFormatId)],
     ['no text and no bytes', () => readAbc(7 as unknown as string)],
   ],
   JSON_MALFORMED: [['JSON that is cut short', () => readPiece('{"notes": [')]],
@@ -89,7 +89,7 @@ const MET: Readonly<Partial<Record<ErrorCode, readonly Case[]>>> = {
   TAB_SYNTAX: [
     [
       'a word',
-      () => readPiece('-2 x4', { format: 'tab', harp, dialect: 'sign' }),
+      () => readPiece('-2 x4', { format: 'tab', harp, dialect: 'plus-minus' }),
       { line: 1, column: 4 },
     ],
     ['no dialect', () => readPiece('-2 ?', { format: 'tab', harp }), { line: 1, column: 4 }],
@@ -99,8 +99,8 @@ const MET: Readonly<Partial<Record<ErrorCode, readonly Case[]>>> = {
     ['tablature to write', () => writePiece({ line }, 'tab')],
   ],
   SOUNDING_IMPOSSIBLE: [
-    ['a note below the harp', () => tabWords(at(40, 3840), harp), { bar: 2 }],
-    ['a note that wants a bend', () => tabWords(at(70), harp, { level: 'natural' }), { bar: 1 }],
+    ['a note below the harp', () => tabLyrics(at(40, 3840), harp), { bar: 2 }],
+    ['a note that wants a bend', () => tabLyrics(at(70), harp, { level: 'natural' }), { bar: 1 }],
     ['a bend that no reed gives', () => readPiece("-2'''", { harp }), { hole: 2, breath: 'draw' }],
   ],
   PITCH_RANGE: [['a note below C0', () => writeMusicXml({ line: at(11) })]],
@@ -109,13 +109,13 @@ const MET: Readonly<Partial<Record<ErrorCode, readonly Case[]>>> = {
     ['a part by name', () => readMusicXml(writeMusicXml({ line }), { part: 'Drums' })],
     ['a reach of accidentals', () => readAbc('X:1\nK:C\nA', { accidentals: 'bar' as 'pitch' })],
     ['a grid', () => quantiseLine(line, { grid: '1/9' as GridId })],
-    ['a dialect', () => writePiece({ line }, 'tab', { harp, dialect: 'valueOf' as 'sign' })],
+    ['a dialect', () => writePiece({ line }, 'tab', { harp, dialect: 'valueOf' as 'plus-minus' })],
   ],
   LIST_EMPTY: [['no grid', () => quantiseLine(line, { grid: [] })]],
   NUMBER_RANGE: [
     ['a tune', () => readPiece('X:1\nK:C\nA', { tune: 2 })],
     ['the number of a tune', () => writeAbc({ line }, { number: 0 })],
-    ['a ratio', () => layFeel(line, { ratio: 9 })],
+    ['a ratio', () => applySwing(line, { ratio: 9 })],
     ['a swing', () => quantiseLine(line, { swing: 0 })],
   ],
 };

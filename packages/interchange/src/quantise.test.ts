@@ -2,8 +2,8 @@ import { type Line, makeLine, parseMetre, transposeLine } from '@reedplate/line'
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { lines } from './arbitraries.fixture.js';
-import { layFeel } from './feel.js';
 import { GRID_IDS, GRIDS, type GridId, quantiseLine } from './quantise.js';
+import { applySwing } from './swing.js';
 
 // A busy machine takes its time over hundreds of cases.
 vi.setConfig({ testTimeout: 60_000 });
@@ -193,8 +193,10 @@ describe('laws of quantiseLine', () => {
     const swing = fc.double({ min: 1.2, max: 3, noNaN: true });
     fc.assert(
       fc.property(eighths, swing, (line, ratio) => {
-        expect(quantiseLine(layFeel(line, { ratio }), { grid: '1/8', swing: ratio })).toEqual(line);
-        expect(quantiseLine(layFeel(line, { ratio }), { grid: '1/8', swing: 2 })).toEqual(line);
+        expect(quantiseLine(applySwing(line, { ratio }), { grid: '1/8', swing: ratio })).toEqual(
+          line,
+        );
+        expect(quantiseLine(applySwing(line, { ratio }), { grid: '1/8', swing: 2 })).toEqual(line);
       }),
     );
   });

@@ -1,8 +1,8 @@
 import { type Line, makeLine, parseMetre, retimeNote, type TimedNote } from '@reedplate/line';
 import { ReedplateError, requireOneOf, requirePositive } from '@reedplate/pitch';
 import { type BeatGrids, layGrid } from './beat-grids.js';
-import { liftFeel } from './feel.js';
 import { graceTargets } from './grace-notes.js';
+import { removeSwing } from './swing.js';
 
 /** Ticks from point to point of each grid; `t` is a triplet, three in the time of two. */
 export const GRIDS = Object.freeze({
@@ -62,7 +62,7 @@ export function quantiseLine(line: Line, options: QuantiseOptions = {}): Line {
   const { grid = '1/16', swing = 1 } = options;
   const steps = stepsOf(grid, line);
   requirePositive(swing, { max: LARGEST_SWING, what: 'a ratio of eighths' });
-  const { notes, ...head } = swing === 1 ? line : liftFeel(line, { ratio: swing });
+  const { notes, ...head } = swing === 1 ? line : removeSwing(line, { ratio: swing });
   const targets = graceTargets(notes);
   const counted = notes.filter((_, at) => targets[at] === undefined);
   const grids = layGrid(counted, steps, {

@@ -2,7 +2,7 @@ import { makeHarp } from '@reedplate/layout';
 import { makeLine } from '@reedplate/line';
 import { describe, expect, test } from 'vitest';
 import { readAbc } from './abc/read-abc.js';
-import { lossesOf } from './formats/losses-of.js';
+import { unsupportedIn } from './formats/unsupported-in.js';
 import { readPiece } from './formats/read-piece.js';
 import { END, message, midiFile, text } from './midi/midi-bytes.fixture.js';
 import { readMidi } from './midi/read-midi.js';
@@ -95,7 +95,7 @@ const MET: Readonly<Record<PieceWarningCode, readonly (readonly PieceWarning[])[
     abc('A4|]', 'X:1\nM:4/4\nL:1/4\nP:AB\nK:C\n'),
   ],
   'notes-apart': [
-    lossesOf(
+    unsupportedIn(
       {
         line: makeLine([
           { start: 0, duration: 960, pitch: 60 },
@@ -106,18 +106,18 @@ const MET: Readonly<Record<PieceWarningCode, readonly (readonly PieceWarning[])[
       { harp: 'C' },
     ),
   ],
-  'chart-unwritten': [lossesOf(readAbc(`${HEAD}"G7"A4|]`)[0] ?? { line }, 'line')],
-  'parts-unwritten': [lossesOf({ line, parts: [{ name: 'Low', line: makeLine([]) }] }, 'tab')],
-  'percussion-unwritten': [lossesOf({ line, parts: [kit] }, 'abc')],
+  'chart-unwritten': [unsupportedIn(readAbc(`${HEAD}"G7"A4|]`)[0] ?? { line }, 'line')],
+  'parts-unwritten': [unsupportedIn({ line, parts: [{ name: 'Low', line: makeLine([]) }] }, 'tab')],
+  'percussion-unwritten': [unsupportedIn({ line, parts: [kit] }, 'abc')],
   'head-unwritten': [
-    lossesOf({ line, key: 'G' }, 'line'),
-    lossesOf(
+    unsupportedIn({ line, key: 'G' }, 'line'),
+    unsupportedIn(
       { line: makeLine(line.notes, { tempo: 90, tempoChanges: [{ start: 480, tempo: 80 }] }) },
       'tab',
     ),
   ],
   'playing-unwritten': [
-    lossesOf({ line: makeLine([{ start: 0, duration: 9, pitch: 60, accent: true }]) }, 'midi'),
+    unsupportedIn({ line: makeLine([{ start: 0, duration: 9, pitch: 60, accent: true }]) }, 'midi'),
   ],
 };
 

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import {
-  chordTuning,
-  intervalTuning,
+  chordIntonation,
+  intervalIntonation,
   makeHarp,
   nearestRatio,
   ratioCents,
-  tuneHarp,
+  temperHarp,
 } from './index.js';
 
 const written = (cents: number, limit?: number): string => {
@@ -59,16 +59,16 @@ describe('nearestRatio', () => {
   });
 });
 
-describe('intervalTuning', () => {
+describe('intervalIntonation', () => {
   it('beats at the difference of the partials that should coincide', () => {
-    const major = intervalTuning(400, 502, { ratio: { numerator: 5, denominator: 4 } });
+    const major = intervalIntonation(400, 502, { ratio: { numerator: 5, denominator: 4 } });
     expect(major.beats).toBe(8);
     expect(major.deviation).toBeGreaterThan(0);
-    expect(intervalTuning(400, 498, { ratio: { numerator: 5, denominator: 4 } }).beats).toBe(8);
+    expect(intervalIntonation(400, 498, { ratio: { numerator: 5, denominator: 4 } }).beats).toBe(8);
   });
 
   it('does not beat in a just interval', () => {
-    const { beats, deviation } = intervalTuning(264, 396);
+    const { beats, deviation } = intervalIntonation(264, 396);
     expect(beats).toBe(0);
     expect(deviation).toBeCloseTo(0, 9);
   });
@@ -79,17 +79,17 @@ describe('intervalTuning', () => {
     [Number.NaN, 440],
     [440, Number.POSITIVE_INFINITY],
   ])('throws NUMBER_RANGE for %d and %d Hz', (lower, upper) => {
-    expect(() => intervalTuning(lower, upper)).toThrow(
+    expect(() => intervalIntonation(lower, upper)).toThrow(
       expect.objectContaining({ code: 'NUMBER_RANGE' }),
     );
   });
 });
 
-describe('chordTuning', () => {
-  const equal = tuneHarp(makeHarp('C'), 'equal');
+describe('chordIntonation', () => {
+  const equal = temperHarp(makeHarp('C'), 'equal');
 
   it('measures every pair of notes, from the lowest up', () => {
-    const { reeds, intervals } = chordTuning(equal, [4, 2, 3], 'draw');
+    const { reeds, intervals } = chordIntonation(equal, [4, 2, 3], 'draw');
     expect(reeds.map(({ hole }) => hole)).toEqual([2, 3, 4]);
     expect(intervals.map(({ lower, upper }) => [lower, upper])).toEqual([
       [0, 1],
@@ -106,24 +106,24 @@ describe('chordTuning', () => {
   });
 
   it('measures an octave split against 2:1', () => {
-    const [octave] = chordTuning(equal, [1, 4], 'blow').intervals;
+    const [octave] = chordIntonation(equal, [1, 4], 'blow').intervals;
     expect(octave).toMatchObject({ ratio: { numerator: 2, denominator: 1 }, beats: 0 });
   });
 
   it('takes a hole named twice once', () => {
-    expect(chordTuning(equal, [1, 4, 1], 'blow').reeds).toHaveLength(2);
+    expect(chordIntonation(equal, [1, 4, 1], 'blow').reeds).toHaveLength(2);
   });
 
   it('throws HOLE_RANGE for a hole there is not, or a single one', () => {
     for (const holes of [[1, 11], [1], [1, 1], []]) {
-      expect(() => chordTuning(equal, holes, 'blow')).toThrow(
+      expect(() => chordIntonation(equal, holes, 'blow')).toThrow(
         expect.objectContaining({ code: 'HOLE_RANGE' }),
       );
     }
   });
 
   it('throws OPTION_UNKNOWN for a breath there is not', () => {
-    expect(() => chordTuning(equal, [1, 2], 'suck' as 'draw')).toThrow(
+    expect(() => chordIntonation(equal, [1, 2], 'suck' as 'draw')).toThrow(
       expect.objectContaining({ code: 'OPTION_UNKNOWN' }),
     );
   });
@@ -131,7 +131,7 @@ describe('chordTuning', () => {
   it.each([[[4, 5]], [[4, 5, 5]], [[4, 5.5, 6]], [[0, 1, 2]], [[6, 5, 4]]])(
     'throws NUMBER_RANGE for proportions %j of three notes',
     (proportions) => {
-      expect(() => chordTuning(equal, [1, 2, 3], 'blow', { proportions })).toThrow(
+      expect(() => chordIntonation(equal, [1, 2, 3], 'blow', { proportions })).toThrow(
         expect.objectContaining({ code: 'NUMBER_RANGE', value: proportions }),
       );
     },

@@ -16,10 +16,10 @@ import {
   requireWithin,
 } from './ratio.js';
 import { BREATHS, type Breath } from './sounding.js';
-import type { TunedHarp, TunedReed } from './tune-harp.js';
+import type { TemperedHarp, TemperedReed } from './temper-harp.js';
 
 /** Two notes sounding together, against a just ratio. */
-export interface IntervalTuning {
+export interface IntervalIntonation {
   /** The just ratio of the upper to the lower note. */
   readonly ratio: Ratio;
   /** Size of the interval as it is tuned. */
@@ -33,13 +33,13 @@ export interface IntervalTuning {
   readonly beats: number;
 }
 
-/** Against what {@link intervalTuning} measures. */
-export interface IntervalTuningOptions extends NearestRatioOptions {
+/** Against what {@link intervalIntonation} measures. */
+export interface IntervalIntonationOptions extends NearestRatioOptions {
   /** Default: the nearest simple ratio, see {@link nearestRatio}. */
   readonly ratio?: Ratio;
 }
 
-const INTERVAL_OPTIONS: OptionNames<IntervalTuningOptions> = { ratio: true, limit: true };
+const INTERVAL_OPTIONS: OptionNames<IntervalIntonationOptions> = { ratio: true, limit: true };
 
 /**
  * How far two notes are from a just ratio, and how fast they beat.
@@ -49,19 +49,19 @@ const INTERVAL_OPTIONS: OptionNames<IntervalTuningOptions> = { ratio: true, limi
  * @throws ReedplateError `NUMBER_RANGE`
  * @example
  * ```ts
- * import { intervalTuning } from '@reedplate/layout';
+ * import { intervalIntonation } from '@reedplate/layout';
  *
- * intervalTuning(200, 301).ratio; // => { numerator: 3, denominator: 2 }
- * intervalTuning(200, 301).beats; // => 2
- * intervalTuning(301, 200); // throws NUMBER_RANGE
+ * intervalIntonation(200, 301).ratio; // => { numerator: 3, denominator: 2 }
+ * intervalIntonation(200, 301).beats; // => 2
+ * intervalIntonation(301, 200); // throws NUMBER_RANGE
  * ```
  */
-export function intervalTuning(
+export function intervalIntonation(
   lower: number,
   upper: number,
-  options: IntervalTuningOptions = {},
-): IntervalTuning {
-  const { ratio: given, ...nearest } = requireOptions(options, INTERVAL_OPTIONS, 'intervalTuning');
+  options: IntervalIntonationOptions = {},
+): IntervalIntonation {
+  const { ratio: given, ...nearest } = requireOptions(options, INTERVAL_OPTIONS, 'intervalIntonation');
   requireWithin(lower, Number.MIN_VALUE, 1e5, 'a frequency in Hz');
   requireWithin(upper, lower, 1e5, 'a frequency in Hz not below the other');
   const cents = centsBetween(lower, upper);
@@ -75,27 +75,27 @@ export function intervalTuning(
 }
 
 /** A pair of notes of a chord by their places in it, from 0. */
-export interface ChordInterval extends IntervalTuning {
+export interface ChordInterval extends IntervalIntonation {
   readonly lower: number;
   readonly upper: number;
 }
 
 /** Holes sounding together on one breath. */
-export interface ChordTuning {
+export interface ChordIntonation {
   /** From the lowest note up. */
-  readonly reeds: readonly TunedReed[];
+  readonly reeds: readonly TemperedReed[];
   /** Every pair of them. */
   readonly intervals: readonly ChordInterval[];
 }
 
-/** Against what {@link chordTuning} measures. */
-export interface ChordTuningOptions extends NearestRatioOptions {
+/** Against what {@link chordIntonation} measures. */
+export interface ChordIntonationOptions extends NearestRatioOptions {
   /** The whole chord as proportions from its lowest note up, such as `[4, 5, 6, 7]`; default: each pair against its nearest simple ratio. */
   readonly proportions?: readonly number[];
 }
 
-const CHORD_OPTIONS: OptionNames<ChordTuningOptions> = { proportions: true, limit: true };
-const TUNED = { what: 'a tuned harp, as tuneHarp gives it', code: 'HARP_INVALID' } as const;
+const CHORD_OPTIONS: OptionNames<ChordIntonationOptions> = { proportions: true, limit: true };
+const TUNED = { what: 'a tuned harp, as temperHarp gives it', code: 'HARP_INVALID' } as const;
 
 /**
  * How just a chord or double stop is: deviation and beats of every pair of its notes.
@@ -105,21 +105,21 @@ const TUNED = { what: 'a tuned harp, as tuneHarp gives it', code: 'HARP_INVALID'
  * breath, `NUMBER_RANGE` for proportions that are not rising whole numbers, one for each note
  * @example
  * ```ts
- * import { chordTuning, makeHarp, tuneHarp } from '@reedplate/layout';
+ * import { chordIntonation, makeHarp, temperHarp } from '@reedplate/layout';
  *
- * const harp = tuneHarp(makeHarp('C'), 'seven-limit');
- * const { intervals } = chordTuning(harp, [2, 3, 4, 5], 'draw', { proportions: [4, 5, 6, 7] });
+ * const harp = temperHarp(makeHarp('C'), 'seven-limit');
+ * const { intervals } = chordIntonation(harp, [2, 3, 4, 5], 'draw', { proportions: [4, 5, 6, 7] });
  * Math.max(...intervals.map((interval) => interval.beats)) < 1e-9; // => true
- * chordTuning(harp, [11, 12], 'draw'); // throws HOLE_RANGE
+ * chordIntonation(harp, [11, 12], 'draw'); // throws HOLE_RANGE
  * ```
  */
-export function chordTuning(
-  tuned: TunedHarp,
+export function chordIntonation(
+  tuned: TemperedHarp,
   holes: readonly number[],
   breath: Breath,
-  options: ChordTuningOptions = {},
-): ChordTuning {
-  const { proportions, ...nearest } = requireOptions(options, CHORD_OPTIONS, 'chordTuning');
+  options: ChordIntonationOptions = {},
+): ChordIntonation {
+  const { proportions, ...nearest } = requireOptions(options, CHORD_OPTIONS, 'chordIntonation');
   requireOneOf(breath, BREATHS, { what: 'a breath' });
   const reeds = reedsPlayed(requireShape(tuned, { reeds: 'list' }, TUNED), holes, breath);
   if (proportions !== undefined) requireProportions(proportions, reeds.length);
@@ -127,7 +127,7 @@ export function chordTuning(
     reeds.slice(lower + 1).map((high, offset): ChordInterval => {
       const upper = lower + 1 + offset;
       const ratio = ratioBetween(proportions, lower, upper);
-      const measured = intervalTuning(low.frequency, high.frequency, { ...nearest, ...ratio });
+      const measured = intervalIntonation(low.frequency, high.frequency, { ...nearest, ...ratio });
       return { lower, upper, ...measured };
     }),
   );
@@ -135,10 +135,10 @@ export function chordTuning(
 }
 
 function reedsPlayed(
-  { reeds }: TunedHarp,
+  { reeds }: TemperedHarp,
   holes: readonly number[],
   breath: Breath,
-): readonly TunedReed[] {
+): readonly TemperedReed[] {
   if (!Array.isArray(holes)) throw wrongHole(holes, 'a list of holes');
   const found = [...new Set<number>(holes)].map((hole) => {
     const reed = reeds.find((one) => one?.hole === hole && one.breath === breath);
@@ -171,7 +171,7 @@ function ratioBetween(
   proportions: readonly number[] | undefined,
   lower: number,
   upper: number,
-): Pick<IntervalTuningOptions, 'ratio'> {
+): Pick<IntervalIntonationOptions, 'ratio'> {
   const low = proportions?.[lower];
   const high = proportions?.[upper];
   return low === undefined || high === undefined ? {} : { ratio: makeRatio(high, low) };

@@ -32,7 +32,7 @@ describe('breathSoundings', () => {
     expect(sounded(blow, draw)).toEqual(expected);
   });
 
-  it('keeps to the level: natural notes only, then bends, then overbends', () => {
+  it('keeps to the level: unbent notes only, then bends, then overbends', () => {
     expect(sounded('C4', 'D4', 'natural')).toEqual([]);
     expect(sounded('C4', 'D4', 'bends')).toEqual(['draw bend Db4']);
   });
@@ -51,7 +51,7 @@ describe('breathSoundings', () => {
     expect(sounded('C4', 'C4', 'overbends', true)).toEqual([]);
   });
 
-  it('counts the depth of bends from the natural note and puts an overbend at depth 1', () => {
+  it('counts the depth of bends from the unbent note and puts an overbend at depth 1', () => {
     const reeds = { hole: 3, blow: 67, draw: 71 } as const;
     const ability = { level: 'overbends', valved: false } as const;
     expect(breathSoundings(reeds, 'draw', ability).map(({ depth }) => depth)).toEqual([0, 1, 2, 3]);

@@ -15,7 +15,7 @@ export interface HoleAbility {
 }
 
 /**
- * Everything a hole sounds on one breath, by rule from its two reeds: the natural note, bends
+ * Everything a hole sounds on one breath, by rule from its two reeds: the unbent note, bends
  * from the shallowest, then an overbend or the valved bends.
  *
  * The higher reed bends down to one semitone above the lower. The lower reed's breath overbends

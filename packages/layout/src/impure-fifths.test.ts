@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { makeHarp, TEMPERAMENTS, type TuningName, tuneHarp } from './index.js';
+import { makeHarp, TEMPERAMENTS, type TuningName, temperHarp } from './index.js';
 
 const fifthsOf = (tuning: TuningName, temperament: string, key: 'C' | 'Gm' | 'G' = 'C') =>
-  tuneHarp(makeHarp(key, { tuning }), temperament).impureFifths.map(
+  temperHarp(makeHarp(key, { tuning }), temperament).impureFifths.map(
     ({ breath, holes, cents }) => `${breath} ${holes.join('-')} ${Math.round(cents)}`,
   );
 
-describe('impureFifths of tuneHarp', () => {
+describe('impureFifths of temperHarp', () => {
   it('are none in equal temperament, on any layout', () => {
     expect(fifthsOf('standard', 'equal')).toEqual([]);
     expect(fifthsOf('natural-minor', 'equal', 'Gm')).toEqual([]);
@@ -24,7 +24,7 @@ describe('impureFifths of tuneHarp', () => {
 
   it('say that 4:5:6:7 does not hold on natural minor: its fifth from 3 to 5 draw has 653 cents', () => {
     expect(fifthsOf('natural-minor', 'seven-limit', 'Gm')).toContain('draw 3-5 653');
-    const [worst] = tuneHarp(
+    const [worst] = temperHarp(
       makeHarp('Gm', { tuning: 'natural-minor' }),
       'seven-limit',
     ).impureFifths;
@@ -32,7 +32,7 @@ describe('impureFifths of tuneHarp', () => {
   });
 
   it('leave the tonic triad of a circular layout whole, which is anchored on its major tonic', () => {
-    const tuned = tuneHarp(makeHarp('G', { tuning: 'circular-second-draw' }), 'seven-limit');
+    const tuned = temperHarp(makeHarp('G', { tuning: 'circular-second-draw' }), 'seven-limit');
     const cents = (hole: number, breath: string) =>
       tuned.reeds.find((reed) => reed.hole === hole && reed.breath === breath)?.cents ?? Number.NaN;
     // C on 2 draw, E on 3 draw, G on 4 draw: 4:5:6.

@@ -1,7 +1,7 @@
 import { centsBetween } from '@reedplate/pitch';
 import { ratioCents } from './ratio.js';
 import { BREATHS, type Breath, type Hole } from './sounding.js';
-import type { TunedReed } from './tune-harp.js';
+import type { TemperedReed } from './temper-harp.js';
 
 /** A fifth within the reach of one chord that a temperament leaves far from pure. */
 export interface ImpureFifth {
@@ -26,7 +26,7 @@ const LEAST_CENTS = 10;
  * more than ten cents off. A just temperament is made for the chords of one layout; over another
  * layout its chords may be sour.
  */
-export function impureFifths(reeds: readonly TunedReed[]): readonly ImpureFifth[] {
+export function impureFifths(reeds: readonly TemperedReed[]): readonly ImpureFifth[] {
   return BREATHS.flatMap((breath) => {
     const row = reeds.filter((reed) => reed.breath === breath);
     return row.flatMap((low, at) =>

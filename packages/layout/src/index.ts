@@ -66,16 +66,22 @@ export { type PlayerLike, toPlayer } from './to-player.js';
 
 export {
   type ChordInterval,
-  type ChordTuning,
-  type ChordTuningOptions,
-  chordTuning,
-  type IntervalTuning,
-  type IntervalTuningOptions,
-  intervalTuning,
+  type ChordIntonation,
+  type ChordIntonationOptions,
+  chordIntonation,
+  type IntervalIntonation,
+  type IntervalIntonationOptions,
+  intervalIntonation,
 } from './beats.js';
 export type { ImpureFifth } from './impure-fifths.js';
 export { type NearestRatioOptions, nearestRatio, type Ratio, ratioCents } from './ratio.js';
 export { readScala, type ScalaOptions } from './read-scala.js';
+export {
+  type TemperedHarp,
+  type TemperedReed,
+  type TemperOptions,
+  temperHarp,
+} from './temper-harp.js';
 export type { ReedCents, Temperament } from './temperament.js';
 export { temperamentById } from './temperament-by-id.js';
 export {
@@ -84,7 +90,6 @@ export {
   type TemperamentName,
 } from './temperaments.js';
 export type { TemperamentLike } from './to-temperament.js';
-export { type TunedHarp, type TunedReed, type TuneOptions, tuneHarp } from './tune-harp.js';
 
 // Retuning
 

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { anyTuning, harp, level, register, tonic, tuning } from '../test/arbitraries.js';
 import {
   type Breath,
-  chordTuning,
+  chordIntonation,
   editTuning,
   type Harp,
   harpName,
@@ -28,8 +28,8 @@ import {
   soundingsOfPitch,
   TEMPERAMENTS,
   TUNINGS,
+  temperHarp,
   transposeHarp,
-  tuneHarp,
 } from './index.js';
 
 const breath = fc.constantFrom<Breath>('blow', 'draw');
@@ -94,7 +94,7 @@ describe('soundings', () => {
     );
   });
 
-  it('puts natural notes first, with depth 0 exactly for them', () => {
+  it('puts unbent notes first, with depth 0 exactly for them', () => {
     fc.assert(
       fc.property(harp, breath, (any, way) => {
         for (const { hole, ...reeds } of any.holes) {
@@ -334,11 +334,11 @@ describe('retuningPlan', () => {
 describe('temperament', () => {
   const temperament = fc.constantFrom(...TEMPERAMENTS);
 
-  it('tuneHarp puts each reed the stated cents from equal temperament', () => {
+  it('temperHarp puts each reed the stated cents from equal temperament', () => {
     fc.assert(
       fc.property(harp, temperament, fc.integer({ min: 400, max: 480 }), (any, how, a4) => {
-        const equal = tuneHarp(any, 'equal', { a4 }).reeds;
-        for (const [index, reed] of tuneHarp(any, how, { a4 }).reeds.entries()) {
+        const equal = temperHarp(any, 'equal', { a4 }).reeds;
+        for (const [index, reed] of temperHarp(any, how, { a4 }).reeds.entries()) {
           const cents = 1200 * Math.log2(reed.frequency / (equal[index]?.frequency ?? 0));
           expect(cents).toBeCloseTo(reed.cents, 6);
         }
@@ -346,16 +346,16 @@ describe('temperament', () => {
     );
   });
 
-  it('tuneHarp does not depend on the key: the same cents for every harp of a tuning', () => {
+  it('temperHarp does not depend on the key: the same cents for every harp of a tuning', () => {
     fc.assert(
       fc.property(moved, temperament, ([from, to], how) => {
-        const cents = (any: Harp) => tuneHarp(any, how).reeds.map((reed) => reed.cents);
+        const cents = (any: Harp) => temperHarp(any, how).reeds.map((reed) => reed.cents);
         expect(cents(to)).toEqual(cents(from));
       }),
     );
   });
 
-  it('chordTuning in proportions of the frequencies themselves does not beat', () => {
+  it('chordIntonation in proportions of the frequencies themselves does not beat', () => {
     const proportions = fc.uniqueArray(fc.integer({ min: 2, max: 24 }), {
       minLength: 2,
       maxLength: 4,
@@ -370,10 +370,11 @@ describe('temperament', () => {
           tuning: makeTuning({ id: 'just', blow: rounded, draw: rounded }),
         });
         const cents = pitches.map((pitch, index) => 100 * (pitch - (rounded[index] ?? 0)));
-        const tuned = tuneHarp(chord, { blow: cents, draw: cents });
+        const tuned = temperHarp(chord, { blow: cents, draw: cents });
         const holes = parts.map((_, index) => index + 1);
-        for (const { beats, deviation } of chordTuning(tuned, holes, 'blow', { proportions: parts })
-          .intervals) {
+        for (const { beats, deviation } of chordIntonation(tuned, holes, 'blow', {
+          proportions: parts,
+        }).intervals) {
           expect(beats).toBeCloseTo(0, 6);
           expect(deviation).toBeCloseTo(0, 6);
         }

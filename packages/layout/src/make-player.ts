@@ -39,7 +39,7 @@ const DEEPEST = 24;
  * ```ts
  * import { makePlayer, soundings } from '@reedplate/layout';
  *
- * // Plays natural notes and the bend on 4 draw.
+ * // Plays unbent notes and the bend on 4 draw.
  * const level = makePlayer(['natural', { technique: 'bend', holes: [4], breath: 'draw' }]);
  * soundings('C', { level }).length; // => 21
  * makePlayer([{ technique: 'bend', holes: [0 as 1] }]); // throws PLAYER_INVALID

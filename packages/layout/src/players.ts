@@ -19,9 +19,9 @@ const OVERBENDS: readonly PlayerSkill[] = [
 
 /** The players that the levels are short words for. */
 export const PLAYERS: Readonly<Record<TechniqueLevel, Player>> = deepFreeze({
-  natural: playerOf('natural', 'Natural notes', NATURAL),
-  bends: playerOf('bends', 'Natural notes and bends', BENDS),
-  overbends: playerOf('overbends', 'Natural notes, bends and overbends', OVERBENDS),
+  natural: playerOf('natural', 'Unbent notes', NATURAL),
+  bends: playerOf('bends', 'Unbent notes and bends', BENDS),
+  overbends: playerOf('overbends', 'Unbent notes, bends and overbends', OVERBENDS),
 });
 
 function playerOf(id: TechniqueLevel, name: string, skills: readonly PlayerSkill[]): Player {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { published } from '../../../test/sources/published.js';
 import {
   type Breath,
-  chordTuning,
+  chordIntonation,
   type Harp,
   makeHarp,
   missingPitches,
@@ -14,7 +14,7 @@ import {
   reedsOf,
   soundings,
   soundingsAt,
-  tuneHarp,
+  temperHarp,
 } from './index.js';
 
 const C_HARP = makeHarp('C');
@@ -266,7 +266,7 @@ describe('alternate tunings', () => {
 
 describe('temperaments', () => {
   const centsOf = (temperament: string, breath: Breath): number[] =>
-    tuneHarp(C_HARP, temperament)
+    temperHarp(C_HARP, temperament)
       .reeds.filter((reed) => reed.breath === breath)
       .map(({ cents }) => Math.round(cents));
 
@@ -291,16 +291,16 @@ describe('temperaments', () => {
       ],
       ['pythagorean-seventh', [4, 2, -12, 4, -2, 6, -12, 4, -2, 6], 'ji_hca23.scl, 17 July 2004'],
       ['nineteen-limit', [4, 2, -12, 4, 1, 6, -12, 4, 1, 6], '"Tuning", table 8B'],
-    ])('tuneHarp in %s gives the draw row %j of Hansson, %s', (temperament, draw) => {
+    ])('temperHarp in %s gives the draw row %j of Hansson, %s', (temperament, draw) => {
       expect(centsOf(temperament, 'draw')).toEqual(draw);
       expect(centsOf(temperament, 'blow')).toEqual(BLOW);
     });
   });
 
   published('missin-list', 'thirds of I and V', () => {
-    it('tuneHarp in compromise puts the thirds of I and V midway between just and equal: Missin, tuning-list post, 16 July 1996', () => {
-      const just = tuneHarp(C_HARP, 'five-limit').reeds;
-      for (const [index, { cents, pitch }] of tuneHarp(C_HARP, 'compromise').reeds.entries()) {
+    it('temperHarp in compromise puts the thirds of I and V midway between just and equal: Missin, tuning-list post, 16 July 1996', () => {
+      const just = temperHarp(C_HARP, 'five-limit').reeds;
+      for (const [index, { cents, pitch }] of temperHarp(C_HARP, 'compromise').reeds.entries()) {
         const isThird = pitch % 12 === 4 || pitch % 12 === 11;
         if (isThird) expect(cents).toBeCloseTo((just[index]?.cents ?? 0) / 2, 9);
       }
@@ -308,9 +308,11 @@ describe('temperaments', () => {
   });
 
   published('missin-audio', 'the traditional draw chord', () => {
-    it('chordTuning finds draw 2 to 5 beatless at 4:5:6:7 in seven-limit: Missin, audio page, 2004', () => {
-      const harp = tuneHarp(C_HARP, 'seven-limit');
-      const { intervals } = chordTuning(harp, [2, 3, 4, 5], 'draw', { proportions: [4, 5, 6, 7] });
+    it('chordIntonation finds draw 2 to 5 beatless at 4:5:6:7 in seven-limit: Missin, audio page, 2004', () => {
+      const harp = temperHarp(C_HARP, 'seven-limit');
+      const { intervals } = chordIntonation(harp, [2, 3, 4, 5], 'draw', {
+        proportions: [4, 5, 6, 7],
+      });
       for (const { beats, deviation } of intervals) {
         expect(beats).toBeCloseTo(0, 9);
         expect(deviation).toBeCloseTo(0, 9);
@@ -323,24 +325,24 @@ describe('temperaments', () => {
   });
 
   published('hansson-tuning', 'draw 4 to 6 in 19-limit', () => {
-    it('chordTuning finds draw 4 to 6 at 16:19:24 in nineteen-limit: Hansson, "Tuning", table 8B (ratio computed)', () => {
-      const harp = tuneHarp(C_HARP, 'nineteen-limit');
-      const { intervals } = chordTuning(harp, [4, 5, 6], 'draw', { proportions: [16, 19, 24] });
+    it('chordIntonation finds draw 4 to 6 at 16:19:24 in nineteen-limit: Hansson, "Tuning", table 8B (ratio computed)', () => {
+      const harp = temperHarp(C_HARP, 'nineteen-limit');
+      const { intervals } = chordIntonation(harp, [4, 5, 6], 'draw', { proportions: [16, 19, 24] });
       expect(Math.max(...intervals.map(({ beats }) => beats))).toBeCloseTo(0, 9);
     });
   });
 
   published('hansson-scales', 'draw 4 to 6 in the minor-chord form', () => {
-    it('chordTuning finds draw 4 to 6 beatless at 10:12:15 in five-limit-minor-chord: Hansson, ji_hca03.scl', () => {
-      const harp = tuneHarp(C_HARP, 'five-limit-minor-chord');
-      const { intervals } = chordTuning(harp, [4, 5, 6], 'draw', { proportions: [10, 12, 15] });
+    it('chordIntonation finds draw 4 to 6 beatless at 10:12:15 in five-limit-minor-chord: Hansson, ji_hca03.scl', () => {
+      const harp = temperHarp(C_HARP, 'five-limit-minor-chord');
+      const { intervals } = chordIntonation(harp, [4, 5, 6], 'draw', { proportions: [10, 12, 15] });
       expect(Math.max(...intervals.map(({ beats }) => beats))).toBeCloseTo(0, 9);
     });
   });
 
   published('computed', 'worked out', () => {
-    it('tuneHarp makes draw 4 and 6 sound their root an octave down as difference tone in nineteen-limit (computed: 24 - 16 = 8)', () => {
-      const { reeds } = tuneHarp(C_HARP, 'nineteen-limit');
+    it('temperHarp makes draw 4 and 6 sound their root an octave down as difference tone in nineteen-limit (computed: 24 - 16 = 8)', () => {
+      const { reeds } = temperHarp(C_HARP, 'nineteen-limit');
       const hz = (hole: number) =>
         reeds.find((reed) => reed.hole === hole && reed.breath === 'draw')?.frequency ?? 0;
       expect((hz(6) - hz(4)) / hz(4)).toBeCloseTo(8 / 16, 9);

@@ -7,7 +7,7 @@ import {
   readScala,
   soundingsAt,
   temperamentById,
-  tuneHarp,
+  temperHarp,
 } from './index.js';
 
 const cents = (text: string): number => {
@@ -122,7 +122,7 @@ published('hansson-scales', 'his files read as they stand, against the temperame
 
 published('hansson-scales', 'what he says in cents of the changes', () => {
   const of = (temperament: string, hole: number): number =>
-    tuneHarp(makeHarp('C'), temperament).reeds.find(
+    temperHarp(makeHarp('C'), temperament).reeds.find(
       (reed) => reed.hole === hole && reed.breath === 'draw',
     )?.cents ?? Number.NaN;
 
@@ -143,7 +143,7 @@ published('hansson-scales', 'what he says in cents of the changes', () => {
       22,
     ],
     ['the fourth stays for both', 5, 'five-limit', 'pythagorean-seventh', 0],
-  ])('tuneHarp: %s', (_, hole, from, to, printed) => {
+  ])('temperHarp: %s', (_, hole, from, to, printed) => {
     expect(Math.round(of(to, hole) - of(from, hole)) + 0).toBe(printed);
   });
 });

@@ -4,10 +4,10 @@ import { requireWithin } from './ratio.js';
 import type { ReedRemedy } from './remedy.js';
 import { cautionsFor } from './retuning-cautions.js';
 import type { Breath, Hole } from './sounding.js';
+import { temperHarp } from './temper-harp.js';
 import { type HarpLike, toHarp } from './to-harp.js';
 import type { TemperamentLike } from './to-temperament.js';
 import type { KnownTunings } from './to-tuning.js';
-import { tuneHarp } from './tune-harp.js';
 
 /** What is to be done to one reed. */
 export interface RetuningStep {
@@ -61,7 +61,7 @@ const LEAST_CENTS = 0.5;
  * whether the reed bears it or should be replaced.
  *
  * @throws ReedplateError `HARP_INVALID` for another number of holes, `NUMBER_RANGE`, or what
- * `tuneHarp` throws for a temperament
+ * `temperHarp` throws for a temperament
  * @example
  * ```ts
  * import { makeHarp, retuningPlan } from '@reedplate/layout';
@@ -86,8 +86,8 @@ export function retuningPlan(
   }
   const { fromTemperament = 'equal', toTemperament = fromTemperament, mostCents = 200 } = options;
   requireWithin(mostCents, 0, 1200, 'the most cents a reed bears');
-  const after = tuneHarp(to, toTemperament, tempering).reeds;
-  const steps = tuneHarp(from, fromTemperament, tempering).reeds.map(
+  const after = temperHarp(to, toTemperament, tempering).reeds;
+  const steps = temperHarp(from, fromTemperament, tempering).reeds.map(
     (before, index): RetuningStep => {
       // Harps with as many holes have their reeds in the same order.
       const target = after[index] ?? before;

@@ -21,7 +21,7 @@ export const TECHNIQUES = Object.freeze([
 /** How a pitch is got from a hole. */
 export type Technique = (typeof TECHNIQUES)[number];
 
-/** A short word for a player: natural notes only; bends too; bends and overbends. */
+/** A short word for a player: unbent notes only; bends too; bends and overbends. */
 export type TechniqueLevel = 'natural' | 'bends' | 'overbends';
 
 /** The technique levels, each holding all of the one before. */
@@ -37,7 +37,7 @@ export interface Sounding {
   readonly breath: Breath;
   readonly technique: Technique;
   /**
-   * Semitones away from the natural note: 0 natural, 1 and up below the breath's own reed for a
+   * Semitones away from the unbent note: 0 natural, 1 and up below the breath's own reed for a
    * bend, 1 above the hole's higher reed for an overbend.
    */
   readonly depth: number;
@@ -63,7 +63,7 @@ export function otherBreath(breath: Breath): Breath {
 const SOUNDING = { what: 'a sounding of a harp', code: 'OPTION_UNKNOWN' } as const;
 
 /**
- * Which reeds of the hole take part in a sounding: its own for a natural note or a valved bend,
+ * Which reeds of the hole take part in a sounding: its own for an unbent note or a valved bend,
  * both for a bend, the other one alone for an overbend. Bahnson, Antaki and Beery (1998), J.
  * Acoust. Soc. Am. 103(4), abstract.
  *

@@ -112,7 +112,7 @@ describe('soundings', () => {
 });
 
 describe('soundingsAt', () => {
-  it('gives what one breath does in a hole, the natural note first', () => {
+  it('gives what one breath does in a hole, the unbent note first', () => {
     expect(soundingsAt(HARP, 10, 'blow').map(({ pitch }) => pitch)).toEqual([96, 95, 94]);
     expect(soundingsAt(HARP, 10, 'draw').map(({ pitch }) => pitch)).toEqual([93, 97]);
   });

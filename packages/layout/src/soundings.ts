@@ -46,7 +46,7 @@ export const SOUNDING_OPTIONS: OptionNames<SoundingOptions> = Object.freeze({
 
 /**
  * Every way to sound a note on a harp, by rule from its reeds: from hole 1 up, blow before draw,
- * the natural note before bends before the overbend.
+ * the unbent note before bends before the overbend.
  *
  * @param harp a harp, or its name such as `C` or `low F`
  * @throws ReedplateError `OPTION_UNKNOWN` for a wrong level, `HOLE_RANGE` for a wrong valved hole
@@ -65,7 +65,7 @@ export function soundings(harp: HarpLike, options: SoundingOptions = {}): readon
 }
 
 /**
- * What a hole sounds on one breath: the natural note first. Constant time after the first call
+ * What a hole sounds on one breath: the unbent note first. Constant time after the first call
  * for a harp.
  *
  * @throws ReedplateError `HOLE_RANGE`, or `OPTION_UNKNOWN` for a wrong breath or level

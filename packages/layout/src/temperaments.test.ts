@@ -6,7 +6,7 @@ import {
   reedsOf,
   TEMPERAMENTS,
   temperamentById,
-  tuneHarp,
+  temperHarp,
 } from './index.js';
 
 const C_HARP = makeHarp('C');
@@ -46,15 +46,15 @@ describe('temperamentById', () => {
   });
 });
 
-describe('tuneHarp', () => {
+describe('temperHarp', () => {
   it('in equal temperament gives the frequencies of reedsOf', () => {
-    const tuned = tuneHarp(C_HARP, 'equal', { a4: 442 }).reeds.map(({ frequency }) => frequency);
+    const tuned = temperHarp(C_HARP, 'equal', { a4: 442 }).reeds.map(({ frequency }) => frequency);
     expect(tuned).toEqual(reedsOf(C_HARP, { a4: 442 }).map(({ frequency }) => frequency));
   });
 
   it('counts degrees from first position, in every key and label', () => {
     const centsOf = (harp: ReturnType<typeof makeHarp>) =>
-      tuneHarp(harp, 'seven-limit').reeds.map(({ cents }) => cents);
+      temperHarp(harp, 'seven-limit').reeds.map(({ cents }) => cents);
     expect(centsOf(makeHarp('Bb'))).toEqual(centsOf(C_HARP));
     const dorian = makeHarp('Gm', { tuning: 'dorian' });
     expect(centsOf(dorian)[0]).toBe(0);
@@ -63,20 +63,20 @@ describe('tuneHarp', () => {
   it('takes cents for every reed', () => {
     const blow = [0, -10, 2, 0, -10, 2, 0, -10, 2, 0];
     const draw = [4, 2, -10, 4, -6, 4, -10, 4, -6, 4];
-    const { reeds, temperament } = tuneHarp(C_HARP, { blow, draw });
+    const { reeds, temperament } = temperHarp(C_HARP, { blow, draw });
     expect(temperament).toBe('by-reed');
     expect(reeds.map(({ cents }) => cents)).toEqual(blow.flatMap((cents, i) => [cents, draw[i]]));
   });
 
   it('throws TEMPERAMENT_INCOMPLETE for a reed without a pitch', () => {
-    expect(() => tuneHarp(C_HARP, { blow: [0], draw: [0] })).toThrow(
+    expect(() => temperHarp(C_HARP, { blow: [0], draw: [0] })).toThrow(
       expect.objectContaining({
         code: 'TEMPERAMENT_INCOMPLETE',
         where: { hole: 2, breath: 'blow' },
       }),
     );
     const triad = readScala('triad\n3\n5/4\n3/2\n2/1');
-    expect(() => tuneHarp(C_HARP, triad)).toThrow(
+    expect(() => temperHarp(C_HARP, triad)).toThrow(
       expect.objectContaining({
         code: 'TEMPERAMENT_INCOMPLETE',
         where: { hole: 1, breath: 'draw' },
@@ -86,31 +86,33 @@ describe('tuneHarp', () => {
 
   it('throws NUMBER_RANGE for cents that are none', () => {
     const wrong = { ...temperamentById('equal'), cents: Array<number>(12).fill(Number.NaN) };
-    expect(() => tuneHarp(C_HARP, wrong)).toThrow(
+    expect(() => temperHarp(C_HARP, wrong)).toThrow(
       expect.objectContaining({ code: 'NUMBER_RANGE' }),
     );
     const rows = { blow: Array<number>(10).fill(1300), draw: Array<number>(10).fill(0) };
-    expect(() => tuneHarp(C_HARP, rows)).toThrow(expect.objectContaining({ code: 'NUMBER_RANGE' }));
-    expect(() => tuneHarp(C_HARP, { blow: [] } as unknown as typeof rows)).toThrow(
+    expect(() => temperHarp(C_HARP, rows)).toThrow(
+      expect.objectContaining({ code: 'NUMBER_RANGE' }),
+    );
+    expect(() => temperHarp(C_HARP, { blow: [] } as unknown as typeof rows)).toThrow(
       expect.objectContaining({ code: 'TEMPERAMENT_INCOMPLETE' }),
     );
   });
 
   it.each([0, -440, Number.NaN, 10_000])('throws NUMBER_RANGE for A at %s', (a4) => {
-    expect(() => tuneHarp(C_HARP, 'equal', { a4 })).toThrow(
+    expect(() => temperHarp(C_HARP, 'equal', { a4 })).toThrow(
       expect.objectContaining({ code: 'NUMBER_RANGE', value: a4 }),
     );
   });
 
   it('stretches octaves from the lowest tonic within the harp', () => {
     const stretched = { ...temperamentById('equal'), octaveStretch: 2 };
-    const blows = tuneHarp(C_HARP, stretched).reeds.filter(({ breath }) => breath === 'blow');
+    const blows = temperHarp(C_HARP, stretched).reeds.filter(({ breath }) => breath === 'blow');
     expect(blows.map(({ cents }) => cents)).toEqual([0, 0, 0, 2, 2, 2, 4, 4, 4, 6]);
   });
 
   it('tunes a harp without its own tonic', () => {
     const tuning = makeTuning({ id: 'odd', blow: 'E4', draw: 'G4' });
-    const { reeds } = tuneHarp(makeHarp('C', { tuning }), 'five-limit');
+    const { reeds } = temperHarp(makeHarp('C', { tuning }), 'five-limit');
     expect(reeds.map(({ cents }) => Math.round(cents * 10) / 10)).toEqual([-13.7, 2]);
   });
 });

@@ -127,7 +127,7 @@ const USUAL_ROWS = [
   {
     id: 'lowered-second-draw',
     name: 'Lowered second draw reed',
-    use: 'Low end without bends: the fourth above the low tonic is a natural note.',
+    use: 'Low end without bends: the fourth above the low tonic is an unbent note.',
     source: OWN,
     blow: 'C4 E4 G4 C5 E5 G5 C6 E6 G6 C7',
     draw: 'D4 F4 B4 D5 F5 A5 B5 D6 F6 A6',
@@ -201,7 +201,7 @@ const USUAL_ROWS = [
   {
     id: 'whole-tone',
     name: 'Whole tone, narrow',
-    use: 'All twelve notes as natural notes in less than two octaves; no semitone bends.',
+    use: 'All twelve notes as unbent notes in less than two octaves; no semitone bends.',
     source: MEMORY,
     blow: 'C4 D4 E4 F#4 G#4 A#4 C5 D5 E5 F#5',
     draw: 'C#4 D#4 F4 G4 A4 B4 C#5 D#5 F5 G5',

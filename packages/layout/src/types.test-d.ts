@@ -16,7 +16,7 @@ import {
   type TemperamentId,
   type Tuning,
   type TuningId,
-  tuneHarp,
+  temperHarp,
 } from './index.js';
 
 test('holes, breaths, techniques, levels and registers are literal unions', () => {
@@ -64,5 +64,5 @@ test('misuse does not compile', () => {
   // @ts-expect-error frozen data
   harp.key = 'D';
   // @ts-expect-error both rows are needed
-  tuneHarp(harp, { blow: [0] });
+  temperHarp(harp, { blow: [0] });
 });

@@ -12,7 +12,7 @@ import { headOf, settingOf } from './setting.js';
 /**
  * The easiest way to play a line on a harp under an effort model, exact: no other choice of
  * soundings costs less. Air is part of the search, in steps of a tenth of a second. Ties go, from
- * the last moment back, to the sounding that stands first by hole (blow before draw).
+ * the last event back, to the sounding that stands first by hole (blow before draw).
  *
  * Where the line cannot be played, the answer says why and names the nearest that can be.
  *

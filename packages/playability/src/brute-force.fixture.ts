@@ -22,15 +22,15 @@ export interface BruteForceOptions extends SoundingOptions {
   readonly tempo?: number;
 }
 
-/** Every way to play a line, the cheapest first, ties from the last moment back by place in order. */
+/** Every way to play a line, the cheapest first, ties from the last event back by place in order. */
 export function everyWay(
   line: Line,
   harp: Harp,
   model: EffortModel,
   options: BruteForceOptions,
 ): readonly ListedWay[] {
-  const moments = momentsIn(line, options.tempo);
-  const columns = moments.map(({ pitches }) => gripsFor(pitches, harp, options));
+  const events = eventsIn(line, options.tempo);
+  const columns = events.map(({ pitches }) => gripsFor(pitches, harp, options));
   const indexes = columns.reduce<readonly (readonly number[])[]>(
     (ways, column) => ways.flatMap((way) => column.map((_, index) => [...way, index])),
     [[]],
@@ -38,7 +38,7 @@ export function everyWay(
   return indexes
     .map((way) => {
       const grips = way.map((index, at) => columns[at]?.[index] ?? []);
-      const steps = costsOf(grips, moments, model);
+      const steps = costsOf(grips, events, model);
       return { way, grips, steps, total: steps.reduce((sum, step) => sum + step, 0) };
     })
     .sort((a, b) => a.total - b.total || fromTheEnd(a.way, b.way));
@@ -61,7 +61,7 @@ interface TimedPitches {
   readonly tick: number;
 }
 
-export function momentsIn(line: Line, tempo?: number): readonly TimedPitches[] {
+export function eventsIn(line: Line, tempo?: number): readonly TimedPitches[] {
   const tick = 60 / ((tempo ?? line.tempo ?? 100) * parseMetre(line.metre).beatTicks);
   const starts = [...new Set(line.notes.map(({ start }) => start))];
   return starts.map((start, at) => {
@@ -101,14 +101,14 @@ const lastHole = (grip: readonly Sounding[]): number => grip.at(-1)?.hole ?? 0;
 
 function costsOf(
   grips: readonly (readonly Sounding[])[],
-  moments: readonly TimedPitches[],
+  events: readonly TimedPitches[],
   model: EffortModel,
 ): readonly number[] {
   let air = 0;
 
   return grips.map((grip, at) => {
-    const { start, end, tick } = moments[at] as TimedPitches;
-    const before = moments[at - 1];
+    const { start, end, tick } = events[at] as TimedPitches;
+    const before = events[at - 1];
     const grid = (ticks: number): number => Math.round(ticks * tick * 10);
     const rest = grid(start) - grid(before?.end ?? 0);
     const back = Math.round(rest * model.weights.recovery);

@@ -11,7 +11,7 @@ import { HIGHEST_MIDI, LOWEST_MIDI } from '@reedplate/pitch';
 /** What sounds at once, from the low end: one for a note, several of the same breath for a chord. */
 export type Grip = readonly [Sounding, ...Sounding[]];
 
-/** One way to sound the pitches of a moment. */
+/** One way to sound the pitches of an event. */
 export interface Choice {
   readonly soundings: Grip;
   readonly breath: Breath;
@@ -27,7 +27,7 @@ export interface Choice {
 export const WIDEST_MOUTH = 5;
 
 /**
- * Every way to sound pitches together: a note by any technique; a chord by natural notes on one
+ * Every way to sound pitches together: a note by any technique; a chord by unbent notes on one
  * breath within five holes. In a fixed order: hole 1 up, blow before draw for a note; blow before
  * draw, then hole 1 up for a chord.
  */

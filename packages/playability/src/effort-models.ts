@@ -26,7 +26,7 @@ export const EFFORT_MODELS: readonly EffortModel[] = /* @__PURE__ */ deepFreeze(
   {
     id: 'beginner',
     name: 'Beginner',
-    use: 'Plays single natural notes and chords; each bend is hard, breath is short.',
+    use: 'Plays single unbent notes and chords; each bend is hard, breath is short.',
     level: 'natural',
     weights: {
       reach: 1.5,

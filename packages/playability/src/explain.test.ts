@@ -103,7 +103,7 @@ describe('explainPath', () => {
     expect(explained(62, 62, 60).steps.map(({ air }) => air)).toEqual([1, 2, 1]);
   });
 
-  test('explainPath places each moment in its bar', () => {
+  test('explainPath places each event in its bar', () => {
     const { steps } = explained(60, 62, 64, 65, 67);
     expect(steps.at(-1)).toMatchObject({ bar: 2, beat: 1, start: 3840, duration: 960 });
   });

@@ -3,8 +3,8 @@ import { barBeatAt, type Line } from '@reedplate/line';
 import { requireOptions } from '@reedplate/pitch';
 import { afterRest } from './air.js';
 import type { Choice, Grip } from './choice.js';
+import { eventsOf, type LineEvent } from './line-events.js';
 import { STEPS_PER_SECOND, secondsHeld } from './line-times.js';
-import { type LineMoment, momentsOf } from './moments.js';
 import { type NotPlayable, notPlayable } from './not-playable.js';
 import { type LinePath, PATH_OPTIONS, type PathOptions, pathOf } from './path.js';
 import { makeProblem, type Problem, waysAt } from './problem.js';
@@ -17,12 +17,12 @@ import type { EffortTerm } from './terms.js';
 import type { Way } from './way.js';
 
 /**
- * Why a moment is sounded as it is: it is the `only-way`; every other way is harder (`easier`); or
+ * Why an event is sounded as it is: it is the `only-way`; every other way is harder (`easier`); or
  * another is as easy and stands later in order (`first-of-equals`).
  */
 export type ChoiceReason = 'only-way' | 'easier' | 'first-of-equals';
 
-/** Another way to sound a moment, and the best path through it against the best of all. */
+/** Another way to sound an event, and the best path through it against the best of all. */
 export interface OtherWay {
   readonly soundings: Grip;
   /** Points more in all; from 0 under objective `total`. */
@@ -31,7 +31,7 @@ export interface OtherWay {
   readonly worstMore: number;
 }
 
-/** A moment of a path, explained. */
+/** An event of a path, explained. */
 export interface ExplainedStep {
   readonly bar: number;
   readonly beat: number;
@@ -49,7 +49,7 @@ export interface ExplainedStep {
   readonly others: readonly OtherWay[];
 }
 
-/** A best path with its effort taken apart, by term and by moment. */
+/** A best path with its effort taken apart, by term and by event. */
 export interface PathExplanation {
   readonly playable: true;
   readonly path: LinePath;
@@ -59,7 +59,7 @@ export interface PathExplanation {
 }
 
 /**
- * The best path of a line with its effort taken apart: by term, by moment, and for each moment
+ * The best path of a line with its effort taken apart: by term, by event, and for each event
  * what every other way of sounding it would cost more, the rest played as well as can be.
  *
  * @throws ReedplateError as `bestPath`
@@ -91,11 +91,11 @@ export function explainPath(
   if (way === undefined) return notPlayable(line, harp, setting, problem);
   const path = pathOf(problem, way, headOf(harp, setting));
   const terms = termsOf(problem, way);
-  const steps = momentsOf(line).map((moment, at): ExplainedStep => {
+  const steps = eventsOf(line).map((event, at): ExplainedStep => {
     const others = othersAt(at, problem, path, setting);
     const step = terms[at] as StepTerms;
     return Object.freeze({
-      ...placeOf(moment, line),
+      ...placeOf(event, line),
       soundings: path.soundings[at] as Grip,
       effort: Object.values(step.terms).reduce((sum, cost) => sum + cost, 0) / 1000,
       terms: sumTerms([step.terms]),
@@ -110,7 +110,7 @@ export function explainPath(
 
 const searchFor = ({ objective }: Setting) => (objective === 'total' ? cheapestWay : mildestWay);
 
-function placeOf({ start, end }: LineMoment, line: Line) {
+function placeOf({ start, end }: LineEvent, line: Line) {
   return { ...barBeatAt(start, line), start, duration: end - start };
 }
 
@@ -124,14 +124,14 @@ function termsOf(problem: Problem, { choices }: Way): readonly StepTerms[] {
   const { times, board } = problem;
   let from: Choice | null = null;
   let before = 0;
-  return choices.map((choice, moment) => {
-    const stage = stageOf(problem, moment, choice);
+  return choices.map((choice, event) => {
+    const stage = stageOf(problem, event, choice);
     const to = board.choices[choice] as Choice;
     const terms = termsOfStep(
       {
         from,
         to,
-        held: secondsHeld(times, moment),
+        held: secondsHeld(times, event),
         since: stage.since,
         air: afterRest(before, stage.recovered),
         move: stage.move,
@@ -145,19 +145,19 @@ function termsOf(problem: Problem, { choices }: Way): readonly StepTerms[] {
 }
 
 function othersAt(
-  moment: number,
+  event: number,
   problem: Problem,
   best: LinePath,
   setting: Setting,
 ): readonly OtherWay[] {
   const { choices } = problem.board;
-  const others = waysAt(problem, moment, {})
-    .filter((choice) => choices[choice]?.soundings !== best.soundings[moment])
+  const others = waysAt(problem, event, {})
+    .filter((choice) => choices[choice]?.soundings !== best.soundings[event])
     .map((choice): OtherWay => {
-      const way = searchFor(setting)(problem, { forced: { moment, choice } }) as Way;
+      const way = searchFor(setting)(problem, { forced: { event, choice } }) as Way;
       const path = pathOf(problem, way, headOf(best.harp, setting));
       return Object.freeze({
-        soundings: path.soundings[moment] as Grip,
+        soundings: path.soundings[event] as Grip,
         more: difference(path.effort, best.effort),
         worstMore: difference(path.worst, best.worst),
       });

@@ -142,7 +142,7 @@ describe('fitHarps', () => {
     const line = makeLine([at(30, 0)]);
     const { harps } = rankHarps(line, [makeHarp('C'), makeHarp('C', { tuning: 'solo-ten' })]);
     expect(
-      harps.map(({ effort, missing, effortPerMoment }) => [effort, missing, effortPerMoment]),
+      harps.map(({ effort, missing, effortPerEvent }) => [effort, missing, effortPerEvent]),
     ).toEqual([
       [0, 1, 0],
       [0, 1, 0],

@@ -13,14 +13,14 @@ export interface HarpFit extends PathProfile {
   readonly harp: Harp;
   /** Semitones the line is moved up; negative down. */
   readonly transposition: number;
-  /** Share of the line's moments that can be sounded, 0 to 1. */
+  /** Share of the line's events that can be sounded, 0 to 1. */
   readonly playableShare: number;
-  /** Moments that cannot be sounded, and are left out. */
+  /** Events that cannot be sounded, and are left out. */
   readonly missing: number;
   /** Least effort of what can be played, in points. */
   readonly effort: number;
-  /** The same by moment played; 0 where none is. */
-  readonly effortPerMoment: number;
+  /** The same by event played; 0 where none is. */
+  readonly effortPerEvent: number;
 }
 
 /** A ranking of harps for a line. */
@@ -28,8 +28,8 @@ export interface FitRanking {
   /** Id of the effort model. */
   readonly model: string;
   readonly level: string;
-  /** Moments of the line. */
-  readonly moments: number;
+  /** Events of the line. */
+  readonly events: number;
   /** The best, the very best first. */
   readonly harps: readonly HarpFit[];
   /** Harps and transpositions asked about. */
@@ -93,28 +93,28 @@ export function fitHarps(
   const prepared = fitLine(line, setting.tempo);
   const candidates = candidatesFor(prepared, asked, transpositions, setting);
   const { best, searched } = rankCandidates(prepared, candidates, count);
-  const { count: moments } = prepared.times;
+  const { count: events } = prepared.times;
   return Object.freeze({
     model: setting.model.id,
     level: setting.level,
-    moments,
-    harps: Object.freeze(best.map((found) => fitOf(found, moments))),
+    events,
+    harps: Object.freeze(best.map((found) => fitOf(found, events))),
     considered: candidates.length,
     searched,
   });
 }
 
-function fitOf({ candidate, problem, way }: Searched<HarpCandidate>, moments: number): HarpFit {
+function fitOf({ candidate, problem, way }: Searched<HarpCandidate>, events: number): HarpFit {
   const { harp, transposition, missing } = candidate;
   const effort = inPoints(way.cost);
-  const played = moments - missing;
+  const played = events - missing;
   return Object.freeze({
     harp,
     transposition,
-    playableShare: played / moments,
+    playableShare: played / events,
     missing,
     effort,
-    effortPerMoment: played === 0 ? 0 : effort / played,
+    effortPerEvent: played === 0 ? 0 : effort / played,
     ...profileOf(problem, way),
   });
 }

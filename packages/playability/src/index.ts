@@ -35,10 +35,10 @@ export {
   searchCandidate,
 } from './fit-candidate.js';
 export { type EffortModelSpec, makeEffortModel, readEffortModel } from './make-effort-model.js';
-export { DEFAULT_LINE_TEMPO, type LineMoment, momentsOf } from './moments.js';
+export { DEFAULT_LINE_TEMPO, type LineEvent, eventsOf } from './line-events.js';
 // For `@reedplate/practice` alone
 export { type MoveEffort, moveEffort } from './move-effort.js';
-export type { NotPlayable, PathObstacle, UnplayableMoment } from './not-playable.js';
+export type { NotPlayable, PathObstacle, UnplayableEvent } from './not-playable.js';
 export {
   type LinePath,
   PATH_OBJECTIVES,

@@ -3,7 +3,7 @@ import type { Lattice } from './lattice.js';
 import type { Way } from './way.js';
 
 /**
- * The states a search has reached, moment by moment: of each, what it cost, the air, the node and
+ * The states a search has reached, event by event: of each, what it cost, the air, the node and
  * the state before. They stand in the order of ties: by node, then by the order of the state
  * before. A plain growing table of numbers, for speed.
  */
@@ -48,13 +48,13 @@ function grow(labels: Labels): void {
 }
 
 /** The way that led to a state. */
-export function wayTo(labels: Labels, last: number, { moments, choice }: Lattice): Way {
+export function wayTo(labels: Labels, last: number, { events, choice }: Lattice): Way {
   const { cost, node, before } = labels;
-  const choices = new Array<number>(moments);
+  const choices = new Array<number>(events);
   let worst = 0;
-  for (let at = last, moment = moments - 1; moment >= 0; moment -= 1) {
+  for (let at = last, event = events - 1; event >= 0; event -= 1) {
     const from = before[at] as number;
-    choices[moment] = choice[node[at] as number] as number;
+    choices[event] = choice[node[at] as number] as number;
     worst = Math.max(worst, (cost[at] as number) - (cost[from] as number));
     at = from;
   }

@@ -5,16 +5,16 @@ import { type Limits, type Problem, waysAt } from './problem.js';
 import { hurryTerm } from './terms.js';
 
 /**
- * A line on a harp as a graph: for each moment a node for each of its choices, and to each node an
- * arc from every node of the moment before. Only air hangs on more than an arc, so that all else
+ * A line on a harp as a graph: for each event a node for each of its choices, and to each node an
+ * arc from every node of the event before. Only air hangs on more than an arc, so that all else
  * is worked out once, and searches add. Plain tables of numbers, for speed.
  */
 export interface Lattice {
-  readonly moments: number;
-  /** By moment, and one more for the end: its first node, and the first arc to it. */
+  readonly events: number;
+  /** By event, and one more for the end: its first node, and the first arc to it. */
   readonly firstNode: Int32Array;
   readonly firstArc: Int32Array;
-  /** By moment: air steps brought back by the rest before. */
+  /** By event: air steps brought back by the rest before. */
   readonly recovered: Int32Array;
   /** By node: its choice, and the air steps it moves, signed. */
   choice: Int32Array;
@@ -27,18 +27,18 @@ export interface Lattice {
   least: Float64Array;
   before: Int32Array;
   rest: Float64Array;
-  /** By moment: the node of the best way. */
+  /** By event: the node of the best way. */
   readonly path: Int32Array;
 }
 
-/** A lattice with room for so many moments, and for two choices at each; more room grows. */
-function makeLattice(moments: number): Lattice {
-  const nodes = 2 * moments;
+/** A lattice with room for so many events, and for two choices at each; more room grows. */
+function makeLattice(events: number): Lattice {
+  const nodes = 2 * events;
   return {
-    moments,
-    firstNode: new Int32Array(moments + 1),
-    firstArc: new Int32Array(moments + 1),
-    recovered: new Int32Array(moments),
+    events,
+    firstNode: new Int32Array(events + 1),
+    firstArc: new Int32Array(events + 1),
+    recovered: new Int32Array(events),
     choice: new Int32Array(nodes),
     flow: new Int32Array(nodes),
     cost: new Float64Array(2 * nodes),
@@ -46,20 +46,20 @@ function makeLattice(moments: number): Lattice {
     least: new Float64Array(nodes),
     before: new Int32Array(nodes),
     rest: new Float64Array(nodes),
-    path: new Int32Array(moments),
+    path: new Int32Array(events),
   };
 }
 
-/** Lays the graph out; undefined where a moment has no choice. */
+/** Lays the graph out; undefined where an event has no choice. */
 export function layLattice(problem: Problem, limits: Limits): Lattice | undefined {
   const { count } = problem.times;
   const lattice = makeLattice(count);
   lattice.ceiling = limits.ceiling ?? Infinity;
   let from: readonly number[] = [problem.board.choices.length];
-  for (let moment = 0; moment < count; moment += 1) {
-    const to = waysAt(problem, moment, limits);
+  for (let event = 0; event < count; event += 1) {
+    const to = waysAt(problem, event, limits);
     if (to.length === 0) return undefined;
-    layMoment(lattice, problem, moment, from, to);
+    layEvent(lattice, problem, event, from, to);
     from = to;
   }
   return lattice;
@@ -73,27 +73,27 @@ function growNodes(lattice: Lattice, size: number): void {
   lattice.rest = new Float64Array(size);
 }
 
-function layMoment(
+function layEvent(
   lattice: Lattice,
   { times, board }: Problem,
-  moment: number,
+  event: number,
   from: readonly number[],
   to: readonly number[],
 ): void {
-  let node = lattice.firstNode[moment] as number;
-  let arc = lattice.firstArc[moment] as number;
+  let node = lattice.firstNode[event] as number;
+  let arc = lattice.firstArc[event] as number;
   const nodes = node + to.length;
   const arcs = arc + to.length * from.length;
   if (lattice.choice.length < nodes) growNodes(lattice, 2 * nodes);
   if (lattice.cost.length < arcs) lattice.cost = grown(lattice.cost, 2 * arcs);
-  lattice.firstNode[moment + 1] = nodes;
-  lattice.firstArc[moment + 1] = arcs;
+  lattice.firstNode[event + 1] = nodes;
+  lattice.firstArc[event + 1] = arcs;
   const { figures, choices, still, holdRate, airRate, move, needed } = board;
-  lattice.recovered[moment] = Math.round(stepsRested(times, moment) * figures.recovery);
+  lattice.recovered[event] = Math.round(stepsRested(times, event) * figures.recovery);
   const { choice, flow, cost } = lattice;
-  const held = secondsHeld(times, moment);
-  const heldSteps = stepsHeld(times, moment);
-  const since = secondsSince(times, moment);
+  const held = secondsHeld(times, event);
+  const heldSteps = stepsHeld(times, event);
+  const since = secondsSince(times, event);
   const size = choices.length;
   for (const way of to) {
     const fixed = (still[way] as number) + Math.round((holdRate[way] as number) * held);

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { levels, melodyCases, models, smallCases } from './arbitraries.fixture.js';
 import { everyWay } from './brute-force.fixture.js';
-import { bestPath, bestPaths, momentsOf } from './index.js';
+import { bestPath, bestPaths, eventsOf } from './index.js';
 
 const valves = fc.boolean();
 
@@ -126,7 +126,7 @@ describe('laws of bestPath', () => {
     );
   });
 
-  test('bestPath: a path sounds exactly the pitches of the line, moment by moment', () => {
+  test('bestPath: a path sounds exactly the pitches of the line, event by event', () => {
     fc.assert(
       fc.property(smallCases, models, ([line, harp], model) => {
         const path = bestPath(line, harp, { model, level: 'overbends' });
@@ -134,7 +134,7 @@ describe('laws of bestPath', () => {
         const sounded = path.soundings.map((grip) =>
           grip.map(({ pitch }) => pitch).sort((a, b) => a - b),
         );
-        expect(sounded).toEqual(momentsOf(line).map(({ pitches }) => pitches));
+        expect(sounded).toEqual(eventsOf(line).map(({ pitches }) => pitches));
         for (const sounding of path.soundings.flat()) {
           expect(soundingsOfPitch(harp, sounding.pitch)).toContainEqual(sounding);
         }

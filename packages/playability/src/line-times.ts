@@ -1,11 +1,11 @@
 import { type Line, requireNotes, type TimedNote } from '@reedplate/line';
-import { secondsPerTick } from './moments.js';
+import { secondsPerTick } from './line-events.js';
 import { type PitchSets, setOf, startSets } from './pitch-sets.js';
 
 /** Air is counted in steps, so many to a second of single-note playing. */
 export const STEPS_PER_SECOND = 10;
 
-/** The moments of a line in figures, one entry a moment: the same as `momentsOf` gives. */
+/** The events of a line in figures, one entry an event: the same as `eventsOf` gives. */
 export interface LineTimes extends Pick<PitchSets, 'sets' | 'setCounts'> {
   readonly count: number;
   /** Index into `sets`. */
@@ -19,7 +19,7 @@ export interface LineTimes extends Pick<PitchSets, 'sets' | 'setCounts'> {
 }
 
 /**
- * Reads the times of a line, without an object for each moment.
+ * Reads the times of a line, without an object for each event.
  *
  * @throws ReedplateError `LINE_EMPTY`, `NUMBER_RANGE`
  */
@@ -54,17 +54,17 @@ export function lineTimes(line: Line, tempo?: number): LineTimes {
   return { count, set, start, end, letGo, sets, setCounts, perTick: secondsPerTick(line, tempo) };
 }
 
-/** The times of the moments whose set is kept, as those of a line without the others. */
+/** The times of the events whose set is kept, as those of a line without the others. */
 export function timesWithout(times: LineTimes, isKept: (set: number) => boolean): LineTimes {
   const set = new Array<number>(times.count);
   const start = new Array<number>(times.count);
   const end = new Array<number>(times.count);
   let count = 0;
-  for (let moment = 0; moment < times.count; moment += 1) {
-    if (!isKept(times.set[moment] as number)) continue;
-    set[count] = times.set[moment] as number;
-    start[count] = times.start[moment] as number;
-    end[count] = times.end[moment] as number;
+  for (let event = 0; event < times.count; event += 1) {
+    if (!isKept(times.set[event] as number)) continue;
+    set[count] = times.set[event] as number;
+    start[count] = times.start[event] as number;
+    end[count] = times.end[event] as number;
     count += 1;
   }
   const letGo = end.slice(0, count).map((last, at) => Math.min(last, start[at + 1] ?? last));
@@ -73,25 +73,25 @@ export function timesWithout(times: LineTimes, isKept: (set: number) => boolean)
 }
 
 /** Seconds from the onset before; from the beginning of the line for the first. */
-export function secondsSince({ start, perTick }: LineTimes, moment: number): number {
-  const before = moment === 0 ? 0 : (start[moment - 1] as number);
-  return ((start[moment] as number) - before) * perTick;
+export function secondsSince({ start, perTick }: LineTimes, event: number): number {
+  const before = event === 0 ? 0 : (start[event - 1] as number);
+  return ((start[event] as number) - before) * perTick;
 }
 
 /** Seconds held. */
-export function secondsHeld({ start, letGo, perTick }: LineTimes, moment: number): number {
-  return ((letGo[moment] as number) - (start[moment] as number)) * perTick;
+export function secondsHeld({ start, letGo, perTick }: LineTimes, event: number): number {
+  return ((letGo[event] as number) - (start[event] as number)) * perTick;
 }
 
 /** Air steps held. Counted on a grid, so that long stretches add up. */
-export function stepsHeld({ start, letGo, perTick }: LineTimes, moment: number): number {
-  return onGrid(letGo[moment] as number, perTick) - onGrid(start[moment] as number, perTick);
+export function stepsHeld({ start, letGo, perTick }: LineTimes, event: number): number {
+  return onGrid(letGo[event] as number, perTick) - onGrid(start[event] as number, perTick);
 }
 
 /** Air steps rested before, on the same grid. */
-export function stepsRested({ start, letGo, perTick }: LineTimes, moment: number): number {
-  const before = moment === 0 ? 0 : (letGo[moment - 1] as number);
-  return onGrid(start[moment] as number, perTick) - onGrid(before, perTick);
+export function stepsRested({ start, letGo, perTick }: LineTimes, event: number): number {
+  const before = event === 0 ? 0 : (letGo[event - 1] as number);
+  return onGrid(start[event] as number, perTick) - onGrid(before, perTick);
 }
 
 function onGrid(tick: number, perTick: number): number {

@@ -27,7 +27,7 @@ describe('lowerBound', () => {
     expect(tight).toBeGreaterThan(100);
   });
 
-  test('lowerBound counts the moments that no choice sounds', () => {
+  test('lowerBound counts the events that no choice sounds', () => {
     fc.assert(
       fc.property(smallCases, models, ([line, harp], model) => {
         const problem = makeProblem(line, harp, model, { level: 'natural', valved: false });
@@ -74,11 +74,11 @@ describe('the searches', () => {
         const problem = makeProblem(line, harp, model, OPTIONS);
         const best = cheapestWay(problem);
         fc.pre(best !== undefined);
-        const moment = a % problem.times.count;
-        const ways = problem.ways[problem.times.set[moment] ?? -1] ?? [];
+        const event = a % problem.times.count;
+        const ways = problem.ways[problem.times.set[event] ?? -1] ?? [];
         const choice = ways[b % ways.length] ?? -1;
-        const forced = cheapestWay(problem, { forced: { moment, choice } });
-        expect(forced?.choices[moment]).toBe(choice);
+        const forced = cheapestWay(problem, { forced: { event, choice } });
+        expect(forced?.choices[event]).toBe(choice);
         expect(forced?.cost).toBeGreaterThanOrEqual(best?.cost ?? Number.NaN);
       }),
       { numRuns: 200 },

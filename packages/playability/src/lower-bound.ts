@@ -3,7 +3,7 @@ import type { LineTimes } from './line-times.js';
 
 /** What is known of a line on a harp without a search. */
 export interface Bound {
-  /** Moments that cannot be sounded. */
+  /** Events that cannot be sounded. */
   readonly missing: number;
   /** Thousandths that no way through the rest costs less than. */
   readonly bound: number;
@@ -11,7 +11,7 @@ export interface Bound {
 
 /**
  * Bounds for a line: the least that each set of pitches costs by itself, and each pair of
- * neighbours in moving. Holding, hurry and air only add to it. Where moments are left out, their
+ * neighbours in moving. Holding, hurry and air only add to it. Where events are left out, their
  * neighbours are unknown and only the first part counts.
  */
 export function lowerBound(times: LineTimes): (laidOut: LaidOut) => Bound {
@@ -40,8 +40,8 @@ interface Pair {
 
 function countPairs({ set, sets, count }: LineTimes): readonly Pair[] {
   const counts = new Map<number, number>();
-  for (let moment = 1; moment < count; moment += 1) {
-    const pair = (set[moment - 1] ?? 0) * sets.length + (set[moment] ?? 0);
+  for (let event = 1; event < count; event += 1) {
+    const pair = (set[event - 1] ?? 0) * sets.length + (set[event] ?? 0);
     counts.set(pair, (counts.get(pair) ?? 0) + 1);
   }
   return [...counts].map(([pair, times]) => {

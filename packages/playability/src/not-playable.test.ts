@@ -34,19 +34,19 @@ function changed(
 }
 
 describe('bestPath of a line that cannot be played', () => {
-  test('bestPath names the first moments that cannot be sounded, with bar, beat and cause', () => {
+  test('bestPath names the first events that cannot be sounded, with bar, beat and cause', () => {
     const { first, missing, playableShare } = refused(notes(60, 61, 62, 40, 75), C, {
       level: 'natural',
     });
     expect([missing, playableShare]).toEqual([3, 0.4]);
     expect(first).toEqual([
-      { moment: 1, bar: 1, beat: 2, pitches: [61], obstacle: 'beyond-level' },
-      { moment: 3, bar: 1, beat: 4, pitches: [40], obstacle: 'out-of-range' },
-      { moment: 4, bar: 2, beat: 1, pitches: [75], obstacle: 'beyond-level' },
+      { event: 1, bar: 1, beat: 2, pitches: [61], obstacle: 'beyond-level' },
+      { event: 3, bar: 1, beat: 4, pitches: [40], obstacle: 'out-of-range' },
+      { event: 4, bar: 2, beat: 1, pitches: [75], obstacle: 'beyond-level' },
     ]);
   });
 
-  test('bestPath lists at most five moments and counts them all', () => {
+  test('bestPath lists at most five events and counts them all', () => {
     const { first, missing } = refused(notes(...Array(9).fill(40)), C);
     expect([first.length, missing]).toEqual([5, 9]);
   });

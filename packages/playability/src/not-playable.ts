@@ -1,21 +1,21 @@
 import { type Harp, harpRange, soundingsOfPitch, type TechniqueLevel } from '@reedplate/layout';
 import { barBeatAt, type Line } from '@reedplate/line';
 import { alternativesTo, type PathAlternative } from './alternatives.js';
-import { momentsOf } from './moments.js';
+import { eventsOf } from './line-events.js';
 import type { Problem } from './problem.js';
 import type { Setting } from './setting.js';
 
 /**
- * Why a moment cannot be sounded: a pitch is `out-of-range` of the harp; its notes have a `gap`
+ * Why an event cannot be sounded: a pitch is `out-of-range` of the harp; its notes have a `gap`
  * there at any level; it is `beyond-level`; or each pitch is there but there is `no-grip` that
  * sounds them together.
  */
 export type PathObstacle = 'out-of-range' | 'gap' | 'beyond-level' | 'no-grip';
 
-/** A moment that a harp cannot sound. */
-export interface UnplayableMoment {
-  /** Index among the moments of the line, from 0. */
-  readonly moment: number;
+/** An event that a harp cannot sound. */
+export interface UnplayableEvent {
+  /** Index among the events of the line, from 0. */
+  readonly event: number;
   readonly bar: number;
   readonly beat: number;
   /** MIDI numbers, rising. */
@@ -30,12 +30,12 @@ export interface NotPlayable {
   /** Id of the effort model. */
   readonly model: string;
   readonly level: TechniqueLevel;
-  /** Share of the line's moments that can be sounded, 0 to less than 1. */
+  /** Share of the line's events that can be sounded, 0 to less than 1. */
   readonly playableShare: number;
-  /** Moments that cannot be sounded. */
+  /** Events that cannot be sounded. */
   readonly missing: number;
   /** The first of them, at most five. */
-  readonly first: readonly UnplayableMoment[];
+  readonly first: readonly UnplayableEvent[];
   /** Changes with which the whole line can be played: of level, of octave, of harp. */
   readonly alternatives: readonly PathAlternative[];
 }
@@ -49,10 +49,10 @@ export function notPlayable(
   setting: Setting,
   { times, ways }: Problem,
 ): NotPlayable {
-  const missing = Array.from({ length: times.count }, (_, moment) => moment).filter(
-    (moment) => ways[times.set[moment] ?? -1]?.length === 0,
+  const missing = Array.from({ length: times.count }, (_, event) => event).filter(
+    (event) => ways[times.set[event] ?? -1]?.length === 0,
   );
-  const moments = momentsOf(line);
+  const events = eventsOf(line);
   return Object.freeze({
     playable: false,
     harp,
@@ -61,11 +61,11 @@ export function notPlayable(
     playableShare: 1 - missing.length / times.count,
     missing: missing.length,
     first: Object.freeze(
-      missing.slice(0, MOST_LISTED).map((moment) => {
-        const { start, pitches } = moments[moment] as (typeof moments)[number];
+      missing.slice(0, MOST_LISTED).map((event) => {
+        const { start, pitches } = events[event] as (typeof events)[number];
         const place = barBeatAt(start, line);
         const obstacle = obstacleTo(pitches, harp, setting);
-        return Object.freeze({ moment, ...place, pitches: Object.freeze(pitches), obstacle });
+        return Object.freeze({ event, ...place, pitches: Object.freeze(pitches), obstacle });
       }),
     ),
     alternatives: alternativesTo(line, harp, setting),

@@ -38,7 +38,7 @@ export const PATH_OPTIONS: OptionNames<PathOptions> = {
   known: true,
 };
 
-/** A line with a way to sound each of its moments, and the effort of it. */
+/** A line with a way to sound each of its events, and the effort of it. */
 export interface LinePath {
   readonly playable: true;
   readonly harp: Harp;
@@ -50,7 +50,7 @@ export interface LinePath {
   readonly effort: number;
   /** Effort of the worst step, in points. */
   readonly worst: number;
-  /** For each moment of the line what sounds it, from the low end. */
+  /** For each event of the line what sounds it, from the low end. */
   readonly soundings: readonly Grip[];
 }
 

@@ -4,7 +4,7 @@ import type { TimedNote } from '@reedplate/line';
 export interface PitchSets {
   /** Each rising, each pitch once. */
   readonly sets: (readonly number[])[];
-  /** Moments that have each set. */
+  /** Events that have each set. */
   readonly setCounts: number[];
   /** Number of the set of one pitch, plus 1; 0 where it has none yet. */
   readonly ofPitch: number[];

@@ -13,8 +13,8 @@ export interface Problem extends LaidOut {
 export interface Limits {
   /** Most thousandths a step may cost (inclusive); default any. */
   readonly ceiling?: number;
-  /** A moment that must be sounded by one choice. */
-  readonly forced?: { readonly moment: number; readonly choice: number };
+  /** An event that must be sounded by one choice. */
+  readonly forced?: { readonly event: number; readonly choice: number };
 }
 
 /** Lays a line out on a harp. */
@@ -28,8 +28,8 @@ export function makeProblem(
   return { times, ...layOut(times.sets, harp, model, setting) };
 }
 
-/** The choices that a moment may take. */
-export function waysAt({ times, ways }: Problem, moment: number, { forced }: Limits) {
-  if (forced?.moment === moment) return [forced.choice];
-  return ways[times.set[moment] ?? -1] ?? [];
+/** The choices that an event may take. */
+export function waysAt({ times, ways }: Problem, event: number, { forced }: Limits) {
+  if (forced?.event === event) return [forced.choice];
+  return ways[times.set[event] ?? -1] ?? [];
 }

@@ -6,11 +6,11 @@ import type { Way } from './way.js';
 
 /** What a path asks of a player, counted. */
 export interface PathProfile {
-  /** Moments that are bends, valved bends with them. */
+  /** Events that are bends, valved bends with them. */
   readonly bends: number;
-  /** Moments that are overblows or overdraws. */
+  /** Events that are overblows or overdraws. */
   readonly overbends: number;
-  /** Moments that sound several holes. */
+  /** Events that sound several holes. */
   readonly chords: number;
   readonly breathChanges: number;
   /** Lowest and highest hole used; 0 where nothing is played. */
@@ -24,7 +24,7 @@ export interface PathProfile {
 }
 
 /**
- * Counts the moments of a way that are bends, and overbends.
+ * Counts the events of a way that are bends, and overbends.
  *
  * @internal
  */
@@ -49,8 +49,8 @@ export function profileOf(problem: Problem, way: Way): PathProfile {
   const made = choices.map((choice) => board.choices[choice] as Choice);
   const count = (holds: (choice: Choice, at: number) => boolean): number =>
     made.filter(holds).length;
-  const steps = made.map(({ breath }, moment) => {
-    const held = stepsHeld(times, moment);
+  const steps = made.map(({ breath }, event) => {
+    const held = stepsHeld(times, event);
     return breath === 'draw' ? held : -held;
   });
   const air = airAlong(problem, choices);
@@ -68,8 +68,8 @@ export function profileOf(problem: Problem, way: Way): PathProfile {
 
 function airAlong(problem: Problem, choices: readonly number[]): readonly number[] {
   let air = 0;
-  return choices.map((choice, moment) => {
-    air = airAfterStep(stageOf(problem, moment, choice), air);
+  return choices.map((choice, event) => {
+    air = airAfterStep(stageOf(problem, event, choice), air);
     return air;
   });
 }

@@ -157,7 +157,7 @@ describe('tunings made for melodies in second position', () => {
       expect(rising([...efforts].reverse())).toBe(true);
     });
 
-    test('fitHarps picks natural notes: first position for a major scale from hole 4, common practice', () => {
+    test('fitHarps picks unbent notes: first position for a major scale from hole 4, common practice', () => {
       const scale = melody('C5 D5 E5 F5 G5 A5 B5 C6');
       const [best] = rankHarps(scale, everyHarp(), { model: 'beginner' }).harps;
       expect([best?.harp.key, best?.bends]).toEqual(['C', 0]);

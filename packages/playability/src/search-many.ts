@@ -2,13 +2,13 @@ import { type Limits, type Problem, waysAt } from './problem.js';
 import { airAfterStep, stageOf, stepCost } from './stage.js';
 import type { Way } from './way.js';
 
-/** A way as far as a moment. */
+/** A way as far as an event. */
 interface Reached {
   readonly cost: number;
   readonly air: number;
   readonly choice: number;
   readonly before: Reached | undefined;
-  /** Place in the order of ties among the ways to the same moment. */
+  /** Place in the order of ties among the ways to the same event. */
   readonly order: number;
 }
 
@@ -23,10 +23,10 @@ const beginning = ({ board }: Problem): Reached => {
  */
 export function cheapestWays(problem: Problem, count: number, limits: Limits = {}): readonly Way[] {
   let ways: readonly Reached[] = [beginning(problem)];
-  for (let moment = 0; moment < problem.times.count; moment += 1) {
+  for (let event = 0; event < problem.times.count; event += 1) {
     const before = ways;
-    ways = waysAt(problem, moment, limits)
-      .flatMap((choice) => arrivals(problem, moment, choice, before, count, limits))
+    ways = waysAt(problem, event, limits)
+      .flatMap((choice) => arrivals(problem, event, choice, before, count, limits))
       .map((way, order) => ({ ...way, order }));
   }
   return [...ways].sort(inOrder).slice(0, count).map(wayTo);
@@ -34,13 +34,13 @@ export function cheapestWays(problem: Problem, count: number, limits: Limits = {
 
 function arrivals(
   problem: Problem,
-  moment: number,
+  event: number,
   choice: number,
   ways: readonly Reached[],
   count: number,
   { ceiling = Infinity }: Limits,
 ): readonly Reached[] {
-  const stage = stageOf(problem, moment, choice);
+  const stage = stageOf(problem, event, choice);
   const byAir = new Map<number, Reached[]>();
   for (const before of ways) {
     const step = stepCost(stage, before.choice, before.air);

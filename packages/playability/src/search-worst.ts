@@ -47,10 +47,10 @@ function lowestThat(
 function stepCosts(problem: Problem): readonly number[] {
   const costs = new Set<number>();
   let states = [{ choice: problem.board.choices.length, air: 0 }];
-  for (let moment = 0; moment < problem.times.count; moment += 1) {
+  for (let event = 0; event < problem.times.count; event += 1) {
     const next = new Map<string, { choice: number; air: number }>();
-    for (const choice of waysAt(problem, moment, {})) {
-      const stage = stageOf(problem, moment, choice);
+    for (const choice of waysAt(problem, event, {})) {
+      const stage = stageOf(problem, event, choice);
       for (const from of states) {
         costs.add(stepCost(stage, from.choice, from.air));
         const air = airAfterStep(stage, from.air);

@@ -8,7 +8,7 @@ import type { Way } from './way.js';
 
 /**
  * The cheapest way through a line, exact. Of equal ways, the one whose last choice stands first
- * among its moment's choices, then last but one, and so on. Undefined where a moment has no choice
+ * among its event's choices, then last but one, and so on. Undefined where an event has no choice
  * within the limits.
  *
  * First as if breath were free: no way costs less than the best of those, so where it turns out to
@@ -37,19 +37,19 @@ function searchWithAir(lattice: Lattice, figures: Figures, most: number): Way | 
   const arrivals = noArrivals(figures.capacitySteps);
   const search = { lattice, figures, most, labels, arrivals };
   let begin = 0;
-  for (let moment = 0; moment < lattice.moments; moment += 1) {
+  for (let event = 0; event < lattice.events; event += 1) {
     const end = labels.count;
-    makeRoom(labels, (end - begin) * widthAt(lattice, moment));
-    if (end - begin === 1) goOnAlone(search, moment, begin);
-    else goOnTogether(search, moment, begin, end);
+    makeRoom(labels, (end - begin) * widthAt(lattice, event));
+    if (end - begin === 1) goOnAlone(search, event, begin);
+    else goOnTogether(search, event, begin, end);
     if (labels.count === end) return undefined;
     begin = end;
   }
   return wayTo(labels, cheapestLabel(labels, begin), lattice);
 }
 
-const widthAt = ({ firstNode }: Lattice, moment: number): number =>
-  (firstNode[moment + 1] as number) - (firstNode[moment] as number);
+const widthAt = ({ firstNode }: Lattice, event: number): number =>
+  (firstNode[event + 1] as number) - (firstNode[event] as number);
 
 interface Search {
   readonly lattice: Lattice;
@@ -80,15 +80,15 @@ function noArrivals(capacitySteps: number): Arrivals {
 }
 
 /** Goes on from the only state there is: nothing to compare, as on most notes of most lines. */
-function goOnAlone({ lattice, figures, most, labels }: Search, moment: number, at: number): void {
+function goOnAlone({ lattice, figures, most, labels }: Search, event: number, at: number): void {
   const { firstNode, firstArc, recovered, flow, cost: arcs, rest, ceiling } = lattice;
   const { cost, air, node: nodes, before } = labels;
-  const begin = firstNode[moment] as number;
-  const end = firstNode[moment + 1] as number;
-  const from = moment === 0 ? -1 : (firstNode[moment - 1] as number);
-  const width = moment === 0 ? 1 : begin - from;
-  const rested = afterRest(air[at] as number, recovered[moment] as number);
-  let arc = (firstArc[moment] as number) + (nodes[at] as number) - from;
+  const begin = firstNode[event] as number;
+  const end = firstNode[event + 1] as number;
+  const from = event === 0 ? -1 : (firstNode[event - 1] as number);
+  const width = event === 0 ? 1 : begin - from;
+  const rested = afterRest(air[at] as number, recovered[event] as number);
+  let arc = (firstArc[event] as number) + (nodes[at] as number) - from;
   let { count } = labels;
   for (let node = begin; node < end; node += 1) {
     const move = flow[node] as number;
@@ -106,28 +106,27 @@ function goOnAlone({ lattice, figures, most, labels }: Search, moment: number, a
 }
 
 /** Goes on from the states `begin` to `end`, node by node. */
-function goOnTogether(search: Search, moment: number, begin: number, end: number): void {
+function goOnTogether(search: Search, event: number, begin: number, end: number): void {
   const { firstNode } = search.lattice;
-  const last = firstNode[moment + 1] as number;
-  for (let node = firstNode[moment] as number; node < last; node += 1) {
-    arrive(search, moment, node, begin, end);
+  const last = firstNode[event + 1] as number;
+  for (let node = firstNode[event] as number; node < last; node += 1) {
+    arrive(search, event, node, begin, end);
     keepArrivals(search, node, begin, end);
   }
 }
 
 /** Finds the best way from the states `begin` to `end` to a node, for each amount of air. */
-function arrive(search: Search, moment: number, node: number, begin: number, end: number): void {
+function arrive(search: Search, event: number, node: number, begin: number, end: number): void {
   const { lattice, figures, most, labels, arrivals } = search;
   if (arrivals.slots.length < end - begin) arrivals.slots = new Int32Array(2 * (end - begin));
   const { middle, cost, before, slots } = arrivals;
   const { cost: costs, air: airs, node: nodes } = labels;
   const { firstNode, firstArc, cost: arcs, ceiling } = lattice;
-  const from = moment === 0 ? -1 : (firstNode[moment - 1] as number);
-  const here = firstNode[moment] as number;
-  const firstOfNode =
-    (firstArc[moment] as number) + (node - here) * (moment === 0 ? 1 : here - from);
+  const from = event === 0 ? -1 : (firstNode[event - 1] as number);
+  const here = firstNode[event] as number;
+  const firstOfNode = (firstArc[event] as number) + (node - here) * (event === 0 ? 1 : here - from);
   const flow = lattice.flow[node] as number;
-  const recovered = lattice.recovered[moment] as number;
+  const recovered = lattice.recovered[event] as number;
   const bound = most - (lattice.rest[node] as number);
   for (let at = begin; at < end; at += 1) {
     const rested = afterRest(airs[at] as number, recovered);

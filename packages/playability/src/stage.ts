@@ -5,7 +5,7 @@ import { secondsHeld, secondsSince, stepsHeld, stepsRested } from './line-times.
 import type { Problem } from './problem.js';
 import { hurryTerm } from './terms.js';
 
-/** A choice at a moment: all of a step's cost that does not hang on where it comes from. */
+/** A choice at an event: all of a step's cost that does not hang on where it comes from. */
 export interface Stage {
   readonly board: Board;
   readonly figures: Figures;
@@ -22,19 +22,19 @@ export interface Stage {
   readonly move: number;
 }
 
-/** Sets the stage for a choice at a moment. */
-export function stageOf({ times, board }: Problem, moment: number, choice: number): Stage {
+/** Sets the stage for a choice at an event. */
+export function stageOf({ times, board }: Problem, event: number, choice: number): Stage {
   const { figures } = board;
-  const hold = Math.round((board.holdRate[choice] as number) * secondsHeld(times, moment));
+  const hold = Math.round((board.holdRate[choice] as number) * secondsHeld(times, event));
   return {
     board,
     figures,
     size: board.choices.length,
     choice,
     fixed: (board.still[choice] ?? 0) + hold,
-    since: secondsSince(times, moment),
-    recovered: Math.round(stepsRested(times, moment) * figures.recovery),
-    move: airMove(board.airRate[choice] as number, stepsHeld(times, moment)),
+    since: secondsSince(times, event),
+    recovered: Math.round(stepsRested(times, event) * figures.recovery),
+    move: airMove(board.airRate[choice] as number, stepsHeld(times, event)),
   };
 }
 

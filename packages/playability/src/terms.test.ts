@@ -162,7 +162,7 @@ describe('moves', () => {
 });
 
 describe('time', () => {
-  test('holdTerm grows with the seconds of a bend, and is 0 for a natural note', () => {
+  test('holdTerm grows with the seconds of a bend, and is 0 for an unbent note', () => {
     expect(holdTerm(at(4, 'draw', 1), 1.5, FIGURES)).toBe(3000);
     expect(holdTerm(at(4, 'draw'), 1.5, FIGURES)).toBe(0);
   });

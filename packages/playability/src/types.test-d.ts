@@ -26,7 +26,7 @@ test('a path is known to be one by its field playable', () => {
   else expectTypeOf(found).toEqualTypeOf<NotPlayable>();
 });
 
-test('what sounds at a moment has at least one sounding', () => {
+test('what sounds at an event has at least one sounding', () => {
   expectTypeOf<LinePath['soundings'][number][0]>().toEqualTypeOf<Sounding>();
 });
 

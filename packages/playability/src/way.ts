@@ -1,4 +1,4 @@
-/** A way through a line: a choice for each moment, and what it costs in thousandths. */
+/** A way through a line: a choice for each event, and what it costs in thousandths. */
 export interface Way {
   readonly choices: readonly number[];
   readonly cost: number;

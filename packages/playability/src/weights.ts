@@ -60,7 +60,7 @@ const ROWS = [
     unit: 'points',
     meaning: 'a bend of one semitone',
     ground: 'common practice',
-    source: 'bends are taught after single natural notes',
+    source: 'bends are taught after single unbent notes',
   },
   {
     id: 'bendDepth',
@@ -135,7 +135,7 @@ const ROWS = [
   {
     id: 'bendRelease',
     unit: 'points',
-    meaning: 'leaving a bend or an overbend for a natural note or another hole or breath',
+    meaning: 'leaving a bend or an overbend for an unbent note or another hole or breath',
     ground: 'assumption',
     source: 'the mouth must return to its shape',
   },

@@ -22,7 +22,7 @@ describe('describePick', () => {
           const tones = pick.chords.flatMap((chord) => chord.tones);
           const natural = tones.filter(({ best }) => best === 'natural').length;
           expect(describePick(pick)).toContain(
-            `${natural} of ${tones.length} chord tones are natural notes`,
+            `${natural} of ${tones.length} chord tones are there unbent`,
           );
         }
       }),
@@ -58,7 +58,7 @@ describe('describePick', () => {
   test('describePick speaks first of the line, where one is given', () => {
     const line = makeLine([{ start: 0, duration: 960, pitch: midi('G4') }]);
     expect(reasonsFor('G', { line, own: ['C'] })[0]).toBe(
-      'the line: 100 % natural, 0 % bent, 0 % overbent, 0 % missing',
+      'the line: 100 % unbent, 0 % bent, 0 % overbent, 0 % missing',
     );
     expect(reasonsFor('G', { own: ['C'] }).join()).not.toContain('the line');
   });

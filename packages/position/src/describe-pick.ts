@@ -1,9 +1,9 @@
 import type { Harp } from '@reedplate/layout';
 import { parseNoteName, toPitchClass } from '@reedplate/pitch';
-import type { ChordFit } from './chord-fit.js';
-import type { LineFit } from './line-fit.js';
+import type { ChordShare } from './chord-share.js';
+import type { LineShares } from './line-shares.js';
 import type { HarpPick } from './pick.js';
-import type { ScaleFit } from './scale-fit.js';
+import type { ScaleShare } from './scale-share.js';
 import type { WholeChord } from './whole-chord.js';
 
 /**
@@ -26,11 +26,11 @@ export function describePick({ harp, chords, scale, line }: HarpPick): readonly 
   );
 }
 
-function sayLine(line: LineFit | undefined): readonly string[] {
+function sayLine(line: LineShares | undefined): readonly string[] {
   if (line === undefined) return [];
   const { natural, bent, overbent, missing, octaves } = line;
   const moved = octaves === 0 ? '' : ` ${sayOctaves(octaves)}`;
-  const shares = `${percent(natural)} natural, ${percent(bent)} bent, ${percent(overbent)} overbent`;
+  const shares = `${percent(natural)} unbent, ${percent(bent)} bent, ${percent(overbent)} overbent`;
   return [`the line${moved}: ${shares}, ${percent(missing)} missing`];
 }
 
@@ -41,7 +41,7 @@ function sayOctaves(octaves: number): string {
   return `${distance} ${octaves > 0 ? 'up' : 'down'}`;
 }
 
-function sayWhole(harp: Harp, chords: readonly ChordFit[]): readonly string[] {
+function sayWhole(harp: Harp, chords: readonly ChordShare[]): readonly string[] {
   const whole = chords.flatMap(({ symbol, tones, whole: run }) =>
     run === null
       ? []
@@ -55,7 +55,7 @@ function sayWhole(harp: Harp, chords: readonly ChordFit[]): readonly string[] {
 }
 
 /** Degrees of a chord that a run of holes leaves out, the seventh mostly. */
-function sayLacks(harp: Harp, tones: ChordFit['tones'], run: WholeChord): string {
+function sayLacks(harp: Harp, tones: ChordShare['tones'], run: WholeChord): string {
   const sounding = new Set(
     harp.holes.slice(run.from - 1, run.to).map((reeds) => toPitchClass(reeds[run.breath])),
   );
@@ -63,7 +63,7 @@ function sayLacks(harp: Harp, tones: ChordFit['tones'], run: WholeChord): string
   return lacks.length === 0 ? '' : ` (no ${lacks.map(({ degree }) => degree).join(' ')})`;
 }
 
-function sayTones(chords: readonly ChordFit[]): readonly string[] {
+function sayTones(chords: readonly ChordShare[]): readonly string[] {
   const tones = chords.flatMap(({ symbol, tones: all }) =>
     all.map(({ degree, best }) => ({ name: `${degree} of ${symbol}`, best })),
   );
@@ -71,13 +71,13 @@ function sayTones(chords: readonly ChordFit[]): readonly string[] {
   const bent = tones.filter(({ best }) => best !== 'natural' && best !== 'missing');
   const missing = tones.filter(({ best }) => best === 'missing');
   return [
-    `${natural} of ${tones.length} chord tones are natural notes`,
+    `${natural} of ${tones.length} chord tones are there unbent`,
     ...(bent.length === 0 ? [] : [`bent: ${bent.map(({ name }) => name).join(', ')}`]),
     ...(missing.length === 0 ? [] : [`missing: ${missing.map(({ name }) => name).join(', ')}`]),
   ];
 }
 
-function sayScale({ name, coverage, missing }: ScaleFit): readonly string[] {
+function sayScale({ name, coverage, missing }: ScaleShare): readonly string[] {
   const without = missing.length === 0 ? '' : `, without ${missing.join(' ')}`;
   return [`${percent(coverage)} of the ${name} scale${without}`];
 }

@@ -28,15 +28,15 @@ export {
 
 // Scales on a harp
 
-export type { ScaleFit } from './scale-fit.js';
 export { type ScaleMap, type ScaleNote, scaleMap } from './scale-map.js';
 export { type RunNote, scaleRun } from './scale-run.js';
+export type { ScaleShare } from './scale-share.js';
 
 // Picking a harp
 
-export type { ChordFit, ToneFit } from './chord-fit.js';
+export type { ChordShare, ToneEase } from './chord-share.js';
 export { describePick } from './describe-pick.js';
-export type { LineFit } from './line-fit.js';
+export type { LineShares } from './line-shares.js';
 export {
   type HarpPick,
   type PickOptions,
@@ -45,6 +45,12 @@ export {
   type SongOptions,
 } from './pick.js';
 export { type KeySection, type KeysPick, pickForKeys } from './pick-for-keys.js';
-export { planSet, type SetOptions, type SetPlan, type SetSong, type SetStep } from './plan-set.js';
+export {
+  planSetList,
+  type SetListOptions,
+  type SetListPlan,
+  type SetListSong,
+  type SetListStep,
+} from './plan-set-list.js';
 export { EASE_OF_TECHNIQUE, PICK_WEIGHTS, type PickCriterion } from './weights.js';
 export type { WholeChord } from './whole-chord.js';

@@ -9,7 +9,7 @@ import {
   PICK_WEIGHTS,
   pickForKeys,
   pickHarps,
-  planSet,
+  planSetList,
 } from './index.js';
 
 const failure = (code: string) => expect.objectContaining({ code });
@@ -190,7 +190,7 @@ describe('pickHarps with weights', () => {
 });
 
 describe('EASE_OF_TECHNIQUE', () => {
-  it('falls from the natural note to the overdraw, and stays above nothing', () => {
+  it('falls from the unbent note to the overdraw, and stays above nothing', () => {
     const { natural, bend, overblow, overdraw } = EASE_OF_TECHNIQUE;
     const valved = EASE_OF_TECHNIQUE['valved-bend'];
     expect(natural).toBe(1);
@@ -234,21 +234,21 @@ describe('pickForKeys', () => {
   });
 });
 
-describe('planSet', () => {
+describe('planSetList', () => {
   const SET = (['G', 'G', 'D', 'A', 'E'] as const).map((key, index) => ({
     key,
     title: `Song ${index + 1}`,
   }));
 
   it('gives every song its best harp where nothing less will do', () => {
-    const plan = planSet(SET, { leastShare: 1 });
+    const plan = planSetList(SET, { leastShare: 1 });
     expect(plan.steps.map(({ pick }) => brief(pick))).toEqual(['2 C', '2 C', '2 G', '2 D', '2 A']);
     expect(plan.steps.map(({ changes }) => changes)).toEqual([false, false, true, true, true]);
     expect(plan.changes).toBe(3);
   });
 
   it('stays on a harp while it is good enough', () => {
-    const plan = planSet(SET);
+    const plan = planSetList(SET);
     expect(plan.changes).toBeLessThan(3);
     for (const { pick, index } of plan.steps) {
       const best = pickHarps(SET[index]?.key ?? 'C')[0]?.weight ?? 0;
@@ -257,24 +257,24 @@ describe('planSet', () => {
   });
 
   it('keeps titles, places and the sum of the weights', () => {
-    const plan = planSet(SET);
+    const plan = planSetList(SET);
     expect(plan.steps.map(({ index, title }) => `${index} ${title}`)[4]).toBe('4 Song 5');
     const sum = plan.steps.reduce((total, { pick }) => total + pick.weight, 0);
     expect(plan.weight).toBeCloseTo(sum, 12);
-    expect(planSet([{ key: 'G' }]).steps[0]).not.toHaveProperty('title');
+    expect(planSetList([{ key: 'G' }]).steps[0]).not.toHaveProperty('title');
   });
 
   it('takes a set of one and a single harp', () => {
-    const plan = planSet([{ key: 'G' }, { key: 'C' }], { own: ['C'] });
+    const plan = planSetList([{ key: 'G' }, { key: 'C' }], { own: ['C'] });
     expect(plan.steps.map(({ pick }) => brief(pick))).toEqual(['2 C', '1 C']);
     expect(plan.changes).toBe(0);
   });
 
   it('throws LIST_EMPTY without songs or harps, NUMBER_RANGE for a share', () => {
-    expect(() => planSet([])).toThrow(failure('LIST_EMPTY'));
-    expect(() => planSet(SET, { own: [] })).toThrow(failure('LIST_EMPTY'));
+    expect(() => planSetList([])).toThrow(failure('LIST_EMPTY'));
+    expect(() => planSetList(SET, { own: [] })).toThrow(failure('LIST_EMPTY'));
     for (const leastShare of [-0.1, 1.1, Number.NaN]) {
-      expect(() => planSet(SET, { leastShare })).toThrow(failure('NUMBER_RANGE'));
+      expect(() => planSetList(SET, { leastShare })).toThrow(failure('NUMBER_RANGE'));
     }
   });
 });

@@ -21,13 +21,13 @@ import {
   TWELVE_KEYS,
   toKey,
 } from '@reedplate/pitch';
-import { type ChordFit, chordFit, chordToneEase, wholeChordShare } from './chord-fit.js';
+import { type ChordShare, chordShare, chordToneEase, wholeChordShare } from './chord-share.js';
 import { easiestOf } from './easiest.js';
 import { homeEase } from './home-ease.js';
 import { positionOf } from './keys.js';
-import { type LineFit, lineFit } from './line-fit.js';
+import { type LineShares, lineShares } from './line-shares.js';
 import type { PositionNumber } from './position.js';
-import { type ScaleFit, scaleFit } from './scale-fit.js';
+import { type ScaleShare, scaleShare } from './scale-share.js';
 import { type SongChord, songChords } from './song-chords.js';
 import { type CriteriaWeights, readWeights, weightedMean } from './weighing.js';
 import type { PickCriterion } from './weights.js';
@@ -76,10 +76,10 @@ export interface HarpPick {
   /** How well it suits, 0 to 1: the mean of the criteria, weighed by {@link PICK_WEIGHTS}. */
   readonly weight: number;
   /** The chords of the song, the longest sounding first. */
-  readonly chords: readonly ChordFit[];
-  readonly scale: ScaleFit;
+  readonly chords: readonly ChordShare[];
+  readonly scale: ScaleShare;
   /** Present where a line was given. */
-  readonly line?: LineFit;
+  readonly line?: LineShares;
 }
 
 /**
@@ -139,9 +139,9 @@ function judge(
   weights: CriteriaWeights,
 ): HarpPick {
   const easiest = easiestOf(harp, ability);
-  const chords = song.chords.map((songChord) => chordFit(harp, easiest, songChord));
-  const scale = scaleFit(easiest, song.key, song.scale);
-  const line = song.line === undefined ? undefined : lineFit(easiest, song.line);
+  const chords = song.chords.map((songChord) => chordShare(harp, easiest, songChord));
+  const scale = scaleShare(easiest, song.key, song.scale);
+  const line = song.line === undefined ? undefined : lineShares(easiest, song.line);
   return Object.freeze({
     harp,
     position: positionOf(harp, song.key),

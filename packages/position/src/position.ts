@@ -12,6 +12,6 @@ export interface Position {
   readonly tradeName?: string;
   /** Semitones of the song's key above the harp's first position. */
   readonly semitones: PitchClass;
-  /** Mode that the natural notes of the standard layout give; absent where the tonic is not among them. */
+  /** Mode that the unbent notes of the standard layout give; absent where the tonic is not among them. */
   readonly mode?: string;
 }

@@ -6,7 +6,7 @@ import { pickHarps } from './pick.js';
 import { positionByNumber } from './positions.js';
 
 /**
- * The standard layout in C. Natural notes: Wikipedia, "Richter-tuned harmonica"; Wikibooks,
+ * The standard layout in C. Unbent notes: Wikipedia, "Richter-tuned harmonica"; Wikibooks,
  * "Harmonica/Layouts and alternate tunings"; the same offsets in OEIS A291810 (2017). Bends: the
  * rule of the mailing-list post "Bending & overblows" (September 1994), a semitone above the lower
  * reed; the holes that bend as Physics Stack Exchange question 450238 names them. Overbends: a
@@ -53,7 +53,7 @@ describe('harpMap against published tables', () => {
   const all = holes.map(({ soundings }) => soundings);
 
   published('wikipedia-richter', 'the standard layout', () => {
-    test('harpMap of a C harp has the published natural notes on ten holes', () => {
+    test('harpMap of a C harp has the published unbent notes on ten holes', () => {
       expect(holes.map(({ hole }) => hole)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10]);
       expect(all.map(([blow]) => blow?.name)).toEqual(PUBLISHED.blow);
       expect(all.map(([, draw]) => draw?.name)).toEqual(PUBLISHED.draw);

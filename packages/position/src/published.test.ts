@@ -49,7 +49,7 @@ describe('positions', () => {
       [6, 'locrian'],
       [12, 'lydian'],
     ])(
-      'natural notes in position %i give %s: list post on positions and modes, March 2012',
+      'unbent notes in position %i give %s: list post on positions and modes, March 2012',
       (position, mode) => {
         expect(POSITIONS[position - 1]?.mode).toBe(mode);
         const tonic = songKeyOf('C', position).pitchClass;
@@ -61,7 +61,7 @@ describe('positions', () => {
   });
 
   published('computed', 'worked out', () => {
-    it('no natural note of a C harp is a tonic of the 7th to 11th position (computed)', () => {
+    it('no unbent note of a C harp is a tonic of the 7th to 11th position (computed)', () => {
       for (const { number, mode } of POSITIONS.filter((position) => position.mode === undefined)) {
         expect(mode).toBeUndefined();
         const map = scaleMap(makeHarp('C'), songKeyOf('C', number), 'minor pentatonic');

@@ -7,7 +7,7 @@ import { EASE_OF_TECHNIQUE } from './weights.js';
 export interface Reach {
   /** The easiest technique in any octave, or `missing`. */
   readonly best: Technique | 'missing';
-  /** Mean ease over all octaves within the harp's reeds: 1 all natural, 0 missing everywhere. */
+  /** Mean ease over all octaves within the harp's reeds: 1 all unbent, 0 missing everywhere. */
   readonly ease: number;
 }
 

@@ -70,7 +70,7 @@ describe('scaleRun', () => {
     expect(new Set(silent)).toEqual(new Set(['F4', 'A4', 'B6']));
   });
 
-  it('takes of two natural notes the one nearer to the hole before', () => {
+  it('takes of two unbent notes the one nearer to the hole before', () => {
     const run = scaleRun(HARP, 'G', 'major pentatonic', { level: 'bends' });
     // From the low end 2 draw; coming down from 3 draw also 2 or 3: the nearer hole, 3 blow.
     expect(run[0]?.sounding).toMatchObject({ hole: 2, breath: 'draw' });

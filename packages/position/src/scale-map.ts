@@ -27,7 +27,7 @@ import { easeOf, easiestOf } from './easiest.js';
 import { positionOf } from './keys.js';
 import type { PositionNumber } from './position.js';
 
-import { type ScaleFit, scaleFit } from './scale-fit.js';
+import { type ScaleShare, scaleShare } from './scale-share.js';
 
 /** A note of a scale on a harp. */
 export interface ScaleNote {
@@ -48,7 +48,7 @@ export interface ScaleMap {
   /** The scale's notes between the harp's lowest and highest reed, rising. */
   readonly notes: readonly ScaleNote[];
   /** How much of it can be sounded at each technique level. */
-  readonly levels: Readonly<Record<TechniqueLevel, ScaleFit>>;
+  readonly levels: Readonly<Record<TechniqueLevel, ScaleShare>>;
 }
 
 /**
@@ -82,7 +82,7 @@ export function scaleMap(
   const read = parseScale(scale);
   const levels = TECHNIQUE_LEVELS.map((level) => [
     level,
-    scaleFit(easiestOf(harp, { level, valved }), key, read),
+    scaleShare(easiestOf(harp, { level, valved }), key, read),
   ]);
   return Object.freeze({
     scale: read.name,

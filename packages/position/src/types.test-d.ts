@@ -4,7 +4,7 @@ import {
   type HarpPick,
   type PositionNumber,
   pickHarps,
-  planSet,
+  planSetList,
   positionOf,
   type RunNote,
   scaleRun,
@@ -29,5 +29,5 @@ test('misuse does not compile', () => {
   // @ts-expect-error harps owned are a list
   pickHarps('G', { own: 'C' });
   // @ts-expect-error a song has a key
-  planSet([{ title: 'Untitled' }]);
+  planSetList([{ title: 'Untitled' }]);
 });

@@ -1,7 +1,7 @@
 import type { Technique } from '@reedplate/layout';
 
 /**
- * What a tone counts for, by the easiest way to sound it: 1 for a natural note. Design choice, no
+ * What a tone counts for, by the easiest way to sound it: 1 for an unbent note. Design choice, no
  * source.
  */
 export const EASE_OF_TECHNIQUE: Readonly<Record<Technique, number>> = Object.freeze({
@@ -21,7 +21,7 @@ export type PickCriterion = 'chordTones' | 'wholeChords' | 'scale' | 'home' | 'l
  * - `chordTones`: ease of the chord tones over all octaves of the harp, each chord by its time;
  * - `wholeChords`: share of the time in which the chord lies on neighbouring holes of one breath;
  * - `scale`: ease of the scale's notes over all octaves of the harp;
- * - `home`: half for a tonic chord that can be played whole, half for a natural fifth above the tonic;
+ * - `home`: half for a tonic chord that can be played whole, half for an unbent fifth above the tonic;
  * - `line`: ease of a given line; left out without one.
  */
 export const PICK_WEIGHTS: Readonly<Record<PickCriterion, number>> = Object.freeze({

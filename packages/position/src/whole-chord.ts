@@ -10,7 +10,7 @@ export interface WholeChord {
 }
 
 /**
- * The longest run of neighbouring holes whose natural notes are all tones of a chord and among
+ * The longest run of neighbouring holes whose unbent notes are all tones of a chord and among
  * them its root, third and fifth; the lower run on a tie, blow before draw. A seventh may be
  * absent. `undefined` where no run has the triad.
  */
@@ -26,7 +26,7 @@ export function wholeChordOn(harp: Harp, chord: Chord): WholeChord | undefined {
   return longest;
 }
 
-/** The longest runs of holes whose natural notes on a breath are all among `tones`. */
+/** The longest runs of holes whose unbent notes on a breath are all among `tones`. */
 function runsOf(harp: Harp, breath: Breath, tones: ReadonlySet<PitchClass>): WholeChord[] {
   const runs: WholeChord[] = [];
   let from: Hole | undefined;

@@ -108,7 +108,7 @@ const PRACTICE_OPTIONS: OptionNames<PracticeOptions> = {
 };
 
 /**
- * The smoothest line of a kind through a chart on a harp, on natural notes unless a `level` is
+ * The smoothest line of a kind through a chart on a harp, on unbent notes unless a `level` is
  * asked for: the way with the fewest semitones moved from chord to chord in all and of those the
  * easiest techniques, found exactly. Equal ways are decided by the lowest hole at the end of the
  * line, then at the chord before, and so on. An arpeggio is chosen whole, and moves from its last

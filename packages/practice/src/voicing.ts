@@ -96,7 +96,7 @@ function toneCount({ tones }: ChordShape): number {
 
 /** From the best kind of shape down. The order within neighbours is common practice, no source. */
 const KINDS: readonly Kind[] = [
-  (shape) => isTogether(shape) && shape.fit === 'complete',
+  (shape) => isTogether(shape) && shape.completeness === 'complete',
   (shape) => isTogether(shape) && shape.triad,
   (shape) => isTogether(shape) && hasRoot(shape) && hasThird(shape),
   (shape) => isTogether(shape) && toneCount(shape) >= 3,
@@ -107,9 +107,11 @@ const KINDS: readonly Kind[] = [
 ];
 
 function isUsable(shape: ChordShape, { lowest, highest }: VoicingLimits): boolean {
-  const { fit, tones } = shape;
+  const { completeness, tones } = shape;
   const inRange = tones.every(({ pitch }) => pitch >= lowest && pitch <= highest);
-  return inRange && toneCount(shape) >= 2 && (fit === 'complete' || fit === 'partial');
+  return (
+    inRange && toneCount(shape) >= 2 && (completeness === 'complete' || completeness === 'partial')
+  );
 }
 
 function shapeVoicing({ breath, tones }: ChordShape, harp: Harp): Voicing {

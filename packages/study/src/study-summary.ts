@@ -21,9 +21,9 @@ export interface StudyCellSummary {
   readonly tunes: number;
   /** Share of the tunes that can be played whole. */
   readonly wholeShare: StudyFigure;
-  /** Mean effort a moment, over the tunes that can be played whole; null where there are none. */
-  readonly effortPerMoment: StudyFigure | null;
-  /** Mean bends, and overbends, in a hundred moments of the tunes that can be played whole. */
+  /** Mean effort an event, over the tunes that can be played whole; null where there are none. */
+  readonly effortPerEvent: StudyFigure | null;
+  /** Mean bends, and overbends, in a hundred events of the tunes that can be played whole. */
   readonly bendsPerHundred: StudyFigure | null;
   readonly overbendsPerHundred: StudyFigure | null;
 }
@@ -68,7 +68,7 @@ export function summariseStudy(
         level: cell.level,
         tunes: whole.length,
         wholeShare: interval(whole),
-        effortPerMoment: effort.length === 0 ? null : interval(effort),
+        effortPerEvent: effort.length === 0 ? null : interval(effort),
         bendsPerHundred: bends.length === 0 ? null : interval(bends),
         overbendsPerHundred: overbends.length === 0 ? null : interval(overbends),
       });
@@ -89,13 +89,13 @@ function gather(results: Iterable<StudyResult>): readonly Gathered[] {
   let gathered: readonly Gathered[] = [];
   let setup: readonly string[] | undefined;
   for (const result of results) {
-    const { cells, moments, number } = result;
+    const { cells, events, number } = result;
     if (setup === undefined) {
       setup = setupOf(result);
       gathered = cells.map((cell) => ({ cell, whole: [], effort: [], bends: [], overbends: [] }));
     }
     requireSame(setup, setupOf(result), number);
-    for (const [at, cell] of cells.entries()) add(gathered[at] as Gathered, cell, moments);
+    for (const [at, cell] of cells.entries()) add(gathered[at] as Gathered, cell, events);
   }
   if (setup === undefined) failNoResult();
   return gathered;
@@ -106,17 +106,13 @@ function setupOf({ model, cells }: StudyResult): readonly string[] {
   return [model, ...cells.map(({ tuning, position, level }) => `${tuning} ${position} ${level}`)];
 }
 
-function add(
-  { whole, effort, bends, overbends }: Gathered,
-  cell: StudyCell,
-  moments: number,
-): void {
+function add({ whole, effort, bends, overbends }: Gathered, cell: StudyCell, events: number): void {
   const isWhole = cell.playableShare === 1;
   whole.push(isWhole ? 1 : 0);
   if (!isWhole) return;
-  effort.push(cell.effortPerMoment);
-  bends.push((100 * cell.bends) / moments);
-  overbends.push((100 * cell.overbends) / moments);
+  effort.push(cell.effortPerEvent);
+  bends.push((100 * cell.bends) / events);
+  overbends.push((100 * cell.overbends) / events);
 }
 
 function requireSame(expected: readonly string[], found: readonly string[], line: number): void {

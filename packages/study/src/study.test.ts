@@ -30,15 +30,12 @@ describe('studyTune', () => {
       positions: [1, 2],
       levels: ['natural', 'bends'],
     } as const;
-    const { cells, number, title, id, moments, model } = result(
-      { id: 'a1', key: 'G', line },
-      setup,
-    );
-    expect({ number, title, id, moments, model }).toEqual({
+    const { cells, number, title, id, events, model } = result({ id: 'a1', key: 'G', line }, setup);
+    expect({ number, title, id, events, model }).toEqual({
       number: 1,
       title: 'Three',
       id: 'a1',
-      moments: 3,
+      events: 3,
       model: 'intermediate',
     });
     expect(
@@ -78,7 +75,7 @@ describe('studyTune', () => {
             harp: harp.key,
             octave: (best?.transposition ?? NaN) / 12,
             playableShare: best?.playableShare,
-            effortPerMoment: best?.effortPerMoment,
+            effortPerEvent: best?.effortPerEvent,
             bends: best?.bends,
             overbends: best?.overbends,
           });
@@ -97,7 +94,7 @@ describe('studyTune', () => {
       };
       const inKey = transposeKey(TWELVE_KEYS[0] as (typeof TWELVE_KEYS)[number], semitones).name;
       return result({ key: inKey, line: moved }, { positions: [1, 2, 3], octaves }).cells.map(
-        ({ effortPerMoment, playableShare }) => [effortPerMoment, playableShare],
+        ({ effortPerEvent, playableShare }) => [effortPerEvent, playableShare],
       );
     });
     for (const found of figures) expect(found).toEqual(figures[0]);
@@ -222,12 +219,12 @@ function everyDraw(values: readonly number[]): number[] {
 
 describe('summariseStudy', () => {
   const tunes = (efforts: readonly number[]): StudyResult[] =>
-    efforts.map((effortPerMoment, at) => {
+    efforts.map((effortPerEvent, at) => {
       const base = result({ key: 'G', line }, { positions: [2] });
       const cells = base.cells.map((cell) => ({
         ...cell,
-        effortPerMoment,
-        playableShare: effortPerMoment > 0 ? 1 : 0.5,
+        effortPerEvent,
+        playableShare: effortPerEvent > 0 ? 1 : 0.5,
       }));
       return { ...base, number: at + 1, cells };
     });
@@ -237,7 +234,7 @@ describe('summariseStudy', () => {
     const [cell] = summariseStudy(results, { seed: 7 });
     expect(cell).toMatchObject({ tuning: 'standard', position: 2, level: 'bends', tunes: 5 });
     expect(cell?.wholeShare.value).toBe(0.8);
-    const { value = NaN, low = NaN, high = NaN } = cell?.effortPerMoment ?? {};
+    const { value = NaN, low = NaN, high = NaN } = cell?.effortPerEvent ?? {};
     expect(value).toBe(2.5);
     expect(low).toBeGreaterThanOrEqual(1);
     expect(low).toBeLessThan(2.5);
@@ -256,7 +253,7 @@ describe('summariseStudy', () => {
       efforts.reduce((sum, effort) => sum + (effort - mean) ** 2, 0) / efforts.length,
     );
     const half = (1.96 * spread) / Math.sqrt(efforts.length);
-    const { low = NaN, high = NaN } = cell?.effortPerMoment ?? {};
+    const { low = NaN, high = NaN } = cell?.effortPerEvent ?? {};
     expect(Math.abs(mean - half - low)).toBeLessThan(half / 8);
     expect(Math.abs(mean + half - high)).toBeLessThan(half / 8);
   });
@@ -267,7 +264,7 @@ describe('summariseStudy', () => {
       fc.property(few, fc.integer({ min: 1, max: 1000 }), (efforts, seed) => {
         const draws = everyDraw(efforts);
         const [cell] = summariseStudy(tunes(efforts), { resamples: 10_000, seed });
-        const { value = NaN, low = NaN, high = NaN } = cell?.effortPerMoment ?? {};
+        const { value = NaN, low = NaN, high = NaN } = cell?.effortPerEvent ?? {};
         expect(value).toBeCloseTo(mean(efforts), 9);
         // What was drawn ten thousand times lies that near to what is true.
         const at = (share: number): number => draws[Math.floor(share * draws.length)] ?? NaN;
@@ -292,23 +289,23 @@ describe('summariseStudy', () => {
       return studyTune(text({ key: 'D', line: { notes } }), up + 1, setup) as StudyResult;
     });
     for (const [at, cell] of summariseStudy(scales).entries()) {
-      const cells = scales.map(({ cells: all, moments }) => ({ ...all[at], moments }));
+      const cells = scales.map(({ cells: all, events }) => ({ ...all[at], events }));
       const whole = cells.filter(({ playableShare }) => playableShare === 1);
       expect(cell.wholeShare.value).toBeCloseTo(whole.length / cells.length, 12);
       const meanOf = (figures: readonly number[]) =>
         figures.length === 0 ? undefined : mean([...figures]);
-      expect(cell.effortPerMoment?.value).toBe(
-        meanOf(whole.map(({ effortPerMoment = NaN }) => effortPerMoment)),
+      expect(cell.effortPerEvent?.value).toBe(
+        meanOf(whole.map(({ effortPerEvent = NaN }) => effortPerEvent)),
       );
       expect(cell.bendsPerHundred?.value).toBe(
-        meanOf(whole.map(({ bends = NaN, moments }) => (100 * bends) / moments)),
+        meanOf(whole.map(({ bends = NaN, events }) => (100 * bends) / events)),
       );
     }
   });
 
   test('summariseStudy says null where no tune can be played whole', () => {
     expect(summariseStudy(tunes([0, 0]))[0]).toMatchObject({
-      effortPerMoment: null,
+      effortPerEvent: null,
       bendsPerHundred: null,
       wholeShare: { value: 0, low: 0, high: 0 },
     });

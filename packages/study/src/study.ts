@@ -34,11 +34,11 @@ export interface StudyCell {
   readonly harp: KeyName;
   /** Octaves the tune is moved: the best of those allowed. */
   readonly octave: number;
-  /** Share of its moments that can be sounded, 0 to 1. */
+  /** Share of its events that can be sounded, 0 to 1. */
   readonly playableShare: number;
-  /** Points for each moment that can be sounded. */
-  readonly effortPerMoment: number;
-  /** Moments that are bends, and overbends. */
+  /** Points for each event that can be sounded. */
+  readonly effortPerEvent: number;
+  /** Events that are bends, and overbends. */
   readonly bends: number;
   readonly overbends: number;
 }
@@ -50,7 +50,7 @@ export interface StudyResult {
   readonly id?: string;
   readonly title?: string;
   readonly model: string;
-  readonly moments: number;
+  readonly events: number;
   /** By tuning, then position, then level, in the order of the setup. */
   readonly cells: readonly StudyCell[];
 }
@@ -143,7 +143,7 @@ function studied({ key, line, id }: StudyTune, number: number, setup: StudySetup
     ...(id === undefined ? {} : { id }),
     ...(line.title === undefined ? {} : { title: line.title }),
     model: setup.model.id,
-    moments: prepared.times.count,
+    events: prepared.times.count,
     cells,
   };
 }
@@ -186,16 +186,16 @@ function cellOf(
   );
   const [found] = rankCandidates(line, candidates, 1).best;
   const { candidate, way, problem } = found as Searched;
-  const moments = line.times.count;
-  const played = moments - candidate.missing;
+  const events = line.times.count;
+  const played = events - candidate.missing;
   return {
     tuning: harp.tuning,
     position,
     level: setting.level,
     harp: harp.key,
     octave: octaves[candidate.order] ?? 0,
-    playableShare: played / moments,
-    effortPerMoment: played === 0 ? 0 : inPoints(way.cost) / played,
+    playableShare: played / events,
+    effortPerEvent: played === 0 ? 0 : inPoints(way.cost) / played,
     ...countTechniques(problem, way),
   };
 }

@@ -12,7 +12,7 @@ import { type EffortModel, effortModelById, fitHarps as rankHarps } from '@reedp
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { melodies, models } from '../../playability/src/arbitraries.fixture.js';
-import { everyWay, gripsFor, momentsIn } from '../../playability/src/brute-force.fixture.js';
+import { eventsIn, everyWay, gripsFor } from '../../playability/src/brute-force.fixture.js';
 import { type TuningChange, tuningChanges } from './tuning-changes.js';
 
 vi.setConfig({ testTimeout: 60_000 });
@@ -25,12 +25,12 @@ function melody(notes: string): Line {
 
 /** Thousandths that a line costs on a harp, and what it lacks there, by listing every way. */
 function listedCost(line: Line, harp: Harp, model: EffortModel, missingCost: number): number {
-  const moments = momentsIn(line);
+  const events = eventsIn(line);
   const isThere = ({ pitches }: { readonly pitches: readonly number[] }) =>
     gripsFor(pitches, harp, { level: 'bends' }).length > 0;
-  const starts = new Set(moments.filter(isThere).map(({ start }) => start));
+  const starts = new Set(events.filter(isThere).map(({ start }) => start));
   const notes = line.notes.filter(({ start }) => starts.has(start));
-  const missing = moments.length - starts.size;
+  const missing = events.length - starts.size;
   const [cheapest] =
     notes.length === 0 ? [] : everyWay({ ...line, notes }, harp, model, { level: 'bends' });
   return (cheapest?.total ?? 0) + missing * missingCost * 1000;

@@ -26,7 +26,7 @@ export interface CorpusCost {
   /** Effort of all that can be played, and the price of all that cannot, in points. */
   readonly cost: number;
   readonly effort: number;
-  /** Moments that cannot be sounded. */
+  /** Events that cannot be sounded. */
   readonly missing: number;
 }
 
@@ -62,7 +62,7 @@ export interface TuningChangesOptions extends Omit<PathOptions, 'objective'> {
   readonly within?: number;
   /** Semitones a line may be moved, the best for each; default 0 alone. */
   readonly transpositions?: readonly number[];
-  /** Points that a moment costs which cannot be sounded, above 0; an assumption; default 50. */
+  /** Points that an event costs which cannot be sounded, above 0; an assumption; default 50. */
   readonly missingCost?: number;
 }
 

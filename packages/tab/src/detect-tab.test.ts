@@ -13,21 +13,21 @@ vi.setConfig({ testTimeout: 60_000 });
 
 describe('detectTab', () => {
   test.each([
-    ["+4 -4 5 -3''", 'sign'],
-    ["4↑ 3↓''", 'arrow'],
-    ['↑4 ↓4', 'arrow'],
-    ["4B 3D''", 'letter'],
-    ['4e 456i', 'exhale'],
-    ["4+ 4 3''", 'plus'],
-    ['4 4\u0332', 'underline'],
+    ["+4 -4 5 -3''", 'plus-minus'],
+    ["4↑ 3↓''", 'arrows'],
+    ['↑4 ↓4', 'arrows'],
+    ["4B 3D''", 'blow-draw'],
+    ['4e 456i', 'exhale-inhale'],
+    ["4+ 4 3''", 'plus-only'],
+    ['4 4\u0332', 'underlined'],
   ])('detectTab of %j finds %s, without doubt', (text, dialect) => {
     expect(detectTab(text)).toMatchObject({ dialect, ambiguous: false, others: [], question: '' });
   });
 
   test('detectTab says what plain numbers leave open, with both readings', () => {
     const guess = detectTab('4 5 6');
-    expect(guess).toMatchObject({ dialect: 'sign', ambiguous: true });
-    expect(guess.others.map(({ dialect }) => dialect)).toEqual(['plus']);
+    expect(guess).toMatchObject({ dialect: 'plus-minus', ambiguous: true });
+    expect(guess.others.map(({ dialect }) => dialect)).toEqual(['plus-only']);
     expect(guess.events[0]?.[0]?.breath).toBe('blow');
     expect(guess.others[0]?.events[0]?.[0]?.breath).toBe('draw');
     expect(guess.question).toMatch(/blow \(sign\) or draw \(plus\)/u);
@@ -68,7 +68,12 @@ describe('detectTab', () => {
     const both = eventsOf(makeHarp('C')).filter(
       (line) => new Set(line.flat().map(({ breath }) => breath)).size === 2,
     );
-    const marked = fc.constantFrom<TabDialectId>('sign', 'arrow', 'letter', 'exhale');
+    const marked = fc.constantFrom<TabDialectId>(
+      'plus-minus',
+      'arrows',
+      'blow-draw',
+      'exhale-inhale',
+    );
     fc.assert(
       fc.property(both, marked, (line, dialect) => {
         const guess = detectTab(formatTab(line, { dialect }));
@@ -91,7 +96,9 @@ describe('detectTab', () => {
   });
 
   test('detectTab says its question in words of the two readings', () => {
-    expect(detectTab('4').question).toBe('are plain numbers blow (sign) or draw (plus)?');
+    expect(detectTab('4').question).toBe(
+      'are plain numbers blow (plus-minus) or draw (plus-only)?',
+    );
     expect(detectTab('4+ 4').question).toBe('');
   });
 

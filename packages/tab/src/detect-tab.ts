@@ -30,9 +30,9 @@ export interface TabGuess extends TabReading {
  * ```ts
  * import { detectTab } from '@reedplate/tab';
  *
- * detectTab('4↑ 4↓').dialect; // => 'arrow'
+ * detectTab('4↑ 4↓').dialect; // => 'arrows'
  * detectTab('+4 -4').ambiguous; // => false
- * detectTab('4 5 6').question; // => 'are plain numbers blow (sign) or draw (plus)?'
+ * detectTab('4 5 6').question; // => 'are plain numbers blow (plus-minus) or draw (plus-only)?'
  * detectTab('4? 5'); // throws TAB_SYNTAX
  * ```
  */

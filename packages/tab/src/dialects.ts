@@ -23,8 +23,8 @@ const NOTHING = { blow: '', draw: '' } as const;
  * books, no single source; no sign for an overbend is universal.
  */
 export const TAB_DIALECTS = deepFreeze({
-  sign: {
-    id: 'sign',
+  'plus-minus': {
+    id: 'plus-minus',
     description: "+4 blow, -4 draw, an apostrophe a semitone of bend, o for an overbend: -3'' +6o",
     before: { blow: '+', draw: '-' },
     after: NOTHING,
@@ -32,8 +32,8 @@ export const TAB_DIALECTS = deepFreeze({
     bend: "'",
     overbend: 'o',
   },
-  arrow: {
-    id: 'arrow',
+  arrows: {
+    id: 'arrows',
     description: "4↑ blow, 4↓ draw, an apostrophe a semitone of bend, ° for an overbend: 3↓'' 6↑°",
     before: NOTHING,
     after: { blow: '↑', draw: '↓' },
@@ -41,8 +41,8 @@ export const TAB_DIALECTS = deepFreeze({
     bend: "'",
     overbend: '°',
   },
-  letter: {
-    id: 'letter',
+  'blow-draw': {
+    id: 'blow-draw',
     description: "4B blow, 4D draw, an apostrophe a semitone of bend, o for an overbend: 3D'' 6Bo",
     before: NOTHING,
     after: { blow: 'B', draw: 'D' },
@@ -50,8 +50,8 @@ export const TAB_DIALECTS = deepFreeze({
     bend: "'",
     overbend: 'o',
   },
-  exhale: {
-    id: 'exhale',
+  'exhale-inhale': {
+    id: 'exhale-inhale',
     description: "4e blow (exhale), 4i draw (inhale), an apostrophe a semitone of bend: 3i'' 6eo",
     before: NOTHING,
     after: { blow: 'e', draw: 'i' },
@@ -59,8 +59,8 @@ export const TAB_DIALECTS = deepFreeze({
     bend: "'",
     overbend: 'o',
   },
-  plus: {
-    id: 'plus',
+  'plus-only': {
+    id: 'plus-only',
     description: "4+ blow, plain 4 draw, an apostrophe a semitone of bend: 3'' 6+o",
     before: NOTHING,
     after: { blow: '+', draw: '' },
@@ -68,8 +68,8 @@ export const TAB_DIALECTS = deepFreeze({
     bend: "'",
     overbend: 'o',
   },
-  underline: {
-    id: 'underline',
+  underlined: {
+    id: 'underlined',
     description: "plain 4 blow, underlined 4̲ draw, an apostrophe a semitone of bend: 3̲'' 6o",
     before: NOTHING,
     after: NOTHING,
@@ -84,10 +84,10 @@ export type TabDialectId = keyof typeof TAB_DIALECTS;
 
 /** The names of all dialects, the default first. */
 export const TAB_DIALECT_IDS: readonly TabDialectId[] = Object.freeze([
-  'sign',
-  'arrow',
-  'letter',
-  'exhale',
-  'plus',
-  'underline',
+  'plus-minus',
+  'arrows',
+  'blow-draw',
+  'exhale-inhale',
+  'plus-only',
+  'underlined',
 ]);

@@ -9,12 +9,12 @@ const blow6: TabMark = { hole: 6, breath: 'blow', bend: 0, over: true };
 describe('formatTab', () => {
   // Signs, arrows and letters for breath: common practice, no source.
   test.each([
-    ['sign', "(-3''+6o) -3''"],
-    ['arrow', "(3↓''6↑°) 3↓''"],
-    ['letter', "(3D''6Bo) 3D''"],
-    ['exhale', "(3i''6eo) 3i''"],
-    ['plus', "(3'' 6+o) 3''"],
-    ['underline', "(3̲'' 6o) 3̲''"],
+    ['plus-minus', "(-3''+6o) -3''"],
+    ['arrows', "(3↓''6↑°) 3↓''"],
+    ['blow-draw', "(3D''6Bo) 3D''"],
+    ['exhale-inhale', "(3i''6eo) 3i''"],
+    ['plus-only', "(3'' 6+o) 3''"],
+    ['underlined', "(3̲'' 6o) 3̲''"],
   ] as const)('formatTab writes the %s dialect', (dialect, expected) => {
     expect(formatTab([[draw3, blow6], [draw3]], { dialect })).toBe(expected);
   });
@@ -51,7 +51,7 @@ describe('TAB_DIALECTS', () => {
     expect([...TAB_DIALECT_IDS].sort()).toEqual(Object.keys(TAB_DIALECTS).sort());
     for (const id of TAB_DIALECT_IDS) expect(TAB_DIALECTS[id].id).toBe(id);
     expectTypeOf<TabDialectId>().toEqualTypeOf<
-      'sign' | 'arrow' | 'letter' | 'exhale' | 'plus' | 'underline'
+      'plus-minus' | 'arrows' | 'blow-draw' | 'exhale-inhale' | 'plus-only' | 'underlined'
     >();
   });
 });

@@ -5,7 +5,7 @@ import { markOf, type TabEvent, type TabMark } from './tab-mark.js';
 
 /** How tablature is written. */
 export interface TabOptions {
-  /** Default `sign`: `+4` blow, `-4` draw. */
+  /** Default `plus-minus`: `+4` blow, `-4` draw. */
   readonly dialect?: TabDialectId;
 }
 
@@ -19,12 +19,12 @@ export interface TabOptions {
  *
  * const bent = { hole: 3, breath: 'draw', technique: 'bend', depth: 2, pitch: 69 } as const;
  * formatSounding(bent); // => "-3''"
- * formatSounding(bent, { dialect: 'arrow' }); // => "3↓''"
+ * formatSounding(bent, { dialect: 'arrows' }); // => "3↓''"
  * ```
  */
 export function formatSounding(
   sounding: Omit<Sounding, 'pitch'>,
-  { dialect = 'sign' }: TabOptions = {},
+  { dialect = 'plus-minus' }: TabOptions = {},
 ): string {
   return writeMark(markOf(sounding), dialectOf(dialect));
 }
@@ -38,12 +38,12 @@ export function formatSounding(
  * ```ts
  * import { formatTab, parseTab } from '@reedplate/tab';
  *
- * formatTab(parseTab("-2 -3' (-1-2-3)"), { dialect: 'letter' }); // => "2D 3D' (1D2D3D)"
+ * formatTab(parseTab("-2 -3' (-1-2-3)"), { dialect: 'blow-draw' }); // => "2D 3D' (1D2D3D)"
  * ```
  */
 export function formatTab(
   events: readonly TabEvent[],
-  { dialect = 'sign' }: TabOptions = {},
+  { dialect = 'plus-minus' }: TabOptions = {},
 ): string {
   const rules = dialectOf(dialect);
   return events.map((event) => writeEvent(event, rules)).join(' ');

@@ -216,7 +216,7 @@ describe('laws of tablature with rhythm', () => {
     );
   });
 
-  test('tabOfLine takes no bend where a natural note sounds, and no overbend where a bend does', () => {
+  test('tabOfLine takes no bend where an unbent note sounds, and no overbend where a bend does', () => {
     fc.assert(
       fc.property(lines, ({ harp, line }) => {
         const marks = tabOfLine(line, harp).flatMap((each) => each.marks);

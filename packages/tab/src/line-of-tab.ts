@@ -73,7 +73,7 @@ export interface TabOfLineOptions {
   readonly level?: TechniqueLevel;
   /** Tunings of one's own, for a harp that is named in one. */
   readonly known?: KnownTunings;
-  /** What sounds each moment of the line, as a path or a practice line has chosen it; empty for the plainest. */
+  /** What sounds each event of the line, as a path or a practice line has chosen it; empty for the plainest. */
   readonly soundings?: readonly (readonly Sounding[])[];
 }
 
@@ -90,7 +90,7 @@ const TAB_OF_LINE_OPTIONS: OptionNames<TabOfLineOptions> = {
  * has chosen a way already, by `bestPath` of playability or a practice line, gives it as `soundings`.
  *
  * @throws ReedplateError `SOUNDING_IMPOSSIBLE` with `where.bar` for a note that the harp does not have;
- *   `OPTION_UNKNOWN` for soundings that are not one a moment
+ *   `OPTION_UNKNOWN` for soundings that are not one for each event
  * @example
  * ```ts
  * import { makeLine } from '@reedplate/line';
@@ -118,7 +118,7 @@ export function tabOfLine(
     throw new ReedplateError({
       code: 'OPTION_UNKNOWN',
       value: soundings.length,
-      expected: `soundings for each of the ${attacks.length} moments of the line`,
+      expected: `soundings for each of the ${attacks.length} events of the line`,
     });
   }
   const timed: TimedTab[] = [];
@@ -146,7 +146,7 @@ function marksOf(
   return together ?? pitches.map((pitch) => plainestMark(pitch, harp, level, bar));
 }
 
-/** Natural notes on one breath within a mouth's width, the narrower breath first. */
+/** Unbent notes on one breath within a mouth's width, the narrower breath first. */
 function marksTogether(pitches: readonly number[], harp: Harp): readonly TabMark[] | undefined {
   const grips = BREATHS.flatMap((breath) => {
     const ways = pitches.map((pitch) =>

@@ -28,19 +28,19 @@ const patterns = (...marks: readonly RegExp[]): DialectPatterns => ({
 
 /** What marks look like in each dialect. Minus signs and primes may be the printed ones. */
 export const MARK_PATTERNS: Readonly<Record<TabDialectId, DialectPatterns>> = {
-  sign: patterns(pattern(String.raw`(?<breath>[+\-−–]?)`, HOLES, BEND, OVER)),
-  arrow: patterns(
+  'plus-minus': patterns(pattern(String.raw`(?<breath>[+\-−–]?)`, HOLES, BEND, OVER)),
+  arrows: patterns(
     pattern(HOLES, '(?<breath>[↑↓])', BEND, OVER),
     pattern('(?<breath>[↑↓])', HOLES, BEND, OVER),
   ),
-  letter: patterns(pattern(HOLES, '(?<breath>[BD])', BEND, OVER)),
-  exhale: patterns(pattern(HOLES, '(?<breath>[ei])', BEND, OVER)),
+  'blow-draw': patterns(pattern(HOLES, '(?<breath>[BD])', BEND, OVER)),
+  'exhale-inhale': patterns(pattern(HOLES, '(?<breath>[ei])', BEND, OVER)),
   // The sign of a bend stands before the plus or after it.
-  plus: patterns(
+  'plus-only': patterns(
     pattern(HOLES, String.raw`(?<breath>\+)`, BEND, OVER),
     pattern(HOLES, BEND, OVER, String.raw`(?<breath>\+?)`),
   ),
-  underline: patterns(pattern(String.raw`(?<holes>(?:\d\u0332?){1,8})`, BEND, OVER)),
+  underlined: patterns(pattern(String.raw`(?<holes>(?:\d\u0332?){1,8})`, BEND, OVER)),
 };
 
 /** Signs that say draw. */

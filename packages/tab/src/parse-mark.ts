@@ -64,7 +64,7 @@ function breathOf(
   if (sign !== undefined && sign !== '') return DRAW_SIGNS.has(sign) ? 'draw' : 'blow';
   const digits = written.replaceAll('\u0332', '').length;
   const underlined = written.length - digits;
-  if (dialect === 'plus') return 'draw';
+  if (dialect === 'plus-only') return 'draw';
   if (underlined === 0) return 'blow';
   return underlined === digits ? 'draw' : undefined;
 }

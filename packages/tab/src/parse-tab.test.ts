@@ -50,12 +50,12 @@ describe('parseTab', () => {
   });
 
   test('parseTab reads arrows and letters when asked', () => {
-    expect(parseTab("4↑ 3↓'' 6↑°", { dialect: 'arrow' })).toEqual([
+    expect(parseTab("4↑ 3↓'' 6↑°", { dialect: 'arrows' })).toEqual([
       [blow(4)],
       [draw(3, 2)],
       [blow(6, 0, true)],
     ]);
-    expect(parseTab("4B 3D''", { dialect: 'letter' })).toEqual([[blow(4)], [draw(3, 2)]]);
+    expect(parseTab("4B 3D''", { dialect: 'blow-draw' })).toEqual([[blow(4)], [draw(3, 2)]]);
   });
 
   test.each([
@@ -67,7 +67,7 @@ describe('parseTab', () => {
   });
 
   test('parseTab reads overbends by sign and in prose', () => {
-    expect(parseTab('6Bo 6B° 6OB OB6 7OD', { dialect: 'letter' })).toEqual([
+    expect(parseTab('6Bo 6B° 6OB OB6 7OD', { dialect: 'blow-draw' })).toEqual([
       [blow(6, 0, true)],
       [blow(6, 0, true)],
       [blow(6, 0, true)],
@@ -81,7 +81,7 @@ describe('parseTab', () => {
     for (const text of ['-45', '(-4-5)', '(-4 -5)', '[-4-5]', '(-4, -5)', '-4&-5']) {
       expect(parseTab(text)).toEqual([chord]);
     }
-    expect(parseTab('456i', { dialect: 'exhale' })).toEqual([[draw(4), draw(5), draw(6)]]);
+    expect(parseTab('456i', { dialect: 'exhale-inhale' })).toEqual([[draw(4), draw(5), draw(6)]]);
     expect(parseTab('-910')).toEqual([[draw(9), draw(10)]]);
   });
 
@@ -93,7 +93,7 @@ describe('parseTab', () => {
   });
 
   test('parseTab reads plus as blow and a plain number as draw where asked', () => {
-    expect(parseTab("4+ 4 3'' 8'+ 8+' 6o+", { dialect: 'plus' })).toEqual([
+    expect(parseTab("4+ 4 3'' 8'+ 8+' 6o+", { dialect: 'plus-only' })).toEqual([
       [blow(4)],
       [draw(4)],
       [draw(3, 2)],
@@ -104,13 +104,13 @@ describe('parseTab', () => {
   });
 
   test('parseTab reads underlined numbers as draw where asked', () => {
-    expect(parseTab("4 4\u0332 1\u03320\u0332 3\u0332'", { dialect: 'underline' })).toEqual([
+    expect(parseTab("4 4\u0332 1\u03320\u0332 3\u0332'", { dialect: 'underlined' })).toEqual([
       [blow(4)],
       [draw(4)],
       [draw(10)],
       [draw(3, 1)],
     ]);
-    expect(failure('1\u03320', { dialect: 'underline' })).toMatchObject({ code: 'TAB_SYNTAX' });
+    expect(failure('1\u03320', { dialect: 'underlined' })).toMatchObject({ code: 'TAB_SYNTAX' });
   });
 
   test.each([
@@ -145,6 +145,6 @@ describe('parseTab', () => {
   test('parseTab refuses an unknown dialect with the nearest one', () => {
     // @ts-expect-error: no such dialect
     const error = failure('4', { dialect: 'arow' });
-    expect(error).toMatchObject({ code: 'OPTION_UNKNOWN', value: 'arow', nearest: 'arrow' });
+    expect(error).toMatchObject({ code: 'OPTION_UNKNOWN', value: 'arow', nearest: 'arrows' });
   });
 });

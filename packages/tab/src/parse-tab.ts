@@ -28,7 +28,7 @@ const MOST_HOLES = 16;
  * import { parseTab } from '@reedplate/tab';
  *
  * parseTab("-3''")[0]; // => [{ hole: 3, breath: 'draw', bend: 2, over: false }]
- * parseTab('4↑', { dialect: 'arrow' })[0]; // => [{ hole: 4, breath: 'blow', bend: 0, over: false }]
+ * parseTab('4↑', { dialect: 'arrows' })[0]; // => [{ hole: 4, breath: 'blow', bend: 0, over: false }]
  * parseTab('-45')[0]?.map((mark) => mark.hole); // => [4, 5]
  * parseTab('-17x'); // throws TAB_SYNTAX
  * ```
@@ -63,7 +63,7 @@ export function parseTabWord(word: PlacedWord, options: ParseTabOptions = {}): T
   return readWord(word, contextOf(options));
 }
 
-function contextOf({ dialect = 'sign', holes = MOST_HOLES }: ParseTabOptions): WordContext {
+function contextOf({ dialect = 'plus-minus', holes = MOST_HOLES }: ParseTabOptions): WordContext {
   const id = dialectOf(dialect).id as TabDialectId;
   requireInteger(holes, { min: 1, max: MOST_HOLES, what: 'the holes of a harp' });
   return { dialect: id, holes };

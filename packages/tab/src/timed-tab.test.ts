@@ -20,7 +20,7 @@ describe('parseTimedTab', () => {
   });
 
   test('parseTimedTab reads rests, bar lines and other dialects', () => {
-    const timed = parseTimedTab('| 4↑ r 4↓:2 |\n| R:2 |', { dialect: 'arrow' });
+    const timed = parseTimedTab('| 4↑ r 4↓:2 |\n| R:2 |', { dialect: 'arrows' });
     expect(timed.map(({ marks }) => marks[0]?.breath)).toEqual([
       'blow',
       undefined,
@@ -43,7 +43,7 @@ describe('parseTimedTab', () => {
   });
 
   test('parseTimedTab says where a word stood that only its dialect forbids', () => {
-    expect(() => parseTimedTab('4↑\n  4↓:2 -4:1', { dialect: 'arrow' })).toThrowError(
+    expect(() => parseTimedTab('4↑\n  4↓:2 -4:1', { dialect: 'arrows' })).toThrowError(
       expect.objectContaining({ code: 'TAB_SYNTAX', where: { line: 2, column: 8 } }),
     );
   });

@@ -101,7 +101,7 @@ function syntaxError(value: string, expected: string, where: TextPlace): Reedpla
  * ```ts
  * import { formatTimedTab, parseTimedTab } from '@reedplate/tab';
  *
- * formatTimedTab(parseTimedTab('-2 r:0.5 +4:1/3'), { dialect: 'letter' }); // => '2D r:1/2 4B:1/3'
+ * formatTimedTab(parseTimedTab('-2 r:0.5 +4:1/3'), { dialect: 'blow-draw' }); // => '2D r:1/2 4B:1/3'
  * ```
  */
 export function formatTimedTab(timed: readonly TimedTab[], options: TabOptions = {}): string {

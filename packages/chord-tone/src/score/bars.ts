@@ -17,7 +17,7 @@ export function scoreBars(
       bar: at + 1,
       chords: chords[at] ?? NO_CHORDS,
       notes,
-      fit: weight === 0 ? null : credit / weight,
+      chordFit: weight === 0 ? null : credit / weight,
     }),
   );
   return Object.freeze(bars);

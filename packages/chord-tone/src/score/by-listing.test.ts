@@ -54,12 +54,12 @@ describe('bars of scoreLine by listing', () => {
       fc.property(fc.oneof(anyMelody, anyNotes), anyChart, (line, chart) => {
         const { bars, notes } = scoreLine(within(line, chart), chart, { swing: 1 });
         const shares = notes.flatMap((note) => sharesOf(note, chart));
-        for (const { bar, fit, notes: count } of bars) {
+        for (const { bar, chordFit, notes: count } of bars) {
           const here = shares.filter((share) => share.bar === bar);
           const weight = here.reduce((sum, share) => sum + share.weight, 0);
           const credit = here.reduce((sum, share) => sum + share.weight * share.credit, 0);
           expect(count).toBe(here.length);
-          expect(fit ?? -1).toBeCloseTo(weight === 0 ? -1 : credit / weight, 9);
+          expect(chordFit ?? -1).toBeCloseTo(weight === 0 ? -1 : credit / weight, 9);
         }
       }),
     );

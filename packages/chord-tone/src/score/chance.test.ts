@@ -32,21 +32,21 @@ describe('shuffledFit', () => {
     const shuffled = scoreLine(line, chart).following?.shuffled ?? 0;
     const draws = Array.from({ length: 200 }, () => {
       const drawn = makeLine(rhythm.map((time) => ({ ...time, pitch: draw() })));
-      return scoreLine(drawn, chart, { swing: 1 }).measures.fit ?? 0;
+      return scoreLine(drawn, chart, { swing: 1 }).measures.chordFit ?? 0;
     });
-    const mean = draws.reduce((sum, fit) => sum + fit, 0) / draws.length;
+    const mean = draws.reduce((sum, chordFit) => sum + chordFit, 0) / draws.length;
     // Turns of the blues, repetitions and enclosures, which it leaves out, make the draws a little better.
     expect(mean - shuffled).toBeGreaterThan(0);
     expect(mean - shuffled).toBeLessThan(0.06);
   });
 
-  it('shuffledFit is the fit of a line of one pitch: another order of it is the same', () => {
+  it('shuffledFit is the chord fit of a line of one pitch: another order of it is the same', () => {
     fc.assert(
       fc.property(anyMelody, anyChart, fc.integer({ min: 55, max: 79 }), (line, on, pitch) => {
         const flat = makeLine(line.notes.map((note) => ({ ...note, pitch })));
         const { following, measures } = scoreLine(flat, on);
         fc.pre(following !== null);
-        expect(following?.shuffled).toBeCloseTo(measures.fit ?? -1, 9);
+        expect(following?.shuffled).toBeCloseTo(measures.chordFit ?? -1, 9);
       }),
     );
   });
@@ -64,8 +64,10 @@ describe('blindFit', () => {
       fc.property(anyMelody, (any) => {
         const line: Line = makeLine(any.notes.filter(({ start }) => start < 12 * 3840));
         fc.pre(line.notes.length > 0);
-        const fits = ['G7', 'C7', 'D7'].map((symbol) => scoreLine(line, held(symbol)).measures.fit);
-        const [g = 0, c = 0, d = 0] = fits.map((fit) => fit ?? 0);
+        const fits = ['G7', 'C7', 'D7'].map(
+          (symbol) => scoreLine(line, held(symbol)).measures.chordFit,
+        );
+        const [g = 0, c = 0, d = 0] = fits.map((chordFit) => chordFit ?? 0);
         const { following } = scoreLine(line, chart);
         expect(following?.blind).toBeCloseTo((6 * g + 4 * c + 2 * d) / 12, 9);
       }),
@@ -75,7 +77,7 @@ describe('blindFit', () => {
   it('blindFit is what a single pitch reaches when it is held through the chart', () => {
     const tonic = makeLine([{ start: 0, duration: 12 * 3840, pitch: 67 }]);
     const { following, measures } = scoreLine(tonic, chart);
-    expect(following?.blind).toBeCloseTo(measures.fit ?? -1, 1);
+    expect(following?.blind).toBeCloseTo(measures.chordFit ?? -1, 1);
     expect(following?.above).toBeLessThan(0.1);
   });
 });

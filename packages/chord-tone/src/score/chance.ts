@@ -5,7 +5,7 @@ import type { Judged } from './judge.js';
 import type { ScoreWeights } from './weights.js';
 
 /**
- * The fit that the notes of a line would have on average in any order: every place is given a
+ * The chord fit that the notes of a line would have on average in any order: every place is given a
  * pitch drawn from the line, as likely as its weight there, and so is the note after it. Exact
  * for that draw, without a random number; turns of the blues are left out of it. Null where nothing
  * is judged.
@@ -133,7 +133,7 @@ function chanceOfStep(from: number, { tone }: Place, drawn: Drawn): number {
 }
 
 /**
- * The fit that the line would have over one chord held throughout, averaged over the chords of the
+ * The chord fit that the line would have over one chord held throughout, averaged over the chords of the
  * chart by the time each has: what playing that does not hear the changes reaches.
  */
 export function blindFit(
@@ -143,9 +143,9 @@ export function blindFit(
   let sum = 0;
   let total = 0;
   for (const [table, time] of timeOfChords(grid)) {
-    const fit = fitOver(holdChord(grid, table));
-    if (fit === null) continue;
-    sum += time * fit;
+    const chordFit = fitOver(holdChord(grid, table));
+    if (chordFit === null) continue;
+    sum += time * chordFit;
     total += time;
   }
   return total === 0 ? null : sum / total;

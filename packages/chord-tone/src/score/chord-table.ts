@@ -130,7 +130,7 @@ const FLAT_SEVENTH = 10;
 
 /** The key's flat third and flat seventh over its I and V: the blues' own. Common practice. */
 function isBlueNote({ family, onRoot, above, style }: Placed): boolean {
-  if (style === 'bright-major' || (onRoot !== TONIC && onRoot !== FIFTH)) return false;
+  if (style === 'major' || (onRoot !== TONIC && onRoot !== FIFTH)) return false;
   const isMajor = family === 'major' || family === 'dominant';
   const inKey = toPitchClass(onRoot + above);
   return inKey === FLAT_SEVENTH || (isMajor && inKey === FLAT_THIRD);
@@ -138,5 +138,5 @@ function isBlueNote({ family, onRoot, above, style }: Placed): boolean {
 
 /** The flat fifth of the key is blue where it moves on, over any chord. Common practice. */
 function isFlatFifth(pitchClass: number, key: Key, style: PlayingStyle): boolean {
-  return style !== 'bright-major' && toPitchClass(pitchClass - key.pitchClass) === FLAT_FIFTH;
+  return style !== 'major' && toPitchClass(pitchClass - key.pitchClass) === FLAT_FIFTH;
 }

@@ -33,17 +33,21 @@ const ENOUGH = 0.5;
 /** How much more it must explain than any reading that says something else. Design choice. */
 const LEAD = 0.1;
 
-/** Least fit that must be lost to it: a take without faults has one reading that is best by a hair. */
+/** Least chord fit that must be lost to it: a take without faults has one reading that is best by a hair. */
 const LEAST = 0.02;
 
 /** Least that must be played, in felt beats of weight: three bars. Of a few notes nothing stands out. */
 const ENOUGH_PLAYED = 12;
 
 /** The fault of a whole take, where one reading explains half of what was lost and leads clearly. */
-export function faultOf(readings: readonly Reading[], fit: number, played: number): Fault | null {
+export function faultOf(
+  readings: readonly Reading[],
+  chordFit: number,
+  played: number,
+): Fault | null {
   if (played < ENOUGH_PLAYED) return null;
   const best = bestReading(readings);
-  if (best === undefined || best.explains < ENOUGH || best.fit - fit < LEAST) return null;
+  if (best === undefined || best.explains < ENOUGH || best.chordFit - chordFit < LEAST) return null;
   if (best.kind !== 'one-chord' && !isAhead(best, readings)) return null;
   const by = best.kind === 'other-harp' ? best.by : Math.abs(best.by);
   return Object.freeze({ code: codeOf(best), by, explains: best.explains });

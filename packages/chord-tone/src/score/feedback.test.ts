@@ -99,7 +99,7 @@ describe('remarks on the whole take', () => {
       ['C7', '1', '+4'],
       ['D7', '1', '-4'],
     ]);
-    expect(cures({ harp, level: 'natural', dialect: 'arrow' })?.[1]?.[2]).toBe('4↓');
+    expect(cures({ harp, level: 'natural', dialect: 'arrows' })?.[1]?.[2]).toBe('4↓');
     expect(cures({})).toEqual([
       ['C7', '1', null],
       ['D7', '3', null],

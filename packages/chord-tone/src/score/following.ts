@@ -5,10 +5,10 @@ import type { ScoreWeights } from './weights.js';
 
 /** How far a line follows the changes beyond chance, and the two kinds of chance. */
 export interface Following {
-  /** The fit that the same notes would have on average in any other order, 0 to 1. */
+  /** The chord fit that the same notes would have on average in any other order, 0 to 1. */
   readonly shuffled: number;
   /**
-   * The fit that the same line would have over each chord of the chart held throughout, averaged by
+   * The chord fit that the same line would have over each chord of the chart held throughout, averaged by
    * the time each has, 0 to 1: what playing that hears no change reaches.
    */
   readonly blind: number;
@@ -24,16 +24,16 @@ export interface Following {
  */
 export function followingOf(
   judged: readonly Judged[],
-  fit: number | null,
+  chordFit: number | null,
   grid: ScoringGrid,
   weights: ScoreWeights,
   fitOver: (grid: ScoringGrid) => number | null,
 ): Following | null {
-  if (fit === null || grid.tables.length < 2) return null;
-  const shuffled = shuffledFit(judged, grid, weights) ?? fit;
-  const blind = blindFit(grid, fitOver) ?? fit;
+  if (chordFit === null || grid.tables.length < 2) return null;
+  const shuffled = shuffledFit(judged, grid, weights) ?? chordFit;
+  const blind = blindFit(grid, fitOver) ?? chordFit;
   const { shuffledShare } = weights;
   const chance = shuffledShare * shuffled + (1 - shuffledShare) * blind;
-  const above = chance >= 1 ? 0 : Math.max(0, (fit - chance) / (1 - chance));
+  const above = chance >= 1 ? 0 : Math.max(0, (chordFit - chance) / (1 - chance));
   return Object.freeze({ shuffled, blind, chance, above });
 }

@@ -16,7 +16,7 @@ const codesOf = (line: Line, on = chart): readonly string[] =>
 describe('scoreLine on little', () => {
   it('scoreLine judges one note, and says that it is little', () => {
     const score = scoreLine(play('G4@0'), chart);
-    expect(score.measures).toMatchObject({ fit: 1, landing: 1, coverage: 1, clashTime: 0 });
+    expect(score.measures).toMatchObject({ chordFit: 1, landing: 1, coverage: 1, clashTime: 0 });
     expect(score.played).toBeCloseTo(1 / 12, 12);
     expect(score.total).toBe(0);
     expect(codesOf(play('G4@0'))).toEqual(['BARS_NOT_PLAYED', 'LITTLE_TO_JUDGE']);
@@ -33,9 +33,9 @@ describe('scoreLine on little', () => {
     );
   });
 
-  it('scoreLine leaves bars of rest without a fit', () => {
+  it('scoreLine leaves bars of rest without a chord fit', () => {
     const { bars } = scoreLine(play('G4@0 D5@44'), chart);
-    expect(bars.filter(({ fit }) => fit !== null).map(({ bar }) => bar)).toEqual([1, 12]);
+    expect(bars.filter(({ chordFit }) => chordFit !== null).map(({ bar }) => bar)).toEqual([1, 12]);
     expect(bars.filter(({ notes }) => notes === 0)).toHaveLength(10);
   });
 });
@@ -95,7 +95,7 @@ describe('scoreLine on long and late notes', () => {
     const longer = makeLine([...whole, { start: END, duration: BEAT, pitch: 67 }]);
     const score = scoreLine(longer, chart);
     expect(score.bars).toHaveLength(13);
-    expect(score.bars[12]).toMatchObject({ bar: 13, chords: ['G7'], fit: 1 });
+    expect(score.bars[12]).toMatchObject({ bar: 13, chords: ['G7'], chordFit: 1 });
     expect(score.alignment.choruses).toBe(2);
   });
 
@@ -124,7 +124,7 @@ describe('scoreLine on overlapping notes', () => {
   it('scoreLine counts the time of each of two notes that overlap', () => {
     const both = scoreLine(play('G4@0/4 F#4@0/4'), chart).measures;
     expect(both.clashTime).toBe(0.5);
-    expect(both.fit).toBe(0.5);
+    expect(both.chordFit).toBe(0.5);
   });
 
   it('scoreLine counts a pitch twice where it is struck again while it sounds', () => {
@@ -154,7 +154,7 @@ describe('scoreLine on charts of few chords', () => {
       const score = scoreLine(play('G4@0 D5@1 G4@2'), one);
       // One at the beginning of each chorus.
       expect(score.changes).toHaveLength(2);
-      expect(score.measures).toMatchObject({ fit: 1, landing: 1 });
+      expect(score.measures).toMatchObject({ chordFit: 1, landing: 1 });
     },
   );
 

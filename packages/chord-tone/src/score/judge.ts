@@ -30,7 +30,7 @@ export function judgeNotes(
   return judged.reverse();
 }
 
-/** The fit of notes over chords alone; null where nothing is judged. */
+/** The chord fit of notes over chords alone; null where nothing is judged. */
 export function fitOver(
   notes: readonly Placed[],
   chords: Chords,

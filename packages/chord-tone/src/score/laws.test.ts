@@ -37,7 +37,7 @@ describe('cutNote', () => {
     line: Parameters<typeof scoreLine>[0],
     chart: Parameters<typeof compileChart>[0],
   ): readonly (readonly Part[])[] {
-    const grid = compileChart(chart, 'traditional');
+    const grid = compileChart(chart, 'blues');
     return placeNotes(hearNotes(line, 0), grid, 1).map((note) => {
       const at = grid.changes.findLastIndex(({ start }) => start <= note.start);
       return cutNote(note, at, grid, SCORE_WEIGHTS);
@@ -67,7 +67,7 @@ describe('cutNote', () => {
   it('cutNote puts each part within one change', () => {
     fc.assert(
       fc.property(anyNotes, anyChart, (line, chart) => {
-        const { changes } = compileChart(chart, 'traditional');
+        const { changes } = compileChart(chart, 'blues');
         for (const { start, end, clock } of cutAll(line, chart).flat()) {
           expect(start).toBeGreaterThanOrEqual(changes[clock]?.start ?? 0);
           expect(end).toBeLessThanOrEqual(changes[clock]?.end ?? Number.POSITIVE_INFINITY);
@@ -142,23 +142,23 @@ describe('judgeNotes', () => {
       fc.property(anyNotes, anyChart, (line, chart) => {
         const { notes, measures } = scoreLine(line, chart);
         for (const note of notes) expect(note.weight === 0).toBe(note.class === 'unjudged');
-        const { fit } = measures;
-        expect(fit === null || (fit >= 0 && fit <= 1)).toBe(true);
+        const { chordFit } = measures;
+        expect(chordFit === null || (chordFit >= 0 && chordFit <= 1)).toBe(true);
       }),
     );
   });
 });
 
 describe('scoreBars', () => {
-  it('scoreBars adds up to the fit of the whole', () => {
+  it('scoreBars adds up to the chord fit of the whole', () => {
     fc.assert(
       fc.property(anyMelody, anyChart, (line, chart) => {
         const { bars, measures, notes } = scoreLine(line, chart);
         const judged = notes.filter((note) => note.class !== 'unjudged');
         const whole = judged.reduce((sum, { weight, credit }) => sum + weight * credit, 0);
         const weight = judged.reduce((sum, note) => sum + note.weight, 0);
-        expect(measures.fit ?? 0).toBeCloseTo(weight === 0 ? 0 : whole / weight, 9);
-        for (const { fit, notes: count } of bars) expect(fit === null).toBe(count === 0);
+        expect(measures.chordFit ?? 0).toBeCloseTo(weight === 0 ? 0 : whole / weight, 9);
+        for (const { chordFit, notes: count } of bars) expect(chordFit === null).toBe(count === 0);
       }),
     );
   });

@@ -15,7 +15,7 @@ function measure(line: string, on = blues, options: ScoreOptions = {}): ScoreMea
   return scoreLine(play(line), on, { swing: 1, ...options }).measures;
 }
 
-describe('fit of scoreLine', () => {
+describe('chord fit of scoreLine', () => {
   it.each([
     ['one root', 'G4@0', 1],
     // (1.5 × 1 + 2.5 × 0) / 4
@@ -32,13 +32,13 @@ describe('fit of scoreLine', () => {
     ['a blue note held', 'Bb4@0/2', 0.4],
     ['a colour held', 'E5@0/2', 0.4],
     ['a note neither here nor there', 'C5@0/2', 0],
-  ])('fit of scoreLine counts %s', (_, line, fit) => {
-    expect(measure(line).fit).toBeCloseTo(fit, 12);
+  ])('chord fit of scoreLine counts %s', (_, line, chordFit) => {
+    expect(measure(line).chordFit).toBeCloseTo(chordFit, 12);
   });
 
-  it('fit of scoreLine weighs the held part of a note by its length alone', () => {
+  it('chord fit of scoreLine weighs the held part of a note by its length alone', () => {
     // B over G7 for a beat: 1.5 × 1. Held over C7 for two beats, a clash: 2 × 0.
-    expect(measure('B4@3/3', twoChords).fit).toBeCloseTo(1.5 / 3.5, 12);
+    expect(measure('B4@3/3', twoChords).chordFit).toBeCloseTo(1.5 / 3.5, 12);
   });
 });
 
@@ -169,10 +169,10 @@ describe('timing of scoreLine', () => {
 });
 
 describe('following of scoreLine', () => {
-  it('following of scoreLine is what of the rest of chance the fit reaches', () => {
+  it('following of scoreLine is what of the rest of chance the chord fit reaches', () => {
     const { measures, following } = scoreLine(play('G4@0/4 C5@4/2 G4@6/2'), twoChords);
     const { chance = 1, above } = following ?? {};
-    expect(above).toBeCloseTo(((measures.fit ?? 0) - chance) / (1 - chance), 12);
+    expect(above).toBeCloseTo(((measures.chordFit ?? 0) - chance) / (1 - chance), 12);
     expect(measures.following).toBe(above);
   });
 

@@ -21,7 +21,7 @@ export interface MeasureParts {
 export function measureAll(parts: MeasureParts): ScoreMeasures {
   const { judged, changes, following, timing, grid, within } = parts;
   return Object.freeze({
-    fit: fitOf(judged),
+    chordFit: fitOf(judged),
     following: following?.above ?? null,
     landing: mean(changes.map(({ landing }) => landing)),
     ...shareOfTime(judged, grid),

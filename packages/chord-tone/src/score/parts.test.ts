@@ -37,7 +37,7 @@ describe('hearNotes', () => {
 
 describe('compileChord', () => {
   it('compileChord gives every pitch class over G7 in G its class', () => {
-    const table = compileChord(parseChord('G7'), parseKey('G'), 'traditional');
+    const table = compileChord(parseChord('G7'), parseKey('G'), 'blues');
     expect(table.resting).toEqual([
       'unresolved',
       'unresolved',
@@ -58,10 +58,7 @@ describe('compileChord', () => {
 
 describe('compileChart', () => {
   it('compileChart joins neighbours of one chord within a chorus and not across choruses', () => {
-    const { changes, tables } = compileChart(
-      makeChart('basic', 'G', { choruses: 2 }),
-      'traditional',
-    );
+    const { changes, tables } = compileChart(makeChart('basic', 'G', { choruses: 2 }), 'blues');
     const [before, ...chords] = changes;
     expect(before).toMatchObject({ bar: 0, table: { chord: null } });
     expect(chords.map(({ bar }) => bar)).toEqual([
@@ -142,11 +139,11 @@ describe('suggester', () => {
       sounding: null,
       tab: null,
     });
-    const arrows = suggester({ harp: makeHarp('C'), dialect: 'arrow' });
+    const arrows = suggester({ harp: makeHarp('C'), dialect: 'arrows' });
     expect(arrows(parseChord('C'), 72)?.tab).toBe('4↑');
   });
 
-  it('suggester prefers the natural note of a pitch to a bend', () => {
+  it('suggester prefers the unbent note of a pitch to a bend', () => {
     const suggest = suggester({ harp: makeHarp('C'), level: 'overbends' });
     expect(suggest(parseChord('C'), 72)?.sounding).toMatchObject({
       hole: 4,

@@ -14,7 +14,7 @@ const chart = makeChart('basic', 'G');
 
 function played(notes: readonly { start: number; duration: number }[], on = chart) {
   const line = makeLine(notes.map((note) => ({ ...note, pitch: 67 })));
-  return barsPlayed(hearNotes(line, 0), compileChart(on, 'traditional'));
+  return barsPlayed(hearNotes(line, 0), compileChart(on, 'blues'));
 }
 
 /** A note in each of some bars. */

@@ -13,7 +13,7 @@ export interface TakeProgress {
   readonly fresh: readonly FeedbackCode[];
 }
 
-/** Change of the fit of a bar that is worth a word. Design choice. */
+/** Change of the chord fit of a bar that is worth a word. Design choice. */
 const NOTICED = 0.2;
 
 /**
@@ -61,11 +61,11 @@ function progressFrom(before: Score | undefined, score: Score): TakeProgress {
 
 const NONE: readonly never[] = Object.freeze([]);
 
-/** Bars whose fit rose (1) or fell (−1). */
+/** Bars whose chord fit rose (1) or fell (−1). */
 function barsChanged(before: Score, score: Score, way: 1 | -1): readonly number[] {
-  const changed = score.bars.filter(({ fit }, at) => {
-    const was = before.bars[at]?.fit ?? null;
-    return was !== null && fit !== null && way * (fit - was) >= NOTICED;
+  const changed = score.bars.filter(({ chordFit }, at) => {
+    const was = before.bars[at]?.chordFit ?? null;
+    return was !== null && chordFit !== null && way * (chordFit - was) >= NOTICED;
   });
   return Object.freeze(changed.map(({ bar }) => bar));
 }

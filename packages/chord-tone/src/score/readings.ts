@@ -20,8 +20,8 @@ export interface Reading {
    * to the root of the chord; `one-chord`: 0.
    */
   readonly by: number;
-  /** The fit it would have, 0 to 1. */
-  readonly fit: number;
+  /** The chord fit it would have, 0 to 1. */
+  readonly chordFit: number;
   /** What part of what was lost it explains: 1 all, 0 none or less. */
   readonly explains: number;
 }
@@ -74,13 +74,13 @@ function staticCharts(grid: ScoringGrid, home: ChordTable): readonly OtherChart[
 /** How a take fits when it is read otherwise, in a fixed order. */
 export function readOtherwise(
   grid: ScoringGrid,
-  fit: number,
+  chordFit: number,
   fitOver: (grid: ScoringGrid) => number | null,
 ): readonly Reading[] {
   return otherCharts(grid).map(({ kind, by, grid: other }) => {
     const otherFit = fitOver(other) ?? 0;
-    const explains = fit >= 1 ? 0 : Math.max(0, (otherFit - fit) / (1 - fit));
-    return Object.freeze({ kind, by, fit: otherFit, explains });
+    const explains = chordFit >= 1 ? 0 : Math.max(0, (otherFit - chordFit) / (1 - chordFit));
+    return Object.freeze({ kind, by, chordFit: otherFit, explains });
   });
 }
 
@@ -99,7 +99,7 @@ export function bestReading(readings: readonly Reading[]): Reading | undefined {
 /** By how much less a reading may explain and still be taken for as good. Design choice. */
 const NEARLY = 0.05;
 
-/** The share of fit and following that the best other reading takes off. */
+/** The share of chord fit and following that the best other reading takes off. */
 export function chargeOf(
   readings: readonly Reading[],
   { faults, faultsFrom }: Pick<ScoreWeights, 'faults' | 'faultsFrom'>,

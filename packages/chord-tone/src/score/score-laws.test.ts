@@ -47,7 +47,9 @@ describe('scoreLine and key', () => {
           });
           for (const score of scores) {
             expect(judgementOf(score)).toEqual(judgementOf(scores[0] as Score));
-            expect(score.bars.map(({ fit }) => fit)).toEqual(scores[0]?.bars.map(({ fit }) => fit));
+            expect(score.bars.map(({ chordFit }) => chordFit)).toEqual(
+              scores[0]?.bars.map(({ chordFit }) => chordFit),
+            );
           }
         },
       ),
@@ -134,7 +136,7 @@ describe('scoreLine and choruses', () => {
           const again = Array.from({ length: choruses }, (_, at) => shift(notes, at * CHORUS));
           const chart = makeChart(form, key, { choruses });
           const often = scoreLine(makeLine(again.flat()), chart, { swing: 1 });
-          for (const name of ['fit', 'landing', 'coverage', 'clashTime', 'timing'] as const) {
+          for (const name of ['chordFit', 'landing', 'coverage', 'clashTime', 'timing'] as const) {
             expect(often.measures[name] ?? -1).toBeCloseTo(once.measures[name] ?? -1, 9);
           }
           for (const name of ['chordToneShare', 'guideToneShare', 'resolution'] as const) {
@@ -162,7 +164,7 @@ describe('scoreLine and choruses', () => {
 });
 
 describe('scoreLine and what is played better', () => {
-  it('scoreLine never lowers the fit when any note that needs no other becomes the root', () => {
+  it('scoreLine never lowers the chord fit when any note that needs no other becomes the root', () => {
     fc.assert(
       fc.property(anyMelody, anyChart, fc.nat(), (line, chart, which) => {
         const before = scoreLine(line, chart, { swing: 1 });
@@ -171,7 +173,9 @@ describe('scoreLine and what is played better', () => {
         const [part] = parts;
         fc.pre(parts.length === 1 && part?.class === 'clash' && part.chord !== null);
         const after = scoreLine(toRoot(line, index, chart, part?.chord ?? ''), chart, { swing: 1 });
-        expect(after.measures.fit).toBeGreaterThanOrEqual((before.measures.fit ?? 0) - 1e-12);
+        expect(after.measures.chordFit).toBeGreaterThanOrEqual(
+          (before.measures.chordFit ?? 0) - 1e-12,
+        );
       }),
       { numRuns: 100 },
     );
@@ -186,7 +190,7 @@ describe('scoreLine and what is played better', () => {
     return makeLine(notes);
   }
 
-  it('scoreLine gives full landing, fit and coverage for roots over chords of any quality', () => {
+  it('scoreLine gives full landing, chord fit and coverage for roots over chords of any quality', () => {
     const anyQuality = fc.constantFrom(...chordSuffixes());
     fc.assert(
       fc.property(
@@ -200,7 +204,7 @@ describe('scoreLine and what is played better', () => {
             pitch: 60 + (chord?.tones[0]?.pitchClass ?? 0),
           }));
           const { measures, total } = scoreLine(makeLine(roots), chart);
-          expect(measures).toMatchObject({ fit: 1, landing: 1, coverage: 1, clashTime: 0 });
+          expect(measures).toMatchObject({ chordFit: 1, landing: 1, coverage: 1, clashTime: 0 });
           expect(total).toBe(100);
         },
       ),

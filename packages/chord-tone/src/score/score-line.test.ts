@@ -57,8 +57,8 @@ describe('scoreLine classes', () => {
     expect(classesOf(play('Db5@0/2 G5@2'))).toEqual(['unresolved', 'root']);
   });
 
-  it('scoreLine hears no blue note in a bright major tune', () => {
-    const [note] = scoreLine(play('Bb4@0/2'), chart, { style: 'bright-major' }).notes;
+  it('scoreLine hears no blue note in a major tune', () => {
+    const [note] = scoreLine(play('Bb4@0/2'), chart, { style: 'major' }).notes;
     expect(note?.class).toBe('clash');
   });
 
@@ -188,7 +188,7 @@ describe('scoreLine on changes, bars and totals', () => {
     const score = scoreLine(roots, chart);
     expect(score.total).toBe(100);
     expect(score.measures).toMatchObject({
-      fit: 1,
+      chordFit: 1,
       landing: 1,
       coverage: 1,
       chordToneShare: 1,
@@ -218,10 +218,12 @@ describe('scoreLine on changes, bars and totals', () => {
     expect(changes.map(({ shown }) => shown)).toEqual([true, false, true, null, true, null, null]);
   });
 
-  it('scoreLine gives every bar its chords and its fit, also where one note is held over several', () => {
+  it('scoreLine gives every bar its chords and its chord fit, also where one note is held over several', () => {
     const { bars } = scoreLine(play('G4@0/16'), chart);
     expect(bars.length).toBe(12);
-    expect(bars.slice(0, 5).map(({ chords, notes, fit }) => [chords.join(), notes, fit])).toEqual([
+    expect(
+      bars.slice(0, 5).map(({ chords, notes, chordFit }) => [chords.join(), notes, chordFit]),
+    ).toEqual([
       ['G7', 1, 1],
       ['G7', 1, 1],
       ['G7', 1, 1],
@@ -239,13 +241,13 @@ describe('scoreLine on changes, bars and totals', () => {
     const half = scoreLine(play('F#4@0/2'), chart, {
       weights: { credit: { ...SCORE_WEIGHTS.credit, clash: 0.5 } },
     });
-    expect(half.measures.fit).toBe(0.5);
+    expect(half.measures.chordFit).toBe(0.5);
   });
 
   it('scoreLine takes the style from the key', () => {
     const minor = makeChart('minor', 'A');
     expect(scoreLine(play('A4@0'), minor).style).toBe('minor');
-    expect(scoreLine(play('G4@0'), chart).style).toBe('traditional');
+    expect(scoreLine(play('G4@0'), chart).style).toBe('blues');
   });
 
   it('scoreLine marks a note that lands outside down once', () => {
@@ -354,7 +356,7 @@ describe('scoreLine on hard input', () => {
   it('scoreLine gives nothing to a line wholly outside its chart', () => {
     const score = scoreLine(play('G4@0'), chart, { latency: 2 * BEAT });
     expect(score.total).toBe(0);
-    expect(score.measures.fit).toBeNull();
+    expect(score.measures.chordFit).toBeNull();
     expect(score.confidence).toBe(0.5);
   });
 

@@ -73,10 +73,10 @@ export function scoreLine(line: Line, chart: Chart, options: ScoreOptions = {}):
   const { pushWithin } = weights;
   const take = prepareTake(checked, chart, style, { ...options, pushWithin });
   const judgement = judgeTake(take, weights);
-  const { fit, following, readings, fault, timing, silent, confidence, judged, changes } =
+  const { chordFit, following, readings, fault, timing, silent, confidence, judged, changes } =
     judgement;
   const { grid, alignment } = take;
-  const total = totalOf({ fit, following, readings, silent, loose: timing.loose }, weights);
+  const total = totalOf({ chordFit, following, readings, silent, loose: timing.loose }, weights);
   const spellings = spellingsOf(grid);
   return Object.freeze({
     verdict: verdictOn({ ...judgement, total }),
@@ -101,17 +101,17 @@ export function scoreLine(line: Line, chart: Chart, options: ScoreOptions = {}):
 function judgeTake({ grid, whole, notes, heard, alignment }: PreparedTake, weights: ScoreWeights) {
   const judged = judgeNotes(notes, grid, weights);
   const fitOn = (other: ScoringGrid): number | null => fitOver(notes, other, weights);
-  const fit = fitOf(judged);
-  const readings = fit === null ? [] : readOtherwise(whole, fit, fitOn);
+  const chordFit = fitOf(judged);
+  const readings = chordFit === null ? [] : readOtherwise(whole, chordFit, fitOn);
   const silence = barsPlayed(notes, grid);
   const struck = countStruck(judged);
   return {
     judged,
-    fit,
+    chordFit,
     changes: scoreChanges(judged, grid, weights),
-    following: followingOf(judged, fit, grid, weights, fitOn),
+    following: followingOf(judged, chordFit, grid, weights, fitOn),
     readings: Object.freeze(readings),
-    fault: fit === null ? null : faultOf(readings, fit, weightOf(judged)),
+    fault: chordFit === null ? null : faultOf(readings, chordFit, weightOf(judged)),
     timing: timingOf(notes, grid, alignment.swing),
     silentBars: silence.silent,
     silent: silence.of === 0 ? 0 : silence.silent.length / silence.of,

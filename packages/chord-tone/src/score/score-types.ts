@@ -10,13 +10,13 @@ import type { Verdict } from './verdict.js';
 
 /**
  * What a measure says, each from 0 to 1 and each usable alone; null where the line gives nothing to
- * judge it by. All are better when higher, `clashTime` alone when lower. The total rests on `fit`
+ * judge it by. All are better when higher, `clashTime` alone when lower. The total rests on `chordFit`
  * and `following`; the others tell where they come from.
  */
 export interface ScoreMeasures {
   /** Mean credit of the notes, weighted by their weight: how well they fit their chords. */
-  readonly fit: number | null;
-  /** How much of what chance leaves the fit reaches: 0 no more than chance; null over one chord. */
+  readonly chordFit: number | null;
+  /** How much of what chance leaves the chord fit reaches: 0 no more than chance; null over one chord. */
   readonly following: number | null;
   /** Mean credit of the notes that sound at the changes; a change met by a rest is left out. */
   readonly landing: number | null;
@@ -61,7 +61,7 @@ export interface NoteScore {
   readonly class: NoteClass;
   /** What the note is worth, 0 to 1. */
   readonly credit: number;
-  /** What it counts for in `fit`, in felt beats. */
+  /** What it counts for in `chordFit`, in felt beats. */
   readonly weight: number;
   /** Strength of its place in the bar, 0 (between sixteenths) to 1 (the first beat). */
   readonly metre: number;
@@ -93,7 +93,7 @@ export interface BarScore {
   /** Notes and held parts judged in it. */
   readonly notes: number;
   /** Mean credit, 0 to 1; null for a bar of rest. */
-  readonly fit: number | null;
+  readonly chordFit: number | null;
 }
 
 /** What a remark is about: a fault of the whole take, its time, or notes of one kind. */

@@ -82,7 +82,7 @@ describe('suggester by listing', () => {
     expect(suggester({ harp: makeHarp('C') })(parseChord(chord), 67)?.tab).toBe(tab);
   });
 
-  it.each([[{ level: 'bend' as 'bends' }], [{ dialect: 'signs' as 'sign' }]])(
+  it.each([[{ level: 'bend' as 'bends' }], [{ dialect: 'signs' as 'plus-minus' }]])(
     'suggester refuses %j with a harp or without',
     (wrong) => {
       for (const options of [wrong, { ...wrong, harp: makeHarp('C') }]) {

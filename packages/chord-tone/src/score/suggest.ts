@@ -26,7 +26,7 @@ export interface SuggestOptions {
    * suggestion is no help where it cannot be played.
    */
   readonly level?: TechniqueLevel;
-  /** Default `sign`. */
+  /** Default `plus-minus`. */
   readonly dialect?: TabDialectId;
 }
 
@@ -37,7 +37,11 @@ export type Suggest = (chord: Chord, pitch: number) => Suggestion | null;
 const LANDING_DEGREES: ReadonlySet<ChordDegree> = new Set(['1', 'b3', '3', 'b7', '7']);
 
 /** Prepares suggestions on a harp, each looked for once. */
-export function suggester({ harp, level = 'bends', dialect = 'sign' }: SuggestOptions): Suggest {
+export function suggester({
+  harp,
+  level = 'bends',
+  dialect = 'plus-minus',
+}: SuggestOptions): Suggest {
   // Asked for wrongly, neither would be met on a take without remarks.
   requireOneOf(level, TECHNIQUE_LEVELS, { what: 'a technique level' });
   requireOneOf(dialect, TAB_DIALECT_IDS, { what: 'a dialect of tablature' });
@@ -48,7 +52,7 @@ export function suggester({ harp, level = 'bends', dialect = 'sign' }: SuggestOp
   };
 }
 
-/** Natural notes come first where a pitch can be had in several ways, then the lower hole. */
+/** Unbent notes come first where a pitch can be had in several ways, then the lower hole. */
 function easiestByPitch(all: readonly Sounding[]): ReadonlyMap<number, Sounding> {
   const easiest = new Map<number, Sounding>();
   for (const sounding of all) {

@@ -5,7 +5,7 @@ import type { CalibrationPoint, ScoreWeights } from './weights.js';
 /** What a total is made of. */
 export interface TotalParts {
   /** Null where nothing was judged. */
-  readonly fit: number | null;
+  readonly chordFit: number | null;
   readonly following: Following | null;
   readonly readings: readonly Reading[];
   /** Share of the bars that is silent. */
@@ -15,14 +15,14 @@ export interface TotalParts {
 }
 
 /**
- * The total: half fit, half following; less what another reading explains; laid on the scale from 0
+ * The total: half chord fit, half following; less what another reading explains; laid on the scale from 0
  * to 100; less what silence and loose time take off.
  */
 export function totalOf(parts: TotalParts, weights: ScoreWeights): number {
-  const { fit, following, readings, silent, loose } = parts;
-  if (fit === null) return 0;
+  const { chordFit, following, readings, silent, loose } = parts;
+  if (chordFit === null) return 0;
   const share = following === null ? 0 : weights.followingShare;
-  const raw = share * (following?.above ?? 0) + (1 - share) * fit;
+  const raw = share * (following?.above ?? 0) + (1 - share) * chordFit;
   const told = calibrate(raw * (1 - chargeOf(readings, weights)), weights.calibration);
   const played = Math.max(0, 1 - weights.silence * silent);
   const late = weights.looseCost * Math.max(0, (loose ?? 0) - weights.looseFree);

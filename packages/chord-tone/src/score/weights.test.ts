@@ -58,7 +58,7 @@ describe('weights of scoreLine', () => {
     const credit = { ...SCORE_WEIGHTS.credit, root: 0.25, 'guide-tone': 0.75 };
     const { notes, measures } = score('G4@0 B4@1', { credit });
     expect(notes.map((note) => note.credit)).toEqual([0.25, 0.75]);
-    expect(measures.fit).toBe(0.5);
+    expect(measures.chordFit).toBe(0.5);
   });
 
   it('weights of scoreLine: resolvedCredit lifts a note that resolves, and never lowers one', () => {
@@ -105,7 +105,7 @@ describe('weights of scoreLine', () => {
     expect(at(1.2)).toBe(0);
   });
 
-  it('weights of scoreLine: followingShare divides the total between fit and following', () => {
+  it('weights of scoreLine: followingShare divides the total between chord fit and following', () => {
     const line = 'G4@0/3.9 G4@4/1.5 E5@6/2';
     const calibration = [
       { raw: 0, total: 0 },
@@ -115,10 +115,10 @@ describe('weights of scoreLine', () => {
       Object.keys(SCORE_WEIGHTS.faults).map((kind) => [kind, 0]),
     ) as ScoreWeights['faults'];
     const at = (followingShare: number) => score(line, { followingShare, calibration, faults });
-    const { fit, following } = at(0).measures;
-    expect(at(0).total).toBeCloseTo(100 * (fit ?? 0), 9);
+    const { chordFit, following } = at(0).measures;
+    expect(at(0).total).toBeCloseTo(100 * (chordFit ?? 0), 9);
     expect(at(1).total).toBeCloseTo(100 * (following ?? 0), 9);
-    expect(at(0.25).total).toBeCloseTo(75 * (fit ?? 0) + 25 * (following ?? 0), 9);
+    expect(at(0.25).total).toBeCloseTo(75 * (chordFit ?? 0) + 25 * (following ?? 0), 9);
   });
 
   it('weights of scoreLine: shuffledShare divides chance between its two kinds', () => {

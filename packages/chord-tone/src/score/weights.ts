@@ -1,7 +1,7 @@
 import type { NoteClass } from './note-class.js';
 import type { ReadingKind } from './readings.js';
 
-/** A point of the calibration: what fit and following make together, and the total it gives. */
+/** A point of the calibration: what chord fit and following make together, and the total it gives. */
 export interface CalibrationPoint {
   /** 0 to 1. */
   readonly raw: number;
@@ -30,7 +30,7 @@ export interface ScoreWeights {
   readonly landWithin: number;
   /** What shuffled notes count in what chance reaches, 0 to 1; the rest is for blind playing. */
   readonly shuffledShare: number;
-  /** What following counts in the total, 0 to 1; the rest is for fit. */
+  /** What following counts in the total, 0 to 1; the rest is for chord fit. */
   readonly followingShare: number;
   /** What is taken off where another reading explains all that was lost, by its kind, 0 to 1. */
   readonly faults: Readonly<Record<ReadingKind, number>>;

@@ -1,7 +1,7 @@
 import { readInFile } from '@reedplate/files';
 import {
   formatOfName,
-  lossesOf,
+  unsupportedIn,
   type Piece,
   type PieceFormatId,
   type PieceWarning,
@@ -68,7 +68,7 @@ export function writePieceFile(
     ...(harp === undefined ? {} : { harp }),
     ...(level === undefined ? {} : { level }),
   };
-  for (const loss of lossesOf(sheet, to, tab))
+  for (const loss of unsupportedIn(sheet, to, tab))
     terminal.err(`reedplate: ${sayWarning(file, loss)}\n`);
   return to;
 }

@@ -72,7 +72,7 @@ describe('reedplate pick', () => {
     const words = ['pick', '--key', 'G', '--own', 'C', '--line', 'line.json'];
     const { out } = await runWords(words, withFile(JSON.stringify(line)));
     expect(out).toContain(
-      'the line an octave up: 50 % natural, 50 % bent, 0 % overbent, 0 % missing',
+      'the line an octave up: 50 % unbent, 50 % bent, 0 % overbent, 0 % missing',
     );
   });
 });

@@ -5,7 +5,7 @@ import type {
   MeasureGrace,
   MeasureNote,
   MeasureTempo,
-} from '../score/measure.js';
+} from '../notation/measure.js';
 import type { AbcJump, VoiceEvent } from './voice.js';
 
 /** A measure while its events find their places. */

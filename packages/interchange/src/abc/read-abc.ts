@@ -1,12 +1,12 @@
 import { ReedplateError, requireOneOf } from '@reedplate/pitch';
 import { decodeText } from '../decode-text.js';
 import type { FileInput } from '../file-bytes.js';
-import type { Piece } from '../piece.js';
 import {
   assemblePiece,
-  type ReadScoreOptions,
-  type WrittenScore,
-} from '../score/assemble-piece.js';
+  type ReadNotationOptions,
+  type WrittenNotation,
+} from '../notation/assemble-piece.js';
+import type { Piece } from '../piece.js';
 import { makeWarningList } from '../warning.js';
 import { quartersOf } from './fields.js';
 import { readTune, type WrittenTune } from './read-tune.js';
@@ -14,7 +14,7 @@ import { splitTuneBook } from './tune-book.js';
 import { ACCIDENTAL_REACHES, type AccidentalReach } from './voice.js';
 
 /** How ABC is read. */
-export interface ReadAbcOptions extends ReadScoreOptions {
+export interface ReadAbcOptions extends ReadNotationOptions {
   /**
    * How far an accidental holds until the bar line, where the tune does not say: for its letter in
    * all octaves (`pitch`, the default, as the standard has it), in its own `octave`, or `not` at all.
@@ -60,7 +60,7 @@ export function readAbc(input: FileInput, options: ReadAbcOptions = {}): readonl
     tunes.map((lines) => {
       const warnings = makeWarningList();
       return assemblePiece(
-        toScore(readTune([...header, ...lines], reach, warnings)),
+        toNotation(readTune([...header, ...lines], reach, warnings)),
         warnings,
         options,
       );
@@ -68,7 +68,7 @@ export function readAbc(input: FileInput, options: ReadAbcOptions = {}): readonl
   );
 }
 
-function toScore({ tempo, voices, ...head }: WrittenTune): WrittenScore {
+function toNotation({ tempo, voices, ...head }: WrittenTune): WrittenNotation {
   return {
     ...head,
     ...(tempo === undefined ? {} : { quartersPerMinute: quartersOf(tempo) }),

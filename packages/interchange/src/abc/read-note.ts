@@ -1,5 +1,5 @@
 import { powerOfTwo } from '@reedplate/pitch';
-import { LETTER_SEMITONES } from '../score/staff-pitch.js';
+import { LETTER_SEMITONES } from '../notation/staff-pitch.js';
 import { ACCIDENTAL_SEMITONES, type StaffLetter } from './key-field.js';
 import type { EventNote, Voice } from './voice.js';
 

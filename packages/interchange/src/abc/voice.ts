@@ -1,5 +1,5 @@
 import { type ErrorPlace, ReedplateError } from '@reedplate/pitch';
-import type { Jump, Measure } from '../score/measure.js';
+import type { Jump, Measure } from '../notation/measure.js';
 import type { MetreField } from './fields.js';
 import type { Signature, StaffLetter } from './key-field.js';
 import { placeEvents } from './place-events.js';

@@ -1,18 +1,18 @@
 import { parseMetre } from '@reedplate/line';
 import { type KeyName, requireInteger, toKey } from '@reedplate/pitch';
-import { isSwung } from '../feel.js';
 import { HARMONICA_PROGRAM } from '../midi/melody-clues.js';
 import { partsOf } from '../midi/write-midi.js';
-import type { WriteScoreOptions } from '../musicxml/write-musicxml.js';
+import type { WriteNotationOptions } from '../musicxml/write-musicxml.js';
+import { foldRepeats } from '../notation/fold-repeats.js';
+import { titled } from '../notation/titled.js';
+import { type WrittenBar, writeBars } from '../notation/write-bars.js';
 import type { PiecePart, Sheet } from '../piece.js';
-import { foldRepeats } from '../score/fold-repeats.js';
-import { titled } from '../score/titled.js';
-import { type WrittenBar, writeBars } from '../score/write-bars.js';
+import { isSwung } from '../swing.js';
 import { readKeyField } from './key-field.js';
 import { tempoText, type WriteContext, writeBar } from './write-bar.js';
 
 /** How ABC is written. */
-export interface WriteAbcOptions extends WriteScoreOptions {
+export interface WriteAbcOptions extends WriteNotationOptions {
   /** Number of the tune in its file, its `X:` field, from 1; default 1. */
   readonly number?: number;
 }

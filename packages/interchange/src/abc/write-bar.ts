@@ -1,7 +1,7 @@
 import { commonDivisor } from '@reedplate/line';
 import type { KeyName } from '@reedplate/pitch';
-import { cutAt, type SpelledNote, spellVoice } from '../score/spell-voice.js';
-import type { BarChord, BarEvent, BarTempo, WrittenBar } from '../score/write-bars.js';
+import { cutAt, type SpelledNote, spellVoice } from '../notation/spell-voice.js';
+import type { BarChord, BarEvent, BarTempo, WrittenBar } from '../notation/write-bars.js';
 import type { Signature } from './key-field.js';
 import { type BarAccidentals, markDoubled, writePitch } from './write-pitch.js';
 

@@ -1,5 +1,5 @@
 import type { KeyName } from '@reedplate/pitch';
-import { staffPitch } from '../score/staff-pitch.js';
+import { staffPitch } from '../notation/staff-pitch.js';
 import type { Signature, StaffLetter } from './key-field.js';
 
 /** Alterations that each letter has had in a bar, which decide what the next one needs. */

@@ -41,7 +41,7 @@ describe('readPiece and writePiece', () => {
 
   test('writePiece puts tab under the notes of scores where a harp is given', () => {
     for (const format of ['musicxml', 'abc'] as const) {
-      expect(writePiece(sheet, format, { harp, dialect: 'arrow' })).toContain("3↓'");
+      expect(writePiece(sheet, format, { harp, dialect: 'arrows' })).toContain("3↓'");
       expect(writePiece(sheet, format)).not.toContain('3↓');
     }
   });
@@ -59,7 +59,7 @@ describe('readPiece and writePiece', () => {
     expect(piece.warnings).toMatchObject([
       { code: 'tab-ambiguous', value: expect.stringContaining('plain numbers') },
     ]);
-    expect(readPiece('4 5:2', { harp, dialect: 'plus' })).toMatchObject({ warnings: [] });
+    expect(readPiece('4 5:2', { harp, dialect: 'plus-only' })).toMatchObject({ warnings: [] });
   });
 
   test('readPiece and writePiece ask for a harp for tablature', () => {

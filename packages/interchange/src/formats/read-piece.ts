@@ -8,12 +8,12 @@ import type { FileInput } from '../file-bytes.js';
 import { type ReadMidiOptions, readMidi } from '../midi/read-midi.js';
 import { readMusicXml } from '../musicxml/read-musicxml.js';
 import type { Piece } from '../piece.js';
-import type { ReadScoreOptions } from '../score/assemble-piece.js';
+import type { ReadNotationOptions } from '../notation/assemble-piece.js';
 import { readTab } from '../tab/read-tab.js';
 import { detectFormat, type PieceFormatId, requireFormat } from './formats.js';
 
 /** How a file of any format is read. */
-export interface ReadPieceOptions extends ReadScoreOptions, ReadMidiOptions {
+export interface ReadPieceOptions extends ReadNotationOptions, ReadMidiOptions {
   /** Default what {@link detectFormat} finds. */
   readonly format?: PieceFormatId;
   /** Tune of a file with several, from 1; default 1. */

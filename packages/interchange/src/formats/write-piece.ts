@@ -4,12 +4,12 @@ import type { TabDialectId } from '@reedplate/tab';
 import { writeAbc } from '../abc/write-abc.js';
 import type { FileBytes } from '../file-bytes.js';
 import { writeMidi } from '../midi/write-midi.js';
-import { type WriteScoreOptions, writeMusicXml } from '../musicxml/write-musicxml.js';
+import { type WriteNotationOptions, writeMusicXml } from '../musicxml/write-musicxml.js';
 import type { Sheet } from '../piece.js';
-import { titled } from '../score/titled.js';
+import { titled } from '../notation/titled.js';
 import { writeTab } from '../tab/write-tab.js';
 import { type PieceFormatId, requireFormat } from './formats.js';
-import { tabWords } from './tab-words.js';
+import { tabLyrics } from './tab-lyrics.js';
 
 /** How a sheet is written in any format. */
 export interface WritePieceOptions {
@@ -17,9 +17,9 @@ export interface WritePieceOptions {
   readonly harp?: Harp;
   /** What the player can do; default `overbends`. */
   readonly level?: TechniqueLevel;
-  /** Dialect of tab; default `sign`. */
+  /** Dialect of tab; default `plus-minus`. */
   readonly dialect?: TabDialectId;
-  /** What sounds each moment of the line, as a path or a practice line has chosen it. */
+  /** What sounds each event of the line, as a path or a practice line has chosen it. */
   readonly soundings?: readonly (readonly Sounding[])[];
   /** Title; default that of the line. */
   readonly title?: string;
@@ -56,17 +56,17 @@ type PieceWriter = (sheet: Sheet, options: WritePieceOptions) => string | FileBy
 const WRITERS: Readonly<Record<PieceFormatId, PieceWriter>> = {
   line: (sheet, { title }) => `${JSON.stringify(titled(sheet, title).line, null, 2)}\n`,
   midi: (sheet, { title }) => writeMidi(titled(sheet, title)),
-  musicxml: (sheet, options) => writeMusicXml(sheet, scoreOptions(sheet, options)),
-  abc: (sheet, options) => writeAbc(sheet, scoreOptions(sheet, options)),
+  musicxml: (sheet, options) => writeMusicXml(sheet, notationOptions(sheet, options)),
+  abc: (sheet, options) => writeAbc(sheet, notationOptions(sheet, options)),
   tab: writeTabPiece,
 };
 
-function scoreOptions(
+function notationOptions(
   { line }: Sheet,
   { harp, title, remark, ...options }: WritePieceOptions,
-): WriteScoreOptions {
+): WriteNotationOptions {
   return {
-    ...(harp === undefined ? {} : { words: tabWords(line, harp, options) }),
+    ...(harp === undefined ? {} : { words: tabLyrics(line, harp, options) }),
     ...(title === undefined ? {} : { title }),
     ...(remark === undefined ? {} : { remark }),
   };

@@ -3,7 +3,7 @@ import { isReedplateError } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { lines, mutations } from '../arbitraries.fixture.js';
-import { layFeel, liftFeel } from '../feel.js';
+import { applySwing, removeSwing } from '../swing.js';
 import { readMidi } from './read-midi.js';
 import { writeMidi } from './write-midi.js';
 
@@ -50,10 +50,10 @@ describe('laws of MIDI files', () => {
 describe('laws of feel', () => {
   const ratios = fc.double({ min: 1, max: 3.5, noNaN: true });
 
-  test('liftFeel undoes layFeel to a tick', () => {
+  test('removeSwing undoes applySwing to a tick', () => {
     fc.assert(
       fc.property(anyLine, ratios, (line, ratio) => {
-        const { notes } = liftFeel(layFeel(line, { ratio }), { ratio });
+        const { notes } = removeSwing(applySwing(line, { ratio }), { ratio });
         for (const [at, note] of line.notes.entries()) {
           expect(Math.abs((notes[at]?.start ?? -9) - note.start)).toBeLessThanOrEqual(1);
         }
@@ -61,10 +61,10 @@ describe('laws of feel', () => {
     );
   });
 
-  test('layFeel keeps the order of notes, the beats, and the pitches', () => {
+  test('applySwing keeps the order of notes, the beats, and the pitches', () => {
     fc.assert(
       fc.property(anyLine, ratios, (line, ratio) => {
-        const laid = layFeel(line, { ratio });
+        const laid = applySwing(line, { ratio });
         expect(laid.notes.map(({ pitch }) => pitch)).toEqual(line.notes.map(({ pitch }) => pitch));
         for (const [at, { start }] of line.notes.entries()) {
           const isOnBeat = (start - line.pickup) % 960 === 0;

@@ -2,11 +2,11 @@ import type { Feel } from '@reedplate/form';
 import { makeLine, parseMetre } from '@reedplate/line';
 import { deepFreeze } from '@reedplate/pitch';
 import { choosePart, warnOfChoice } from '../choose-part.js';
-import { liftFeel } from '../feel.js';
 import type { FileInput } from '../file-bytes.js';
+import { chartOfMarks } from '../notation/chart-of-marks.js';
+import type { ChordMark } from '../notation/lay-measures.js';
 import type { Piece, PiecePart } from '../piece.js';
-import { chartOfMarks } from '../score/chart-of-marks.js';
-import type { ChordMark } from '../score/lay-measures.js';
+import { removeSwing } from '../swing.js';
 import { makeWarningList } from '../warning.js';
 import { MOST_BENDS } from './bends.js';
 import { readChunks } from './chunks.js';
@@ -66,7 +66,7 @@ export function readMidi(input: Exclude<FileInput, string>, options: ReadMidiOpt
   const parts = read
     .flatMap((track, index) => collectNotes(track, index, { scale, bends, budget, warnings }))
     .map((notes) => toPart(notes, lineOptions))
-    .map((part) => ({ ...part, line: liftFeel(part.line, { feel }) }));
+    .map((part) => ({ ...part, line: removeSwing(part.line, { feel }) }));
   if (parts.length === 0) warnings.add('notes-missing');
   // Bar 1 of the chart is bar 1 of the line: the count-in is before it.
   const counted = (head.countIn ?? 0) * parseMetre(head.metre).barTicks;

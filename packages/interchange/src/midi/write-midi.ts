@@ -9,9 +9,9 @@ import {
 } from '@reedplate/line';
 import { type Chord, type KeyName, toKey } from '@reedplate/pitch';
 import { writeMidi as writeBytes } from 'midi-file';
-import { layFeel } from '../feel.js';
 import type { FileBytes } from '../file-bytes.js';
 import type { PiecePart, Sheet } from '../piece.js';
+import { applySwing } from '../swing.js';
 import { countInMarker } from './count-in-marker.js';
 import { HARMONICA_PROGRAM } from './melody-clues.js';
 import { signatureOfKey } from './read-head.js';
@@ -54,7 +54,7 @@ const USUAL_TEMPO = 96;
 export function writeMidi(sheet: Sheet, options: WriteMidiOptions = {}): FileBytes {
   const { feel = sheet.chart?.feel ?? 'straight', ratio } = options;
   const played = ({ line }: PiecePart): Line =>
-    layFeel(line, { feel, ...(ratio === undefined ? {} : { ratio }) });
+    applySwing(line, { feel, ...(ratio === undefined ? {} : { ratio }) });
   const parts = partsOf(sheet, options.program ?? HARMONICA_PROGRAM);
   const tracks = [
     toTrack(conductorEvents(sheet), endOf(sheet)),

@@ -6,7 +6,7 @@ import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { published } from '../../../../test/sources/published.js';
 import { makeBacking } from '../../../backing/src/index.js';
 import { lines, overlappingLines } from '../arbitraries.fixture.js';
-import { tabWords } from '../formats/tab-words.js';
+import { tabLyrics } from '../formats/tab-lyrics.js';
 import { openVerovio, type VerovioReading } from './verovio.fixture.js';
 import { writeMusicXml } from './write-musicxml.js';
 
@@ -80,7 +80,7 @@ describe('MusicXML, read by another reader', () => {
     chorus.map((note) => ({ ...note, start: note.start + (beats + 1) * 960 })),
   );
   const line = makeLine([at(0, 1, 62), ...choruses], { pickup: 960, title: 'Three times' });
-  const words = tabWords(line, makeHarp('C'));
+  const words = tabLyrics(line, makeHarp('C'));
 
   published('verovio', 'MusicXML', () => {
     test('writeMusicXml writes choruses between repeat signs that Verovio plays out', () => {
@@ -100,7 +100,7 @@ describe('MusicXML, read by another reader', () => {
 
     test('writeMusicXml writes tab that Verovio shows under the notes, dialect by dialect', () => {
       expect(read(writeMusicXml({ line, chart }, { words })).words).toEqual(words);
-      const arrows = tabWords(line, makeHarp('C'), { dialect: 'arrow' });
+      const arrows = tabLyrics(line, makeHarp('C'), { dialect: 'arrows' });
       expect(arrows.slice(0, 2)).toEqual(['1↓', '2↓']);
       expect(read(writeMusicXml({ line, chart }, { words: arrows })).words).toEqual(arrows);
     });

@@ -1,4 +1,4 @@
-import type { Measure } from '../score/measure.js';
+import type { Measure } from '../notation/measure.js';
 import { child, childrenOf, type XmlElement } from './xml-tree.js';
 
 /** An ending of a repeat. */

@@ -1,4 +1,4 @@
-import type { Jump, JumpKind } from '../score/measure.js';
+import type { Jump, JumpKind } from '../notation/measure.js';
 import { child, childrenOf, type XmlElement } from './xml-tree.js';
 
 /** Attributes of a `<sound>` and what they say: MusicXML 4.0, complex type sound. */

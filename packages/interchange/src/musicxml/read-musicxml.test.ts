@@ -1,7 +1,7 @@
 import { zipSync } from 'fflate';
 import { describe, expect, test, vi } from 'vitest';
+import type { ReadNotationOptions } from '../notation/assemble-piece.js';
 import type { Piece } from '../piece.js';
-import type { ReadScoreOptions } from '../score/assemble-piece.js';
 import { readMusicXml } from './read-musicxml.js';
 
 // A busy machine takes its time over 17 MB.
@@ -19,7 +19,7 @@ const note = (step: string, duration = 2, more = ''): string => {
   const pitch = `<pitch><step>${step[0]}</step>${step[2] === undefined ? '' : `<alter>${step.slice(2)}</alter>`}<octave>${step[1]}</octave></pitch>`;
   return `<note>${pitch}<duration>${duration}</duration>${more}</note>`;
 };
-const read = (measures: readonly string[], options: ReadScoreOptions = {}): Piece =>
+const read = (measures: readonly string[], options: ReadNotationOptions = {}): Piece =>
   readMusicXml(score(...measures), options);
 const notes = ({ line }: Pick<Piece, 'line'>): readonly string[] =>
   line.notes.map(({ start, duration, pitch }) => `${start}+${duration} ${pitch}`);

@@ -3,16 +3,16 @@ import { isReedplateError, type KeyName, ReedplateError } from '@reedplate/pitch
 import { decodeText, requireSize } from '../decode-text.js';
 import { bytesOf, type FileInput } from '../file-bytes.js';
 import { keyOfSignature } from '../midi/read-head.js';
-import type { Piece } from '../piece.js';
 import {
   assemblePiece,
-  type ReadScoreOptions,
+  type ReadNotationOptions,
+  type WrittenNotation,
   type WrittenPart,
-  type WrittenScore,
-} from '../score/assemble-piece.js';
+} from '../notation/assemble-piece.js';
+import type { Piece } from '../piece.js';
 import { makeWarningList, type WarningList } from '../warning.js';
+import { requireParts } from './notation-limits.js';
 import { readPart } from './read-part.js';
-import { requireParts } from './score-limits.js';
 import { isMxl, unpackMxl } from './unpack-mxl.js';
 import { COUNT_IN_FIELD } from './write-musicxml.js';
 import { child, childNumber, childrenOf, childText, readXml, type XmlElement } from './xml-tree.js';
@@ -36,7 +36,7 @@ import { child, childNumber, childrenOf, childText, readXml, type XmlElement } f
  * readMusicXml('<html/>'); // throws MUSICXML_MALFORMED
  * ```
  */
-export function readMusicXml(input: FileInput, options: ReadScoreOptions = {}): Piece {
+export function readMusicXml(input: FileInput, options: ReadNotationOptions = {}): Piece {
   const warnings = makeWarningList();
   return assemblePiece(readScore(readXml(textOf(input)), warnings), warnings, options);
 }
@@ -48,7 +48,7 @@ function textOf(input: FileInput): string {
   return decodeText(isMxl(bytes) ? unpackMxl(bytes) : bytes);
 }
 
-function readScore(root: XmlElement, warnings: WarningList): WrittenScore {
+function readScore(root: XmlElement, warnings: WarningList): WrittenNotation {
   const parts = partsOf(root);
   requireParts(parts.length);
   const attributes = parts.flatMap(({ measures }) =>

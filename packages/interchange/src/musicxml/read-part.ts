@@ -7,15 +7,15 @@ import type {
   MeasureGrace,
   MeasureNote,
   MeasureTempo,
-} from '../score/measure.js';
+} from '../notation/measure.js';
 import type { WarningList } from '../warning.js';
 import { symbolOfHarmony } from './harmony.js';
+import { requireStaves } from './notation-limits.js';
 import { type Ending, readBarlines } from './read-barlines.js';
 import { jumpsOfBarlines, jumpsOfSound, sayJump, wordsOfDirection } from './read-jumps.js';
 import { pitchOf, warnOfNotations } from './read-pitch.js';
 import { loudnessOf } from './read-playing.js';
 import { quartersOf } from './read-tempo.js';
-import { requireStaves } from './score-limits.js';
 import { child, childNumber, childrenOf, type XmlElement } from './xml-tree.js';
 
 /** The measures of a part, for each of its staves; chord symbols go with the first. */

@@ -1,6 +1,6 @@
 import { HIGHEST_MIDI } from '@reedplate/pitch';
-import type { GraceNote } from '../score/measure.js';
-import { LETTER_SEMITONES } from '../score/staff-pitch.js';
+import type { GraceNote } from '../notation/measure.js';
+import { LETTER_SEMITONES } from '../notation/staff-pitch.js';
 import type { WarningList } from '../warning.js';
 import { ACCENTS, playedAs } from './read-playing.js';
 import { child, childNumber, childrenOf, childText, type XmlElement } from './xml-tree.js';

@@ -1,4 +1,4 @@
-import type { PlayedAs, SharePoint } from '../score/measure.js';
+import type { PlayedAs, SharePoint } from '../notation/measure.js';
 import { velocityOf } from './write-playing.js';
 import { child, childNumber, childrenOf, type XmlElement } from './xml-tree.js';
 

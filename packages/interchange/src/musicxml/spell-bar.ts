@@ -4,10 +4,10 @@ import {
   accidentalsOf,
   type ReadPitch,
   type ShownAccidental,
-} from '../score/accidentals.js';
-import { beamNotes } from '../score/beam-notes.js';
-import { type SpelledNote, spellVoice } from '../score/spell-voice.js';
-import type { WrittenBar } from '../score/write-bars.js';
+} from '../notation/accidentals.js';
+import { beamNotes } from '../notation/beam-notes.js';
+import { type SpelledNote, spellVoice } from '../notation/spell-voice.js';
+import type { WrittenBar } from '../notation/write-bars.js';
 import { writeEvent } from './write-note.js';
 
 interface BarSpelling {

@@ -1,21 +1,21 @@
 import { parseMetre, TICKS_PER_QUARTER } from '@reedplate/line';
 import { type KeyName, toKey } from '@reedplate/pitch';
-import { isSwung } from '../feel.js';
 import { HARMONICA_PROGRAM } from '../midi/melody-clues.js';
 import { signatureOfKey } from '../midi/read-head.js';
 import { partsOf } from '../midi/write-midi.js';
+import type { AlteredPlaces } from '../notation/accidentals.js';
+import { foldRepeats } from '../notation/fold-repeats.js';
+import { titled } from '../notation/titled.js';
+import { type BarTempo, type WrittenBar, writeBars } from '../notation/write-bars.js';
 import type { PiecePart, Sheet } from '../piece.js';
-import type { AlteredPlaces } from '../score/accidentals.js';
-import { foldRepeats } from '../score/fold-repeats.js';
-import { titled } from '../score/titled.js';
-import { type BarTempo, type WrittenBar, writeBars } from '../score/write-bars.js';
+import { isSwung } from '../swing.js';
 import { spellBar } from './spell-bar.js';
 import { writeOpening } from './write-direction.js';
 import { writeHarmony } from './write-harmony.js';
 import { element } from './xml-text.js';
 
 /** How scores are written. */
-export interface WriteScoreOptions {
+export interface WriteNotationOptions {
   /** What stands under the notes, one for each time that notes begin: tab, say. Default none. */
   readonly words?: readonly string[];
   /** Whether choruses that are all alike are written once, with repeat signs; default true. */
@@ -42,7 +42,7 @@ export interface WriteScoreOptions {
  * writeMusicXml({ line }, { words: ['-2'] }).includes('<text>-2</text>'); // => true
  * ```
  */
-export function writeMusicXml(untitled: Sheet, options: WriteScoreOptions = {}): string {
+export function writeMusicXml(untitled: Sheet, options: WriteNotationOptions = {}): string {
   const sheet = titled(untitled, options.title);
   const parts = partsOf(sheet, HARMONICA_PROGRAM).filter(({ percussion }) => percussion !== true);
   const { title } = sheet.line;
@@ -97,7 +97,7 @@ function writePart(
   { line }: PiecePart,
   at: number,
   sheet: Sheet,
-  { words, repeats = true, remark }: WriteScoreOptions,
+  { words, repeats = true, remark }: WriteNotationOptions,
 ): string {
   const { chart } = sheet;
   const key = sheet.key ?? chart?.key ?? 'C';

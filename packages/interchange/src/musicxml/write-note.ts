@@ -1,10 +1,10 @@
 import { type KeyName, ReedplateError } from '@reedplate/pitch';
-import type { ShownAccidental } from '../score/accidentals.js';
-import type { Beam } from '../score/beam-notes.js';
-import type { GraceNote, PlayedAs } from '../score/measure.js';
-import type { NoteValue } from '../score/note-value.js';
-import type { SpelledNote } from '../score/spell-voice.js';
-import { staffPitch } from '../score/staff-pitch.js';
+import type { ShownAccidental } from '../notation/accidentals.js';
+import type { Beam } from '../notation/beam-notes.js';
+import type { GraceNote, PlayedAs } from '../notation/measure.js';
+import type { NoteValue } from '../notation/note-value.js';
+import type { SpelledNote } from '../notation/spell-voice.js';
+import { staffPitch } from '../notation/staff-pitch.js';
 import { dynamicsOf, writeBends } from './write-playing.js';
 import { element } from './xml-text.js';
 

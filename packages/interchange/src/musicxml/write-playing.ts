@@ -1,4 +1,4 @@
-import type { PlayedAs } from '../score/measure.js';
+import type { PlayedAs } from '../notation/measure.js';
 import { element } from './xml-text.js';
 
 /** The default forte of MusicXML is velocity 90, and dynamics are percents of it. */

@@ -8,7 +8,7 @@ const MOST = 2;
 /** Holes where most blues is played; common practice. */
 const HOME = { from: 1, to: 6 };
 
-/** The holes that give the root of a chord, in tab: natural ones in the low half first, two at most. */
+/** The holes that give the root of a chord, in tab: unbent ones in the low half first, two at most. */
 export function rootHoles(chord: Chord, harp: Harp, level: TechniqueLevel): readonly string[] {
   const roots = targetsOf(chord, harp, { level }).filter(({ degree }) => degree === '1');
   const natural = roots.filter(({ sounding }) => sounding.technique === 'natural');

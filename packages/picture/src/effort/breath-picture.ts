@@ -200,7 +200,7 @@ function describeAir(steps: readonly ExplainedStep[], { comfort, capacity }: Lim
   const most = Math.max(...steps.map(({ air }) => Math.abs(air)));
   return (
     `Air in seconds of playing from half full; comfortable to ${comfort}, possible to ${capacity}. ` +
-    `The most is ${round(most)}; ${strained} of ${steps.length} moments end beyond comfort.`
+    `The most is ${round(most)}; ${strained} of ${steps.length} events end beyond comfort.`
   );
 }
 

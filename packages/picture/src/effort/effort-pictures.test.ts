@@ -54,14 +54,14 @@ describe('breathPicture and effortPicture', () => {
     );
   });
 
-  it('breathPicture says how far from half full each moment ends', () => {
+  it('breathPicture says how far from half full each event ends', () => {
     const line = lineOfTab(parseTimedTab('-4:4 +4:8'), harp, { tempo: 60 });
     const { text, description } = breathPicture(explain(line), line);
     expect(text.split('\n').slice(1)).toEqual([
       'bar 1 beat 1: draw to 4 s above half full',
       'bar 2 beat 1: blow to 4 s below half full',
     ]);
-    expect(description).toContain('0 of 2 moments end beyond comfort');
+    expect(description).toContain('0 of 2 events end beyond comfort');
   });
 
   it('breathPicture needs a model that it can find, or is given', () => {
@@ -73,7 +73,7 @@ describe('breathPicture and effortPicture', () => {
     expect(breathPicture(own, line, { model }).description).toContain('possible to');
   });
 
-  it('airTrack runs from each moment to the next without a gap, rests towards half full', () => {
+  it('airTrack runs from each event to the next without a gap, rests towards half full', () => {
     fc.assert(
       fc.property(anyTab, (tab) => {
         const line = lineOfTab(parseTimedTab(tab), harp, { tempo: 60 });
@@ -85,7 +85,7 @@ describe('breathPicture and effortPicture', () => {
     );
   });
 
-  it('effortPicture has a column a moment and a row for each term that costs', () => {
+  it('effortPicture has a column an event and a row for each term that costs', () => {
     const explained = explain(lineOfTab(parseTimedTab("-2 -3' +4 +4"), harp));
     const { svg, text } = effortPicture(explained);
     const costing = Object.values(explained.terms).filter((cost) => cost > 0).length;

@@ -28,7 +28,7 @@ import { withSigns } from '../text/with-signs.js';
 export function fitPicture(ranking: FitRanking, options: PictureOptions = {}): Picture {
   requireOptions(options, PICTURE_OPTIONS, 'fitPicture');
   const ranked = bestOfEach(ranking.harps);
-  const frame = makeFrame(options, `Harps for ${ranking.moments} notes or chords`);
+  const frame = makeFrame(options, `Harps for ${ranking.events} notes or chords`);
   const groups = groupRows(ranked);
   const nodes: SvgNode[] = [];
   let top = frame.top;
@@ -78,7 +78,7 @@ function groupRows(ranked: readonly Ranked[]): ReadonlyMap<string, readonly Rank
 }
 
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
-const effort = (fit: HarpFit): string => `${Math.round(fit.effortPerMoment * 100) / 100}`;
+const effort = (fit: HarpFit): string => `${Math.round(fit.effortPerEvent * 100) / 100}`;
 
 function fitInText(fit: HarpFit): string {
   const moved = fit.transposition === 0 ? '' : `, moved by ${fit.transposition}`;

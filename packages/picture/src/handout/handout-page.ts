@@ -18,7 +18,7 @@ export interface HandoutLine {
   /** What it is called: `Roots`, `Turnaround`. */
   readonly title: string;
   readonly line: Line;
-  /** What sounds each moment; default the easiest path. */
+  /** What sounds each event; default the easiest path. */
   readonly soundings?: LineSoundings;
   /** The line as staff notation, in SVG text; default none. */
   readonly notation?: string;

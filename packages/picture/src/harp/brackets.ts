@@ -20,7 +20,7 @@ export interface Bracket {
  */
 export function bracketsOf(chord: Chord, harp: Harp, style: PlayingStyle): readonly Bracket[] {
   const { whole, partial } = chordAvailability(chord, harp, { style, level: 'natural' });
-  const complete = whole.filter(({ fit }) => fit === 'complete');
+  const complete = whole.filter(({ completeness }) => completeness === 'complete');
   const wholes = joinRuns(runsOf(complete.length > 0 ? complete : whole));
   const parts = joinRuns(
     runsOf(partial).filter((run) => !wholes.some((other) => contains(other, run))),

@@ -8,7 +8,7 @@ export type HarpNames = 'notes' | 'degrees';
 /** A sounding in its place on the picture of a harp. */
 export interface PlacedCell extends Pick<HarpCell, 'hole' | 'sounding' | 'tone'> {
   readonly breath: Breath;
-  /** Rows away from the row of the breath: 0 the natural note, bends and the overbend outwards. */
+  /** Rows away from the row of the breath: 0 the unbent note, bends and the overbend outwards. */
   readonly rank: number;
   /** What it is called. */
   readonly name: string;

@@ -32,7 +32,7 @@ describe('harpPicture', () => {
     );
   });
 
-  it('harpPicture names every natural note of the harp, and no more on the natural level', () => {
+  it('harpPicture names every unbent note of the harp, and no more on the natural level', () => {
     const { svg, text } = harpPicture('C', { level: 'natural' });
     const names = textBoxes(svg).map((box) => box.text);
     expect(

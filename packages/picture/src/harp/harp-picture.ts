@@ -70,7 +70,7 @@ export function harpPicture(harp: HarpLike, options: HarpPictureOptions = {}): P
   const chord = options.chord === undefined ? undefined : toChord(options.chord);
   const frame = makeFrame(options, harpTitle(subject, chord, key));
   const cells = cellsOf(subject, { names, key, chord, level });
-  const style = key === undefined ? 'traditional' : styleOfKey(key);
+  const style = key === undefined ? 'blues' : styleOfKey(key);
   const brackets = chord === undefined ? [] : bracketsOf(chord, subject, style);
   const numeral = chord && key ? numeralOfChord(chord, key).text : null;
   const { theme } = frame;

@@ -2,10 +2,10 @@ import { type Chart, type ChordSpan, chordChanges } from '@reedplate/form';
 import type { Harp, Sounding, TechniqueLevel } from '@reedplate/layout';
 import { type Line, makeLine, parseMetre } from '@reedplate/line';
 import { ReedplateError } from '@reedplate/pitch';
-import { bestPath, type LineMoment, momentsOf } from '@reedplate/playability';
+import { bestPath, type LineEvent, eventsOf } from '@reedplate/playability';
 import { formatTab, markOf } from '@reedplate/tab';
 
-/** A moment of a line, ready to be drawn. */
+/** A event of a line, ready to be drawn. */
 export interface LineNote {
   /** Ticks after bar 1, below 0 in the pickup. */
   readonly start: number;
@@ -16,7 +16,7 @@ export interface LineNote {
   readonly label: string;
 }
 
-/** What a moment is sounded with, for each moment of a line in order. */
+/** What an event is sounded with, for each event of a line in order. */
 export type LineSoundings = readonly (readonly Sounding[])[];
 
 /** The notes of a line, with the soundings given or else the easiest. */
@@ -26,17 +26,17 @@ export function notesOf(
   given: LineSoundings | undefined,
   level: TechniqueLevel,
 ): readonly LineNote[] {
-  const moments = momentsOf(line);
-  if (given !== undefined && !(Array.isArray(given) && given.length === moments.length)) {
+  const events = eventsOf(line);
+  if (given !== undefined && !(Array.isArray(given) && given.length === events.length)) {
     throw new ReedplateError({
       code: 'OPTION_UNKNOWN',
       value: Array.isArray(given) ? given.length : given,
-      expected: `soundings for each of the ${moments.length} moments of the line`,
+      expected: `soundings for each of the ${events.length} events of the line`,
     });
   }
-  const soundings = given ?? easiest(line, harp, moments, level);
+  const soundings = given ?? easiest(line, harp, events, level);
   const barOne = barOneOf(line);
-  return moments.map(({ start, end }, at) => {
+  return events.map(({ start, end }, at) => {
     const sounded = soundings[at] ?? [];
     const label = sounded.length === 0 ? '?' : formatTab([sounded.map(markOf)]);
     return { start: start - barOne, end: end - barOne, soundings: sounded, label };
@@ -48,21 +48,21 @@ export function barOneOf({ metre, pickup, countIn = 0 }: Line): number {
   return pickup + countIn * parseMetre(metre).barTicks;
 }
 
-/** The easiest path; where the harp lacks a moment, that of the rest. */
+/** The easiest path; where the harp lacks an event, that of the rest. */
 function easiest(
   line: Line,
   harp: Harp,
-  moments: readonly LineMoment[],
+  events: readonly LineEvent[],
   level: TechniqueLevel,
 ): LineSoundings {
   const path = bestPath(line, harp, { level });
   if (path.playable) return path.soundings;
-  const had = moments.map((moment) => bestPath(only(line, [moment]), harp, { level }).playable);
-  if (!had.includes(true)) return moments.map(() => []);
+  const had = events.map((event) => bestPath(only(line, [event]), harp, { level }).playable);
+  if (!had.includes(true)) return events.map(() => []);
   const rest = bestPath(
     only(
       line,
-      moments.filter((_, at) => had[at]),
+      events.filter((_, at) => had[at]),
     ),
     harp,
     { level },
@@ -71,8 +71,8 @@ function easiest(
   return had.map((isHad) => (isHad ? (found.shift() ?? []) : []));
 }
 
-function only(line: Line, moments: readonly LineMoment[]): Line {
-  const notes = moments.flatMap(({ start, end, pitches }) =>
+function only(line: Line, events: readonly LineEvent[]): Line {
+  const notes = events.flatMap(({ start, end, pitches }) =>
     pitches.map((pitch) => ({ start, duration: end - start, pitch })),
   );
   return makeLine(notes, { metre: line.metre, pickup: line.pickup });

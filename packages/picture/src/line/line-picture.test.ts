@@ -86,9 +86,9 @@ describe('linePicture', () => {
     ]);
   });
 
-  it('linePicture refuses an empty line and soundings that are not one a moment', () => {
+  it('linePicture refuses an empty line and soundings that are not one for each event', () => {
     expect(() => linePicture(makeLine([]), harp)).toThrow(/note/u);
     const line = makeLine([{ start: 0, duration: 960, pitch: 67 }]);
-    expect(() => linePicture(line, harp, { soundings: [] })).toThrow(/each of the 1 moments/u);
+    expect(() => linePicture(line, harp, { soundings: [] })).toThrow(/each of the 1 events/u);
   });
 });

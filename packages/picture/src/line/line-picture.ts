@@ -23,7 +23,7 @@ import {
 export interface LinePictureOptions extends PictureOptions {
   /** The chart it is played over: its chords stand above; default none. */
   readonly chart?: Chart;
-  /** What sounds each moment, as a path or a practice line has it; default the easiest path. */
+  /** What sounds each event, as a path or a practice line has it; default the easiest path. */
   readonly soundings?: LineSoundings;
   /** First and last bar to draw, from 0 for a pickup; default all. */
   readonly bars?: BarRange;
@@ -44,7 +44,7 @@ const LINE_PICTURE_OPTIONS: OptionNames<LinePictureOptions> = {
  * held, blow notes lie high and draw notes low. What the harp cannot sound stands as `?`.
  *
  * @throws ReedplateError `LINE_EMPTY`, `HARP_INVALID`, `OPTION_UNKNOWN` for soundings that are not one a
- *   moment, `NUMBER_RANGE` for bars without notes
+ *   event, `NUMBER_RANGE` for bars without notes
  * @example
  * ```ts
  * import { makeLine } from '@reedplate/line';

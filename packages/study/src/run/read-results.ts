@@ -69,12 +69,12 @@ function isFailure(value: unknown): value is StudyFailure {
 
 function isResult(value: unknown): value is StudyResult {
   if (!isObject(value) || !Array.isArray(value.cells)) return false;
-  const { number, moments, model } = value;
+  const { number, events, model } = value;
   const isHeaded = typeof number === 'number' && typeof model === 'string';
-  return isHeaded && typeof moments === 'number' && moments > 0 && value.cells.every(isCell);
+  return isHeaded && typeof events === 'number' && events > 0 && value.cells.every(isCell);
 }
 
-const FIGURES = ['position', 'playableShare', 'effortPerMoment', 'bends', 'overbends'] as const;
+const FIGURES = ['position', 'playableShare', 'effortPerEvent', 'bends', 'overbends'] as const;
 
 function isCell(cell: unknown): boolean {
   if (!isObject(cell) || typeof cell.tuning !== 'string' || typeof cell.level !== 'string') {

@@ -86,7 +86,11 @@ describe('reedplate convert', () => {
 
   test('reedplate convert reads tab for a harp, and writes it in another dialect', async () => {
     const words = ['convert', '-', '-', '--to', 'tab', '--harp', 'C'];
-    const { code, out, path, bytes } = await convert("4B:2 3D'", [...words, '--dialect', 'letter']);
+    const { code, out, path, bytes } = await convert("4B:2 3D'", [
+      ...words,
+      '--dialect',
+      'blow-draw',
+    ]);
     expect([code, out, path, textOf(bytes)]).toEqual([0, '', '-', "4B:2 3D'\n"]);
     expect(textOf((await convert("4B:2 3D'", words)).bytes)).toBe("+4:2 -3'\n");
     expect((await convert('4 5', words)).err).toMatch(

@@ -14,7 +14,7 @@ describe('reedplate fit', () => {
   test('fit prints a ranking of the twelve keys, and how many were searched', async () => {
     const { out, code } = await read('--count', '2');
     expect(code).toBe(0);
-    expect(out).toMatch(/^harps for 8 moments \(intermediate, bends\)\n/u);
+    expect(out).toMatch(/^harps for 8 events \(intermediate, bends\)\n/u);
     expect(out).toMatch(/\n1 +G +0 +100 % /u);
     expect(out).toMatch(/\n12 considered, \d+ searched/u);
   });

@@ -65,9 +65,9 @@ function harpsOf({ keys, tunings, registers }: FitWords, terminal: Terminal) {
 }
 
 function showFit(ranking: FitAnswer, { paint, table }: Page): readonly string[] {
-  const { considered, searched, moments, model, level, harps } = ranking;
+  const { considered, searched, events, model, level, harps } = ranking;
   return [
-    paint('heading', `harps for ${count(moments, 'moment')} (${model}, ${level})`),
+    paint('heading', `harps for ${count(events, 'event')} (${model}, ${level})`),
     '',
     ...table({ head: HEAD, rows: harps.map(rowOf) }),
     '',
@@ -78,14 +78,14 @@ function showFit(ranking: FitAnswer, { paint, table }: Page): readonly string[] 
 const HEAD = ['', 'harp', 'move', 'plays', 'effort', 'each', 'bends', 'over', 'breath', 'holes'];
 
 function rowOf(fit: HarpFit, at: number): readonly string[] {
-  const { harp, transposition, playableShare, effort, effortPerMoment } = fit;
+  const { harp, transposition, playableShare, effort, effortPerEvent } = fit;
   return [
     `${at + 1}`,
     harpName(harp),
     transposition > 0 ? `+${transposition}` : `${transposition}`,
     `${Math.floor(playableShare * 100)} %`,
     effort.toFixed(1),
-    effortPerMoment.toFixed(2),
+    effortPerEvent.toFixed(2),
     `${fit.bends}`,
     `${fit.overbends}`,
     sayBalance(fit.breathBalance),

@@ -12,7 +12,7 @@ export interface FitRow {
   readonly playableShare: number;
   readonly missing: number;
   readonly effort: number;
-  readonly effortPerMoment: number;
+  readonly effortPerEvent: number;
   readonly bends: number;
   readonly overbends: number;
   readonly chords: number;
@@ -38,7 +38,7 @@ export function fitRows({ harps }: FitRanking): readonly FitRow[] {
     playableShare: found.playableShare,
     missing: found.missing,
     effort: found.effort,
-    effortPerMoment: found.effortPerMoment,
+    effortPerEvent: found.effortPerEvent,
     bends: found.bends,
     overbends: found.overbends,
     chords: found.chords,

@@ -1,5 +1,5 @@
 import { type Key, type NoteNameWithOctave, noteNameWithOctave } from '@reedplate/pitch';
-import type { NotPlayable, PathAlternative, UnplayableMoment } from '@reedplate/playability';
+import type { NotPlayable, PathAlternative, UnplayableEvent } from '@reedplate/playability';
 import type { Page } from '../../shared/print.js';
 import { round } from '../../shared/say-grips.js';
 import { sayHarp } from '../../shared/say-harp.js';
@@ -14,21 +14,21 @@ export function showObstacles(
   const rest = missing - first.length;
   return [
     `${paint('warning', 'not playable:')} ${missing} cannot be sounded, ${percent} % can`,
-    ...first.map((moment) => `  ${sayObstacle(moment, key)}`),
+    ...first.map((event) => `  ${sayObstacle(event, key)}`),
     ...(rest > 0 ? [`  and ${rest} more`] : []),
     ...(alternatives.length === 0 ? [] : ['', 'but it can be played']),
     ...alternatives.map((alternative) => `  ${sayAlternative(alternative)}`),
   ];
 }
 
-const OBSTACLES: Readonly<Record<UnplayableMoment['obstacle'], string>> = {
+const OBSTACLES: Readonly<Record<UnplayableEvent['obstacle'], string>> = {
   'out-of-range': 'is outside the range of the harp',
   gap: 'is not on this harp',
   'beyond-level': 'needs a technique beyond the level',
   'no-grip': 'cannot be held together on one breath',
 };
 
-function sayObstacle({ bar, beat, pitches, obstacle }: UnplayableMoment, key: Key): string {
+function sayObstacle({ bar, beat, pitches, obstacle }: UnplayableEvent, key: Key): string {
   const notes = pitches.map((pitch): NoteNameWithOctave => noteNameWithOctave(pitch, { key }));
   return `bar ${bar}, beat ${round(beat)}: ${notes.join(' ')} ${OBSTACLES[obstacle]}`;
 }

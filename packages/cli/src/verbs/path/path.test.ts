@@ -76,7 +76,7 @@ describe('reedplate path', () => {
     expect(out).toContain('at level bends: effort');
   });
 
-  test('path says how many more moments cannot be sounded than it lists', async () => {
+  test('path says how many more events cannot be sounded than it lists', async () => {
     const low = makeLine(
       Array.from({ length: 8 }, (_, at) => ({ start: at * 960, duration: 960, pitch: 50 })),
     );

@@ -44,7 +44,7 @@ describe('reedplate practice', () => {
     const { score } = JSON.parse(
       (await runWords(words, { readText: () => JSON.stringify(line) })).out,
     );
-    expect(score.measures).toMatchObject({ fit: 1, landing: 1, coverage: 1, clashTime: 0 });
+    expect(score.measures).toMatchObject({ chordFit: 1, landing: 1, coverage: 1, clashTime: 0 });
   });
 
   test('reedplate practice says where another tone stands in for what was asked', async () => {

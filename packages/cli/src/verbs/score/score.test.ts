@@ -19,7 +19,7 @@ describe('reedplate score', () => {
   // The take is ours: bar 6 holds a major seventh over C7, bar 9 stays on G over D7.
   test('reedplate score marks down the two bars that were played against the chords', async () => {
     const { bars } = JSON.parse((await score(take, [...WORDS, '--json'])).out).score;
-    const poor = bars.filter(({ fit }: { fit: number }) => fit < 0.5);
+    const poor = bars.filter(({ chordFit }: { chordFit: number }) => chordFit < 0.5);
     expect(poor.map(({ bar }: { bar: number }) => bar)).toEqual([6, 9]);
   });
 
@@ -44,9 +44,9 @@ describe('reedplate score', () => {
 
   test('reedplate score says how it heard the take, by the words that its help explains', async () => {
     const { out } = await score(take, [...WORDS, '--swing', '1.5', '--latency', '24']);
-    expect(out).toContain('judged as traditional, heard as eighths swung 1.5 to 1, 24 ticks late');
+    expect(out).toContain('judged as blues, heard as eighths swung 1.5 to 1, 24 ticks late');
     expect((await score(take, [...WORDS, '--latency', '-24'])).out).toContain('24 ticks early');
-    expect((await score(take)).out).toContain('judged as traditional, heard as even eighths\n');
+    expect((await score(take)).out).toContain('judged as blues, heard as even eighths\n');
     const help = (await runWords(['score', '--help'])).out;
     for (const word of ['of 100', 'next']) {
       expect(out).toContain(word);
@@ -73,19 +73,10 @@ describe('reedplate score', () => {
   });
 
   test('reedplate score takes style, level, swing and latency', async () => {
-    const words = [
-      ...WORDS,
-      '--style',
-      'bright-major',
-      '--swing',
-      '2',
-      '--latency',
-      '10',
-      '--json',
-    ];
+    const words = [...WORDS, '--style', 'major', '--swing', '2', '--latency', '10', '--json'];
     const report = JSON.parse((await score(take, words)).out);
     expect(report.score).toMatchObject({
-      style: 'bright-major',
+      style: 'major',
       alignment: { swing: 2, latency: 10 },
     });
   });
@@ -162,7 +153,9 @@ describe('reedplate score', () => {
     const { bars, notes } = await scoreOf(take, ['--bars', '5-8']);
     const judged = notes.filter((note: { class: string }) => note.class !== 'unjudged');
     expect(judged.every(({ bar }: { bar: number }) => bar >= 4 && bar <= 8)).toBe(true);
-    expect(bars.filter(({ fit }: { fit: number | null }) => fit !== null)).toHaveLength(4);
+    expect(
+      bars.filter(({ chordFit }: { chordFit: number | null }) => chordFit !== null),
+    ).toHaveLength(4);
     expect((await score(take, [...WORDS, '--bars', '6'])).out).toMatch(/^6 +C7 /mu);
     expect((await score(take, [...WORDS, '--bars', '6'])).out).not.toMatch(/^7 +G7 /mu);
   });

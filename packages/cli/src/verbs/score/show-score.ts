@@ -55,7 +55,7 @@ function titleOf({ title, form, key, harp }: ScoreReport): string {
 }
 
 const MEASURE_NAMES: readonly (readonly [keyof ScoreMeasures, string])[] = [
-  ['fit', 'of what you played fits its chord'],
+  ['chordFit', 'of what you played fits its chord'],
   ['following', 'follows the changes: it would not fit without them'],
   ['coverage', 'of the changes can be heard'],
   ['landing', 'on the changes themselves'],
@@ -80,14 +80,14 @@ function showBars({ bars, notes }: Score, paint: Paint): readonly string[] {
   for (const note of notes) played.set(note.bar, [...(played.get(note.bar) ?? []), sayNote(note)]);
   const rows = bars
     .filter(({ chords }) => chords.length > 0)
-    .map(({ bar, chords, fit }) => [
+    .map(({ bar, chords, chordFit }) => [
       `${bar}`,
       chords.join(' '),
-      fit === null ? '' : '='.repeat(Math.round(fit * STRIP)).padEnd(STRIP, '.'),
-      fit === null ? 'rest' : percent(fit),
+      chordFit === null ? '' : '='.repeat(Math.round(chordFit * STRIP)).padEnd(STRIP, '.'),
+      chordFit === null ? 'rest' : percent(chordFit),
       (played.get(bar) ?? []).join(' '),
     ]);
-  const head = ['bar', 'chord', 'fit', '', 'degrees played'];
+  const head = ['bar', 'chord', 'chord fit', '', 'degrees played'];
   const [first = '', ...body] = setColumns([head, ...rows]);
   return [paint('heading', first), ...body, '', paint('remark', MARKS)];
 }

@@ -1,7 +1,7 @@
 import { makeChart } from '@reedplate/form';
 import { harpName, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import { parseKey } from '@reedplate/pitch';
-import { planSet, type SetPlan, type SetSong } from '@reedplate/position';
+import { planSetList, type SetListPlan, type SetListSong } from '@reedplate/position';
 import type { Command } from 'commander';
 import { type FormWords, varyNamedForm, withFormOptions } from '../../shared/chart-options.js';
 import { examples } from '../../shared/examples.js';
@@ -17,7 +17,7 @@ import { readNumber } from '../../shared/read-words.js';
 import type { Terminal } from '../../terminal.js';
 
 /** What `reedplate setlist --json` prints. */
-export type SetlistAnswer = SetPlan;
+export type SetlistAnswer = SetListPlan;
 
 interface SetlistWords extends FormWords, HarpChoiceWords, PrintWords {
   readonly level: string;
@@ -39,9 +39,9 @@ export function setUpSetlist(verb: Command, terminal: Terminal): void {
       examples('reedplate setlist G C Am D', 'reedplate setlist G C A --own C,D,G'),
     )
     .action((keys: readonly string[], words: SetlistWords) => {
-      const answer: SetlistAnswer = planSet(songsOf(keys, words, terminal), {
+      const answer: SetlistAnswer = planSetList(songsOf(keys, words, terminal), {
         ...readHarpChoice(words, terminal),
-        // A wrong level is refused by planSet.
+        // A wrong level is refused by planSetList.
         level: words.level as TechniqueLevel,
         leastShare: readNumber(words.least, 'a share'),
       });
@@ -54,7 +54,7 @@ function songsOf(
   names: readonly string[],
   words: FormWords,
   terminal: Terminal,
-): readonly SetSong[] {
+): readonly SetListSong[] {
   const [first, ...others] = names.map((name) => parseKey(name));
   if (first === undefined) return [];
   const form = readFormWords(words.form, { terminal, key: first });

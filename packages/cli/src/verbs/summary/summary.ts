@@ -53,7 +53,7 @@ function* resultsIn(files: readonly string[]) {
 }
 
 const REMARK =
-  'whole tunes: share that can be played whole; of those: points a moment, bends and overbends in 100 moments; in brackets 95 % intervals';
+  'whole tunes: share that can be played whole; of those: points an event, bends and overbends in 100 events; in brackets 95 % intervals';
 
 const HEAD = ['tuning', 'position', 'level', 'whole tunes', 'effort', 'bends', 'overbends'];
 
@@ -77,7 +77,7 @@ function rowOf(cell: StudyCellSummary): readonly string[] {
     `${cell.position}`,
     cell.level,
     sayInterval(cell.wholeShare, (share) => `${Math.round(100 * share)}`, ' %'),
-    sayInterval(cell.effortPerMoment, (points) => points.toFixed(2)),
+    sayInterval(cell.effortPerEvent, (points) => points.toFixed(2)),
     sayInterval(cell.bendsPerHundred, (bends) => bends.toFixed(1)),
     sayInterval(cell.overbendsPerHundred, (overbends) => overbends.toFixed(1)),
   ];

@@ -1,8 +1,8 @@
-import type { ChordAvailability, ChordShape, ShapeFit } from '@reedplate/chord-tone';
+import type { ChordAvailability, ChordShape, Completeness } from '@reedplate/chord-tone';
 import { BREATHS } from '@reedplate/layout';
 import type { Page } from '../../shared/print.js';
 
-const FITS: readonly ShapeFit[] = ['complete', 'partial', 'coloured', 'contradicting'];
+const FITS: readonly Completeness[] = ['complete', 'partial', 'with-added-tones', 'clashing'];
 
 const SHAPE_MARKS =
   'in brackets what a shape lacks (-), adds (+) or clashes with (!); 4,6 is a split';
@@ -15,7 +15,9 @@ export function showShapes(
   const rows = chords.flatMap(({ chord, shapes = [] }) =>
     FITS.flatMap((fit) =>
       BREATHS.map((breath) => {
-        const found = shapes.filter((shape) => shape.fit === fit && shape.breath === breath);
+        const found = shapes.filter(
+          (shape) => shape.completeness === fit && shape.breath === breath,
+        );
         return [chord.symbol, fit, breath, found.filter(isWorthShowing).map(sayShape).join('  ')];
       }),
     ).filter(([, , , holes]) => holes !== ''),
@@ -25,9 +27,9 @@ export function showShapes(
 }
 
 /** Half of a chord at least; of what contradicts it, only what holds its root. */
-function isWorthShowing({ fit, tones }: ChordShape): boolean {
+function isWorthShowing({ completeness, tones }: ChordShape): boolean {
   const degrees = new Set(tones.map(({ degree }) => degree));
-  if (fit === 'contradicting') return degrees.has('1');
+  if (completeness === 'clashing') return degrees.has('1');
   return [...degrees].filter((degree) => degree !== null).length >= 2;
 }
 

@@ -40,7 +40,7 @@ export function setUpTarget(verb: Command, terminal: Terminal): void {
       'after',
       examples(
         'reedplate target --form quick-change --key G --harp C',
-        'reedplate target --key G --harp C --shapes --style bright-major',
+        'reedplate target --key G --harp C --shapes --style major',
       ),
     )
     .action((words: TargetWords) => {

@@ -1,12 +1,12 @@
 import {
   type Breath,
-  type ChordTuning,
-  chordTuning,
+  type ChordIntonation,
+  chordIntonation,
   nameOnHarp,
   TEMPERAMENTS,
-  type TunedHarp,
-  type TunedReed,
-  tuneHarp,
+  type TemperedHarp,
+  type TemperedReed,
+  temperHarp,
 } from '@reedplate/layout';
 import type { Command } from 'commander';
 import { examples } from '../../shared/examples.js';
@@ -19,7 +19,7 @@ import { sayHarp } from '../../shared/say-harp.js';
 import type { Terminal } from '../../terminal.js';
 
 /** What `reedplate temper --json` prints: the reeds or, with `--holes`, the chord that they sound. */
-export type TemperAnswer = TunedHarp | ChordTuning;
+export type TemperAnswer = TemperedHarp | ChordIntonation;
 
 interface TemperWords extends HarpWords, PrintWords {
   readonly temperament: string;
@@ -46,7 +46,7 @@ export function setUpTemper(verb: Command, terminal: Terminal): void {
     .action((words: TemperWords) => {
       const harp = readHarp(words, terminal);
       const temperament = readTemperamentWord(words.temperament, terminal);
-      const tuned = tuneHarp(harp, temperament, { a4: readNumber(words.a4, 'hertz') });
+      const tuned = temperHarp(harp, temperament, { a4: readNumber(words.a4, 'hertz') });
       const chord = readChord(words, tuned);
       printAnswer<TemperAnswer>(chord ?? tuned, words, terminal, (_, page) => [
         ...showReeds(tuned, page),
@@ -56,18 +56,21 @@ export function setUpTemper(verb: Command, terminal: Terminal): void {
 }
 
 /** How just the holes sound together that the words name; nothing without `--holes`. */
-function readChord({ holes, breath }: TemperWords, tuned: TunedHarp): ChordTuning | undefined {
+function readChord(
+  { holes, breath }: TemperWords,
+  tuned: TemperedHarp,
+): ChordIntonation | undefined {
   if (holes === undefined) return undefined;
   const numbers = readList(holes).map((hole) => readNumber(hole, 'a hole'));
-  // A wrong breath is refused by chordTuning.
-  return chordTuning(tuned, numbers, breath as Breath);
+  // A wrong breath is refused by chordIntonation.
+  return chordIntonation(tuned, numbers, breath as Breath);
 }
 
 function showReeds(
-  { harp, temperament, a4, reeds }: TunedHarp,
+  { harp, temperament, a4, reeds }: TemperedHarp,
   { paint, table }: Page,
 ): readonly string[] {
-  const cells = ({ pitch, cents, frequency }: TunedReed): readonly string[] => [
+  const cells = ({ pitch, cents, frequency }: TemperedReed): readonly string[] => [
     nameOnHarp(harp, pitch),
     signed(cents),
     frequency.toFixed(2),
@@ -85,7 +88,7 @@ function nameOfTemperament(id: string): string {
   return TEMPERAMENTS.find((temperament) => temperament.id === id)?.name ?? id;
 }
 
-function showIntervals({ reeds, intervals }: ChordTuning, { table }: Page): readonly string[] {
+function showIntervals({ reeds, intervals }: ChordIntonation, { table }: Page): readonly string[] {
   const rows = intervals.map(({ lower, upper, ratio, cents, deviation, beats }) => [
     `${reeds[lower]?.hole}-${reeds[upper]?.hole}`,
     `${ratio.numerator}/${ratio.denominator}`,
@@ -97,7 +100,7 @@ function showIntervals({ reeds, intervals }: ChordTuning, { table }: Page): read
 }
 
 /** Reeds come blow and draw in turn. */
-function pairs(reeds: readonly TunedReed[]): readonly (readonly [TunedReed, TunedReed])[] {
+function pairs(reeds: readonly TemperedReed[]): readonly (readonly [TemperedReed, TemperedReed])[] {
   const draws = reeds.filter(({ breath }) => breath === 'draw');
   return reeds
     .filter(({ breath }) => breath === 'blow')

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { harp } from '../test/arbitraries.js';
 import { easiestOf } from './easiest.js';
-import { lineFit } from './line-fit.js';
+import { lineShares } from './line-shares.js';
 
 const line = fc
   .array(
@@ -17,11 +17,11 @@ const line = fc
   )
   .map((notes) => makeLine(notes));
 
-describe('lineFit', () => {
+describe('lineShares', () => {
   it('shares out all of the time', () => {
     fc.assert(
       fc.property(harp, line, fc.constantFrom(...TECHNIQUE_LEVELS), (any, tune, level) => {
-        const { natural, bent, overbent, missing, ease } = lineFit(easiestOf(any, { level }), tune);
+        const { natural, bent, overbent, missing, ease } = lineShares(easiestOf(any, { level }), tune);
         expect(natural + bent + overbent + missing).toBeCloseTo(1, 9);
         expect(ease).toBeLessThanOrEqual(1 - missing + 1e-9);
         expect(ease).toBeGreaterThanOrEqual(natural - 1e-9);
@@ -35,8 +35,8 @@ describe('lineFit', () => {
     fc.assert(
       fc.property(line, (tune) => {
         const any = easiestOf(makeHarp('C'), {});
-        const here = lineFit(any, tune);
-        const there = lineFit(any, transposeLine(tune, 12));
+        const here = lineShares(any, tune);
+        const there = lineShares(any, transposeLine(tune, 12));
         expect(there.ease).toBeCloseTo(here.ease, 12);
       }),
     );
@@ -44,7 +44,7 @@ describe('lineFit', () => {
 
   it('stays in its own octave where that is as good as any', () => {
     const tune = makeLine([{ start: 0, duration: 960, pitch: 72 }]);
-    expect(lineFit(easiestOf(makeHarp('C'), {}), tune)).toEqual({
+    expect(lineShares(easiestOf(makeHarp('C'), {}), tune)).toEqual({
       octaves: 0,
       natural: 1,
       bent: 0,
@@ -59,6 +59,6 @@ describe('lineFit', () => {
       { start: 0, duration: 1, pitch: 0 },
       { start: 1, duration: 1, pitch: 127 },
     ]);
-    expect(lineFit(easiestOf(makeHarp('C'), {}), tune).missing).toBeGreaterThanOrEqual(0.5);
+    expect(lineShares(easiestOf(makeHarp('C'), {}), tune).missing).toBeGreaterThanOrEqual(0.5);
   });
 });

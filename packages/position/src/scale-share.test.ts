@@ -2,13 +2,13 @@ import { makeHarp, makeTuning } from '@reedplate/layout';
 import { parseKey, parseScale } from '@reedplate/pitch';
 import { describe, expect, it } from 'vitest';
 import { easiestOf } from './easiest.js';
-import { scaleFit } from './scale-fit.js';
+import { scaleShare } from './scale-share.js';
 import { EASE_OF_TECHNIQUE } from './weights.js';
 
 const fitOf = (scale: string, key: string, level: 'natural' | 'bends' | 'overbends') =>
-  scaleFit(easiestOf(makeHarp('C'), { level }), parseKey(key), parseScale(scale));
+  scaleShare(easiestOf(makeHarp('C'), { level }), parseKey(key), parseScale(scale));
 
-describe('scaleFit', () => {
+describe('scaleShare', () => {
   it('counts the notes between the lowest and the highest reed', () => {
     // C4 to C7 holds four C, and three each of Db, D, F, G and Bb.
     const { coverage, ease } = fitOf('blues', 'G', 'natural');
@@ -39,7 +39,7 @@ describe('scaleFit', () => {
   it('is nothing where the harp spans no note of the scale', () => {
     const tuning = makeTuning({ id: 'one', blow: 'C#4', draw: 'C#4' });
     const small = makeHarp('C', { tuning });
-    const { coverage, ease, missing } = scaleFit(
+    const { coverage, ease, missing } = scaleShare(
       easiestOf(small, {}),
       parseKey('C'),
       parseScale('major'),

@@ -3,11 +3,11 @@ import type { Line, TimedNote } from '@reedplate/line';
 import { noteNameWithOctave, type OptionNames, requireOptions } from '@reedplate/pitch';
 import { isBent } from '../midi/write-bends.js';
 import type { Sheet } from '../piece.js';
-import { momentsApart } from '../tab/choose-soundings.js';
+import { eventsApart } from '../tab/choose-soundings.js';
 import { makeWarningList, type PieceWarning, type PieceWarningCode } from '../warning.js';
 import { type PieceFormatId, requireFormat } from './formats.js';
 
-/** What {@link lossesOf} looks at besides the sheet. */
+/** What {@link unsupportedIn} looks at besides the sheet. */
 export interface LossesOptions {
   /** The harp that tab is written for: notes struck together that it cannot sound together are said too. */
   readonly harp?: HarpLike;
@@ -27,23 +27,23 @@ const LOSSES_OPTIONS: OptionNames<LossesOptions> = { harp: true, level: true, kn
  * @example
  * ```ts
  * import { makeLine } from '@reedplate/line';
- * import { lossesOf } from '@reedplate/interchange';
+ * import { unsupportedIn } from '@reedplate/interchange';
  *
  * const line = makeLine([{ start: 0, duration: 960, pitch: 67 }], { title: 'Riff' });
- * lossesOf({ line, key: 'G' }, 'midi'); // => []
- * lossesOf({ line, key: 'G' }, 'tab')[0]?.value; // => 'title, key'
+ * unsupportedIn({ line, key: 'G' }, 'midi'); // => []
+ * unsupportedIn({ line, key: 'G' }, 'tab')[0]?.value; // => 'title, key'
  * ```
  */
-export function lossesOf(
+export function unsupportedIn(
   sheet: Sheet,
   format: PieceFormatId,
   options: LossesOptions = {},
 ): readonly PieceWarning[] {
-  const { harp, ...which } = requireOptions(options, LOSSES_OPTIONS, 'lossesOf');
+  const { harp, ...which } = requireOptions(options, LOSSES_OPTIONS, 'unsupportedIn');
   const losses = makeWarningList();
   const id = requireFormat(format);
   if (harp !== undefined && HAS_TAB.has(id)) {
-    for (const { bar, pitches } of momentsApart(sheet.line, harp, which)) {
+    for (const { bar, pitches } of eventsApart(sheet.line, harp, which)) {
       losses.add('notes-apart', { bar }, namesOf(pitches, sheet));
     }
   }
@@ -75,7 +75,7 @@ const LOSSES: Readonly<Record<PieceFormatId, (sheet: Sheet) => Losses>> = {
     ['percussion-unwritten', percussionOf(sheet)],
     ['playing-unwritten', playingOf(sheet, ABC_HOLDS)],
   ],
-  line: (sheet) => [...lossesOfOneLine(sheet), ['head-unwritten', named({ key: sheet.key })]],
+  line: (sheet) => [...unsupportedOfOneLine(sheet), ['head-unwritten', named({ key: sheet.key })]],
   tab: (sheet) => [
     ['parts-unwritten', otherPartsOf(sheet)],
     ['head-unwritten', named({ tempoChanges: sheet.line.tempoChanges })],
@@ -135,7 +135,7 @@ function percussionOf({ parts = [] }: Sheet): readonly string[] {
   return parts.filter(({ percussion }) => percussion === true).map(({ name }) => name);
 }
 
-function lossesOfOneLine(sheet: Sheet): Losses {
+function unsupportedOfOneLine(sheet: Sheet): Losses {
   const { chart } = sheet;
   return [
     ['chart-unwritten', chart === undefined ? [] : [chart.form]],

@@ -5,19 +5,19 @@ import { formatTab, type TabDialectId, tabOfLine } from '@reedplate/tab';
 import { graceTargets } from '../grace-notes.js';
 import { chooseSoundings } from '../tab/choose-soundings.js';
 
-/** How {@link tabWords} chooses and writes. */
-export interface TabWordsOptions {
+/** How {@link tabLyrics} chooses and writes. */
+export interface TabLyricsOptions {
   /** What the player can do; default `overbends`. */
   readonly level?: TechniqueLevel;
   /** Default `sign`. */
   readonly dialect?: TabDialectId;
   /** Tunings of one's own, for a harp that is named in one. */
   readonly known?: KnownTunings;
-  /** What sounds each moment of the line, grace notes aside; default the easiest path. */
+  /** What sounds each event of the line, grace notes aside; default the easiest path. */
   readonly soundings?: readonly (readonly Sounding[])[];
 }
 
-const TAB_WORDS_OPTIONS: OptionNames<TabWordsOptions> = {
+const TAB_LYRICS_OPTIONS: OptionNames<TabLyricsOptions> = {
   level: true,
   dialect: true,
   known: true,
@@ -32,17 +32,17 @@ const TAB_WORDS_OPTIONS: OptionNames<TabWordsOptions> = {
  * @example
  * ```ts
  * import { makeLine } from '@reedplate/line';
- * import { tabWords } from '@reedplate/interchange';
+ * import { tabLyrics } from '@reedplate/interchange';
  *
- * tabWords(makeLine([{ start: 0, duration: 960, pitch: 70 }]), 'C'); // => ["-3'"]
+ * tabLyrics(makeLine([{ start: 0, duration: 960, pitch: 70 }]), 'C'); // => ["-3'"]
  * ```
  */
-export function tabWords(
+export function tabLyrics(
   line: Line,
   harp: HarpLike,
-  options: TabWordsOptions = {},
+  options: TabLyricsOptions = {},
 ): readonly string[] {
-  const { dialect, ...which } = requireOptions(options, TAB_WORDS_OPTIONS, 'tabWords');
+  const { dialect, ...which } = requireOptions(options, TAB_LYRICS_OPTIONS, 'tabLyrics');
   const { notes, ...head } = line;
   const targets = graceTargets(notes);
   const counted = notes.filter((_, at) => targets[at] === undefined);

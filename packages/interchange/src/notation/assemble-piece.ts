@@ -17,7 +17,7 @@ export interface WrittenPart {
 }
 
 /** A score as written, repeats not yet played. */
-export interface WrittenScore {
+export interface WrittenNotation {
   readonly title?: string;
   readonly key?: KeyName;
   readonly metre: Metre;
@@ -33,7 +33,7 @@ export interface WrittenScore {
 }
 
 /** How scores with repeats are read. */
-export interface ReadScoreOptions {
+export interface ReadNotationOptions {
   /** Whether repeats are played out; default true. False reads each written bar once. */
   readonly repeats?: boolean;
   /** The part that is the line: its number among those with notes, from 1, or its name; default the first. */
@@ -47,9 +47,9 @@ interface PlayedPart {
 
 /** Plays a written score: its lines, and the chart of its chord symbols. */
 export function assemblePiece(
-  score: WrittenScore,
+  score: WrittenNotation,
   warnings: WarningList,
-  { repeats = true, part }: ReadScoreOptions,
+  { repeats = true, part }: ReadNotationOptions,
 ): Piece {
   const { barTicks } = parseMetre(score.metre);
   const orderOf = repeats ? planOrder(score, warnings) : asWritten;
@@ -92,7 +92,7 @@ export function assemblePiece(
 type LineHead = Omit<Line, 'notes'>;
 
 function headOf(
-  { title, metre, countIn }: WrittenScore,
+  { title, metre, countIn }: WrittenNotation,
   pickup: number,
   warnings: WarningList,
 ): Pick<Line, 'metre' | 'pickup' | 'countIn' | 'title'> {
@@ -114,7 +114,7 @@ const FASTEST_TEMPO = 1000;
  * 180 quarters a minute, 120 dotted quarters. All parts may say the same.
  */
 function temposOf(
-  { metre, quartersPerMinute }: WrittenScore,
+  { metre, quartersPerMinute }: WrittenNotation,
   marks: readonly TempoMark[],
   warnings: WarningList,
 ): Pick<Line, 'tempo' | 'tempoChanges'> {

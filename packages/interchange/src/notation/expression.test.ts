@@ -5,7 +5,7 @@ import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { readAbc } from '../abc/read-abc.js';
 import { writeAbc } from '../abc/write-abc.js';
-import { tabWords } from '../formats/tab-words.js';
+import { tabLyrics } from '../formats/tab-lyrics.js';
 import { readMusicXml } from '../musicxml/read-musicxml.js';
 import { writeMusicXml } from '../musicxml/write-musicxml.js';
 import type { Piece, Sheet } from '../piece.js';
@@ -162,7 +162,7 @@ describe('grace notes', () => {
 
   test('words stand under the notes that grace notes lead to', () => {
     const line = makeLine([main(0, 60), grace(840, 67), main(960, 64)]);
-    expect(tabWords(line, makeHarp('C'))).toEqual(['+1', '+2']);
+    expect(tabLyrics(line, makeHarp('C'))).toEqual(['+1', '+2']);
     expect(writeAbc({ line }, { words: ['+1', '+2'] })).toContain('"_+1"C2 {G}"_+2"E2');
   });
 });

@@ -18,7 +18,7 @@ import { type TemperamentLike, toTemperament } from './to-temperament.js';
 import type { KnownTunings } from './to-tuning.js';
 
 /** A reed as it is tuned. */
-export interface TunedReed {
+export interface TemperedReed {
   readonly hole: Hole;
   readonly breath: Breath;
   /** MIDI number of the note it is meant for. */
@@ -30,14 +30,14 @@ export interface TunedReed {
 }
 
 /** A harp with every reed's frequency. */
-export interface TunedHarp {
+export interface TemperedHarp {
   readonly harp: Harp;
   /** Id of the temperament; `by-reed` where cents were given for each reed. */
   readonly temperament: string;
   /** Frequency of A4 in Hz, from which the equal-tempered tonic of first position follows. */
   readonly a4: number;
   /** From hole 1 up, blow before draw. */
-  readonly reeds: readonly TunedReed[];
+  readonly reeds: readonly TemperedReed[];
   /**
    * Where the temperament does not hold: fifths on one breath, up to three holes apart, that it leaves
    * more than ten cents off 3:2. Just temperaments are made for the chords of the standard layout.
@@ -45,15 +45,15 @@ export interface TunedHarp {
   readonly impureFifths: readonly ImpureFifth[];
 }
 
-/** How {@link tuneHarp} tunes. */
-export interface TuneOptions {
+/** How {@link temperHarp} tunes. */
+export interface TemperOptions {
   /** Frequency of A4 in Hz, 300 to 600; default 440. */
   readonly a4?: number;
   /** Temperaments and tunings of one's own that may be named by their id. */
   readonly known?: KnownTunings;
 }
 
-const TUNE_OPTIONS: OptionNames<TuneOptions> = { a4: true, known: true };
+const TEMPER_OPTIONS: OptionNames<TemperOptions> = { a4: true, known: true };
 
 /**
  * The frequencies of a harp's reeds in a temperament. Deviations are counted from the equal
@@ -68,27 +68,27 @@ const TUNE_OPTIONS: OptionNames<TuneOptions> = { a4: true, known: true };
  * `TEMPERAMENT_INCOMPLETE` naming the hole and breath that no pitch is given for
  * @example
  * ```ts
- * import { tuneHarp } from '@reedplate/layout';
+ * import { temperHarp } from '@reedplate/layout';
  *
- * const { reeds } = tuneHarp('C', 'seven-limit');
+ * const { reeds } = temperHarp('C', 'seven-limit');
  * reeds[9]?.cents.toFixed(1); // => '-29.2'
  * reeds[0]?.frequency; // => 261.6255653005986
- * const minor = tuneHarp('Gm natural-minor', 'seven-limit');
+ * const minor = temperHarp('Gm natural-minor', 'seven-limit');
  * minor.impureFifths[0]?.cents.toFixed(0); // => '653'
- * tuneHarp('C', 'just'); // throws TEMPERAMENT_UNKNOWN
+ * temperHarp('C', 'just'); // throws TEMPERAMENT_UNKNOWN
  * ```
  */
-export function tuneHarp(
+export function temperHarp(
   given: HarpLike,
   temperament: TemperamentLike,
-  options: TuneOptions = {},
-): TunedHarp {
-  const { a4 = 440, known } = requireOptions(options, TUNE_OPTIONS, 'tuneHarp');
+  options: TemperOptions = {},
+): TemperedHarp {
+  const { a4 = 440, known } = requireOptions(options, TEMPER_OPTIONS, 'temperHarp');
   const harp = toHarp(given, known);
   requireWithin(a4, 300, 600, 'a frequency of A4 in Hz');
   const tempered = toTemperament(temperament, known);
   const centsOf = 'cents' in tempered ? degreeCents(harp, tempered) : reedCents(tempered);
-  const tune = (hole: Hole, breath: Breath, pitch: number): TunedReed => {
+  const tune = (hole: Hole, breath: Breath, pitch: number): TemperedReed => {
     const cents = centsOf({ hole, breath, pitch });
     return { hole, breath, pitch, cents, frequency: frequency(pitch + cents / 100, { a4 }) };
   };
@@ -105,7 +105,7 @@ export function tuneHarp(
   });
 }
 
-type ReedPitch = Pick<TunedReed, 'hole' | 'breath' | 'pitch'>;
+type ReedPitch = Pick<TemperedReed, 'hole' | 'breath' | 'pitch'>;
 type CentsOf = (reed: ReedPitch) => number;
 
 function degreeCents(harp: Harp, { id, cents, octaveStretch }: Temperament): CentsOf {

@@ -6,28 +6,28 @@ import type { SongChord } from './song-chords.js';
 import { type WholeChord, wholeChordOn } from './whole-chord.js';
 
 /** A tone of a chord, as a harp has it. */
-export interface ToneFit {
+export interface ToneEase {
   readonly degree: ChordDegree;
   readonly name: NoteName;
   /** The easiest way to sound it in any octave. */
   readonly best: Technique | 'missing';
-  /** Mean ease over the octaves of the harp, 0 (missing) to 1 (natural in all). */
+  /** Mean ease over the octaves of the harp, 0 (missing) to 1 (unbent in all). */
   readonly ease: number;
 }
 
 /** A chord of the song, as a harp has it. */
-export interface ChordFit {
+export interface ChordShare {
   readonly symbol: string;
   /** Share of the song's time, 0 to 1. */
   readonly share: number;
-  readonly tones: readonly ToneFit[];
+  readonly tones: readonly ToneEase[];
   /** Holes that sound the triad at once, with no other note; null where there are none. */
   readonly whole: WholeChord | null;
 }
 
 /** How a harp has a chord of the song. */
-export function chordFit(harp: Harp, easiest: Easiest, { chord, share }: SongChord): ChordFit {
-  const tones = chord.tones.map(({ degree, name, pitchClass }): ToneFit => {
+export function chordShare(harp: Harp, easiest: Easiest, { chord, share }: SongChord): ChordShare {
+  const tones = chord.tones.map(({ degree, name, pitchClass }): ToneEase => {
     return Object.freeze({ degree, name, ...reachOf(easiest, pitchClass) });
   });
   const whole = wholeChordOn(harp, chord) ?? null;
@@ -35,15 +35,15 @@ export function chordFit(harp: Harp, easiest: Easiest, { chord, share }: SongCho
 }
 
 /** Mean ease of the tones of all chords, each chord by its share of the time. */
-export function chordToneEase(chords: readonly ChordFit[]): number {
+export function chordToneEase(chords: readonly ChordShare[]): number {
   return chords.reduce((sum, { share, tones }) => sum + share * meanEase(tones), 0);
 }
 
 /** Share of the time in which the chord can be played whole. */
-export function wholeChordShare(chords: readonly ChordFit[]): number {
+export function wholeChordShare(chords: readonly ChordShare[]): number {
   return chords.reduce((sum, { share, whole }) => sum + (whole === null ? 0 : share), 0);
 }
 
-function meanEase(tones: readonly ToneFit[]): number {
+function meanEase(tones: readonly ToneEase[]): number {
   return tones.reduce((sum, { ease }) => sum + ease, 0) / Math.max(1, tones.length);
 }

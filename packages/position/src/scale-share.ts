@@ -8,11 +8,11 @@ import {
 import { type Easiest, easeOf } from './easiest.js';
 
 /** A scale above the song's tonic, as a harp has it. */
-export interface ScaleFit {
+export interface ScaleShare {
   readonly name: string;
   /** Share of its notes between the harp's lowest and highest reed that can be sounded, 0 to 1. */
   readonly coverage: number;
-  /** Mean ease of those notes, 0 (none can be sounded) to 1 (all natural). */
+  /** Mean ease of those notes, 0 (none can be sounded) to 1 (all unbent). */
   readonly ease: number;
   /** Degrees that cannot be sounded in one octave or more. */
   readonly incomplete: readonly ScaleDegree[];
@@ -21,7 +21,7 @@ export interface ScaleFit {
 }
 
 /** How a harp has a scale above the tonic of a key, over the range of its reeds. */
-export function scaleFit({ lowest, highest, byPitch }: Easiest, key: Key, scale: Scale): ScaleFit {
+export function scaleShare({ lowest, highest, byPitch }: Easiest, key: Key, scale: Scale): ScaleShare {
   const wanted = new Set(
     scale.semitones.map((semitones) => toPitchClass(key.pitchClass + semitones)),
   );

@@ -2,7 +2,7 @@ import type { Line } from '@reedplate/line';
 import { type Easiest, easeOf } from './easiest.js';
 
 /** A line, as a harp has it, in the octave that suits it best. */
-export interface LineFit {
+export interface LineShares {
   /** Octaves by which the line is moved; 0 where that is as good as any. */
   readonly octaves: number;
   /** Shares of its sounding time, together 1. */
@@ -17,12 +17,12 @@ export interface LineFit {
 const OCTAVES_TRIED = [0, -1, 1, -2, 2, -3, 3, -4, 4, -5, 5] as const;
 
 /** How a harp has a line, at its own pitch or moved by octaves; 0 and then small moves on a tie. */
-export function lineFit(easiest: Easiest, line: Line): LineFit {
+export function lineShares(easiest: Easiest, line: Line): LineShares {
   const fits = OCTAVES_TRIED.map((octaves) => fitAt(easiest, line, octaves));
   return Object.freeze(fits.reduce((best, fit) => (fit.ease > best.ease ? fit : best)));
 }
 
-function fitAt({ byPitch }: Easiest, { notes }: Line, octaves: number): LineFit {
+function fitAt({ byPitch }: Easiest, { notes }: Line, octaves: number): LineShares {
   const time = { natural: 0, bent: 0, overbent: 0, missing: 0 };
   let ease = 0;
   let total = 0;

@@ -3,9 +3,9 @@ import { requirePositive } from '@reedplate/pitch';
 
 /**
  * Notes of a line that begin together and are sounded at once. A note that still sounds when the
- * next moment begins is let go there: a player has one mouth.
+ * next event begins is let go there: a player has one mouth.
  */
-export interface LineMoment {
+export interface LineEvent {
   /** First tick. */
   readonly start: number;
   /** Tick at which it is let go. */
@@ -15,26 +15,26 @@ export interface LineMoment {
 }
 
 /**
- * The moments of a line, in order: what a path chooses soundings for.
+ * The events of a line, in order: what a path chooses soundings for.
  *
  * @throws ReedplateError `LINE_EMPTY`
  * @example
  * ```ts
  * import { makeLine } from '@reedplate/line';
- * import { momentsOf } from '@reedplate/playability';
+ * import { eventsOf } from '@reedplate/playability';
  *
  * const line = makeLine([
  *   { start: 0, duration: 960, pitch: 67 },
  *   { start: 0, duration: 480, pitch: 71 },
  *   { start: 720, duration: 480, pitch: 74 },
  * ]);
- * momentsOf(line)[0]; // => { start: 0, end: 720, pitches: [67, 71] }
- * momentsOf(makeLine([])); // throws LINE_EMPTY
+ * eventsOf(line)[0]; // => { start: 0, end: 720, pitches: [67, 71] }
+ * eventsOf(makeLine([])); // throws LINE_EMPTY
  * ```
  */
-export function momentsOf(line: Line): readonly LineMoment[] {
+export function eventsOf(line: Line): readonly LineEvent[] {
   const { notes } = requireNotes(line);
-  const moments: LineMoment[] = [];
+  const events: LineEvent[] = [];
   for (let first = 0, next = 0; first < notes.length; first = next) {
     const start = notes[first]?.start ?? 0;
     let end = 0;
@@ -45,9 +45,9 @@ export function momentsOf(line: Line): readonly LineMoment[] {
       if (pitches.at(-1) !== pitch) pitches.push(pitch);
     }
     const letGo = Math.min(end, notes[next]?.start ?? end);
-    moments.push({ start, end: letGo, pitches });
+    events.push({ start, end: letGo, pitches });
   }
-  return moments;
+  return events;
 }
 
 /** Tempo of a line that has none and of a call that gives none, in felt beats a minute. */

@@ -1,5 +1,5 @@
 import type { WarningList } from '../warning.js';
-import type { WrittenScore } from './assemble-piece.js';
+import type { WrittenNotation } from './assemble-piece.js';
 import { jumpOrder } from './jump-order.js';
 import type { Measure } from './measure.js';
 import { partOrder } from './part-order.js';
@@ -18,7 +18,7 @@ export const asWritten: OrderOf = (measures) => [...measures.keys()];
  * first that has signs to jump by leads.
  */
 export function planOrder(
-  { parts, partOrder: labels }: Pick<WrittenScore, 'parts' | 'partOrder'>,
+  { parts, partOrder: labels }: Pick<WrittenNotation, 'parts' | 'partOrder'>,
   warnings: WarningList,
 ): OrderOf {
   const leader = parts.find(({ measures }) => measures.some(({ jumps }) => jumps !== undefined));

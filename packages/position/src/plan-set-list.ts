@@ -5,13 +5,13 @@ import { fewestChanges } from './fewest-changes.js';
 import { type HarpPick, harpsOf, type PlayerOptions, pickHarps, type SongOptions } from './pick.js';
 
 /** A song of a set; a song that changes key and harps may stand as several. */
-export interface SetSong extends SongOptions {
+export interface SetListSong extends SongOptions {
   readonly key: KeyLike;
   readonly title?: string;
 }
 
 /** A song with the harp to play it on. */
-export interface SetStep {
+export interface SetListStep {
   /** Place in the set, from 0. */
   readonly index: number;
   readonly title?: string;
@@ -22,16 +22,16 @@ export interface SetStep {
 }
 
 /** Harps for a whole set. */
-export interface SetPlan {
-  readonly steps: readonly SetStep[];
+export interface SetListPlan {
+  readonly steps: readonly SetListStep[];
   /** Times the harp changes. */
   readonly changes: number;
   /** Sum of the weights of the picks. */
   readonly weight: number;
 }
 
-/** How {@link planSet} plans. */
-export interface SetOptions extends PlayerOptions {
+/** How {@link planSetList} plans. */
+export interface SetListOptions extends PlayerOptions {
   /**
    * How good a harp must be for a song, as a share of the weight of the best one, 0 to 1
    * (inclusive); default 0.85. At 1 every song has its best harp; lower, harps change less.
@@ -48,24 +48,27 @@ export interface SetOptions extends PlayerOptions {
  * share, or what {@link pickHarps} throws
  * @example
  * ```ts
- * import { planSet } from '@reedplate/position';
+ * import { planSetList } from '@reedplate/position';
  *
  * const songs = [{ key: 'G' }, { key: 'C' }, { key: 'A' }] as const;
- * planSet(songs).steps.map(({ pick }) => pick.harp.key); // => ['C', 'C', 'D']
- * planSet(songs).changes; // => 1
- * planSet(songs, { leastShare: 1 }).changes; // => 2
- * planSet([]); // throws LIST_EMPTY
+ * planSetList(songs).steps.map(({ pick }) => pick.harp.key); // => ['C', 'C', 'D']
+ * planSetList(songs).changes; // => 1
+ * planSetList(songs, { leastShare: 1 }).changes; // => 2
+ * planSetList([]); // throws LIST_EMPTY
  * ```
  */
-export function planSet(songs: readonly SetSong[], options: SetOptions = {}): SetPlan {
+export function planSetList(
+  songs: readonly SetListSong[],
+  options: SetListOptions = {},
+): SetListPlan {
   const { leastShare = 0.85 } = options;
   requireShare(leastShare);
   requireSome(songs, 'one song');
   const harps = harpsOf(options);
   const choices = songs.map((song) => goodPicks(song, harps, options, leastShare));
   const path = fewestChanges(choices);
-  const steps = path.map((pick, index): SetStep => {
-    const { title, key } = songs[index] as SetSong;
+  const steps = path.map((pick, index): SetListStep => {
+    const { title, key } = songs[index] as SetListSong;
     const changes = index > 0 && path[index - 1]?.harp !== pick.harp;
     const song = { ...(title === undefined ? {} : { title }), key: toKey(key).name };
     return Object.freeze({ index, ...song, pick, changes });
@@ -78,9 +81,9 @@ export function planSet(songs: readonly SetSong[], options: SetOptions = {}): Se
 }
 
 function goodPicks(
-  song: SetSong,
+  song: SetListSong,
   own: readonly Harp[],
-  options: SetOptions,
+  options: SetListOptions,
   leastShare: number,
 ): readonly HarpPick[] {
   const picks = pickHarps(song.key, { ...options, ...song, own });

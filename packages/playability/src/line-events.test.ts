@@ -2,17 +2,17 @@ import { makeLine } from '@reedplate/line';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { smallCases } from './arbitraries.fixture.js';
-import { bestPath, everyHarp, momentsOf } from './index.js';
+import { bestPath, eventsOf, everyHarp } from './index.js';
 import { lineTimes, stepsHeld, stepsRested } from './line-times.js';
 
-describe('momentsOf', () => {
-  test('momentsOf gives every start once, in order, with every pitch that begins there', () => {
+describe('eventsOf', () => {
+  test('eventsOf gives every start once, in order, with every pitch that begins there', () => {
     fc.assert(
       fc.property(smallCases, ([line]) => {
-        const moments = momentsOf(line);
+        const events = eventsOf(line);
         const starts = [...new Set(line.notes.map(({ start }) => start))];
-        expect(moments.map(({ start }) => start)).toEqual(starts);
-        for (const { start, pitches } of moments) {
+        expect(events.map(({ start }) => start)).toEqual(starts);
+        for (const { start, pitches } of events) {
           const there = line.notes.filter((note) => note.start === start);
           expect(new Set(pitches)).toEqual(new Set(there.map(({ pitch }) => pitch)));
         }
@@ -20,13 +20,13 @@ describe('momentsOf', () => {
     );
   });
 
-  test('momentsOf lets each moment go before the next, and no later than its longest note ends', () => {
+  test('eventsOf lets each event go before the next, and no later than its longest note ends', () => {
     fc.assert(
       fc.property(smallCases, ([line]) => {
-        const moments = momentsOf(line);
-        for (const [at, { start, end }] of moments.entries()) {
+        const events = eventsOf(line);
+        for (const [at, { start, end }] of events.entries()) {
           expect(end).toBeGreaterThan(start);
-          expect(end).toBeLessThanOrEqual(moments[at + 1]?.start ?? Infinity);
+          expect(end).toBeLessThanOrEqual(events[at + 1]?.start ?? Infinity);
           const ends = line.notes
             .filter((note) => note.start === start)
             .map(({ duration }) => start + duration);
@@ -36,21 +36,21 @@ describe('momentsOf', () => {
     );
   });
 
-  test('lineTimes reads the same moments, and its air steps add up to the time from first to last', () => {
+  test('lineTimes reads the same events, and its air steps add up to the time from first to last', () => {
     fc.assert(
       fc.property(smallCases, ([line]) => {
-        const moments = momentsOf(line);
+        const events = eventsOf(line);
         const times = lineTimes(line);
-        expect(times.count).toBe(moments.length);
+        expect(times.count).toBe(events.length);
         const sets = [...times.set.slice(0, times.count)].map((set) => times.sets[set]);
-        expect(sets).toEqual(moments.map(({ pitches }) => pitches));
+        expect(sets).toEqual(events.map(({ pitches }) => pitches));
         expect(times.setCounts.reduce((sum, count) => sum + count, 0)).toBe(times.count);
-        const steps = moments.reduce(
-          (sum, _, moment) => sum + stepsHeld(times, moment) + stepsRested(times, moment),
+        const steps = events.reduce(
+          (sum, _, event) => sum + stepsHeld(times, event) + stepsRested(times, event),
           0,
         );
         const perTick = 60 / ((line.tempo ?? 100) * 960);
-        expect(steps).toBe(Math.round((moments.at(-1)?.end ?? 0) * perTick * 10));
+        expect(steps).toBe(Math.round((events.at(-1)?.end ?? 0) * perTick * 10));
       }),
     );
   });

@@ -10,7 +10,7 @@ import {
 import { requirePositive } from '@reedplate/pitch';
 
 /** How a feel is laid on a line or taken off it. */
-export interface FeelOptions {
+export interface SwingOptions {
   /** How the eighths are felt; default `shuffle`. */
   readonly feel?: Feel;
   /**
@@ -31,24 +31,24 @@ const TRIPLET = 2;
  * @example
  * ```ts
  * import { makeLine } from '@reedplate/line';
- * import { layFeel, liftFeel } from '@reedplate/interchange';
+ * import { applySwing, removeSwing } from '@reedplate/interchange';
  *
  * const even = makeLine([{ start: 480, duration: 480, pitch: 67 }]);
- * layFeel(even, { feel: 'shuffle' }).notes; // => [{ start: 640, duration: 320, pitch: 67 }]
- * liftFeel(layFeel(even)).notes; // => [{ start: 480, duration: 480, pitch: 67 }]
- * layFeel(even, { ratio: 0 }); // throws NUMBER_RANGE
+ * applySwing(even, { feel: 'shuffle' }).notes; // => [{ start: 640, duration: 320, pitch: 67 }]
+ * removeSwing(applySwing(even)).notes; // => [{ start: 480, duration: 480, pitch: 67 }]
+ * applySwing(even, { ratio: 0 }); // throws NUMBER_RANGE
  * ```
  */
-export function layFeel(line: Line, options: FeelOptions = {}): Line {
+export function applySwing(line: Line, options: SwingOptions = {}): Line {
   return bend(line, options, (half, share) => mapBeat(half, share));
 }
 
 /**
- * A line that was played in a feel, on even eighths again: the inverse of {@link layFeel}, to a tick.
+ * A line that was played in a feel, on even eighths again: the inverse of {@link applySwing}, to a tick.
  *
  * @throws ReedplateError `NUMBER_RANGE` for a wrong ratio
  */
-export function liftFeel(line: Line, options: FeelOptions = {}): Line {
+export function removeSwing(line: Line, options: SwingOptions = {}): Line {
   return bend(line, options, (half, share) => mapBeat(share, half));
 }
 
@@ -56,7 +56,7 @@ type BeatMap = (at: number) => number;
 
 function bend(
   line: Line,
-  { feel = 'shuffle', ratio = TRIPLET }: FeelOptions,
+  { feel = 'shuffle', ratio = TRIPLET }: SwingOptions,
   map: (half: number, share: number) => BeatMap,
 ): Line {
   requirePositive(ratio, { max: LARGEST_RATIO, what: 'a ratio of eighths' });
