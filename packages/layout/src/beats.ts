@@ -61,7 +61,11 @@ export function intervalIntonation(
   upper: number,
   options: IntervalIntonationOptions = {},
 ): IntervalIntonation {
-  const { ratio: given, ...nearest } = requireOptions(options, INTERVAL_OPTIONS, 'intervalIntonation');
+  const { ratio: given, ...nearest } = requireOptions(
+    options,
+    INTERVAL_OPTIONS,
+    'intervalIntonation',
+  );
   requireWithin(lower, Number.MIN_VALUE, 1e5, 'a frequency in Hz');
   requireWithin(upper, lower, 1e5, 'a frequency in Hz not below the other');
   const cents = centsBetween(lower, upper);

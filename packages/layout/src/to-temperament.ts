@@ -36,7 +36,7 @@ function isTemperament(value: unknown): value is Temperament | ReedCents {
 
 function requireCentsOf(temperament: Temperament | ReedCents): Temperament | ReedCents {
   const code = 'TEMPERAMENT_UNKNOWN';
-  // A reed without cents is named by tuneHarp.
+  // A reed without cents is named by temperHarp.
   if (!('cents' in temperament)) return temperament;
   const what = 'a temperament, as readScala gives it';
   const shape = { id: 'text', cents: 'list', octaveStretch: 'number' } as const;

@@ -21,7 +21,10 @@ describe('lineShares', () => {
   it('shares out all of the time', () => {
     fc.assert(
       fc.property(harp, line, fc.constantFrom(...TECHNIQUE_LEVELS), (any, tune, level) => {
-        const { natural, bent, overbent, missing, ease } = lineShares(easiestOf(any, { level }), tune);
+        const { natural, bent, overbent, missing, ease } = lineShares(
+          easiestOf(any, { level }),
+          tune,
+        );
         expect(natural + bent + overbent + missing).toBeCloseTo(1, 9);
         expect(ease).toBeLessThanOrEqual(1 - missing + 1e-9);
         expect(ease).toBeGreaterThanOrEqual(natural - 1e-9);

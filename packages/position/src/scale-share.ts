@@ -21,7 +21,11 @@ export interface ScaleShare {
 }
 
 /** How a harp has a scale above the tonic of a key, over the range of its reeds. */
-export function scaleShare({ lowest, highest, byPitch }: Easiest, key: Key, scale: Scale): ScaleShare {
+export function scaleShare(
+  { lowest, highest, byPitch }: Easiest,
+  key: Key,
+  scale: Scale,
+): ScaleShare {
   const wanted = new Set(
     scale.semitones.map((semitones) => toPitchClass(key.pitchClass + semitones)),
   );

@@ -5,7 +5,7 @@ import { passagesByBeat, passagesBySpan } from './passage.js';
 const chart = makeChart(parseForm('| I7 | I7 | IV7 V7 | N.C. | V7 |'), 'G');
 
 describe('passagesBySpan', () => {
-  it('passagesBySpan makes one moment of each chord written, rests left out', () => {
+  it('passagesBySpan makes one place of each chord written, rests left out', () => {
     const passages = passagesBySpan(chart);
     expect(passages.map(({ length }) => length)).toEqual([1, 1, 1, 1, 1]);
     expect(passages.map(([{ start, end }]) => (end - start) / 960)).toEqual([4, 4, 2, 2, 4]);

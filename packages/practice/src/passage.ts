@@ -3,15 +3,15 @@ import { parseMetre } from '@reedplate/line';
 import type { Chord } from '@reedplate/pitch';
 
 /** A time at which a line sounds something of a chord. */
-export interface Moment {
+export interface FigurePlace {
   readonly span: ChordSpan & { readonly chord: Chord };
   readonly start: number;
   readonly end: number;
   readonly beat: number;
 }
 
-/** Moments of one chord that are played as one figure; at least one. */
-export type Passage = readonly [Moment, ...Moment[]];
+/** Places of one chord that are played as one figure; at least one. */
+export type Passage = readonly [FigurePlace, ...FigurePlace[]];
 
 /** The chords of a chart, each span by itself. */
 export function passagesBySpan({ spans }: Chart): readonly Passage[] {
@@ -24,7 +24,7 @@ export function passagesBySpan({ spans }: Chart): readonly Passage[] {
 /** The chords of a chart beat by beat, each for as long as it stays. */
 export function passagesByBeat({ spans, metre }: Chart): readonly Passage[] {
   const { beatTicks } = parseMetre(metre);
-  const passages: [Moment, ...Moment[]][] = [];
+  const passages: [FigurePlace, ...FigurePlace[]][] = [];
   for (const span of soundingSpans(spans)) {
     const [first, ...more] = beatsOf(span, beatTicks);
     if (first === undefined) continue;
@@ -39,11 +39,11 @@ export function passagesByBeat({ spans, metre }: Chart): readonly Passage[] {
   return passages;
 }
 
-function soundingSpans(spans: readonly ChordSpan[]): readonly Moment['span'][] {
+function soundingSpans(spans: readonly ChordSpan[]): readonly FigurePlace['span'][] {
   return spans.flatMap((span) => (span.chord === null ? [] : [{ ...span, chord: span.chord }]));
 }
 
-function beatsOf(span: Moment['span'], beatTicks: number): readonly Moment[] {
+function beatsOf(span: FigurePlace['span'], beatTicks: number): readonly FigurePlace[] {
   const { start, end, beat } = span;
   return Array.from({ length: Math.ceil((end - start) / beatTicks) }, (_, count) => {
     const from = start + count * beatTicks;

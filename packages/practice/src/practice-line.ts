@@ -24,7 +24,7 @@ import {
 import { arpeggioFigures } from './arpeggio.js';
 import { PRACTICE_CAUTIONS } from './cautions.js';
 import { cheapestPath } from './connect.js';
-import { type Moment, type Passage, passagesByBeat, passagesBySpan } from './passage.js';
+import { type FigurePlace, type Passage, passagesByBeat, passagesBySpan } from './passage.js';
 import { figureCost, moveCost } from './path-cost.js';
 import {
   chordVoicings,
@@ -149,7 +149,7 @@ export function practiceLine(
   const columns = passages.map((passage) => choicesOf(passage) ?? failNoVoicing(passage[0]));
   const path = cheapestPath(columns, figureCost, moveCost);
   const steps = passages.flatMap((passage, index) =>
-    passage.map((moment, at) => makeStep(moment, path[index]?.[at] as Voicing)),
+    passage.map((place, at) => makeStep(place, path[index]?.[at] as Voicing)),
   );
   return Object.freeze({
     kind,
@@ -210,7 +210,7 @@ function rangeFrom(lowest = LOWEST_MIDI, highest = HIGHEST_MIDI): Range {
   return { lowest, highest };
 }
 
-function failNoVoicing({ span }: Moment): never {
+function failNoVoicing({ span }: FigurePlace): never {
   throw new ReedplateError({
     code: 'SOUNDING_IMPOSSIBLE',
     value: span.chord.symbol,
@@ -220,7 +220,7 @@ function failNoVoicing({ span }: Moment): never {
 }
 
 function makeStep(
-  { span, start, end, beat }: Moment,
+  { span, start, end, beat }: FigurePlace,
   { soundings, degrees }: Voicing,
 ): PracticeStep {
   return Object.freeze({

@@ -2,7 +2,7 @@ import { type Chart, type ChordSpan, chordChanges } from '@reedplate/form';
 import type { Harp, Sounding, TechniqueLevel } from '@reedplate/layout';
 import { type Line, makeLine, parseMetre } from '@reedplate/line';
 import { ReedplateError } from '@reedplate/pitch';
-import { bestPath, type LineEvent, eventsOf } from '@reedplate/playability';
+import { bestPath, eventsOf, type LineEvent } from '@reedplate/playability';
 import { formatTab, markOf } from '@reedplate/tab';
 
 /** A event of a line, ready to be drawn. */

@@ -159,10 +159,10 @@ function drawFoot({ bar }: LaidBar, { x, y }: Corner, look: TakeLook): readonly 
   const word = bar.number === 0 ? 'pickup' : `bar ${bar.number}`;
   const number = say(word, { x: x + INSET, y: base, size: small, fill: theme.faint });
   if (bar.number === 0) return [number];
-  const said = bar.fit === null ? 'rest' : `${Math.round(bar.fit * 100)} %`;
+  const said = bar.chordFit === null ? 'rest' : `${Math.round(bar.chordFit * 100)} %`;
   const right = x + width - INSET;
   const share = say(said, { x: right, y: base, size: small, fill: theme.ink, anchor: 'end' });
-  if (bar.fit === null) return [number, share];
+  if (bar.chordFit === null) return [number, share];
   const from = x + INSET + small * 4;
   const room = right - small * 3.6 - from;
   if (room < small) return [number, share];
@@ -170,7 +170,7 @@ function drawFoot({ bar }: LaidBar, { x, y }: Corner, look: TakeLook): readonly 
   const { strong } = theme.chords.other;
   return [
     number,
-    box({ ...strip, width: room * bar.fit }, { fill: strong }),
+    box({ ...strip, width: room * bar.chordFit }, { fill: strong }),
     box(strip, { stroke: strong, strokeWidth: 1 }),
     share,
   ];

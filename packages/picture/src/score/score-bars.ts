@@ -27,7 +27,7 @@ export interface TakeBar {
   readonly number: number;
   readonly chords: readonly string[];
   /** Mean credit of its notes; null for a bar of rest and for the pickup. */
-  readonly fit: number | null;
+  readonly chordFit: number | null;
   readonly notes: readonly BarNote[];
   readonly changes: readonly BarChange[];
 }
@@ -49,10 +49,10 @@ export function takeBarsOf(
     ({ bar }) => range === undefined || (bar >= range[0] && bar <= range[1]),
   );
   if (shown.length === 0) throw nothingIn(range);
-  return shown.map(({ bar, chords, fit }) => ({
+  return shown.map(({ bar, chords, chordFit }) => ({
     number: bar,
     chords,
-    fit,
+    chordFit,
     notes: byBar.get(bar) ?? [],
     changes: changes
       .filter((change) => change.bar === bar)
@@ -60,10 +60,10 @@ export function takeBarsOf(
   }));
 }
 
-type JudgedBar = Pick<BarScore, 'bar' | 'chords' | 'fit'>;
+type JudgedBar = Pick<BarScore, 'bar' | 'chords' | 'chordFit'>;
 
 function withPickup(bars: readonly BarScore[], hasPickup: boolean): readonly JudgedBar[] {
-  return hasPickup ? [{ bar: 0, chords: [], fit: null }, ...bars] : bars;
+  return hasPickup ? [{ bar: 0, chords: [], chordFit: null }, ...bars] : bars;
 }
 
 function nothingIn(range: BarRange | undefined): ReedplateError {

@@ -18,10 +18,10 @@ export function scoreInText(title: string, score: Score, bars: readonly TakeBar[
   return [title, describeVerdict(score.verdict), ...bars.map(barInText)].join('\n');
 }
 
-function barInText({ number, chords, fit, notes, changes }: TakeBar): string {
+function barInText({ number, chords, chordFit, notes, changes }: TakeBar): string {
   const name = number === 0 ? 'pickup' : `bar ${number}`;
   const over = chords.length === 0 ? '' : ` (${chords.join(', ')})`;
-  const good = number === 0 ? [] : [fit === null ? 'rest' : `${Math.round(fit * 100)} %`];
+  const good = number === 0 ? [] : [chordFit === null ? 'rest' : `${Math.round(chordFit * 100)} %`];
   const struck = notes.filter(({ isStruck }) => isStruck).map(noteInText);
   const parts = [...good, ...changes.map(changeInText), ...struck];
   return `${name}${over}: ${parts.join('; ')}`;
