@@ -15,8 +15,9 @@ import type { EndingId } from './endings.js';
 import type { IntroKind } from './intro.js';
 import { layBars } from './lay-bars.js';
 import { type ChartBreak, planBars } from './plan-bars.js';
+import { toFeel } from './to-feel.js';
 import { type FormLike, type KnownForms, toForm } from './to-form.js';
-import { type Chart, FEELS, type Feel, type Form } from './types.js';
+import type { Chart, Feel, Form } from './types.js';
 
 /** How {@link makeChart} lays a form out. */
 export interface ChartOptions {
@@ -95,7 +96,7 @@ function layChart(form: Form, songKey: KeyLike, options: ChartOptions): Chart {
     form: form.id,
     key: key.name,
     metre,
-    feel: requireFeel(feel),
+    feel: toFeel(feel),
     ...(tempo === undefined ? {} : { tempo: requireTempo(tempo) }),
     choruses,
     ...(barsOfIntro === 0 ? {} : { intro: barsOfIntro }),
@@ -114,11 +115,6 @@ function keyFor({ mode, id }: Form, key: Key): Key {
     expected: `a major key for the form ${id}; toMinor makes a minor form of it`,
     nearest: key.tonic,
   });
-}
-
-/** The feel, if it is one; `slow` is the slow blues of twelve eighths. */
-export function requireFeel(feel: unknown): Feel {
-  return requireOneOf(feel === 'slow' ? 'slow-12/8' : feel, FEELS, { what: 'a feel' });
 }
 
 /** The tempo, if it is one. */

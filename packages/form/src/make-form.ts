@@ -11,7 +11,8 @@ import {
 } from '@reedplate/pitch';
 import { coloursOf, plainStep } from './quality.js';
 import { lowestTerms, sharesOf } from './shares.js';
-import { FEELS, type Feel, type Form, type FormBar, type FormChord } from './types.js';
+import { toFeel } from './to-feel.js';
+import type { Feel, Form, FormBar, FormChord } from './types.js';
 
 /** What a form is called, how it is felt and where it comes from. */
 export interface FormDetails {
@@ -23,8 +24,8 @@ export interface FormDetails {
   readonly description?: string;
   /** Default `4/4`. */
   readonly metre?: Metre;
-  /** Default `shuffle`. */
-  readonly feel?: Feel;
+  /** `slow` is read as `slow-12/8`; default `shuffle`. */
+  readonly feel?: Feel | 'slow';
   /** Where it is used; default empty. */
   readonly use?: string;
   /** Default `not stated`. */
@@ -89,7 +90,7 @@ export function makeForm(bars: readonly (FormBar | string)[], details: FormDetai
     description: checkText(description, 'description'),
     mode: modeOf(checked),
     metre,
-    feel: requireOneOf(feel, FEELS, { what: 'a feel' }),
+    feel: toFeel(feel),
     bars: Object.freeze(checked),
     use: checkText(use, 'use'),
     source: checkText(source, 'source'),

@@ -11,7 +11,8 @@ import {
   requireFields,
   requireInteger,
 } from '@reedplate/pitch';
-import { requireFeel, requireTempo } from './make-chart.js';
+import { requireTempo } from './make-chart.js';
+import { toFeel } from './to-feel.js';
 import type { Chart, ChordSpan } from './types.js';
 
 const CODE = 'CHART_INVALID';
@@ -68,7 +69,7 @@ export function readChart(json: unknown): Chart {
     form,
     key: key.name,
     metre,
-    feel: read('feel', () => requireFeel(fields.feel)),
+    feel: read('feel', () => toFeel(fields.feel)),
     ...(tempo === undefined ? {} : { tempo: read('tempo', () => requireTempo(tempo)) }),
     choruses,
     ...(intro === undefined ? {} : { intro: count(intro, { min: 1, max: bars, path: 'intro' }) }),

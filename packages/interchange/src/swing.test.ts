@@ -8,6 +8,15 @@ const eighths = makeLine(
 const starts = (line: typeof eighths): readonly number[] => line.notes.map(({ start }) => start);
 
 describe('applySwing and removeSwing', () => {
+  test('applySwing and removeSwing read slow, whose beats are of three already, and refuse what is no feel', () => {
+    for (const change of [applySwing, removeSwing]) {
+      expect(change(makeLine(eighths.notes, { metre: '12/8' }), { feel: 'slow' }).notes).toEqual(
+        eighths.notes,
+      );
+      expect(() => change(eighths, { feel: 'swung' as 'shuffle' })).toThrowError(/a feel/u);
+    }
+  });
+
   test('applySwing makes the first eighth of a beat twice as long as the second', () => {
     expect(applySwing(eighths).notes.map(({ duration }) => duration)).toEqual([
       ...[640, 320, 640, 320, 640, 320, 640, 320],

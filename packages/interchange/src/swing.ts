@@ -1,4 +1,4 @@
-import type { Feel } from '@reedplate/form';
+import { type Feel, toFeel } from '@reedplate/form';
 import {
   type Line,
   type Metre,
@@ -9,10 +9,10 @@ import {
 } from '@reedplate/line';
 import { requirePositive } from '@reedplate/pitch';
 
-/** How a feel is laid on a line or taken off it. */
+/** How swing is applied to a line or removed. */
 export interface SwingOptions {
   /** How the eighths are felt; default `shuffle`. */
-  readonly feel?: Feel;
+  readonly feel?: Feel | 'slow';
   /**
    * Length of the first eighth of a beat to the second, above 0 and at most 4; default 2, a triplet.
    * Drummers vary it with tempo, from 3.5 when slow to 1 when fast: Friberg and Sundström (2002).
@@ -27,7 +27,7 @@ const TRIPLET = 2;
  * A line as it is played in a feel: the second eighth of each beat comes late, and all between in
  * proportion. Metres with beats of three, such as 12/8, and the straight feel stay as they are.
  *
- * @throws ReedplateError `NUMBER_RANGE` for a wrong ratio
+ * @throws ReedplateError `NUMBER_RANGE` for a wrong ratio, `OPTION_UNKNOWN` for a wrong feel
  * @example
  * ```ts
  * import { makeLine } from '@reedplate/line';
@@ -46,7 +46,7 @@ export function applySwing(line: Line, options: SwingOptions = {}): Line {
 /**
  * A line that was played in a feel, on even eighths again: the inverse of {@link applySwing}, to a tick.
  *
- * @throws ReedplateError `NUMBER_RANGE` for a wrong ratio
+ * @throws ReedplateError `NUMBER_RANGE` for a wrong ratio, `OPTION_UNKNOWN` for a wrong feel
  */
 export function removeSwing(line: Line, options: SwingOptions = {}): Line {
   return bend(line, options, (half, share) => mapBeat(share, half));
@@ -60,7 +60,7 @@ function bend(
   map: (half: number, share: number) => BeatMap,
 ): Line {
   requirePositive(ratio, { max: LARGEST_RATIO, what: 'a ratio of eighths' });
-  if (!isSwung(line.metre, feel)) return line;
+  if (!isSwung(line.metre, toFeel(feel))) return line;
   const share = (TICKS_PER_QUARTER * ratio) / (ratio + 1);
   const move = moveTicks(line.pickup, map(TICKS_PER_QUARTER / 2, share));
   const { notes, ...head } = line;

@@ -1,4 +1,4 @@
-import type { Feel } from '@reedplate/form';
+import { type Feel, toFeel } from '@reedplate/form';
 import { makeLine, parseMetre } from '@reedplate/line';
 import { deepFreeze } from '@reedplate/pitch';
 import { choosePart, warnOfChoice } from '../choose-part.js';
@@ -28,7 +28,7 @@ export interface ReadMidiOptions {
    */
   readonly bends?: boolean;
   /** Feel that was played, to be taken off; default straight: notes stay where they were played. */
-  readonly feel?: Feel;
+  readonly feel?: Feel | 'slow';
 }
 
 /**
@@ -51,7 +51,8 @@ export interface ReadMidiOptions {
  * ```
  */
 export function readMidi(input: Exclude<FileInput, string>, options: ReadMidiOptions = {}): Piece {
-  const { bends = true, feel = 'straight' } = options;
+  const { bends = true } = options;
+  const feel = toFeel(options.feel ?? 'straight');
   const warnings = makeWarningList();
   const { tracks, ticksPerFileTick: scale } = readChunks(input, warnings);
   const read = readTracks(tracks);

@@ -22,7 +22,7 @@ import { bendEvents } from './write-bends.js';
 /** How MIDI files are written. */
 export interface WriteMidiOptions {
   /** Feel that is played; default that of the chart, and straight without one. */
-  readonly feel?: Feel;
+  readonly feel?: Feel | 'slow';
   /** Length of the first eighth of a swung beat to the second, above 0 and at most 4; default 2. */
   readonly ratio?: number;
   /** General MIDI program of the line, counted from 1; default 23, the harmonica. */
