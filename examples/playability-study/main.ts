@@ -39,7 +39,7 @@ async function main([folder]: readonly string[]): Promise<number> {
     level: 'overbends',
     transpositions: [-12, 0, 12],
   });
-  const effort = studyPlot(cells, 'effortPerMoment', { level: 'overbends' });
+  const effort = studyPlot(cells, 'effortPerEvent', { level: 'overbends' });
   const playable = studyPlot(cells, 'wholeShare', { tuning: 'standard' });
   save('effort.svg', await drawPlot(effort));
   save('playable.svg', await drawPlot(playable));

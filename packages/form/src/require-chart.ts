@@ -8,7 +8,8 @@ import {
   type Shape,
   toKey,
 } from '@reedplate/pitch';
-import { requireFeel, requireTempo } from './make-chart.js';
+import { requireTempo } from './make-chart.js';
+import { toFeel } from './to-feel.js';
 import type { Chart, ChordSpan } from './types.js';
 
 const CODE = 'CHART_INVALID';
@@ -50,7 +51,7 @@ export function requireChart(chart: Chart): Chart {
   const { key, metre, feel, tempo, pickup, bars, spans } = requireChartShape(chart);
   asErrorOf(CODE, { path: 'key' }, () => toKey(key));
   const { barTicks } = asErrorOf(CODE, { path: 'metre' }, () => parseMetre(metre));
-  asErrorOf(CODE, { path: 'feel' }, () => requireFeel(feel));
+  asErrorOf(CODE, { path: 'feel' }, () => toFeel(feel));
   if (tempo !== undefined) asErrorOf(CODE, { path: 'tempo' }, () => requireTempo(tempo));
   requireCount(pickup, 0, 'pickup', barTicks - 1);
   requireCount(chart.choruses, 0, 'choruses');

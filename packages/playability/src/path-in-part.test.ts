@@ -3,7 +3,7 @@ import { makeLine } from '@reedplate/line';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bestPath } from './best-path.js';
-import { momentsOf } from './moments.js';
+import { eventsOf } from './line-events.js';
 import { pathInPart } from './path-in-part.js';
 
 const harp = makeHarp('C');
@@ -21,12 +21,12 @@ const anyLine = fc
   );
 
 describe('pathInPart', () => {
-  test('pathInPart sounds each moment by its pitches, or says that the harp lacks it', () => {
+  test('pathInPart sounds each event by its pitches, or says that the harp lacks it', () => {
     fc.assert(
       fc.property(anyLine, fc.constantFrom(...TECHNIQUE_LEVELS), (line, level) => {
         const { soundings, missing } = pathInPart(line, harp, { level });
-        const lacking = new Set(missing.map(({ moment }) => moment));
-        for (const [at, { pitches }] of momentsOf(line).entries()) {
+        const lacking = new Set(missing.map(({ event }) => event));
+        for (const [at, { pitches }] of eventsOf(line).entries()) {
           const sounded = (soundings[at] ?? []).map(({ pitch }) => pitch);
           expect([...sounded].sort((a, b) => a - b)).toEqual(lacking.has(at) ? [] : pitches);
         }
@@ -49,7 +49,7 @@ describe('pathInPart', () => {
     );
   });
 
-  test('pathInPart tells every moment that is missing, with its bar and the reason', () => {
+  test('pathInPart tells every event that is missing, with its bar and the reason', () => {
     const notes = [67, 20, 67, 63].map((pitch, at) => ({ start: at * 3840, duration: 960, pitch }));
     const apart = [
       { start: 15360, duration: 960, pitch: 60 },
@@ -58,7 +58,7 @@ describe('pathInPart', () => {
     const { missing, soundings } = pathInPart(makeLine([...notes, ...apart]), harp, {
       level: 'bends',
     });
-    expect(missing.map(({ moment, bar, obstacle }) => [moment, bar, obstacle])).toEqual([
+    expect(missing.map(({ event, bar, obstacle }) => [event, bar, obstacle])).toEqual([
       [1, 2, 'out-of-range'],
       [3, 4, 'beyond-level'],
       [4, 5, 'no-grip'],

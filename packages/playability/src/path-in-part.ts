@@ -2,20 +2,20 @@ import { type HarpLike, type Sounding, toHarp } from '@reedplate/layout';
 import { barBeatAt, type Line, makeLine } from '@reedplate/line';
 import { requireOptions } from '@reedplate/pitch';
 import { bestPath } from './best-path.js';
-import { type LineMoment, momentsOf } from './moments.js';
-import type { UnplayableMoment } from './not-playable.js';
+import { eventsOf, type LineEvent } from './line-events.js';
+import type { UnplayableEvent } from './not-playable.js';
 import { PATH_OPTIONS, type PathOptions } from './path.js';
 
 /** As much of a path as a harp has. */
 export interface PathInPart {
-  /** What sounds each moment of the line, from the low end; empty for a moment that the harp lacks. */
+  /** What sounds each event of the line, from the low end; empty for an event that the harp lacks. */
   readonly soundings: readonly (readonly Sounding[])[];
-  /** Every moment that it lacks, with the reason. */
-  readonly missing: readonly UnplayableMoment[];
+  /** Every event that it lacks, with the reason. */
+  readonly missing: readonly UnplayableEvent[];
 }
 
 /**
- * The easiest way to play a line, or as much of it as the harp has: where it lacks a moment, the easiest way
+ * The easiest way to play a line, or as much of it as the harp has: where it lacks an event, the easiest way
  * to play the others.
  *
  * @throws ReedplateError as `bestPath`
@@ -36,29 +36,29 @@ export function pathInPart(line: Line, given: HarpLike, options: PathOptions = {
   const harp = toHarp(given, checked.known);
   const path = bestPath(line, harp, checked);
   if (path.playable) return Object.freeze({ soundings: path.soundings, missing: [] });
-  const moments = momentsOf(line);
-  const lacks = (moment: LineMoment) => bestPath(only(line, [moment]), harp, checked);
+  const events = eventsOf(line);
+  const lacks = (event: LineEvent) => bestPath(only(line, [event]), harp, checked);
   const known = new Map<string, ReturnType<typeof lacks>>();
-  const missing: UnplayableMoment[] = [];
-  const had: LineMoment[] = [];
-  for (const [index, moment] of moments.entries()) {
-    const name = moment.pitches.join(' ');
-    const alone = known.get(name) ?? lacks(moment);
+  const missing: UnplayableEvent[] = [];
+  const had: LineEvent[] = [];
+  for (const [index, event] of events.entries()) {
+    const name = event.pitches.join(' ');
+    const alone = known.get(name) ?? lacks(event);
     known.set(name, alone);
     const [obstacle] = alone.playable ? [] : alone.first;
-    if (obstacle === undefined) had.push(moment);
-    else missing.push({ ...obstacle, moment: index, ...barBeatAt(moment.start, line) });
+    if (obstacle === undefined) had.push(event);
+    else missing.push({ ...obstacle, event: index, ...barBeatAt(event.start, line) });
   }
   const rest = had.length === 0 ? undefined : bestPath(only(line, had), harp, checked);
   const found = rest?.playable === true ? [...rest.soundings] : [];
-  const lacking = new Set(missing.map(({ moment }) => moment));
-  const soundings = moments.map((_, at) => (lacking.has(at) ? [] : (found.shift() ?? [])));
+  const lacking = new Set(missing.map(({ event }) => event));
+  const soundings = events.map((_, at) => (lacking.has(at) ? [] : (found.shift() ?? [])));
   return Object.freeze({ soundings: Object.freeze(soundings), missing: Object.freeze(missing) });
 }
 
-/** A line of these moments alone. */
-function only({ notes: _, ...head }: Line, moments: readonly LineMoment[]): Line {
-  const notes = moments.flatMap(({ start, end, pitches }) =>
+/** A line of these events alone. */
+function only({ notes: _, ...head }: Line, events: readonly LineEvent[]): Line {
+  const notes = events.flatMap(({ start, end, pitches }) =>
     pitches.map((pitch) => ({ start, duration: end - start, pitch })),
   );
   return makeLine(notes, head);

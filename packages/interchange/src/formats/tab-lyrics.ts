@@ -9,7 +9,7 @@ import { chooseSoundings } from '../tab/choose-soundings.js';
 export interface TabLyricsOptions {
   /** What the player can do; default `overbends`. */
   readonly level?: TechniqueLevel;
-  /** Default `sign`. */
+  /** Default `plus-minus`. */
   readonly dialect?: TabDialectId;
   /** Tunings of one's own, for a harp that is named in one. */
   readonly known?: KnownTunings;

@@ -1,6 +1,6 @@
 import type { HarpLike, KnownTunings, Sounding, TechniqueLevel } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
-import { pathInPart, type UnplayableMoment } from '@reedplate/playability';
+import { pathInPart, type UnplayableEvent } from '@reedplate/playability';
 
 /** What soundings are chosen by. */
 export interface ChoiceOptions {
@@ -8,11 +8,11 @@ export interface ChoiceOptions {
   readonly level?: TechniqueLevel | undefined;
   /** Tunings of one's own, for a harp that is named in one. */
   readonly known?: KnownTunings | undefined;
-  /** What sounds each moment, where it is chosen already. */
+  /** What sounds each event, where it is chosen already. */
   readonly soundings?: readonly (readonly Sounding[])[] | undefined;
 }
 
-/** What sounds each moment of a line: as it was chosen, else the easiest path, empty where the harp has none. */
+/** What sounds each event of a line: as it was chosen, else the easiest path, empty where the harp has none. */
 export function chooseSoundings(
   line: Line,
   harp: HarpLike,
@@ -22,12 +22,12 @@ export function chooseSoundings(
   return pathInPart(line, harp, pathOptions(which)).soundings;
 }
 
-/** The moments whose notes the harp has, but not on one breath within a mouth's reach. */
-export function momentsApart(
+/** The events whose notes the harp has, but not on one breath within a mouth's reach. */
+export function eventsApart(
   line: Line,
   harp: HarpLike,
   which: Omit<ChoiceOptions, 'soundings'>,
-): readonly UnplayableMoment[] {
+): readonly UnplayableEvent[] {
   if (line.notes.length === 0) return [];
   const { missing } = pathInPart(line, harp, pathOptions(which));
   return missing.filter(({ obstacle }) => obstacle === 'no-grip');

@@ -3,8 +3,8 @@ import { type LineOptions, parseMetre } from '@reedplate/line';
 import { deepFreeze, ReedplateError } from '@reedplate/pitch';
 import { detectTab, lineOfTab, parseTimedTab, type TabDialectId } from '@reedplate/tab';
 import { tabWithoutLengths } from '../formats/tab-text.js';
+import { chartOfMarks } from '../notation/chart-of-marks.js';
 import type { Piece } from '../piece.js';
-import { chartOfMarks } from '../score/chart-of-marks.js';
 import { makeWarningList, type WarningList } from '../warning.js';
 import { chordMarksOf, tabRowsOf } from './tab-rows.js';
 

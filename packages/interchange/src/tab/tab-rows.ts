@@ -1,6 +1,6 @@
 import { parseMetre } from '@reedplate/line';
 import { readBeats } from '@reedplate/tab';
-import type { ChordMark } from '../score/lay-measures.js';
+import type { ChordMark } from '../notation/lay-measures.js';
 import { isHeadRow, readTabHead, type TabHead } from './tab-head.js';
 
 /** Tablature taken apart by rows. */

@@ -11,9 +11,9 @@ import { writeTabHead } from './tab-head.js';
 export interface WriteTabOptions {
   /** What the player can do; default `overbends`. */
   readonly level?: TechniqueLevel;
-  /** Default `sign`. */
+  /** Default `plus-minus`. */
   readonly dialect?: TabDialectId;
-  /** What sounds each moment of the line, as a practice line has chosen it; default the easiest path. */
+  /** What sounds each event of the line, as a practice line has chosen it; default the easiest path. */
   readonly soundings?: readonly (readonly Sounding[])[];
   /** Title; default that of the line. */
   readonly title?: string;
@@ -52,7 +52,7 @@ const WRITE_TAB_OPTIONS: OptionNames<WriteTabOptions> = {
  */
 export function writeTab(sheet: Sheet, harp: HarpLike, options: WriteTabOptions = {}): string {
   const {
-    dialect = 'sign',
+    dialect = 'plus-minus',
     title,
     remark,
     ...which

@@ -78,9 +78,9 @@ describe('studyPlot', () => {
   test('studyPlot leaves out a cell that has no such figure, and says where none is left', () => {
     const [cell] = CELLS;
     if (cell === undefined) throw new Error('no cell');
-    const bare = { ...cell, effortPerMoment: null };
-    expect(studyPlot([bare, cell], 'effortPerMoment').data.values).toHaveLength(1);
-    expect(() => studyPlot([bare], 'effortPerMoment')).toThrow(/cells of a summary/u);
+    const bare = { ...cell, effortPerEvent: null };
+    expect(studyPlot([bare, cell], 'effortPerEvent').data.values).toHaveLength(1);
+    expect(() => studyPlot([bare], 'effortPerEvent')).toThrow(/cells of a summary/u);
     expect(() => studyPlot(CELLS, 'wholeShare', { tuning: 'none' })).toThrow(/cells of a summary/u);
   });
 

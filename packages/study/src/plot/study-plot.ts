@@ -5,7 +5,7 @@ import { type BarPlotSpec, barPlot, type PlotRow } from './bar-plot.js';
 /** Figures of a summary that are plotted. */
 export const STUDY_PLOT_FIGURES = Object.freeze([
   'wholeShare',
-  'effortPerMoment',
+  'effortPerEvent',
   'bendsPerHundred',
   'overbendsPerHundred',
 ] as const);
@@ -36,17 +36,17 @@ const STUDY_PLOT_OPTIONS: OptionNames<StudyPlotOptions> = {
 const FIGURE_WORDS: Readonly<Record<StudyPlotFigure, { title: string; unit: string }>> =
   Object.freeze({
     wholeShare: { title: 'Tunes that can be played whole', unit: 'share of tunes' },
-    effortPerMoment: {
+    effortPerEvent: {
       title: 'Effort',
-      unit: 'points a moment, over the tunes that can be played whole',
+      unit: 'points an event, over the tunes that can be played whole',
     },
     bendsPerHundred: {
       title: 'Bends',
-      unit: 'in a hundred moments, over the tunes that can be played whole',
+      unit: 'in a hundred events, over the tunes that can be played whole',
     },
     overbendsPerHundred: {
       title: 'Overbends',
-      unit: 'in a hundred moments, over the tunes that can be played whole',
+      unit: 'in a hundred events, over the tunes that can be played whole',
     },
   });
 

@@ -52,7 +52,7 @@ async function writeHandout(
   terminal: Terminal,
   draw: StaffDrawer | undefined,
 ): Promise<string> {
-  const { writeMusicXml, tabWords } = await import('@reedplate/interchange');
+  const { writeMusicXml, tabLyrics } = await import('@reedplate/interchange');
   const chart = readChart(words, terminal, readTempoOption(words));
   const harp = readHarp(words, terminal);
   const level = words.level as TechniqueLevel;
@@ -62,7 +62,7 @@ async function writeHandout(
     const soundings = steps.map((step) => step.soundings);
     if (draw === undefined) return { title, line, soundings };
     const sheet = { line, chart, key: chart.key };
-    const score = { title, remark: sayHarp(harp), words: tabWords(line, harp, { soundings }) };
+    const score = { title, remark: sayHarp(harp), words: tabLyrics(line, harp, { soundings }) };
     return { title, line, soundings, notation: draw(writeMusicXml(sheet, score)) };
   });
   return handoutPage(chart, harp, {
