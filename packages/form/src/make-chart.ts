@@ -6,7 +6,6 @@ import {
   parseKey,
   ReedplateError,
   requireInteger,
-  requireOneOf,
   requireOptions,
   requirePositive,
   toKey,

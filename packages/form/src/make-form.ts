@@ -6,7 +6,6 @@ import {
   parseNumeral,
   ReedplateError,
   requireInteger,
-  requireOneOf,
   requireOptions,
 } from '@reedplate/pitch';
 import { coloursOf, plainStep } from './quality.js';

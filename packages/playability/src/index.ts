@@ -34,8 +34,8 @@ export {
   type Searched,
   searchCandidate,
 } from './fit-candidate.js';
+export { DEFAULT_LINE_TEMPO, eventsOf, type LineEvent } from './line-events.js';
 export { type EffortModelSpec, makeEffortModel, readEffortModel } from './make-effort-model.js';
-export { DEFAULT_LINE_TEMPO, type LineEvent, eventsOf } from './line-events.js';
 // For `@reedplate/practice` alone
 export { type MoveEffort, moveEffort } from './move-effort.js';
 export type { NotPlayable, PathObstacle, UnplayableEvent } from './not-playable.js';

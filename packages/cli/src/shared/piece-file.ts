@@ -1,13 +1,13 @@
 import { readInFile } from '@reedplate/files';
 import {
   formatOfName,
-  unsupportedIn,
   type Piece,
   type PieceFormatId,
   type PieceWarning,
   type ReadPieceOptions,
   readPiece,
   type Sheet,
+  unsupportedIn,
   type WritePieceOptions,
   writePiece,
 } from '@reedplate/interchange';

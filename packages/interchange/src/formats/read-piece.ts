@@ -7,8 +7,8 @@ import { decodeText } from '../decode-text.js';
 import type { FileInput } from '../file-bytes.js';
 import { type ReadMidiOptions, readMidi } from '../midi/read-midi.js';
 import { readMusicXml } from '../musicxml/read-musicxml.js';
-import type { Piece } from '../piece.js';
 import type { ReadNotationOptions } from '../notation/assemble-piece.js';
+import type { Piece } from '../piece.js';
 import { readTab } from '../tab/read-tab.js';
 import { detectFormat, type PieceFormatId, requireFormat } from './formats.js';
 

@@ -7,8 +7,8 @@ import { makeBacking } from '../../../backing/src/index.js';
 import { lines } from '../arbitraries.fixture.js';
 import type { Sheet } from '../piece.js';
 import { PIECE_FORMAT_IDS, type PieceFormatId } from './formats.js';
-import { unsupportedIn } from './unsupported-in.js';
 import { readPiece } from './read-piece.js';
+import { unsupportedIn } from './unsupported-in.js';
 import { writePiece } from './write-piece.js';
 
 // A busy machine takes its time over hundreds of cases.
@@ -81,7 +81,9 @@ describe('unsupportedIn', () => {
   ] as const)(
     'unsupportedIn names how notes are played where the format %s lacks it: %s',
     (format, lost) => {
-      const found = unsupportedIn(played(ALL), format).find(({ code }) => code === 'playing-unwritten');
+      const found = unsupportedIn(played(ALL), format).find(
+        ({ code }) => code === 'playing-unwritten',
+      );
       expect(found?.value).toBe(lost);
       expect(unsupportedIn(played({}), format)).toEqual([]);
     },
