@@ -30,7 +30,7 @@ describe('detectTab', () => {
     expect(guess.others.map(({ dialect }) => dialect)).toEqual(['plus-only']);
     expect(guess.events[0]?.[0]?.breath).toBe('blow');
     expect(guess.others[0]?.events[0]?.[0]?.breath).toBe('draw');
-    expect(guess.question).toMatch(/blow \(sign\) or draw \(plus\)/u);
+    expect(guess.question).toMatch(/blow \(plus-minus\) or draw \(plus-only\)/u);
   });
 
   test('detectTab takes 12 for a chord on ten holes, and for a hole on twelve', () => {
