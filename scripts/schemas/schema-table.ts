@@ -36,6 +36,7 @@ export const SCHEMA_TABLE: readonly SchemaRow[] = [
   { dir: 'cli', type: 'RecogniseAnswer', name: 'recognise', harps: 'by-name' },
   { dir: 'cli', type: 'TargetAnswer', name: 'target', harps: 'by-name' },
   { dir: 'cli', type: 'PracticeAnswer', name: 'practice', harps: 'by-name' },
+  { dir: 'cli', type: 'ComposeAnswer', name: 'compose', harps: 'by-name' },
   { dir: 'cli', type: 'ScoreReport', name: 'score', harps: 'by-name' },
   { dir: 'cli', type: 'PathAnswer', name: 'path', harps: 'by-name' },
   { dir: 'cli', type: 'FitAnswer', name: 'fit', harps: 'by-name' },

@@ -12,6 +12,7 @@ export type { Terminal } from './terminal.js';
 export type { AdaptAnswer } from './verbs/adapt/adapt.js';
 export type { BackingAnswer } from './verbs/backing/backing.js';
 export type { ChartAnswer } from './verbs/chart/chart.js';
+export type { ComposeAnswer } from './verbs/compose/compose.js';
 export type { ConvertAnswer } from './verbs/convert/convert.js';
 export type { FitAnswer } from './verbs/fit/fit.js';
 export type { FormsAnswer } from './verbs/forms/forms.js';

@@ -72,6 +72,12 @@ export const VERBS: readonly VerbRow[] = [
     load: async () => (await import('./verbs/practice/practice.js')).setUpPractice,
   },
   {
+    name: 'compose',
+    heading: 'To practise:',
+    summary: 'a line drawn by chance that follows the changes, from a seed',
+    load: async () => (await import('./verbs/compose/compose.js')).setUpCompose,
+  },
+  {
     name: 'handout',
     heading: 'To practise:',
     summary: 'a lesson as a page to print: chart, harp for each chord, lines as tab',

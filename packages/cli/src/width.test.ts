@@ -48,6 +48,7 @@ const WORDS: ReadonlyMap<string, fc.Arbitrary<readonly string[]>> = new Map<
   ],
   ['target', withSong('target', '--shapes', '--level', 'overbends')],
   ['practice', withSong('practice', '--kind', 'guide-tones', '--level', 'overbends')],
+  ['compose', withSong('compose', '--level', 'overbends')],
   ['backing', songs.map((song) => ['backing', ...song, '-o', 'band.mid'])],
   ['score', keys.map((key) => ['score', 'take.json', '--key', key, '--harp', 'C', '--notes'])],
   ['path', harps.map((harp) => ['path', 'take.json', ...harp, '--level', 'overbends'])],

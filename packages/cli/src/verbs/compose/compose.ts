@@ -1,0 +1,141 @@
+import type { Chart } from '@reedplate/form';
+import { type Harp, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import { positionByNumber, positionOf } from '@reedplate/position';
+import {
+  type ComposedLine,
+  type ComposedStep,
+  type ComposeOptions,
+  composeLine,
+  LINE_ENDINGS,
+  type LineEnding,
+} from '@reedplate/practice';
+import type { Command } from 'commander';
+import { type ChartWords, readChart, withChartOptions } from '../../shared/chart-options.js';
+import { examples } from '../../shared/examples.js';
+import { type HarpWords, readHarp, withHarpOptions } from '../../shared/harp-options.js';
+import { withJson } from '../../shared/options.js';
+import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
+import { readNumber, readWholeNumber } from '../../shared/read-words.js';
+import { saySong } from '../../shared/say-chart.js';
+import { tabOf } from '../../shared/say-grips.js';
+import { sayHarp } from '../../shared/say-harp.js';
+import { readTempoOption, type TempoWords, withTempoOption } from '../../shared/tempo-option.js';
+import type { Terminal } from '../../terminal.js';
+
+/** What `reedplate compose --json` prints; `reedplate score` and `path` read its line. */
+export type ComposeAnswer = ComposedLine;
+
+interface ComposeWords extends ChartWords, HarpWords, TempoWords, PrintWords {
+  readonly seed: string;
+  readonly level: string;
+  readonly plan?: string;
+  readonly fewest: string;
+  readonly most: string;
+  readonly last: string;
+  readonly effort?: string;
+  readonly title?: string;
+  readonly output?: string;
+}
+
+/** Gives `reedplate compose` its options and what it does. */
+export function setUpCompose(verb: Command, terminal: Terminal): void {
+  withJson(withTempoOption(withHarpOptions(withChartOptions(verb))))
+    .option('--seed <number>', 'another number, another line', '1')
+    .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
+    .option('--plan <letters>', 'phrases of a chorus, alike letters alike: AAB over twelve bars')
+    .option('--fewest <notes>', 'notes that begin in a bar, at least', '2')
+    .option('--most <notes>', 'notes that begin in a bar, at most', '6')
+    .option('--last <note>', `what each chorus ends on: ${LINE_ENDINGS.join(', ')}`, 'chord-tone')
+    .option('--effort <points>', 'most points of effort a bar')
+    .option('--title <title>', 'title of what is written; without it plan, form and key')
+    .option('-o, --output <file>', 'write the line too: .json, .mid, .musicxml, .abc or .tab')
+    .addHelpText(
+      'after',
+      examples(
+        'reedplate compose --form quick-change --key G --harp C --level natural --seed 3',
+        'reedplate compose --key A --harp D --most 4 -o blues-in-a.musicxml',
+      ),
+    )
+    .action(async (words: ComposeWords) => {
+      const chart = readChart(words, terminal, readTempoOption(words));
+      const harp = readHarp(words, terminal);
+      const answer: ComposeAnswer = composeLine(chart, harp, readOptions(words));
+      if (words.output !== undefined) {
+        await writeLine(answer, { chart, harp, title: words.title }, words.output, terminal);
+        if (words.output === '-') return;
+      }
+      printAnswer(answer, words, terminal, (line, page) => showComposed(line, chart, harp, page));
+    });
+}
+
+function readOptions({
+  seed,
+  level,
+  plan,
+  fewest,
+  most,
+  last,
+  effort,
+}: ComposeWords): ComposeOptions {
+  const notes = { min: 0, max: 100, what: 'a number of notes' };
+  return {
+    seed: readWholeNumber(seed, { min: 0, max: Number.MAX_SAFE_INTEGER, what: 'a seed' }),
+    level: level as TechniqueLevel,
+    density: { fewest: readWholeNumber(fewest, notes), most: readWholeNumber(most, notes) },
+    ending: last as LineEnding,
+    ...(plan === undefined ? {} : { plan }),
+    ...(effort === undefined ? {} : { effort: readNumber(effort, 'points of effort a bar') }),
+  };
+}
+
+interface WrittenSong {
+  readonly chart: Chart;
+  readonly harp: Harp;
+  readonly title: string | undefined;
+}
+
+/** Writers of files are loaded only where a file is written. */
+async function writeLine(
+  { steps, line }: ComposedLine,
+  { chart, harp, title: given }: WrittenSong,
+  file: string,
+  terminal: Terminal,
+): Promise<void> {
+  const { writePieceFile } = await import('../../shared/piece-file.js');
+  const title = given ?? `Line over ${saySong(chart)}`;
+  const { ordinal } = positionByNumber(positionOf(harp, chart.key));
+  const remark = `${sayHarp(harp)}, ${ordinal} position`;
+  const soundings = steps.map(({ sounding }) => [sounding]);
+  const sheet = { line, chart, key: chart.key };
+  writePieceFile(sheet, file, terminal, { harp, soundings, title, remark });
+}
+
+function showComposed(
+  { seed, steps }: ComposeAnswer,
+  chart: Chart,
+  harp: Harp,
+  { paint, table }: Page,
+): readonly string[] {
+  const bars = [...new Set(steps.map(({ bar }) => bar))];
+  const rows = bars.map((bar) => rowOf(steps.filter((step) => step.bar === bar)));
+  return [
+    paint('heading', `line over ${saySong(chart, harp)}, seed ${seed}`),
+    '',
+    ...table({ head: ['bar', '', 'chord', 'tab', 'beats', 'degrees'], rows }),
+    '',
+    'Degrees are those of the chord; a dot is another note, on its way to one of them.',
+  ];
+}
+
+function rowOf(steps: readonly ComposedStep[]): readonly string[] {
+  const chords = [...new Set(steps.map(({ chord }) => chord?.symbol ?? 'N.C.'))];
+  const [first] = steps;
+  return [
+    `${first?.bar}`,
+    first?.phrase ?? '',
+    chords.join(' '),
+    tabOf(steps.map(({ sounding }) => [sounding])),
+    steps.map(({ beat }) => `${Math.round(beat * 100) / 100}`).join(' '),
+    steps.map(({ degree }) => degree ?? '.').join(' '),
+  ];
+}
