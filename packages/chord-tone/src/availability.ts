@@ -1,4 +1,4 @@
-import { type HarpLike, type TechniqueLevel, toHarp } from '@reedplate/layout';
+import { type HarpLike, toHarp } from '@reedplate/layout';
 import {
   type Chord,
   type ChordDegree,
@@ -50,13 +50,12 @@ export interface ChordAvailability {
 
 /** How {@link chordAvailability} looks. */
 export interface AvailabilityOptions extends ShapeOptions {
-  /** Default `overbends`, as in {@link targetsOf}: what is missing then cannot be had at all. */
-  readonly level?: TechniqueLevel;
   /** Whether to give every shape as well; default false. */
   readonly shapes?: boolean;
 }
 
-const AVAILABILITY_OPTIONS: OptionNames<AvailabilityOptions> = {
+/** The names of all options of an availability. */
+export const AVAILABILITY_OPTIONS: OptionNames<AvailabilityOptions> = {
   style: true,
   level: true,
   shapes: true,
@@ -92,8 +91,9 @@ export function chordAvailability(
   } = requireOptions(options, AVAILABILITY_OPTIONS, 'chordAvailability');
   const parsed = toChord(chord);
   const harp = toHarp(given, known);
-  const shapes = chordShapes(parsed, harp, style === undefined ? {} : { style });
-  const targets = targetsOf(parsed, harp, level === undefined ? {} : { level });
+  const which = level === undefined ? {} : { level };
+  const shapes = chordShapes(parsed, harp, { ...which, ...(style === undefined ? {} : { style }) });
+  const targets = targetsOf(parsed, harp, which);
   const whole = shapes.filter(isWhole);
   const partial = shapes.filter(isPartial);
   const warnings = [

@@ -412,7 +412,11 @@ describe('practiceLine of chords on random reeds', () => {
         const symbol = chart.spans[0]?.chord?.symbol ?? '';
         const natural = targetsByHand(symbol, harp, 'natural');
         fc.pre(natural.length > 0);
-        const { steps } = practiceLine(chart, harp, { kind: 'chords', lowest: 0 });
+        const { steps } = practiceLine(chart, harp, {
+          kind: 'chords',
+          level: 'natural',
+          lowest: 0,
+        });
         const [{ soundings = [], degrees = [] } = {}] = steps;
         const at = `${soundings[0]?.breath} ${soundings.map(({ hole }) => hole).join(' ')}`;
         const together = voicingsByHand(symbol, harp);

@@ -1,6 +1,8 @@
 import type { Chart } from '@reedplate/form';
-import type { Harp } from '@reedplate/layout';
+import { type HarpLike, toHarp } from '@reedplate/layout';
+import { requireOptions } from '@reedplate/pitch';
 import {
+  AVAILABILITY_OPTIONS,
   type AvailabilityOptions,
   type ChordAvailability,
   chordAvailability,
@@ -25,10 +27,9 @@ export interface ChartChordAvailability extends ChordAvailability {
  * ```ts
  * import { chartAvailability } from '@reedplate/chord-tone';
  * import { formById, makeChart } from '@reedplate/form';
- * import { makeHarp } from '@reedplate/layout';
  *
  * const chart = makeChart('quick-change', 'G');
- * const chords = chartAvailability(chart, makeHarp('C'), { level: 'bends' });
+ * const chords = chartAvailability(chart, 'C');
  * chords.map(({ chord }) => chord.symbol); // => ['G7', 'C7', 'D7']
  * chords[2]?.bars; // => [9, 12]
  * chords[2]?.whole; // => []
@@ -36,11 +37,13 @@ export interface ChartChordAvailability extends ChordAvailability {
  */
 export function chartAvailability(
   chart: Chart,
-  harp: Harp,
+  given: HarpLike,
   options: AvailabilityOptions = {},
 ): readonly ChartChordAvailability[] {
+  const checked = requireOptions(options, AVAILABILITY_OPTIONS, 'chartAvailability');
   checkChart(chart);
-  const { style = styleOfKey(chart.key) } = options;
+  const harp = toHarp(given, checked.known);
+  const { style = styleOfKey(chart.key) } = checked;
   const symbols = new Set(chart.spans.flatMap(({ chord }) => chord?.symbol ?? []));
   return Object.freeze(
     [...symbols].map((symbol) => {

@@ -6,11 +6,11 @@ import {
   nextChange,
   previousChange,
 } from '@reedplate/form';
-import type { HarpLike, KnownTunings } from '@reedplate/layout';
+import type { HarpLike, KnownTunings, PlayerLike } from '@reedplate/layout';
 import { barBeatAt, foldTick, type Loop, tickAtSeconds } from '@reedplate/line';
 import { type OptionNames, ReedplateError, requireOptions } from '@reedplate/pitch';
 import { checkChart } from './check-chart.js';
-import { type Target, type TargetOptions, targetsOf } from './target.js';
+import { type Target, targetsOf } from './target.js';
 
 /** A place in a chart that goes round: a tick or a second, counted on without end. */
 export type ChartPlace = { readonly tick: number } | { readonly seconds: number };
@@ -20,7 +20,7 @@ export interface ChordNowOptions {
   /** The harp whose targets are wanted; default none, and then there are none. */
   readonly harp?: HarpLike;
   /** Who plays, by a level or as a `Player`; default `bends`. */
-  readonly level?: NonNullable<TargetOptions['level']>;
+  readonly level?: PlayerLike;
   /** Tunings of one's own, for a harp that is named in one. */
   readonly known?: KnownTunings;
   /** What goes round; default all from bar 1 of the first chorus to the end, so that an intro is played once. */

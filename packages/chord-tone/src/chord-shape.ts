@@ -3,6 +3,7 @@ import {
   type HarpLike,
   type Hole,
   type KnownTunings,
+  type PlayerLike,
   toHarp,
 } from '@reedplate/layout';
 import {
@@ -69,11 +70,13 @@ export interface ShapeOptions {
    * style of its key: {@link styleOfKey}.
    */
   readonly style?: PlayingStyle;
+  /** Who plays, by a level or as a `Player`: which notes and splits they have; default `bends`. */
+  readonly level?: PlayerLike;
   /** Tunings of one's own, for a harp that is named in one. */
   readonly known?: KnownTunings;
 }
 
-const SHAPE_OPTIONS: OptionNames<ShapeOptions> = { style: true, known: true };
+const SHAPE_OPTIONS: OptionNames<ShapeOptions> = { style: true, level: true, known: true };
 
 /**
  * Every run of three to five neighbouring holes, double stop and tongue-blocked split on natural
@@ -97,13 +100,17 @@ export function chordShapes(
   given: HarpLike,
   options: ShapeOptions = {},
 ): readonly ChordShape[] {
-  const { style = 'blues', known } = requireOptions(options, SHAPE_OPTIONS, 'chordShapes');
+  const {
+    style = 'blues',
+    level = 'bends',
+    known,
+  } = requireOptions(options, SHAPE_OPTIONS, 'chordShapes');
   const harp = toHarp(given, known);
   requireOneOf(style, PLAYING_STYLES, { what: 'a style' });
   const parsed = toChord(chord);
   const toneAt = toneByPitchClass(parsed);
   const shapes: ChordShape[] = [];
-  for (const { gesture, breath, holes } of gesturesOf(harp)) {
+  for (const { gesture, breath, holes } of gesturesOf(harp, level)) {
     const tones = holes.map((sounded) => shapeTone(sounded, parsed, toneAt));
     const inChord = tones.filter(({ degree }) => degree !== null).length;
     if (inChord * 2 < tones.length) continue;

@@ -1,12 +1,19 @@
-import type { TechniqueLevel } from '@reedplate/layout';
-import type { Chord } from '@reedplate/pitch';
+import { type PlayerLike, type TechniqueLevel, toPlayer } from '@reedplate/layout';
+import {
+  type ChordLike,
+  type OptionNames,
+  requireOneOf,
+  requireOptions,
+  requireShape,
+} from '@reedplate/pitch';
 import type { ChordWarning } from './availability.js';
+import { toChord } from './to-chord.js';
 
 /** Of what a warning speaks. */
 export interface WarnedOf {
-  readonly chord: Chord;
-  /** What the player can do; default `overbends`, as in `chordAvailability`. */
-  readonly level?: TechniqueLevel;
+  readonly chord: ChordLike;
+  /** Who plays, by a level or as a `Player`; default `bends`, as in `chordAvailability`. */
+  readonly level?: PlayerLike;
 }
 
 /** Why a tone is missing: a harp may well have what the level leaves out. */
@@ -16,9 +23,18 @@ const MISSING_AT: Readonly<Record<TechniqueLevel, string>> = {
   overbends: 'is not to be had',
 };
 
+const CODES = ['NO_WHOLE_CHORD', 'CONTRADICTING_CHORD', 'NO_NATURAL_TONE', 'NO_TONE'] as const;
+const WARNED_OF: OptionNames<WarnedOf> = { chord: true, level: true };
+
+function sayMissing(level: PlayerLike): string {
+  toPlayer(level);
+  return typeof level === 'string' ? MISSING_AT[level] : `is not among what ${level.name} has`;
+}
+
 /**
  * A warning about a chord on a harp as a sentence in English, without a capital or a full stop.
  *
+ * @throws ReedplateError `OPTION_UNKNOWN`, `CHORD_UNKNOWN`
  * @example
  * ```ts
  * import { chordAvailability, describeWarning } from '@reedplate/chord-tone';
@@ -28,14 +44,16 @@ const MISSING_AT: Readonly<Record<TechniqueLevel, string>> = {
  * warnings.map((warning) => describeWarning(warning, { chord }))[0]; // => 'no D7 chord lies on neighbouring holes'
  * ```
  */
-export function describeWarning(
-  warning: ChordWarning,
-  { chord: { symbol }, level = 'overbends' }: WarnedOf,
-): string {
-  const named = warning.degrees.join(', ');
+export function describeWarning(warning: ChordWarning, of: WarnedOf): string {
+  const words = { what: 'a warning of chordAvailability', code: 'OPTION_UNKNOWN' } as const;
+  const { code, degrees } = requireShape(warning, { degrees: 'list' }, words);
+  const { chord, level = 'bends' } = requireOptions(of, WARNED_OF, 'describeWarning');
+  requireOneOf(code, CODES, { what: 'the code of a warning' });
+  const { symbol } = toChord(chord);
+  const named = degrees.join(', ');
   if (warning.code === 'NO_WHOLE_CHORD') return `no ${symbol} chord lies on neighbouring holes`;
   if (warning.code === 'NO_NATURAL_TONE') return `the ${named} of ${symbol} is not there unbent`;
-  if (warning.code === 'NO_TONE') return `the ${named} of ${symbol} ${MISSING_AT[level]}`;
+  if (warning.code === 'NO_TONE') return `the ${named} of ${symbol} ${sayMissing(level)}`;
   return sayContradiction(symbol, warning);
 }
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { gesturesOf } from './gesture.js';
 
 describe('gesturesOf', () => {
-  const gestures = gesturesOf(makeHarp('C'));
+  const gestures = gesturesOf(makeHarp('C'), 'natural');
   const count = (name: string): number => gestures.filter(({ gesture }) => gesture === name).length;
 
   it('gesturesOf counts what ten holes allow on two breaths', () => {
@@ -30,7 +30,7 @@ describe('gesturesOf', () => {
     expect(longer.length).toBeGreaterThan(0);
     for (const { id } of longer) {
       const harp = makeHarp('C', { tuning: id });
-      const runs = gesturesOf(harp).filter(({ gesture }) => gesture === 'run');
+      const runs = gesturesOf(harp, 'natural').filter(({ gesture }) => gesture === 'run');
       expect(runs.length).toBe(2 * (3 * harp.holes.length - 9));
     }
   });

@@ -1,4 +1,11 @@
-import type { Breath, Harp, Hole } from '@reedplate/layout';
+import {
+  type Breath,
+  type Harp,
+  type Hole,
+  type PlayerLike,
+  soundingsAt,
+  toPlayer,
+} from '@reedplate/layout';
 
 /**
  * How several holes are sounded at once: a `run` of three to five neighbours, a `double-stop` of
@@ -24,15 +31,30 @@ const BREATHS: readonly Breath[] = ['blow', 'draw'];
 /** Most holes a mouth covers at once, and widest split. Common practice, no source. */
 const WIDEST = 5;
 
-/** Every way to sound neighbouring holes or a split on unbent notes, in a fixed order. */
-export function gesturesOf(harp: Harp): readonly SoundedHoles[] {
+/**
+ * Every way that a player has to sound neighbouring holes or a split on unbent notes, in a fixed order.
+ * Within a chord 2 draw is had also by who does not yet hold it alone.
+ */
+export function gesturesOf(harp: Harp, level: PlayerLike): readonly SoundedHoles[] {
+  const { splits } = toPlayer(level);
+  const chordal = typeof level === 'string' ? level : { ...level, holdsTwoDraw: true };
   return BREATHS.flatMap((breath) => {
     const row = harp.holes.map(({ hole, [breath]: pitch }) => ({ hole, pitch }));
-    return [...runs(row), ...pairs(row)].map((part) => ({ ...part, breath }));
+    const has = row.map(({ hole }) =>
+      soundingsAt(harp, hole, breath, { level: chordal }).some(
+        ({ technique }) => technique === 'natural',
+      ),
+    );
+    return [...runs(row), ...pairs(row)]
+      .filter(({ holes }) => holes.every(({ hole }) => has[hole - 1]))
+      .filter((part) => part.gesture !== 'split' || splits.some((width) => width === widthOf(part)))
+      .map((part) => ({ ...part, breath }));
   });
 }
 
 type Part = Omit<SoundedHoles, 'breath'>;
+
+const widthOf = ({ holes }: Part): number => (holes.at(-1)?.hole ?? 0) - (holes[0]?.hole ?? 0) + 1;
 
 function runs(row: readonly SoundedHole[]): readonly Part[] {
   return row.flatMap((_, low) =>

@@ -132,7 +132,9 @@ describe('targetsOf against the chord tones of the first three positions', () =>
   published('computed', 'chord tones of three positions', () => {
     it.each(cases)('targetsOf %s has its %s at %s', (chord, degree, places) => {
       const [natural = '', bends = '', over = ''] = places.split('|').map((part) => part.trim());
-      const found = targetsOf(chord, harp).filter((target) => target.degree === degree);
+      const found = targetsOf(chord, harp, { level: 'overbends' }).filter(
+        (target) => target.degree === degree,
+      );
       const at = (techniques: readonly string[], say: (sounding: Sounding) => string): string =>
         found
           .filter(({ sounding }) => techniques.includes(sounding.technique))

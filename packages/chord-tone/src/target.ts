@@ -1,10 +1,10 @@
 import {
   type HarpLike,
   type KnownTunings,
+  type PlayerLike,
   SOUNDING_OPTIONS,
   type Sounding,
   soundings,
-  type TechniqueLevel,
 } from '@reedplate/layout';
 import {
   type Chord,
@@ -32,11 +32,8 @@ export interface Target {
 
 /** What {@link targetsOf} may use, and where the player is. */
 export interface TargetOptions {
-  /**
-   * Default `overbends`: unbent notes, bends and overbends. Targets say what a harp has at all; who
-   * plays it narrows that down.
-   */
-  readonly level?: TechniqueLevel;
+  /** Who plays, by a level or as a `Player`; default `bends`. */
+  readonly level?: PlayerLike;
   /** Whether the harp is half-valved, so that its lower reeds bend too; default false. */
   readonly valved?: boolean;
   /** Tunings of one's own, for a harp that is named in one. */

@@ -42,8 +42,8 @@ describe('types of chord-tone', () => {
       scoreLine(line, chart, { style: 'loud' });
       // @ts-expect-error there is no kind of that name
       practiceLine(chart, harp, { kind: 'root' });
-      // @ts-expect-error shapes are of unbent notes and take no level
-      chordShapes('G', harp, { level: 'bends' });
+      // @ts-expect-error there is no level of that name
+      chordShapes('G', harp, { level: 'bend' });
     };
     expectTypeOf(refused).toBeFunction();
   });

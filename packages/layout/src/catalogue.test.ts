@@ -20,7 +20,7 @@ const GOLDEN = fileURLToPath(new URL('../test/golden/catalogue.txt', import.meta
 function describeHarp(harp: Harp): string {
   const name = (pitch: number): string => nameOnHarp(harp, pitch);
   const soundsOn = (hole: number, breath: Breath): string =>
-    soundingsAt(harp, hole, breath)
+    soundingsAt(harp, hole, breath, { level: 'overbends' })
       .map(({ technique, pitch }) => (technique.startsWith('over') ? '+' : '') + name(pitch))
       .join(' ');
   return [

@@ -3,7 +3,7 @@ import type { HoleReeds } from './harp.js';
 import { HIGHEST_REED, LOWEST_REED, MOST_HOLES } from './make-tuning.js';
 
 /**
- * Holes in order from 1, each with two reeds: asked of every harp and tuning that is given, since one
+ * Holes of a number from 1 to 16, each with two reeds: asked of every harp and tuning that is given, since one
  * may come from JSON.
  *
  * @throws ReedplateError with the code asked for, and the hole and breath
@@ -15,12 +15,16 @@ export function checkHoles(holes: readonly HoleReeds[], code: ErrorCode): void {
     const path = `holes[${index}]`;
     const given = holes[index] as HoleReeds;
     const { hole, blow, draw } = requireShape(given, {}, { what: 'a hole of a harp', code, path });
-    if (hole === index + 1 && isReed(blow) && isReed(draw)) continue;
+    if (isHole(hole) && isReed(blow) && isReed(draw)) continue;
     const bounds = { min: LOWEST_REED, max: HIGHEST_REED, what: 'the MIDI number of a reed', code };
-    requireInteger(hole, { min: index + 1, max: index + 1, what: 'a hole in order', code });
+    requireInteger(hole, { min: 1, max: MOST_HOLES, what: 'a hole', code, where: { path } });
     requireInteger(blow, { ...bounds, where: { hole, breath: 'blow' } });
     requireInteger(draw, { ...bounds, where: { hole, breath: 'draw' } });
   }
+}
+
+function isHole(hole: unknown): boolean {
+  return Number.isInteger(hole) && (hole as number) >= 1 && (hole as number) <= MOST_HOLES;
 }
 
 function isReed(pitch: unknown): boolean {

@@ -221,7 +221,7 @@ describe('harpRange and missingPitches', () => {
     expect(missingPitches(harp, { level: 'natural', lowest: 60, highest: 67 })).toEqual([
       61, 63, 65, 66,
     ]);
-    expect(missingPitches(harp, { lowest: 96, highest: 99 })).toEqual([98, 99]);
+    expect(missingPitches(harp, { level: 'overbends', lowest: 96, highest: 99 })).toEqual([98, 99]);
     expect(missingPitches(harp, { valved: true, lowest: 60, highest: 64 })).toEqual([]);
   });
 

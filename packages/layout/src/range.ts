@@ -46,8 +46,8 @@ const MISSING_OPTIONS: OptionNames<MissingOptions> = {
  * import { makeHarp, missingPitches } from '@reedplate/layout';
  *
  * const harp = makeHarp('C');
- * missingPitches(harp, { level: 'bends' }); // => [63, 75, 78, 82, 85, 92]
- * missingPitches(harp); // => []
+ * missingPitches(harp); // => [63, 75, 78, 82, 85, 92]
+ * missingPitches(harp, { level: 'overbends' }); // => []
  * missingPitches(harp, { lowest: 70, highest: 60 }); // throws NUMBER_RANGE
  * ```
  */

@@ -16,12 +16,18 @@ import {
 } from './index.js';
 
 const HARP = makeHarp('C');
+const EVERYTHING = { level: 'overbends' } as const;
 const brief = ({ hole, breath, technique, depth }: Sounding): string =>
   `${hole} ${breath} ${technique} ${depth}`;
 
 describe('soundings', () => {
+  it('goes by the level of bends where no player is given', () => {
+    expect(soundings(HARP)).toEqual(soundings(HARP, { level: 'bends' }));
+    expect(soundings(HARP).length).toBeLessThan(soundings(HARP, EVERYTHING).length);
+  });
+
   it('goes from hole 1 up, blow before draw, natural before bends before the overbend', () => {
-    const all = soundings(HARP);
+    const all = soundings(HARP, EVERYTHING);
     expect(all.slice(0, 5).map(brief)).toEqual([
       '1 blow natural 0',
       '1 blow overblow 1',
@@ -41,7 +47,7 @@ describe('soundings', () => {
   });
 
   it('takes a list of valved holes', () => {
-    const half = soundings(HARP, { valved: [1, 2] });
+    const half = soundings(HARP, { ...EVERYTHING, valved: [1, 2] });
     expect(
       half.filter(({ technique }) => technique === 'valved-bend').map(({ hole }) => hole),
     ).toEqual([1, 1, 2, 2]);
@@ -114,7 +120,8 @@ describe('soundings', () => {
 describe('soundingsAt', () => {
   it('gives what one breath does in a hole, the unbent note first', () => {
     expect(soundingsAt(HARP, 10, 'blow').map(({ pitch }) => pitch)).toEqual([96, 95, 94]);
-    expect(soundingsAt(HARP, 10, 'draw').map(({ pitch }) => pitch)).toEqual([93, 97]);
+    expect(soundingsAt(HARP, 10, 'draw').map(({ pitch }) => pitch)).toEqual([93]);
+    expect(soundingsAt(HARP, 10, 'draw', EVERYTHING).map(({ pitch }) => pitch)).toEqual([93, 97]);
   });
 
   it.each([0, 11, 1.5, -1, Number.NaN, '3', 'length'])('throws HOLE_RANGE for hole %j', (hole) => {
@@ -133,19 +140,22 @@ describe('soundingsAt', () => {
 describe('soundingsOfPitch', () => {
   it('finds the doubled notes of the standard layout', () => {
     expect(soundingsOfPitch(HARP, 67).map(brief)).toEqual(['2 draw natural 0', '3 blow natural 0']);
-    expect(soundingsOfPitch(HARP, 68).map(brief)).toEqual(['2 blow overblow 1', '3 draw bend 3']);
-    expect(soundingsOfPitch(HARP, 72).map(brief)).toEqual([
+    expect(soundingsOfPitch(HARP, 68, EVERYTHING).map(brief)).toEqual([
+      '2 blow overblow 1',
+      '3 draw bend 3',
+    ]);
+    expect(soundingsOfPitch(HARP, 72, EVERYTHING).map(brief)).toEqual([
       '3 blow overblow 1',
       '4 blow natural 0',
     ]);
-    expect(soundingsOfPitch(HARP, 89).map(brief)).toEqual([
+    expect(soundingsOfPitch(HARP, 89, EVERYTHING).map(brief)).toEqual([
       '8 draw overdraw 1',
       '9 draw natural 0',
     ]);
   });
 
   it('is empty for a pitch the harp does not have', () => {
-    expect(soundingsOfPitch(HARP, 63, { level: 'bends' })).toEqual([]);
+    expect(soundingsOfPitch(HARP, 63)).toEqual([]);
     expect(soundingsOfPitch(HARP, 59)).toEqual([]);
     expect(soundingsOfPitch(HARP, 0)).toEqual([]);
   });
@@ -163,7 +173,7 @@ describe('soundingsOfPitch', () => {
 describe('reedsSounding', () => {
   it('names the reeds that take part in each technique', () => {
     const reeds = (hole: number, breath: Breath) =>
-      soundingsAt(HARP, hole, breath).map(reedsSounding);
+      soundingsAt(HARP, hole, breath, EVERYTHING).map(reedsSounding);
     expect(reeds(1, 'draw')).toEqual([['draw'], ['blow', 'draw']]);
     expect(reeds(1, 'blow')).toEqual([['blow'], ['draw']]);
     expect(reeds(7, 'draw')).toEqual([['draw'], ['blow']]);
@@ -182,6 +192,6 @@ describe('otherBreath', () => {
 describe('a harp of one hole', () => {
   it('sounds what its two reeds allow', () => {
     const harp = makeHarp('C', { tuning: makeTuning({ id: 'one', blow: 'C4', draw: 'E4' }) });
-    expect(soundings(harp).map(({ pitch }) => pitch)).toEqual([60, 65, 64, 63, 62, 61]);
+    expect(soundings(harp, EVERYTHING).map(({ pitch }) => pitch)).toEqual([60, 65, 64, 63, 62, 61]);
   });
 });

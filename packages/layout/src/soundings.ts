@@ -22,7 +22,7 @@ import type { KnownTunings } from './to-tuning.js';
 
 /** Which soundings count. */
 export interface SoundingOptions {
-  /** Who plays, by a level or as a {@link Player}; default `overbends`: everything. */
+  /** Who plays, by a level or as a {@link Player}; default `bends`. */
   readonly level?: PlayerLike;
   /**
    * Whether the harp is half-valved: true for all holes, or the holes that are; default false. In
@@ -55,8 +55,8 @@ export const SOUNDING_OPTIONS: OptionNames<SoundingOptions> = Object.freeze({
  * import { makeHarp, soundings } from '@reedplate/layout';
  *
  * const harp = makeHarp('C');
- * soundings(harp).length; // => 42
- * soundings(harp, { level: 'bends' }).length; // => 32
+ * soundings(harp).length; // => 32
+ * soundings(harp, { level: 'overbends' }).length; // => 42
  * soundings(harp, { level: 'natural' })[1]; // => { hole: 1, breath: 'draw', technique: 'natural', depth: 0, pitch: 62 }
  * ```
  */
@@ -105,7 +105,8 @@ export function soundingsAt(
  *
  * const harp = makeHarp('C');
  * soundingsOfPitch(harp, midi('G4')).map(({ hole, breath }) => `${hole} ${breath}`); // => ['2 draw', '3 blow']
- * soundingsOfPitch(harp, midi('Eb4'), { level: 'bends' }); // => []
+ * soundingsOfPitch(harp, midi('Eb4')); // => []
+ * soundingsOfPitch(harp, midi('Eb4'), { level: 'overbends' }).length; // => 1
  * ```
  */
 export function soundingsOfPitch(
@@ -133,11 +134,7 @@ const KEPT = /* @__PURE__ */ (() =>
   ))();
 
 function indexOf(given: HarpLike, options: SoundingOptions, of: string): SoundingIndex {
-  const {
-    level = 'overbends',
-    valved = false,
-    known,
-  } = requireOptions(options, SOUNDING_OPTIONS, of);
+  const { level = 'bends', valved = false, known } = requireOptions(options, SOUNDING_OPTIONS, of);
   const { holes } = toHarp(given, known);
   if (typeof level === 'string' && KEPT.has(level)) return indexOfLevel(holes, level, valved);
   return onlyOf(toPlayer(level), indexOfLevel(holes, 'overbends', valved));

@@ -149,6 +149,10 @@ export function requireOneOf<const Choice extends string>(
  * ```
  */
 export function requireSome<Item>(list: readonly Item[], what: string): readonly Item[] {
-  if (list.length > 0) return list;
-  throw new ReedplateError({ code: 'LIST_EMPTY', value: list, expected: `at least ${what}` });
+  if (Array.isArray(list) && list.length > 0) return list;
+  throw new ReedplateError({
+    code: 'LIST_EMPTY',
+    value: list,
+    expected: `a list of at least ${what}`,
+  });
 }

@@ -35,7 +35,9 @@ export function alternativesTo(
 }
 
 function levelsUp(line: Line, harp: Harp, setting: Setting): readonly PathAlternative[] {
-  const higher = TECHNIQUE_LEVELS.slice(TECHNIQUE_LEVELS.indexOf(setting.level) + 1);
+  // A player that is no level may lack what any of them has.
+  const now = TECHNIQUE_LEVELS.findIndex((level) => level === setting.level);
+  const higher = TECHNIQUE_LEVELS.slice(now + 1);
   const found = higher.flatMap((level): PathAlternative[] => {
     const effort = leastEffort(line, harp, { ...setting, level });
     return effort === undefined ? [] : [Object.freeze({ change: 'level', level, effort })];

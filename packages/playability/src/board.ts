@@ -110,8 +110,9 @@ function singleNoteBoard(
   model: EffortModel,
   options: SoundingOptions,
 ): SingleNoteBoard {
-  if (!isFixed(harp)) return makeSingleNoteBoard(harp, model, options);
-  const name = `${options.level} ${options.valved}`;
+  const { level } = options;
+  if (typeof level === 'object' || !isFixed(harp)) return makeSingleNoteBoard(harp, model, options);
+  const name = `${level} ${options.valved}`;
   const ofModel = KEPT.get(model) ?? new WeakMap<Harp, Map<string, SingleNoteBoard>>();
   const ofHarp = ofModel.get(harp) ?? new Map<string, SingleNoteBoard>();
   const board = ofHarp.get(name) ?? makeSingleNoteBoard(harp, model, options);

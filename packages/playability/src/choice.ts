@@ -5,6 +5,7 @@ import {
   type SoundingOptions,
   soundingsAt,
   soundingsOfPitch,
+  toPlayer,
 } from '@reedplate/layout';
 import { HIGHEST_MIDI, LOWEST_MIDI } from '@reedplate/pitch';
 
@@ -42,14 +43,30 @@ export function choicesOf(
     if (pitch < LOWEST_MIDI || pitch > HIGHEST_MIDI) return [];
     return soundingsOfPitch(harp, pitch, options).map((sounding) => makeChoice([sounding]));
   }
-  return BREATHS.flatMap((breath) => gripsOf(harp, pitches, breath).map(makeChoice));
+  const { level = 'bends' } = options;
+  const { splits } = toPlayer(level);
+  // Within a chord 2 draw is had also by who does not yet hold it alone.
+  const chordal = typeof level === 'string' ? level : { ...level, holdsTwoDraw: true };
+  return BREATHS.flatMap((breath) =>
+    gripsOf(harp, pitches, breath, { ...options, level: chordal }).map(makeChoice),
+  ).filter(
+    ({ blocked, lowHole, highHole }) =>
+      blocked === 0 || splits.some((width) => width === highHole - lowHole + 1),
+  );
 }
 
 const BREATHS: readonly Breath[] = ['blow', 'draw'];
 
 /** A way for each selection of one hole a pitch; two holes may have the same reed. */
-function gripsOf(harp: Harp, pitches: readonly number[], breath: Breath): readonly Grip[] {
-  const row = harp.holes.map(({ hole }) => soundingsAt(harp, hole, breath, NATURAL)[0] as Sounding);
+function gripsOf(
+  harp: Harp,
+  pitches: readonly number[],
+  breath: Breath,
+  options: SoundingOptions,
+): readonly Grip[] {
+  const row = harp.holes
+    .flatMap(({ hole }) => soundingsAt(harp, hole, breath, options))
+    .filter(({ technique }) => technique === 'natural');
   const columns = pitches.map((pitch) => row.filter((sounding) => sounding.pitch === pitch));
   return columns
     .reduce<readonly (readonly Sounding[])[]>(
@@ -59,8 +76,6 @@ function gripsOf(harp: Harp, pitches: readonly number[], breath: Breath): readon
     .map((grip) => [...grip].sort((a, b) => a.hole - b.hole) as unknown as Grip)
     .filter((grip) => spanOf(grip) <= WIDEST_MOUTH);
 }
-
-const NATURAL: SoundingOptions = { level: 'natural' };
 
 const spanOf = (grip: Grip): number => (grip.at(-1)?.hole ?? grip[0].hole) - grip[0].hole + 1;
 

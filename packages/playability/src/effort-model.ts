@@ -24,7 +24,7 @@ export interface EffortModel {
   readonly name: string;
   /** Whom it stands for. */
   readonly use: string;
-  /** What such a player can do, where a call does not say. */
+  /** What such a player can do, as a word; a path goes by its own `level`. */
   readonly level: TechniqueLevel;
   readonly weights: EffortWeights;
   readonly holeRanks: HoleRanks;

@@ -1,4 +1,4 @@
-import { type Harp, type HarpLike, toHarp } from '@reedplate/layout';
+import { type Harp, type HarpLike, type PlayerLike, toHarp } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
 import { type OptionNames, requireInteger, requireOptions, requireSome } from '@reedplate/pitch';
 import { inPoints } from './figures.js';
@@ -27,7 +27,8 @@ export interface HarpFit extends PathProfile {
 export interface FitRanking {
   /** Id of the effort model. */
   readonly model: string;
-  readonly level: string;
+  /** Who plays, as given. */
+  readonly level: PlayerLike;
   /** Events of the line. */
   readonly events: number;
   /** The best, the very best first. */

@@ -1,4 +1,4 @@
-import { type Harp, harpRange, soundingsOfPitch, type TechniqueLevel } from '@reedplate/layout';
+import { type Harp, harpRange, type PlayerLike, soundingsOfPitch } from '@reedplate/layout';
 import { barBeatAt, type Line } from '@reedplate/line';
 import { alternativesTo, type PathAlternative } from './alternatives.js';
 import { eventsOf } from './line-events.js';
@@ -29,7 +29,8 @@ export interface NotPlayable {
   readonly harp: Harp;
   /** Id of the effort model. */
   readonly model: string;
-  readonly level: TechniqueLevel;
+  /** Who plays, as given. */
+  readonly level: PlayerLike;
   /** Share of the line's events that can be sounded, 0 to less than 1. */
   readonly playableShare: number;
   /** Events that cannot be sounded. */
@@ -78,7 +79,7 @@ function obstacleTo(
   { level, valved }: Setting,
 ): PathObstacle {
   const { lowest, highest } = harpRange(harp);
-  const isThere = (pitch: number, at: TechniqueLevel): boolean =>
+  const isThere = (pitch: number, at: PlayerLike): boolean =>
     soundingsOfPitch(harp, pitch, { level: at, valved }).length > 0;
   const absent = pitches.filter((pitch) => !isThere(pitch, level));
   if (absent.length === 0) return 'no-grip';

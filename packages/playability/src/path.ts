@@ -1,4 +1,4 @@
-import type { Harp, SoundingOptions, TechniqueLevel } from '@reedplate/layout';
+import type { Harp, PlayerLike, SoundingOptions } from '@reedplate/layout';
 import type { OptionNames } from '@reedplate/pitch';
 import type { Choice, Grip } from './choice.js';
 import { inPoints } from './figures.js';
@@ -14,10 +14,13 @@ export type PathObjective = (typeof PATH_OBJECTIVES)[number];
 
 /** How a path is searched for. */
 export interface PathOptions {
-  /** An effort model, or the id of one in the catalogue; default `intermediate`. */
+  /**
+   * An effort model, or the id of one in the catalogue; default that of the player, else
+   * `intermediate`.
+   */
   readonly model?: EffortModelLike;
-  /** What the player can do; default the level of the model. */
-  readonly level?: TechniqueLevel;
+  /** Who plays, by a level or as a `Player`; default `bends`. */
+  readonly level?: PlayerLike;
   /** As in `SoundingOptions`; default false. */
   readonly valved?: NonNullable<SoundingOptions['valved']>;
   /** Default `total`. */
@@ -44,7 +47,8 @@ export interface LinePath {
   readonly harp: Harp;
   /** Id of the effort model. */
   readonly model: string;
-  readonly level: TechniqueLevel;
+  /** Who plays, as given. */
+  readonly level: PlayerLike;
   readonly objective: PathObjective;
   /** Effort in all, in points: exact to the thousandth. */
   readonly effort: number;

@@ -6,7 +6,7 @@ import { published } from '../../../test/sources/published.js';
 import { bestPath, EFFORT_MODELS, everyHarp, fitHarps as rankHarps } from './index.js';
 
 const C = makeHarp('C');
-const ALL = soundings(C);
+const ALL = soundings(C, { level: 'overbends' });
 
 function melody(notes: string, ticks = 960): Line {
   return makeLine(

@@ -1,9 +1,4 @@
-import {
-  type Harp,
-  type SoundingOptions,
-  TECHNIQUE_LEVELS,
-  type TechniqueLevel,
-} from '@reedplate/layout';
+import { type Harp, type PlayerLike, type SoundingOptions, toPlayer } from '@reedplate/layout';
 import { requireOneOf } from '@reedplate/pitch';
 import type { EffortModel } from './effort-model.js';
 import { readEffortModel } from './make-effort-model.js';
@@ -16,7 +11,7 @@ import { PATH_OBJECTIVES, type PathHead, type PathObjective, type PathOptions } 
  */
 export interface Setting {
   readonly model: EffortModel;
-  readonly level: TechniqueLevel;
+  readonly level: PlayerLike;
   readonly valved: NonNullable<SoundingOptions['valved']>;
   readonly objective: PathObjective;
   readonly tempo?: number;
@@ -31,17 +26,17 @@ const DEFAULT_MODEL = 'intermediate';
  * @internal
  */
 export function settingOf({
-  model = DEFAULT_MODEL,
-  level,
+  level = 'bends',
+  model = toPlayer(level).model ?? DEFAULT_MODEL,
   valved = false,
   objective = 'total',
   tempo,
   known,
 }: PathOptions): Setting {
-  const checked = readEffortModel(model, known);
+  toPlayer(level);
   return {
-    model: checked,
-    level: requireOneOf(level ?? checked.level, TECHNIQUE_LEVELS, { what: 'a technique level' }),
+    model: readEffortModel(model, known),
+    level,
     valved,
     objective: requireOneOf(objective, PATH_OBJECTIVES, { what: 'what a path is best at' }),
     ...(tempo === undefined ? {} : { tempo }),

@@ -20,7 +20,7 @@ import {
 } from './terms.js';
 
 const C = makeHarp('C');
-const ALL = soundings(C);
+const ALL = soundings(C, { level: 'overbends' });
 const FIGURES = figuresOf(effortModelById('intermediate'));
 const choices = fc.constantFrom(...ALL).map((sounding) => makeChoice([sounding]));
 const figures = models.map(figuresOf);

@@ -30,7 +30,7 @@ export function chordShare(harp: Harp, easiest: Easiest, { chord, share }: SongC
   const tones = chord.tones.map(({ degree, name, pitchClass }): ToneEase => {
     return Object.freeze({ degree, name, ...reachOf(easiest, pitchClass) });
   });
-  const whole = wholeChordOn(harp, chord) ?? null;
+  const whole = wholeChordOn(harp, chord, easiest.hasNatural) ?? null;
   return Object.freeze({ symbol: chord.symbol, share, tones: Object.freeze(tones), whole });
 }
 

@@ -1,15 +1,18 @@
 import type { Harp } from '@reedplate/layout';
-import { parseNoteName, toPitchClass } from '@reedplate/pitch';
+import { parseNoteName, requireShape, toPitchClass } from '@reedplate/pitch';
 import type { ChordShare } from './chord-share.js';
 import type { LineShares } from './line-shares.js';
 import type { HarpPick } from './pick.js';
 import type { ScaleShare } from './scale-share.js';
 import type { WholeChord } from './whole-chord.js';
 
+const PICK = { what: 'a pick, as pickHarps gives it', code: 'HARP_INVALID' } as const;
+
 /**
  * Why a harp suits a song, in English: what it has of the line, which chords it has whole, how it has
  * their tones, and how much of the scale. One clause each, without a capital or a full stop.
  *
+ * @throws ReedplateError `HARP_INVALID` for what is no pick
  * @example
  * ```ts
  * import { describePick, pickHarps } from '@reedplate/position';
@@ -20,7 +23,9 @@ import type { WholeChord } from './whole-chord.js';
  * describePick(best).at(-1); // => '89 % of the minor blues scale'
  * ```
  */
-export function describePick({ harp, chords, scale, line }: HarpPick): readonly string[] {
+export function describePick(pick: HarpPick): readonly string[] {
+  const shape = { harp: 'object', chords: 'list', scale: 'object' } as const;
+  const { harp, chords, scale, line } = requireShape(pick, shape, PICK);
   return Object.freeze(
     [sayLine(line), sayWhole(harp, chords), sayTones(chords), sayScale(scale)].flat(),
   );

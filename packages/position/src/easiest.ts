@@ -1,5 +1,7 @@
 import {
+  type Breath,
   type Harp,
+  type Hole,
   harpRange,
   type Sounding,
   type SoundingOptions,
@@ -14,6 +16,8 @@ export interface Easiest {
   readonly highest: number;
   /** By MIDI number; a pitch that cannot be sounded is not in it. */
   readonly byPitch: ReadonlyMap<number, Sounding>;
+  /** Whether the player has the natural note of a hole, in a chord at least. */
+  readonly hasNatural: (hole: Hole, breath: Breath) => boolean;
 }
 
 /** The easiest sounding of every pitch; the lower hole, then the shallower bend, on a tie. */
@@ -25,7 +29,15 @@ export function easiestOf(harp: Harp, ability: SoundingOptions): Easiest {
       byPitch.set(sounding.pitch, sounding);
     }
   }
-  return { ...harpRange(harp), byPitch };
+  return { ...harpRange(harp), byPitch, hasNatural: naturalsOf(harp, ability) };
+}
+
+/** Within a chord 2 draw is had also by who does not yet hold it alone. */
+function naturalsOf(harp: Harp, { level = 'bends' }: SoundingOptions): Easiest['hasNatural'] {
+  const chordal = typeof level === 'string' ? level : { ...level, holdsTwoDraw: true };
+  const natural = soundings(harp, { level: chordal }).filter(({ depth }) => depth === 0);
+  const had = new Set(natural.map(({ hole, breath }) => `${hole} ${breath}`));
+  return (hole, breath) => had.has(`${hole} ${breath}`);
 }
 
 /** Ease of a sounding, by its technique. */

@@ -1,11 +1,14 @@
 import {
   type Harp,
+  type HarpLike,
   type Hole,
   nameOnHarp,
+  SOUNDING_OPTIONS,
   type Sounding,
   type SoundingOptions,
   soundings,
   type Technique,
+  toHarp,
 } from '@reedplate/layout';
 import {
   degreeAbove,
@@ -14,6 +17,8 @@ import {
   type KeyName,
   type NoteNameWithOctave,
   noteNameWithOctave,
+  type OptionNames,
+  requireOptions,
   type ScaleDegree,
   toKey,
   toPitchClass,
@@ -48,23 +53,26 @@ export interface HarpMapOptions extends SoundingOptions {
   readonly key?: KeyLike;
 }
 
+const HARP_MAP_OPTIONS: OptionNames<HarpMapOptions> = { ...SOUNDING_OPTIONS, key: true };
+
 /**
  * All that a harp sounds, hole by hole, and what degree of a song each note is.
  *
  * @throws ReedplateError `KEY_UNKNOWN`, and what `soundings` throws
  * @example
  * ```ts
- * import { makeHarp } from '@reedplate/layout';
  * import { harpMap } from '@reedplate/position';
  *
- * const { holes } = harpMap(makeHarp('C'), { key: 'G', level: 'bends' });
+ * const { holes } = harpMap('C', { key: 'G' });
  * holes[2]?.soundings.map(({ name }) => name); // => ['G4', 'B4', 'Bb4', 'A4', 'Ab4']
  * holes[2]?.soundings.map(({ degree }) => degree); // => ['1', '3', 'b3', '2', 'b2']
  * ```
  */
-export function harpMap(harp: Harp, { key, ...options }: HarpMapOptions = {}): HarpMap {
+export function harpMap(given: HarpLike, options: HarpMapOptions = {}): HarpMap {
+  const { key, ...which } = requireOptions(options, HARP_MAP_OPTIONS, 'harpMap');
+  const harp = toHarp(given, which.known);
   const song = key === undefined ? undefined : toKey(key);
-  const all = soundings(harp, options);
+  const all = soundings(harp, which);
   const holes = harp.holes.map(({ hole }) => {
     const own = all.filter((sounding) => sounding.hole === hole).sort(byTechnique);
     return Object.freeze({

@@ -1,6 +1,6 @@
 import type { Harp } from '@reedplate/layout';
 import { type Key, parseChord, toPitchClass } from '@reedplate/pitch';
-import { easiestOf } from './easiest.js';
+import type { Easiest } from './easiest.js';
 import { reachOf } from './reach.js';
 import { wholeChordOn } from './whole-chord.js';
 
@@ -12,9 +12,9 @@ const SHARE_OF_EACH = 0.5;
  * on neighbouring holes of one breath, half for an unbent fifth above it. In 6th position there is
  * neither, and nothing to rest on.
  */
-export function homeEase(harp: Harp, { tonic, mode, pitchClass }: Key): number {
+export function homeEase(harp: Harp, easiest: Easiest, { tonic, mode, pitchClass }: Key): number {
   const chord = parseChord(mode === 'minor' ? `${tonic}m` : tonic);
-  const whole = wholeChordOn(harp, chord) === undefined ? 0 : SHARE_OF_EACH;
-  const { best } = reachOf(easiestOf(harp, { level: 'natural' }), toPitchClass(pitchClass + 7));
+  const whole = wholeChordOn(harp, chord, easiest.hasNatural) === undefined ? 0 : SHARE_OF_EACH;
+  const { best } = reachOf(easiest, toPitchClass(pitchClass + 7));
   return whole + (best === 'natural' ? SHARE_OF_EACH : 0);
 }

@@ -1,7 +1,21 @@
 import type { Harp } from '@reedplate/layout';
-import type { KeyLike } from '@reedplate/pitch';
-import { ReedplateError, requireSome } from '@reedplate/pitch';
-import { type HarpPick, harpsOf, type PlayerOptions, pickHarps, type SongOptions } from './pick.js';
+import {
+  type KeyLike,
+  type OptionNames,
+  ReedplateError,
+  requireOptions,
+  requireSome,
+} from '@reedplate/pitch';
+import {
+  type HarpPick,
+  harpsOf,
+  PLAYER_OPTIONS,
+  type PlayerOptions,
+  pickHarps,
+  SONG_OPTIONS,
+  type SongOptions,
+} from './pick.js';
+import { requireSong } from './require-song.js';
 
 /** A part of a song in one key. */
 export interface KeySection extends SongOptions {
@@ -18,6 +32,8 @@ export interface KeysPick {
   /** How the harp suits each section, in their order. */
   readonly sections: readonly HarpPick[];
 }
+
+const SECTION: OptionNames<KeySection> = { ...SONG_OPTIONS, key: true, length: true };
 
 /**
  * The harps for a song that changes key and leaves no time to change harps, the best first.
@@ -39,8 +55,11 @@ export function pickForKeys(
   sections: readonly KeySection[],
   options: PlayerOptions = {},
 ): readonly KeysPick[] {
+  requireOptions(options, PLAYER_OPTIONS, 'pickForKeys');
   requireSome(sections, 'one section');
-  const lengths = sections.map(({ length = 1 }) => requireLength(length));
+  const lengths = sections.map((section, at) =>
+    requireLength(requireSong(section, SECTION, `sections[${at}]`).length ?? 1),
+  );
   const total = lengths.reduce((sum, length) => sum + length, 0);
   const picks = harpsOf(options).map((harp): KeysPick => {
     const perSection = sections.map((section) => pickOf(harp, section, options));
@@ -54,7 +73,8 @@ export function pickForKeys(
 }
 
 function pickOf(harp: Harp, section: KeySection, options: PlayerOptions): HarpPick {
-  const [pick] = pickHarps(section.key, { ...options, ...section, own: [harp] });
+  const { key, length: _, ...song } = section;
+  const [pick] = pickHarps(key, { ...options, ...song, own: [harp] });
   // One harp was given, so one pick came back.
   return pick as HarpPick;
 }

@@ -5,19 +5,22 @@ import {
   type Hole,
   type KnownTunings,
   makeHarp,
+  type PlayerLike,
   type SoundingOptions,
-  type TechniqueLevel,
   type TuningLike,
   toHarp,
   toTuning,
 } from '@reedplate/layout';
 import { type Line, requireNotes } from '@reedplate/line';
-import type { KeyLike, ScaleLike } from '@reedplate/pitch';
 import {
   type Key,
+  type KeyLike,
+  type OptionNames,
   parseScale,
+  requireOptions,
   requireSome,
   type Scale,
+  type ScaleLike,
   TWELVE_KEYS,
   toKey,
 } from '@reedplate/pitch';
@@ -49,8 +52,8 @@ export interface SongOptions {
 
 /** Who plays, and on which harps. */
 export interface PlayerOptions {
-  /** What the player can do; default `bends`. */
-  readonly level?: TechniqueLevel;
+  /** Who plays, by a level or as a `Player`; default `bends`. */
+  readonly level?: PlayerLike;
   /** As in `SoundingOptions` of `@reedplate/layout`; default false. */
   readonly valved?: boolean | readonly Hole[];
   /**
@@ -68,6 +71,26 @@ export interface PlayerOptions {
 
 /** What {@link pickHarps} goes by. */
 export type PickOptions = SongOptions & PlayerOptions;
+
+/** The names of what a song is, besides its key. */
+export const SONG_OPTIONS: OptionNames<SongOptions> = {
+  chart: true,
+  numerals: true,
+  scale: true,
+  line: true,
+};
+
+/** The names of what tells who plays, and on which harps. */
+export const PLAYER_OPTIONS: OptionNames<PlayerOptions> = {
+  level: true,
+  valved: true,
+  own: true,
+  tuning: true,
+  known: true,
+  weights: true,
+};
+
+const PICK_OPTIONS: OptionNames<PickOptions> = { ...SONG_OPTIONS, ...PLAYER_OPTIONS };
 
 /** A harp to play a song on, with the reasons. */
 export interface HarpPick {
@@ -105,8 +128,8 @@ export interface HarpPick {
  * ```
  */
 export function pickHarps(songKey: KeyLike, options: PickOptions = {}): readonly HarpPick[] {
+  const { level = 'bends', valved = false } = requireOptions(options, PICK_OPTIONS, 'pickHarps');
   const song = readSong(songKey, options);
-  const { level = 'bends', valved = false } = options;
   const weights = readWeights(options.weights);
   const picks = harpsOf(options).map((harp) => judge(harp, song, { level, valved }, weights));
   return Object.freeze(picks.sort((a, b) => b.weight - a.weight || a.position - b.position));
@@ -149,7 +172,7 @@ function judge(
       chordTones: chordToneEase(chords),
       wholeChords: wholeChordShare(chords),
       scale: scale.ease,
-      home: homeEase(harp, song.key),
+      home: homeEase(harp, easiest, song.key),
       line: line?.ease,
     }),
     chords: Object.freeze(chords),

@@ -1,8 +1,23 @@
-import type { Harp } from '@reedplate/layout';
-import type { KeyLike } from '@reedplate/pitch';
-import { type KeyName, ReedplateError, requireSome, toKey } from '@reedplate/pitch';
+import {
+  type KeyLike,
+  type KeyName,
+  type OptionNames,
+  ReedplateError,
+  requireOptions,
+  requireSome,
+  toKey,
+} from '@reedplate/pitch';
 import { fewestChanges } from './fewest-changes.js';
-import { type HarpPick, harpsOf, type PlayerOptions, pickHarps, type SongOptions } from './pick.js';
+import {
+  type HarpPick,
+  harpsOf,
+  PLAYER_OPTIONS,
+  type PlayerOptions,
+  pickHarps,
+  SONG_OPTIONS,
+  type SongOptions,
+} from './pick.js';
+import { requireSong } from './require-song.js';
 
 /** A song of a set; a song that changes key and harps may stand as several. */
 export interface SetListSong extends SongOptions {
@@ -39,6 +54,9 @@ export interface SetListOptions extends PlayerOptions {
   readonly leastShare?: number;
 }
 
+const SET_OPTIONS: OptionNames<SetListOptions> = { ...PLAYER_OPTIONS, leastShare: true };
+const SET_SONG: OptionNames<SetListSong> = { ...SONG_OPTIONS, key: true, title: true };
+
 /**
  * Harps for a set of songs in order, with the fewest changes of harp, and among those plans the
  * one whose picks weigh most. Exact, by dynamic programming.
@@ -57,15 +75,15 @@ export interface SetListOptions extends PlayerOptions {
  * planSetList([]); // throws LIST_EMPTY
  * ```
  */
-export function planSetList(
-  songs: readonly SetListSong[],
-  options: SetListOptions = {},
-): SetListPlan {
-  const { leastShare = 0.85 } = options;
+export function planSetList(songs: readonly SetListSong[], options: SetListOptions = {}): SetListPlan {
+  const { leastShare = 0.85, ...player } = requireOptions(options, SET_OPTIONS, 'planSetList');
   requireShare(leastShare);
   requireSome(songs, 'one song');
-  const harps = harpsOf(options);
-  const choices = songs.map((song) => goodPicks(song, harps, options, leastShare));
+  const harps = harpsOf(player);
+  const choices = songs.map((song, at) => {
+    const { key, title: _, ...rest } = requireSong(song, SET_SONG, `songs[${at}]`);
+    return goodPicks(pickHarps(key, { ...player, ...rest, own: harps }), leastShare);
+  });
   const path = fewestChanges(choices);
   const steps = path.map((pick, index): SetListStep => {
     const { title, key } = songs[index] as SetListSong;
@@ -80,13 +98,7 @@ export function planSetList(
   });
 }
 
-function goodPicks(
-  song: SetListSong,
-  own: readonly Harp[],
-  options: SetListOptions,
-  leastShare: number,
-): readonly HarpPick[] {
-  const picks = pickHarps(song.key, { ...options, ...song, own });
+function goodPicks(picks: readonly HarpPick[], leastShare: number): readonly HarpPick[] {
   const least = leastShare * (picks[0]?.weight ?? 0);
   return picks.filter(({ weight }) => weight >= least);
 }

@@ -1,4 +1,4 @@
-import { type Chart, formById, makeChart, toMinor } from '@reedplate/form';
+import { type Chart, formById, makeChart, requireChart, toMinor } from '@reedplate/form';
 import { type Chord, chordOfNumeral, type Key, ReedplateError } from '@reedplate/pitch';
 
 /** A chord of a song with the share of its time, 0 to 1. */
@@ -18,7 +18,7 @@ export function songChords(
   given: Chart | readonly string[] | undefined,
 ): readonly SongChord[] {
   if (given === undefined) return shared(spansOf(basicChart(key)));
-  return shared('spans' in given ? spansOf(given) : numeralsIn(key, given));
+  return shared(Array.isArray(given) ? numeralsIn(key, given) : spansOf(given as Chart));
 }
 
 type Lasting = readonly [chord: Chord, time: number];
@@ -32,8 +32,8 @@ function numeralsIn(key: Key, numerals: readonly string[]): readonly Lasting[] {
   return numerals.map((numeral) => [chordOfNumeral(numeral, key), 1]);
 }
 
-function spansOf({ spans }: Chart): readonly Lasting[] {
-  return spans.flatMap(({ chord, start, end }): Lasting[] =>
+function spansOf(chart: Chart): readonly Lasting[] {
+  return requireChart(chart).spans.flatMap(({ chord, start, end }): Lasting[] =>
     chord === null ? [] : [[chord, end - start]],
   );
 }

@@ -1,4 +1,4 @@
-import type { Breath, Harp, Hole } from '@reedplate/layout';
+import { BREATHS, type Breath, type Harp, type Hole } from '@reedplate/layout';
 import { type Chord, type PitchClass, toPitchClass, triadOf } from '@reedplate/pitch';
 
 /** Neighbouring holes on one breath that sound a chord and nothing else. */
@@ -12,12 +12,19 @@ export interface WholeChord {
 /**
  * The longest run of neighbouring holes whose unbent notes are all tones of a chord and among
  * them its root, third and fifth; the lower run on a tie, blow before draw. A seventh may be
- * absent. `undefined` where no run has the triad.
+ * absent. `undefined` where no run that the player has has the triad.
  */
-export function wholeChordOn(harp: Harp, chord: Chord): WholeChord | undefined {
+export function wholeChordOn(
+  harp: Harp,
+  chord: Chord,
+  hasNatural: HasNatural = () => true,
+): WholeChord | undefined {
   const tones = new Set(chord.tones.map(({ pitchClass }) => pitchClass));
   const needed = new Set(triadOf(chord).map(({ pitchClass }) => pitchClass));
-  const runs = [...runsOf(harp, 'blow', tones), ...runsOf(harp, 'draw', tones)];
+  const isTone = (pitchClass: PitchClass): boolean => tones.has(pitchClass);
+  const runs = BREATHS.flatMap((breath) =>
+    runsOf(harp, breath, (hole, pitch) => isTone(toPitchClass(pitch)) && hasNatural(hole, breath)),
+  );
   let longest: WholeChord | undefined;
   for (const run of runs) {
     if (!soundsAll(harp, run, needed)) continue;
@@ -26,12 +33,19 @@ export function wholeChordOn(harp: Harp, chord: Chord): WholeChord | undefined {
   return longest;
 }
 
-/** The longest runs of holes whose unbent notes on a breath are all among `tones`. */
-function runsOf(harp: Harp, breath: Breath, tones: ReadonlySet<PitchClass>): WholeChord[] {
+/** Whether the player has the unbent note of a hole. */
+type HasNatural = (hole: Hole, breath: Breath) => boolean;
+
+/** The longest runs of holes whose unbent notes on a breath are all wanted. */
+function runsOf(
+  harp: Harp,
+  breath: Breath,
+  isWanted: (hole: Hole, pitch: number) => boolean,
+): WholeChord[] {
   const runs: WholeChord[] = [];
   let from: Hole | undefined;
   for (const reeds of harp.holes) {
-    if (!tones.has(toPitchClass(reeds[breath]))) {
+    if (!isWanted(reeds.hole, reeds[breath])) {
       from = undefined;
       continue;
     }

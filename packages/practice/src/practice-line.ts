@@ -4,10 +4,10 @@ import {
   type Harp,
   type HarpLike,
   type KnownTunings,
+  type PlayerLike,
   type Sounding,
-  TECHNIQUE_LEVELS,
-  type TechniqueLevel,
   toHarp,
+  toPlayer,
 } from '@reedplate/layout';
 import { type Line, makeLine } from '@reedplate/line';
 import {
@@ -82,12 +82,8 @@ export interface PracticeLine {
 export interface PracticeOptions {
   /** Default `roots`. */
   readonly kind?: PracticeKind;
-  /**
-   * Default `natural`: a line to practise is for those who learn the changes before the bends, and
-   * a harp gives most of it without (design choice). Elsewhere the defaults are higher: `overbends`
-   * in {@link targetsOf}, which lists what is there at all.
-   */
-  readonly level?: TechniqueLevel;
+  /** Who plays, by a level or as a `Player`; default `bends`. */
+  readonly level?: PlayerLike;
   /**
    * Lowest and highest MIDI number allowed, both inclusive. Without either, holes 2 to 6, where
    * most blues is played (common practice), for chords hole 1 as well, and beyond only for a chord that
@@ -108,8 +104,7 @@ const PRACTICE_OPTIONS: OptionNames<PracticeOptions> = {
 };
 
 /**
- * The smoothest line of a kind through a chart on a harp, on unbent notes unless a `level` is
- * asked for: the way with the fewest semitones moved from chord to chord in all and of those the
+ * The smoothest line of a kind through a chart on a harp, of what a player has: the way with the fewest semitones moved from chord to chord in all and of those the
  * easiest techniques, found exactly. Equal ways are decided by the lowest hole at the end of the
  * line, then at the chord before, and so on. An arpeggio is chosen whole, and moves from its last
  * tone to the first of the next.
@@ -134,10 +129,10 @@ export function practiceLine(
   options: PracticeOptions = {},
 ): PracticeLine {
   const checked = requireOptions(options, PRACTICE_OPTIONS, 'practiceLine');
-  const { kind = 'roots', level = 'natural', known, ...range } = checked;
+  const { kind = 'roots', level = 'bends', known, ...range } = checked;
   const harp = toHarp(given, known);
   requireOneOf(kind, PRACTICE_KINDS, { what: 'a kind of practice line' });
-  requireOneOf(level, TECHNIQUE_LEVELS, { what: 'a technique level' });
+  toPlayer(level);
   checkChart(chart);
   const passages = kind === 'arpeggios' ? passagesByBeat(chart) : passagesBySpan(chart);
   const ranges = rangesToTry(range, harp, kind);

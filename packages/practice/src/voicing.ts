@@ -1,5 +1,5 @@
 import { type ChordShape, chordShapes, type Target, targetsOf } from '@reedplate/chord-tone';
-import { type Harp, type Sounding, soundingsAt, type TechniqueLevel } from '@reedplate/layout';
+import { type Harp, type PlayerLike, type Sounding, soundingsAt } from '@reedplate/layout';
 import type { Chord, ChordDegree } from '@reedplate/pitch';
 
 /** One sounding, or several on one breath, with their degrees: what a step of a line plays. */
@@ -15,7 +15,7 @@ export type Figure = readonly Voicing[];
 
 /** What a voicing may use. */
 export interface VoicingLimits {
-  readonly level: TechniqueLevel;
+  readonly level: PlayerLike;
   /** Lowest and highest MIDI number allowed, both inclusive. */
   readonly lowest: number;
   readonly highest: number;
@@ -70,7 +70,9 @@ function single({ sounding, degree }: Target): Voicing {
  * between; then the root alone.
  */
 export function chordVoicings(chord: Chord, harp: Harp, limits: VoicingLimits): readonly Voicing[] {
-  const usable = chordShapes(chord, harp).filter((shape) => isUsable(shape, limits));
+  const usable = chordShapes(chord, harp, { level: limits.level }).filter((shape) =>
+    isUsable(shape, limits),
+  );
   const best = KINDS.map((kind) => usable.filter(kind)).find((shapes) => shapes.length > 0);
   return best === undefined
     ? rootVoicings(chord, harp, limits)

@@ -1,11 +1,18 @@
 import {
+  type PlayerLike,
+  readPlayer,
   readTuning,
-  TECHNIQUE_LEVELS,
-  type TechniqueLevel,
   type Tuning,
+  toPlayer,
   tuningById,
 } from '@reedplate/layout';
-import { deepFreeze, ReedplateError, requireInteger, requireOneOf } from '@reedplate/pitch';
+import {
+  deepFreeze,
+  type OptionNames,
+  ReedplateError,
+  requireInteger,
+  requireOptions,
+} from '@reedplate/pitch';
 import type { EffortModel } from '@reedplate/playability';
 import { readEffortModel } from '@reedplate/playability';
 import type { PositionNumber } from '@reedplate/position';
@@ -17,24 +24,33 @@ export interface StudySetup {
   readonly tunings: readonly Tuning[];
   /** Positions, counted from the tune's key; tunes must then give one. */
   readonly positions: readonly PositionNumber[];
-  readonly levels: readonly TechniqueLevel[];
+  /** Levels, and players whole. */
+  readonly levels: readonly PlayerLike[];
   /** Octaves a tune may be moved, the best for each cell. */
   readonly octaves: readonly number[];
 }
 
 /** What {@link makeStudySetup} fills in. */
 export interface StudySpec {
-  /** Default `intermediate`. */
+  /** Default that of the player where there is one alone, else `intermediate`. */
   readonly model?: string | EffortModel;
   /** Tunings, or ids of the catalogue, each id once; default `standard` alone. */
   readonly tunings?: readonly (string | Tuning)[];
   /** Default 1, 2 and 3. */
   readonly positions?: readonly number[];
-  /** Default the level of the model. */
-  readonly levels?: readonly TechniqueLevel[];
+  /** Levels or players, each id once; default `bends` alone. */
+  readonly levels?: readonly PlayerLike[];
   /** Default -1, 0 and 1; each from -10 to 10. */
   readonly octaves?: readonly number[];
 }
+
+const SPEC_OPTIONS: OptionNames<StudySpec> = {
+  model: true,
+  tunings: true,
+  positions: true,
+  levels: true,
+  octaves: true,
+};
 
 /**
  * Sets up a study: checked and frozen, JSON that can be sent to other processes and hosts.
@@ -50,14 +66,22 @@ export interface StudySpec {
  * ```
  */
 export function makeStudySetup(spec: StudySpec = {}): StudySetup {
-  const model = readEffortModel(spec.model ?? 'intermediate');
+  requireOptions(spec, SPEC_OPTIONS, 'makeStudySetup');
   const tunings = requireDistinct(spec.tunings ?? ['standard'], 'tunings').map(readNamedTuning);
   const positions = requireDistinct(spec.positions ?? [1, 2, 3], 'positions');
-  const levels = requireDistinct(spec.levels ?? [model.level], 'levels');
+  const levels = requireDistinct<PlayerLike>(spec.levels ?? ['bends'], 'levels').map(readLevel);
+  const [first, ...others] = levels.map((level) => toPlayer(level).model);
+  const model = readEffortModel(
+    spec.model ?? (others.length === 0 ? first : undefined) ?? 'intermediate',
+  );
   const octaves = requireDistinct(spec.octaves ?? [-1, 0, 1], 'octaves');
   requireDistinct(
     tunings.map(({ id }) => id),
     'tunings',
+  );
+  requireDistinct(
+    levels.map((level) => toPlayer(level).id),
+    'levels',
   );
   return deepFreeze({
     model,
@@ -66,13 +90,17 @@ export function makeStudySetup(spec: StudySpec = {}): StudySetup {
       (position) =>
         requireInteger(position, { min: 1, max: 12, what: 'a position' }) as PositionNumber,
     ),
-    levels: levels.map((level) =>
-      requireOneOf(level, TECHNIQUE_LEVELS, { what: 'a technique level' }),
-    ),
+    levels,
     octaves: octaves.map((octave) =>
       requireInteger(octave, { min: -10, max: 10, what: 'octaves' }),
     ),
   });
+}
+
+/** A level stays a word; a player is checked and goes with the setup whole. */
+function readLevel(level: PlayerLike): PlayerLike {
+  toPlayer(level);
+  return typeof level === 'string' ? level : readPlayer(level);
 }
 
 function readNamedTuning(tuning: string | Tuning): Tuning {

@@ -1,5 +1,4 @@
-import type { TechniqueLevel } from '@reedplate/layout';
-import { ReedplateError, requireInteger } from '@reedplate/pitch';
+import { type OptionNames, ReedplateError, requireInteger, requireOptions } from '@reedplate/pitch';
 import type { PositionNumber } from '@reedplate/position';
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
@@ -17,7 +16,8 @@ export interface StudyFigure {
 export interface StudyCellSummary {
   readonly tuning: string;
   readonly position: PositionNumber;
-  readonly level: TechniqueLevel;
+  /** Id of the level or the player. */
+  readonly level: string;
   readonly tunes: number;
   /** Share of the tunes that can be played whole. */
   readonly wholeShare: StudyFigure;
@@ -35,6 +35,9 @@ export interface StudySummaryOptions {
   /** Seed of the resampling; default 1. The same seed gives the same intervals. */
   readonly seed?: number;
 }
+
+/** The names of the options of a summary. */
+export const SUMMARY_OPTIONS: OptionNames<StudySummaryOptions> = { resamples: true, seed: true };
 
 /**
  * Sums the results of a study up, cell by cell, with 95 % intervals: percentile bootstrap over the
@@ -55,8 +58,9 @@ export interface StudySummaryOptions {
  */
 export function summariseStudy(
   results: Iterable<StudyResult>,
-  { resamples = 1000, seed = 1 }: StudySummaryOptions = {},
+  options: StudySummaryOptions = {},
 ): readonly StudyCellSummary[] {
+  const { resamples = 1000, seed = 1 } = requireOptions(options, SUMMARY_OPTIONS, 'summariseStudy');
   requireInteger(resamples, { min: 100, max: 100_000, what: 'resamples' });
   requireInteger(seed, { what: 'a seed' });
   return Object.freeze(

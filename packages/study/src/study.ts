@@ -1,4 +1,4 @@
-import { type Harp, makeHarp, type TechniqueLevel, type Tuning } from '@reedplate/layout';
+import { type Harp, makeHarp, type Tuning, toPlayer } from '@reedplate/layout';
 import { type Line, readLine } from '@reedplate/line';
 import { isReedplateError, type KeyName, parseKey, ReedplateError } from '@reedplate/pitch';
 import {
@@ -29,7 +29,8 @@ export interface StudyTune {
 export interface StudyCell {
   readonly tuning: string;
   readonly position: PositionNumber;
-  readonly level: TechniqueLevel;
+  /** Id of the level or the player. */
+  readonly level: string;
   /** Key printed on the harp. */
   readonly harp: KeyName;
   /** Octaves the tune is moved: the best of those allowed. */
@@ -191,7 +192,7 @@ function cellOf(
   return {
     tuning: harp.tuning,
     position,
-    level: setting.level,
+    level: toPlayer(setting.level).id,
     harp: harp.key,
     octave: octaves[candidate.order] ?? 0,
     playableShare: played / events,

@@ -1,7 +1,9 @@
+import { requireOptions } from '@reedplate/pitch';
 import type { StudyFailure, StudyResult } from './study.js';
 import {
   type StudyCellSummary,
   type StudySummaryOptions,
+  SUMMARY_OPTIONS,
   summariseStudy,
 } from './study-summary.js';
 
@@ -37,6 +39,7 @@ export function summariseResults(
   results: Iterable<StudyResult | StudyFailure>,
   options: StudySummaryOptions = {},
 ): StudySummary {
+  requireOptions(options, SUMMARY_OPTIONS, 'summariseResults');
   let model: string | undefined;
   let tunes = 0;
   let failures = 0;

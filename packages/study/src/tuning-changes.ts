@@ -5,10 +5,18 @@ import {
   makeHarp,
   type ReedEdit,
   type Tuning,
-  tuningById,
+  toPlayer,
+  toTuning,
 } from '@reedplate/layout';
-import type { Line } from '@reedplate/line';
-import { ReedplateError, requireInteger, requirePositive } from '@reedplate/pitch';
+import { type Line, requireLine } from '@reedplate/line';
+import {
+  type OptionNames,
+  ReedplateError,
+  requireInteger,
+  requireOptions,
+  requirePositive,
+  requireShape,
+} from '@reedplate/pitch';
 import type { PathOptions } from '@reedplate/playability';
 import {
   candidatesFor,
@@ -45,6 +53,7 @@ export interface TuningChanges {
   /** Id of the tuning that is changed. */
   readonly tuning: string;
   readonly model: string;
+  /** Id of the level or the player. */
   readonly level: string;
   /** Lines of the corpus. */
   readonly lines: number;
@@ -65,6 +74,18 @@ export interface TuningChangesOptions extends Omit<PathOptions, 'objective'> {
   /** Points that an event costs which cannot be sounded, above 0; an assumption; default 50. */
   readonly missingCost?: number;
 }
+
+const CHANGES_OPTIONS: OptionNames<TuningChangesOptions> = {
+  model: true,
+  level: true,
+  valved: true,
+  tempo: true,
+  known: true,
+  reeds: true,
+  within: true,
+  transpositions: true,
+  missingCost: true,
+};
 
 /**
  * What every change of one reed, or of two, would do to the effort of a corpus: the full ranking,
@@ -90,18 +111,19 @@ export interface TuningChangesOptions extends Omit<PathOptions, 'objective'> {
 export function tuningChanges(
   lines: readonly Line[],
   tuning: string | Tuning,
-  {
+  options: TuningChangesOptions = {},
+): TuningChanges {
+  const {
     reeds = 1,
     within = 2,
     transpositions = [0],
     missingCost = 50,
     ...rest
-  }: TuningChangesOptions = {},
-): TuningChanges {
+  } = requireOptions(options, CHANGES_OPTIONS, 'tuningChanges');
   requireInteger(reeds, { min: 1, max: 2, what: 'a number of reeds' });
   requireInteger(within, { min: 1, max: 12, what: 'semitones' });
   requirePositive(missingCost, { max: 1e6, what: 'points' });
-  const from = typeof tuning === 'string' ? tuningById(tuning) : tuning;
+  const from = toTuning(tuning, rest.known);
   const corpus = readCorpus(lines, rest.tempo);
   const setting = settingOf(rest);
   const costOf = (changed: Tuning): CorpusCost =>
@@ -125,7 +147,7 @@ export function tuningChanges(
   return Object.freeze({
     tuning: from.id,
     model: setting.model.id,
-    level: setting.level,
+    level: toPlayer(setting.level).id,
     lines: lines.length,
     unchanged,
     changes: Object.freeze(changes.sort((a, b) => a.cost - b.cost)),
@@ -136,6 +158,9 @@ const lessBy = (a: CorpusCost, b: CorpusCost): number =>
   Math.round((a.cost - b.cost) * POINT) / POINT;
 
 function readCorpus(lines: readonly Line[], tempo: number | undefined): readonly FitLine[] {
+  const words = { what: 'a list of lines', code: 'LINE_INVALID' } as const;
+  requireShape({ lines }, { lines: 'list' }, words);
+  for (const line of lines) requireLine(line);
   const empty = lines.length === 0 ? 0 : lines.findIndex(({ notes }) => notes.length === 0);
   if (empty >= 0) {
     throw new ReedplateError({

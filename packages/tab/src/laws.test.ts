@@ -208,7 +208,7 @@ describe('laws of tablature with rhythm', () => {
   test('lineOfTab undoes tabOfLine through the text of every dialect, to the tick', () => {
     fc.assert(
       fc.property(lines, dialects, ({ harp, line }, dialect) => {
-        const text = formatTimedTab(tabOfLine(line, harp), { dialect });
+        const text = formatTimedTab(tabOfLine(line, harp, { level: 'overbends' }), { dialect });
         const timed = parseTimedTab(text, { dialect, holes: harp.holes.length });
         expect(lineOfTab(timed, harp, { metre: line.metre })).toEqual(line);
       }),
@@ -219,7 +219,7 @@ describe('laws of tablature with rhythm', () => {
   test('tabOfLine takes no bend where an unbent note sounds, and no overbend where a bend does', () => {
     fc.assert(
       fc.property(lines, ({ harp, line }) => {
-        const marks = tabOfLine(line, harp).flatMap((each) => each.marks);
+        const marks = tabOfLine(line, harp, { level: 'overbends' }).flatMap((each) => each.marks);
         for (const [at, mark] of marks.entries()) {
           const ways = soundingsOfPitch(harp, line.notes[at]?.pitch ?? 0, { level: 'overbends' });
           const isNatural = ways.some(({ technique }) => technique === 'natural');

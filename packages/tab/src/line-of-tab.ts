@@ -3,10 +3,11 @@ import {
   type Harp,
   type HarpLike,
   type KnownTunings,
+  type PlayerLike,
   type Sounding,
   soundingsOfPitch,
-  type TechniqueLevel,
   toHarp,
+  toPlayer,
 } from '@reedplate/layout';
 import {
   barBeatAt,
@@ -69,8 +70,8 @@ export function lineOfTab(
 
 /** How {@link tabOfLine} chooses. */
 export interface TabOfLineOptions {
-  /** What the player can do; default `overbends`: everything. */
-  readonly level?: TechniqueLevel;
+  /** Who plays, by a level or as a `Player`; default `bends`. */
+  readonly level?: PlayerLike;
   /** Tunings of one's own, for a harp that is named in one. */
   readonly known?: KnownTunings;
   /** What sounds each event of the line, as a path or a practice line has chosen it; empty for the plainest. */
@@ -107,7 +108,7 @@ export function tabOfLine(
   options: TabOfLineOptions = {},
 ): readonly TimedTab[] {
   const {
-    level = 'overbends',
+    level = 'bends',
     known,
     soundings,
   } = requireOptions(options, TAB_OF_LINE_OPTIONS, 'tabOfLine');
@@ -139,7 +140,7 @@ export function tabOfLine(
 function marksOf(
   pitches: readonly number[],
   harp: Harp,
-  level: TechniqueLevel,
+  level: PlayerLike,
   bar: number,
 ): readonly TabMark[] {
   const together = pitches.length > 1 ? marksTogether(pitches, harp) : undefined;
@@ -209,16 +210,18 @@ function attacksOf({ notes }: Line): readonly Attack[] {
 
 const PLAINNESS = ['natural', 'bend', 'valved-bend', 'overblow', 'overdraw'] as const;
 
-function plainestMark(pitch: number, harp: Harp, level: TechniqueLevel, bar: number): TabMark {
+function plainestMark(pitch: number, harp: Harp, level: PlayerLike, bar: number): TabMark {
   const ways = soundingsOfPitch(harp, pitch, { level });
   const [plainest] = [...ways].sort(
     (a, b) => PLAINNESS.indexOf(a.technique) - PLAINNESS.indexOf(b.technique) || a.hole - b.hole,
   );
   if (plainest !== undefined) return markOf(plainest);
+  const isThere = soundingsOfPitch(harp, pitch, { level: 'overbends' }).length > 0;
+  const beyond = isThere ? ' (overbends have it)' : '';
   throw new ReedplateError({
     code: 'SOUNDING_IMPOSSIBLE',
     value: noteNameWithOctave(pitch),
-    expected: `a note of this harp in ${harp.key} at the level of ${level}`,
+    expected: `a note of this harp in ${harp.key} at the level of ${toPlayer(level).id}${beyond}`,
     where: { bar },
   });
 }

@@ -117,7 +117,7 @@ describe('lineOfTab and tabOfLine', () => {
           return { start, duration: length * 60, pitch };
         });
         const line = makeLine(notes);
-        const text = formatTimedTab(tabOfLine(line, harp));
+        const text = formatTimedTab(tabOfLine(line, harp, { level: 'overbends' }));
         expect(lineOfTab(parseTimedTab(text), harp)).toEqual(line);
       }),
     );

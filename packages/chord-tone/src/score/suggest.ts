@@ -1,10 +1,4 @@
-import {
-  type Harp,
-  type Sounding,
-  soundings,
-  TECHNIQUE_LEVELS,
-  type TechniqueLevel,
-} from '@reedplate/layout';
+import { type Harp, type PlayerLike, type Sounding, soundings, toPlayer } from '@reedplate/layout';
 import {
   type Chord,
   type ChordDegree,
@@ -22,10 +16,10 @@ export interface SuggestOptions {
   /** Default none: suggestions are notes alone. */
   readonly harp?: Harp;
   /**
-   * What the player can do; default `bends`, which most who score a take can (design choice): a
+   * Who plays, by a level or as a `Player`; default `bends`, which most who score a take can (design choice): a
    * suggestion is no help where it cannot be played.
    */
-  readonly level?: TechniqueLevel;
+  readonly level?: PlayerLike;
   /** Default `plus-minus`. */
   readonly dialect?: TabDialectId;
 }
@@ -43,7 +37,7 @@ export function suggester({
   dialect = 'plus-minus',
 }: SuggestOptions): Suggest {
   // Asked for wrongly, neither would be met on a take without remarks.
-  requireOneOf(level, TECHNIQUE_LEVELS, { what: 'a technique level' });
+  toPlayer(level);
   requireOneOf(dialect, TAB_DIALECT_IDS, { what: 'a dialect of tablature' });
   const playable = harp === undefined ? undefined : easiestByPitch(soundings(harp, { level }));
   return (chord, pitch) => {

@@ -1,29 +1,32 @@
-import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import { EFFORT_MODELS, type PathOptions } from '@reedplate/playability';
 import type { Command } from 'commander';
+import type { Terminal } from '../terminal.js';
+import { type LevelWords, readLevel, withLevel } from './level-options.js';
 import { readNumber } from './read-words.js';
 
 /** Words that say who plays, and how fast. */
-export interface PlayerWords {
-  readonly model: string;
-  readonly level?: string;
+export interface PlayerWords extends LevelWords {
+  readonly model?: string;
   readonly tempo?: string;
 }
 
-/** Adds `--model`, `--level` and `--tempo`. */
+/** What `--model` says in every help. */
+export const MODEL_HELP = `whose effort counts: ${EFFORT_MODELS.map(({ id }) => id).join(', ')}; that of the player, else intermediate, without it`;
+
+/** Adds `--model`, `--level`, `--player` and `--tempo`. */
 export function withPlayerOptions(command: Command): Command {
-  const models = EFFORT_MODELS.map(({ id }) => id).join(', ');
-  return command
-    .option('--model <model>', `whose effort counts: ${models}`, 'intermediate')
-    .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`)
-    .option('--tempo <bpm>', 'felt beats a minute, instead of the tempo of the line');
+  return withLevel(command.option('--model <model>', MODEL_HELP)).option(
+    '--tempo <bpm>',
+    'felt beats a minute, instead of the tempo of the line',
+  );
 }
 
 /** The player that the words name; wrong words are refused where they are used. */
-export function readPlayer({ model, level, tempo }: PlayerWords): PathOptions {
+export function readPlayer(words: PlayerWords, terminal: Terminal): PathOptions {
+  const { model, tempo } = words;
   return {
-    model,
-    ...(level === undefined ? {} : { level: level as TechniqueLevel }),
+    level: readLevel(words, terminal),
+    ...(model === undefined ? {} : { model }),
     ...(tempo === undefined ? {} : { tempo: readNumber(tempo, 'felt beats a minute') }),
   };
 }

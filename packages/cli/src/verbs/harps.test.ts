@@ -281,7 +281,7 @@ describe('what is wrong', () => {
   });
 
   test.each([
-    ['{', /not well-formed JSON \(file mine\.json\)/u],
+    ['{', /not well-formed JSON \(.*file mine\.json\)/u],
     ['{"id":"mine","blow":"C4 E4","draw":"D4 H4"}', /"H4" .*hole 2, breath draw, file mine\.json/u],
     ['[]', /an object with id, /u],
   ])('a tuning file with %j is refused by name', async (text, message) => {

@@ -1,4 +1,4 @@
-import type { HarpLike, KnownTunings, Sounding, TechniqueLevel } from '@reedplate/layout';
+import type { HarpLike, KnownTunings, PlayerLike, Sounding } from '@reedplate/layout';
 import { type Line, makeLine } from '@reedplate/line';
 import { type OptionNames, requireOptions } from '@reedplate/pitch';
 import { formatTab, type TabDialectId, tabOfLine } from '@reedplate/tab';
@@ -7,8 +7,8 @@ import { chooseSoundings } from '../tab/choose-soundings.js';
 
 /** How {@link tabLyrics} chooses and writes. */
 export interface TabLyricsOptions {
-  /** What the player can do; default `overbends`. */
-  readonly level?: TechniqueLevel;
+  /** Who plays, by a level or as a `Player`; default `bends`. */
+  readonly level?: PlayerLike;
   /** Default `plus-minus`. */
   readonly dialect?: TabDialectId;
   /** Tunings of one's own, for a harp that is named in one. */

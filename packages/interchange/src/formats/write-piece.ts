@@ -1,4 +1,4 @@
-import type { Harp, Sounding, TechniqueLevel } from '@reedplate/layout';
+import type { Harp, PlayerLike, Sounding } from '@reedplate/layout';
 import { ReedplateError } from '@reedplate/pitch';
 import type { TabDialectId } from '@reedplate/tab';
 import { writeAbc } from '../abc/write-abc.js';
@@ -15,8 +15,8 @@ import { tabLyrics } from './tab-lyrics.js';
 export interface WritePieceOptions {
   /** Harp that it is played on: tab stands under the notes of scores. Tablature needs it. */
   readonly harp?: Harp;
-  /** What the player can do; default `overbends`. */
-  readonly level?: TechniqueLevel;
+  /** Who plays, by a level or as a `Player`; default `bends`. */
+  readonly level?: PlayerLike;
   /** Dialect of tab; default `plus-minus`. */
   readonly dialect?: TabDialectId;
   /** What sounds each event of the line, as a path or a practice line has chosen it. */

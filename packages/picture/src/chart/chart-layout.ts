@@ -1,5 +1,5 @@
 import type { Chart } from '@reedplate/form';
-import type { Harp, TechniqueLevel } from '@reedplate/layout';
+import type { Harp, PlayerLike } from '@reedplate/layout';
 import { type Frame, SMALLEST_TEXT, tooNarrow } from '../svg/frame.js';
 import { sizeToFit } from '../text/text-width.js';
 import { withSigns } from '../text/with-signs.js';
@@ -42,7 +42,7 @@ export interface ChartContent {
 export interface ChartFor {
   readonly reader: ChartReader;
   readonly harp: Harp | undefined;
-  readonly level: TechniqueLevel;
+  readonly level: PlayerLike;
 }
 
 /** Gathers what the bars of a chart show. */

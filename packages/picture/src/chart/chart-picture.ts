@@ -1,6 +1,6 @@
 import { checkChart } from '@reedplate/chord-tone';
 import type { Chart } from '@reedplate/form';
-import { type HarpLike, type TechniqueLevel, toHarp } from '@reedplate/layout';
+import { type HarpLike, type PlayerLike, toHarp } from '@reedplate/layout';
 import { type OptionNames, requireInteger, requireOneOf, requireOptions } from '@reedplate/pitch';
 import { PICTURE_OPTIONS, type Picture, type PictureOptions } from '../picture.js';
 import { type Frame, finishPicture, makeFrame } from '../svg/frame.js';
@@ -27,7 +27,7 @@ export interface ChartPictureOptions extends PictureOptions {
   /** The harp to show the holes of roots on, or its name; default none. */
   readonly harp?: HarpLike;
   /** What the player can do, for those holes; default `bends`. */
-  readonly level?: TechniqueLevel;
+  readonly level?: PlayerLike;
 }
 
 const CHART_PICTURE_OPTIONS: OptionNames<ChartPictureOptions> = {

@@ -1,5 +1,5 @@
 import { targetsOf } from '@reedplate/chord-tone';
-import type { Harp, TechniqueLevel } from '@reedplate/layout';
+import type { Harp, PlayerLike } from '@reedplate/layout';
 import type { Chord } from '@reedplate/pitch';
 import { formatSounding } from '@reedplate/tab';
 
@@ -9,7 +9,7 @@ const MOST = 2;
 const HOME = { from: 1, to: 6 };
 
 /** The holes that give the root of a chord, in tab: unbent ones in the low half first, two at most. */
-export function rootHoles(chord: Chord, harp: Harp, level: TechniqueLevel): readonly string[] {
+export function rootHoles(chord: Chord, harp: Harp, level: PlayerLike): readonly string[] {
   const roots = targetsOf(chord, harp, { level }).filter(({ degree }) => degree === '1');
   const natural = roots.filter(({ sounding }) => sounding.technique === 'natural');
   const best = natural.length > 0 ? natural : roots;

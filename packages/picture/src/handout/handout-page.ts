@@ -1,5 +1,5 @@
 import type { Chart } from '@reedplate/form';
-import { type Harp, type HarpLike, harpName, type TechniqueLevel, toHarp } from '@reedplate/layout';
+import { type Harp, type HarpLike, harpName, type PlayerLike, toHarp } from '@reedplate/layout';
 import { barBeatAt, type Line } from '@reedplate/line';
 import { type Chord, type OptionNames, requireOptions } from '@reedplate/pitch';
 import { positionByNumber, positionOf } from '@reedplate/position';
@@ -33,7 +33,7 @@ export interface HandoutOptions {
   /** Default `print`. */
   readonly theme?: ThemeId | Theme;
   /** What the player can do; default `bends`. */
-  readonly level?: TechniqueLevel;
+  readonly level?: PlayerLike;
   /** Whether harps are drawn with hole 1 at the right; default false. */
   readonly mirrored?: boolean;
 }

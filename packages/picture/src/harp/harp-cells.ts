@@ -1,5 +1,5 @@
 import { type HarpCell, type HarpRow, harpRows } from '@reedplate/chord-tone';
-import { BREATHS, type Breath, type Harp, type TechniqueLevel } from '@reedplate/layout';
+import { BREATHS, type Breath, type Harp, type PlayerLike } from '@reedplate/layout';
 import type { Chord, Key } from '@reedplate/pitch';
 
 /** What the notes of a harp are called by: their names, or their degrees in the key of the song. */
@@ -19,7 +19,7 @@ export interface CellNaming {
   readonly names: HarpNames;
   readonly key?: Key | undefined;
   readonly chord?: Chord | undefined;
-  readonly level: TechniqueLevel;
+  readonly level: PlayerLike;
 }
 
 /** Every sounding of a harp, hole by hole, blow before draw, each hole closed up towards its number. */

@@ -1,5 +1,5 @@
 import { styleOfKey, toChord } from '@reedplate/chord-tone';
-import { type HarpLike, type TechniqueLevel, toHarp } from '@reedplate/layout';
+import { type HarpLike, type PlayerLike, toHarp } from '@reedplate/layout';
 import {
   type ChordLike,
   type KeyLike,
@@ -30,7 +30,7 @@ export interface HarpPictureOptions extends PictureOptions {
   /** A chord whose tones are marked by degree and shape, and bracketed where they lie together. */
   readonly chord?: ChordLike;
   /** Default `bends`. */
-  readonly level?: TechniqueLevel;
+  readonly level?: PlayerLike;
   /** Whether hole 1 is at the right, as some left-handed players hold it; default false. */
   readonly mirrored?: boolean;
 }

@@ -1,5 +1,5 @@
 import { type Chart, type ChordSpan, chordChanges } from '@reedplate/form';
-import type { Harp, Sounding, TechniqueLevel } from '@reedplate/layout';
+import type { Harp, PlayerLike, Sounding } from '@reedplate/layout';
 import { type Line, makeLine, parseMetre } from '@reedplate/line';
 import { ReedplateError } from '@reedplate/pitch';
 import { bestPath, eventsOf, type LineEvent } from '@reedplate/playability';
@@ -24,7 +24,7 @@ export function notesOf(
   line: Line,
   harp: Harp,
   given: LineSoundings | undefined,
-  level: TechniqueLevel,
+  level: PlayerLike,
 ): readonly LineNote[] {
   const events = eventsOf(line);
   if (given !== undefined && !(Array.isArray(given) && given.length === events.length)) {
@@ -53,7 +53,7 @@ function easiest(
   line: Line,
   harp: Harp,
   events: readonly LineEvent[],
-  level: TechniqueLevel,
+  level: PlayerLike,
 ): LineSoundings {
   const path = bestPath(line, harp, { level });
   if (path.playable) return path.soundings;

@@ -1,5 +1,5 @@
 import type { Chart } from '@reedplate/form';
-import { type HarpLike, harpName, type TechniqueLevel, toHarp } from '@reedplate/layout';
+import { type HarpLike, harpName, type PlayerLike, toHarp } from '@reedplate/layout';
 import { barBeatAt, type Line, parseMetre } from '@reedplate/line';
 import { type OptionNames, ReedplateError, requireOptions } from '@reedplate/pitch';
 import { PICTURE_OPTIONS, type Picture, type PictureOptions } from '../picture.js';
@@ -28,7 +28,7 @@ export interface LinePictureOptions extends PictureOptions {
   /** First and last bar to draw, from 0 for a pickup; default all. */
   readonly bars?: BarRange;
   /** What the player can do, where the path is looked for; default `bends`. */
-  readonly level?: TechniqueLevel;
+  readonly level?: PlayerLike;
 }
 
 const LINE_PICTURE_OPTIONS: OptionNames<LinePictureOptions> = {

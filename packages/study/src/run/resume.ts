@@ -1,4 +1,5 @@
 import { closeSync, existsSync, fstatSync, ftruncateSync, openSync, readSync } from 'node:fs';
+import { toPlayer } from '@reedplate/layout';
 import { ReedplateError } from '@reedplate/pitch';
 import type { StudyResult } from '../study.js';
 import type { StudySetup } from '../study-setup.js';
@@ -92,7 +93,7 @@ function parse(text: string): Partial<StudyResult> | undefined {
 function isOfSetup({ cells = [], model }: Partial<StudyResult>, setup: StudySetup): boolean {
   const expected = setup.tunings.flatMap(({ id }) =>
     setup.positions.flatMap((position) =>
-      setup.levels.map((level) => `${id} ${position} ${level}`),
+      setup.levels.map((level) => `${id} ${position} ${toPlayer(level).id}`),
     ),
   );
   const found = cells.map(({ tuning, position, level }) => `${tuning} ${position} ${level}`);

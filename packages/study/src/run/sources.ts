@@ -4,7 +4,13 @@ import { setTimeout as wait } from 'node:timers/promises';
 import { promisify } from 'node:util';
 import { openFile, readInFile, unreadable } from '@reedplate/files';
 import type { Piece } from '@reedplate/interchange';
-import { isReedplateError, type KeyName, type ReedplateError } from '@reedplate/pitch';
+import {
+  isReedplateError,
+  type KeyName,
+  type OptionNames,
+  type ReedplateError,
+  requireOptions,
+} from '@reedplate/pitch';
 import { type InputPart, type ReadInto, wholeLines } from './whole-lines.js';
 
 /** Where a study reads from: several files, one after the other, as one input. */
@@ -23,6 +29,8 @@ export interface SourceOptions {
   readonly key?: KeyName | undefined;
 }
 
+const SOURCE_OPTIONS: OptionNames<SourceOptions> = { key: true };
+
 /** Files that hold whole pieces, and are no lines of text, by their names. */
 const PIECES = /\.(?:abc|midi?|musicxml|mxl|xml)$/iu;
 const STANDARD_INPUT = '-';
@@ -34,6 +42,7 @@ const STANDARD_INPUT = '-';
  * @throws ReedplateError `FILE_UNREADABLE`, before anything is read, with the first file that is not there
  */
 export function openSources(paths: readonly string[], options: SourceOptions = {}): StudySources {
+  requireOptions(options, SOURCE_OPTIONS, 'openSources');
   const sizes = paths.map(sizeOf);
   let read = 0;
   return {

@@ -1,5 +1,5 @@
 import { availableParallelism } from 'node:os';
-import { type KeyName, ReedplateError } from '@reedplate/pitch';
+import { type KeyName, type OptionNames, ReedplateError, requireOptions } from '@reedplate/pitch';
 import type { StudySetup } from '../study-setup.js';
 import type { StudyLineFailure } from './batch.js';
 import { isReaderGone, openOutput } from './output.js';
@@ -30,6 +30,14 @@ export interface StudyFilesOptions {
   readonly watcher?: StudyWatcher;
 }
 
+const FILES_OPTIONS: OptionNames<StudyFilesOptions> = {
+  out: true,
+  resume: true,
+  workers: true,
+  key: true,
+  watcher: true,
+};
+
 /** What a study came to. */
 export interface StudyCount {
   readonly tunes: number;
@@ -47,7 +55,13 @@ export async function studyFiles(
   setup: StudySetup,
   options: StudyFilesOptions = {},
 ): Promise<StudyCount> {
-  const { out, resume = false, key, workers = availableParallelism(), watcher } = options;
+  const {
+    out,
+    resume = false,
+    key,
+    workers = availableParallelism(),
+    watcher,
+  } = requireOptions(options, FILES_OPTIONS, 'studyFiles');
   const input = openSources(tunes, { key });
   const done = resume && out !== undefined ? linesDone(out, setup) : 0;
   const output = openOutput(out, resume);

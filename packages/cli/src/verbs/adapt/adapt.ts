@@ -58,7 +58,7 @@ export function setUpAdapt(verb: Command, terminal: Terminal): void {
     )
     .action(async (files: readonly string[], words: AdaptWords) => {
       const tuning = readTuningWord(words.tuning, terminal);
-      const options = optionsOf(words);
+      const options = optionsOf(words, terminal);
       const shown = readWholeNumber(words.count, { min: 1, max: 100_000, what: 'changes' });
       const lines = await linesFor(files, tuning, words);
       const answer: AdaptAnswer = tuningChanges(lines, tuning, options);
@@ -67,10 +67,10 @@ export function setUpAdapt(verb: Command, terminal: Terminal): void {
     });
 }
 
-function optionsOf(words: AdaptWords) {
+function optionsOf(words: AdaptWords, terminal: Terminal) {
   const reeds = readWholeNumber(words.reeds, { min: 1, max: 2, what: 'a number of reeds' });
   return {
-    ...readPlayer(words),
+    ...readPlayer(words, terminal),
     reeds: reeds as 1 | 2,
     within: readWholeNumber(words.within, { min: 1, max: 12, what: 'semitones' }),
     transpositions: readList(words.transpose).map((word) => readNumber(word, 'semitones')),

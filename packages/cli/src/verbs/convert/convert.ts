@@ -7,7 +7,7 @@ import {
   type Sheet,
   summarisePiece,
 } from '@reedplate/interchange';
-import { type Harp, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import type { Harp } from '@reedplate/layout';
 import type { Metre } from '@reedplate/line';
 import { parseKey, ReedplateError, requireOneOf } from '@reedplate/pitch';
 import { TAB_DIALECT_IDS, type TabDialectId } from '@reedplate/tab';
@@ -21,6 +21,7 @@ import {
   readMaybeHarp,
   withMaybeHarpOptions,
 } from '../../shared/harp-options.js';
+import { type LevelWords, readLevel, withLevel } from '../../shared/level-options.js';
 import { withJson } from '../../shared/options.js';
 import { readPieceFile, writePieceFile } from '../../shared/piece-file.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
@@ -33,6 +34,7 @@ export type ConvertAnswer = PieceSummary;
 
 interface ConvertWords
   extends Partial<ChartForLineWords>,
+    LevelWords,
     MaybeHarpWords,
     QuantiseWords,
     PrintWords {
@@ -41,7 +43,6 @@ interface ConvertWords
   readonly tune?: string;
   readonly part?: string;
   readonly repeats: boolean;
-  readonly level: string;
   readonly dialect?: string;
   readonly title?: string;
   readonly tabMetre?: string;
@@ -50,7 +51,7 @@ interface ConvertWords
 /** Gives `reedplate convert` its options and what it does. */
 export function setUpConvert(verb: Command, terminal: Terminal): void {
   const command = withMaybeChartForLineOptions(verb);
-  withJson(withQuantiseOptions(withMaybeHarpOptions(command, HARP)))
+  withJson(withQuantiseOptions(withLevel(withMaybeHarpOptions(command, HARP))))
     .argument('<in>', 'file to read, - for standard input')
     .argument('<out>', 'file to write, - for standard output')
     .option(
@@ -61,11 +62,6 @@ export function setUpConvert(verb: Command, terminal: Terminal): void {
     .option('--tune <number>', 'which tune of an ABC file, from 1')
     .option('--part <part>', 'which part is the line: its number from 1, or its name')
     .option('--no-repeats', 'read each written bar once')
-    .option(
-      '--level <level>',
-      `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`,
-      'overbends',
-    )
     .option('--dialect <dialect>', `dialect of tab: ${TAB_DIALECT_IDS.join(', ')}`)
     .option('--title <title>', 'title of what is written, in place of the one read')
     .option('--tab-metre <metre>', 'metre of tab that is read, which does not say it; 4/4 without')
@@ -95,7 +91,7 @@ function convert(input: string, output: string, words: ConvertWords, terminal: T
   const piece = quantisePiece(read, words);
   if (needsGrid(piece.line, to)) terminal.err(`reedplate: ${input}: ${BY_HAND}\n`);
   const sheet = dressSheet(piece, words, terminal);
-  writePieceFile(sheet, output, terminal, { to, ...writeOptions(words, harp) });
+  writePieceFile(sheet, output, terminal, { to, ...writeOptions(words, harp, terminal) });
   // A print would mix with what is written where both go to standard output.
   if (output !== '-') {
     const answer: ConvertAnswer = summarisePiece({ ...piece, ...sheet });
@@ -130,11 +126,11 @@ function requireMetre({ line }: Piece, { tabMetre }: ConvertWords): void {
   throw new ReedplateError({ code: 'USAGE', value: tabMetre, expected });
 }
 
-function writeOptions({ level, dialect, title }: ConvertWords, harp: { readonly harp?: Harp }) {
-  const known = requireOneOf(level, TECHNIQUE_LEVELS, { what: 'a technique level' });
+function writeOptions(words: ConvertWords, harp: { readonly harp?: Harp }, terminal: Terminal) {
+  const { dialect, title } = words;
   return {
     ...harp,
-    level: known satisfies TechniqueLevel,
+    level: readLevel(words, terminal),
     ...(dialect === undefined ? {} : { dialect: dialect as TabDialectId }),
     ...(title === undefined ? {} : { title }),
   };

@@ -4,6 +4,7 @@ import type { Command } from 'commander';
 import { count } from '../../shared/count.js';
 import { setCsv } from '../../shared/csv.js';
 import { examples } from '../../shared/examples.js';
+import { sayLevel } from '../../shared/level-options.js';
 import { withJsonOfHarps } from '../../shared/options.js';
 import { LINE_FILE, readPieceFile } from '../../shared/piece-file.js';
 import { type PlayerWords, readPlayer, withPlayerOptions } from '../../shared/player-options.js';
@@ -46,7 +47,7 @@ export function setUpFit(verb: Command, terminal: Terminal): void {
     .action((file: string, words: FitWords) => {
       const { line } = readPieceFile(file, terminal);
       const answer: FitAnswer = fitHarps(line, harpsOf(words, terminal), {
-        ...readPlayer(words),
+        ...readPlayer(words, terminal),
         transpositions: readList(words.transpose).map((word) => readNumber(word, 'semitones')),
         count: readWholeNumber(words.count, { min: 1, max: 100_000, what: 'a number of harps' }),
       });
@@ -67,7 +68,7 @@ function harpsOf({ keys, tunings, registers }: FitWords, terminal: Terminal) {
 function showFit(ranking: FitAnswer, { paint, table }: Page): readonly string[] {
   const { considered, searched, events, model, level, harps } = ranking;
   return [
-    paint('heading', `harps for ${count(events, 'event')} (${model}, ${level})`),
+    paint('heading', `harps for ${count(events, 'event')} (${model}, ${sayLevel(level)})`),
     '',
     ...table({ head: HEAD, rows: harps.map(rowOf) }),
     '',

@@ -1,19 +1,18 @@
-import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import { type HandoutLine, handoutPage, THEME_IDS, type ThemeId } from '@reedplate/picture';
 import { PRACTICE_KINDS, type PracticeKind, practiceLine } from '@reedplate/practice';
 import type { Command } from 'commander';
 import { type ChartWords, readChart, withChartOptions } from '../../shared/chart-options.js';
 import { examples } from '../../shared/examples.js';
 import { type HarpWords, readHarp, withHarpOptions } from '../../shared/harp-options.js';
+import { type LevelWords, readLevel, withLevel } from '../../shared/level-options.js';
 import { readList } from '../../shared/read-words.js';
 import { sayHarp } from '../../shared/say-harp.js';
 import { readTempoOption, type TempoWords, withTempoOption } from '../../shared/tempo-option.js';
 import type { Terminal } from '../../terminal.js';
 import { findStaffDrawer, type StaffDrawer } from './staff-drawer.js';
 
-interface HandoutWords extends ChartWords, HarpWords, TempoWords {
+interface HandoutWords extends ChartWords, HarpWords, LevelWords, TempoWords {
   readonly kinds: string;
-  readonly level: string;
   readonly theme: string;
   readonly title?: string;
   readonly mirrored: boolean;
@@ -23,13 +22,12 @@ interface HandoutWords extends ChartWords, HarpWords, TempoWords {
 
 /** Gives `reedplate handout` its options and what it does. */
 export function setUpHandout(verb: Command, terminal: Terminal): void {
-  withTempoOption(withHarpOptions(withChartOptions(verb)))
+  withTempoOption(withLevel(withHarpOptions(withChartOptions(verb))))
     .option(
       '--kinds <kinds>',
       `lines to practise, apart by commas: ${PRACTICE_KINDS.join(', ')}`,
       'roots,chords',
     )
-    .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'natural')
     .option('--title <title>', 'title of the lesson; without it the form, its key and the harp')
     .option('--theme <theme>', `how it looks: ${THEME_IDS.join(', ')}`, 'print')
     .option('--mirrored', 'draw harps with hole 1 at the right', false)
@@ -55,7 +53,7 @@ async function writeHandout(
   const { writeMusicXml, tabLyrics } = await import('@reedplate/interchange');
   const chart = readChart(words, terminal, readTempoOption(words));
   const harp = readHarp(words, terminal);
-  const level = words.level as TechniqueLevel;
+  const level = readLevel(words, terminal);
   const lines = readList(words.kinds).map((kind): HandoutLine => {
     const { line, steps } = practiceLine(chart, harp, { kind: kind as PracticeKind, level });
     const title = kind.charAt(0).toUpperCase() + kind.slice(1).replaceAll('-', ' ');

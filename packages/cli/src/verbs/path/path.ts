@@ -11,6 +11,7 @@ import {
 import type { Command } from 'commander';
 import { examples } from '../../shared/examples.js';
 import { type HarpWords, readHarp, withHarpOptions } from '../../shared/harp-options.js';
+import { sayLevel } from '../../shared/level-options.js';
 import { withJsonOfHarps } from '../../shared/options.js';
 import { LINE_FILE, readPieceFile } from '../../shared/piece-file.js';
 import { type PlayerWords, readPlayer, withPlayerOptions } from '../../shared/player-options.js';
@@ -57,7 +58,10 @@ export function setUpPath(verb: Command, terminal: Terminal): void {
       const harp = readHarp(words, terminal);
       const piece = readPieceFile(file, terminal, { harp });
       const key = parseKey(words.key ?? piece.key ?? harp.firstPosition);
-      const options = { ...readPlayer(words), objective: words.objective as PathObjective };
+      const options = {
+        ...readPlayer(words, terminal),
+        objective: words.objective as PathObjective,
+      };
       const answer: PathAnswer =
         words.count === undefined
           ? explainPath(piece.line, harp, options)
@@ -71,7 +75,7 @@ const readCount = (word: string): number =>
 
 function showPath(answer: PathAnswer, key: Key, page: Page): readonly string[] {
   const { harp, model, level } = headOf(answer);
-  const title = `on the ${sayHarp(harp)} (${model}, ${level})`;
+  const title = `on the ${sayHarp(harp)} (${model}, ${sayLevel(level)})`;
   return [page.paint('heading', title), '', ...showFound(answer, key, page)];
 }
 

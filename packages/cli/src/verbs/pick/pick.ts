@@ -1,4 +1,3 @@
-import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
 import { type KeyName, parseKey } from '@reedplate/pitch';
 import {
@@ -16,6 +15,7 @@ import {
   readHarpChoice,
   withHarpChoiceOptions,
 } from '../../shared/harp-choice.js';
+import { type LevelWords, readLevel, withLevel } from '../../shared/level-options.js';
 import { withJsonOfHarps } from '../../shared/options.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { sayHarp } from '../../shared/say-harp.js';
@@ -24,9 +24,8 @@ import type { Terminal } from '../../terminal.js';
 /** What `reedplate pick --json` prints: the best harp first. */
 export type PickAnswer = readonly HarpPick[];
 
-interface PickWords extends ChartWords, HarpChoiceWords, PrintWords {
+interface PickWords extends ChartWords, HarpChoiceWords, LevelWords, PrintWords {
   readonly line?: string;
-  readonly level: string;
   readonly scale: string;
 }
 
@@ -34,8 +33,7 @@ const SHOWN = 5;
 
 /** Gives `reedplate pick` its options and what it does. */
 export function setUpPick(verb: Command, terminal: Terminal): void {
-  withJsonOfHarps(withHarpChoiceOptions(withChartOptions(verb)))
-    .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
+  withJsonOfHarps(withLevel(withHarpChoiceOptions(withChartOptions(verb))))
     .option('--scale <scale>', 'scale played over the song', 'blues')
     .option('--line <file>', 'file of a line that must be playable, in any format')
     .addHelpText(
@@ -50,11 +48,10 @@ export function setUpPick(verb: Command, terminal: Terminal): void {
 }
 
 async function pickOptions(words: PickWords, terminal: Terminal): Promise<PickOptions> {
-  const { level, scale, line } = words;
+  const { scale, line } = words;
   return {
     chart: readChart(words, terminal),
-    // A wrong level is refused by pickHarps.
-    level: level as TechniqueLevel,
+    level: readLevel(words, terminal),
     scale,
     ...readHarpChoice(words, terminal),
     ...(line === undefined ? {} : { line: await readLine(line, terminal) }),

@@ -1,7 +1,7 @@
 import { scoreLine } from '@reedplate/chord-tone';
 import type { Chart } from '@reedplate/form';
 import { makeChart } from '@reedplate/form';
-import type { Harp, TechniqueLevel } from '@reedplate/layout';
+import type { Harp, PlayerLike } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
 import {
   breathPicture,
@@ -21,19 +21,19 @@ import { everyHarp, explainPath, fitHarps, type PathExplanation } from '@reedpla
 import { type ChartForLineWords, readChartFor } from '../../shared/chart-for-line.js';
 import { readFrame, readVariedForm } from '../../shared/chart-options.js';
 import { type MaybeHarpWords, readMaybeHarp } from '../../shared/harp-options.js';
+import { type LevelWords, readLevel } from '../../shared/level-options.js';
 import { readPieceFile } from '../../shared/piece-file.js';
 import { readWholeNumber } from '../../shared/read-words.js';
 import type { Terminal } from '../../terminal.js';
 
 /** Words of `reedplate picture`. */
-export interface PictureWords extends Partial<ChartForLineWords>, MaybeHarpWords {
+export interface PictureWords extends Partial<ChartForLineWords>, LevelWords, MaybeHarpWords {
   readonly take?: string;
   readonly chord?: string;
   readonly degrees: boolean;
   readonly mirrored: boolean;
   readonly band: boolean;
   readonly slide: boolean;
-  readonly level: string;
   readonly theme: string;
   readonly width?: string;
   readonly title?: string;
@@ -61,7 +61,7 @@ export const DRAWERS: Readonly<Record<PictureId, Drawer>> = {
   harp: (words, terminal) =>
     harpPicture(harpOf(words, terminal), {
       ...lookOf(words),
-      ...levelOf(words),
+      ...levelOf(words, terminal),
       ...(words.key === undefined ? {} : { key: parseKey(words.key) }),
       ...(words.chord === undefined ? {} : { chord: words.chord }),
       names: words.degrees ? 'degrees' : 'notes',
@@ -70,7 +70,7 @@ export const DRAWERS: Readonly<Record<PictureId, Drawer>> = {
   chart: (words, terminal) =>
     chartPicture(chartOf(words, terminal), {
       ...lookOf(words),
-      ...levelOf(words),
+      ...levelOf(words, terminal),
       ...readMaybeHarp(words, terminal),
       reader: words.band ? 'band' : 'student',
       format: words.slide ? 'slide' : 'page',
@@ -78,7 +78,7 @@ export const DRAWERS: Readonly<Record<PictureId, Drawer>> = {
   line: (words, terminal) =>
     linePicture(lineOf(words, terminal), harpOf(words, terminal), {
       ...lookOf(words),
-      ...levelOf(words),
+      ...levelOf(words, terminal),
       ...(words.key === undefined ? {} : { chart: chartOf(words, terminal) }),
     }),
   score: (words, terminal) => {
@@ -95,7 +95,7 @@ export const DRAWERS: Readonly<Record<PictureId, Drawer>> = {
     effortPicture(explained(lineOf(words, terminal), words, terminal), lookOf(words)),
   fit: (words, terminal) => {
     const ranking = fitHarps(lineOf(words, terminal), everyHarp(), {
-      ...levelOf(words),
+      ...levelOf(words, terminal),
       count: 12,
     });
     return fitPicture(ranking, lookOf(words));
@@ -116,8 +116,8 @@ function lookOf({ theme, width, title }: PictureWords): PictureOptions {
   };
 }
 
-function levelOf({ level }: PictureWords): { readonly level: TechniqueLevel } {
-  return { level: level as TechniqueLevel };
+function levelOf(words: PictureWords, terminal: Terminal): { readonly level: PlayerLike } {
+  return { level: readLevel(words, terminal) };
 }
 
 function harpOf(words: PictureWords, terminal: Terminal): Harp {
@@ -135,7 +135,7 @@ function lineOf(words: PictureWords, terminal: Terminal): Line {
 }
 
 function explained(line: Line, words: PictureWords, terminal: Terminal): PathExplanation {
-  const found = explainPath(line, harpOf(words, terminal), levelOf(words));
+  const found = explainPath(line, harpOf(words, terminal), levelOf(words, terminal));
   if (found.playable) return found;
   throw new ReedplateError({
     code: 'SOUNDING_IMPOSSIBLE',

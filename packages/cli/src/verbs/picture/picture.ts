@@ -4,12 +4,15 @@ import type { Command } from 'commander';
 import { withMaybeChartForLineOptions } from '../../shared/chart-options.js';
 import { examples } from '../../shared/examples.js';
 import { withMaybeHarpOptions } from '../../shared/harp-options.js';
+import { withLevel } from '../../shared/level-options.js';
 import type { Terminal } from '../../terminal.js';
 import { DRAWERS, PICTURE_IDS, type PictureId, type PictureWords } from './drawers.js';
 
 /** Gives `reedplate picture` its options and what it does. */
 export function setUpPicture(verb: Command, terminal: Terminal): void {
-  withMaybeHarpOptions(withMaybeChartForLineOptions(verb), 'harp that is drawn or played')
+  withLevel(
+    withMaybeHarpOptions(withMaybeChartForLineOptions(verb), 'harp that is drawn or played'),
+  )
     .argument('<what>', `what to draw: ${PICTURE_IDS.join(', ')}`)
     .option(
       '--take <file>',
@@ -20,7 +23,6 @@ export function setUpPicture(verb: Command, terminal: Terminal): void {
     .option('--mirrored', 'draw the harp with hole 1 at the right', false)
     .option('--band', 'draw the chart for a band, names large', false)
     .option('--slide', 'draw the chart as a slide of 16 to 9', false)
-    .option('--level <level>', 'what the player can do: natural, bends, overbends', 'bends')
     .option('--theme <theme>', `how it looks: ${THEME_IDS.join(', ')}`, 'screen')
     .option('--width <pixels>', 'how wide it is')
     .option('--title <title>', 'title; without it what is drawn')

@@ -1,5 +1,5 @@
 import type { Chart } from '@reedplate/form';
-import { type Harp, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import type { Harp } from '@reedplate/layout';
 import { parseKey } from '@reedplate/pitch';
 import { positionByNumber, positionOf } from '@reedplate/position';
 import {
@@ -13,6 +13,7 @@ import type { Command } from 'commander';
 import { type ChartWords, readChart, withChartOptions } from '../../shared/chart-options.js';
 import { examples } from '../../shared/examples.js';
 import { type HarpWords, readHarp, withHarpOptions } from '../../shared/harp-options.js';
+import { type LevelWords, readLevel, withLevel } from '../../shared/level-options.js';
 import { withJson } from '../../shared/options.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { saySong } from '../../shared/say-chart.js';
@@ -24,21 +25,16 @@ import type { Terminal } from '../../terminal.js';
 /** What `reedplate practice --json` prints; `reedplate score` and `path` read its line. */
 export type PracticeAnswer = PracticeLine;
 
-interface PracticeWords extends ChartWords, HarpWords, TempoWords, PrintWords {
+interface PracticeWords extends ChartWords, HarpWords, LevelWords, TempoWords, PrintWords {
   readonly kind: string;
-  readonly level?: string;
   readonly output?: string;
   readonly title?: string;
 }
 
 /** Gives `reedplate practice` its options and what it does. */
 export function setUpPractice(verb: Command, terminal: Terminal): void {
-  withJson(withTempoOption(withHarpOptions(withChartOptions(verb))))
+  withJson(withTempoOption(withLevel(withHarpOptions(withChartOptions(verb)))))
     .option('--kind <kind>', `what to practise: ${PRACTICE_KINDS.join(', ')}`, 'roots')
-    .option(
-      '--level <level>',
-      `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}; natural without it`,
-    )
     .option('--title <title>', 'title of what is written; without it kind, form and key')
     .option('-o, --output <file>', 'write the line too: .json, .mid, .musicxml, .abc or .tab')
     .addHelpText(
@@ -51,7 +47,7 @@ export function setUpPractice(verb: Command, terminal: Terminal): void {
     .action(async (words: PracticeWords) => {
       const chart = readChart(words, terminal, readTempoOption(words));
       const harp = readHarp(words, terminal);
-      const answer: PracticeAnswer = practiceLine(chart, harp, readOptions(words));
+      const answer: PracticeAnswer = practiceLine(chart, harp, readOptions(words, terminal));
       if (words.output !== undefined) {
         const song = { chart, harp, title: words.title };
         await writeLine(answer, song, words.output, terminal);
@@ -62,11 +58,8 @@ export function setUpPractice(verb: Command, terminal: Terminal): void {
     });
 }
 
-function readOptions({ kind, level }: PracticeWords): PracticeOptions {
-  return {
-    kind: kind as PracticeKind,
-    ...(level === undefined ? {} : { level: level as TechniqueLevel }),
-  };
+function readOptions(words: PracticeWords, terminal: Terminal): PracticeOptions {
+  return { kind: words.kind as PracticeKind, level: readLevel(words, terminal) };
 }
 
 /** What a line is written with: its song, the harp, and a title of the player's own. */

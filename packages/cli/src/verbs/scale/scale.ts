@@ -1,10 +1,11 @@
-import { type Harp, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import { type Harp, TECHNIQUE_LEVELS } from '@reedplate/layout';
 import { type Key, ReedplateError } from '@reedplate/pitch';
 import { type RunNote, type ScaleMap, scaleMap, scaleRun } from '@reedplate/position';
 import { formatSounding } from '@reedplate/tab';
 import type { Command } from 'commander';
 import { examples } from '../../shared/examples.js';
 import { type HarpWords, readHarp, withHarpOptions } from '../../shared/harp-options.js';
+import { type LevelWords, readLevel, withLevel } from '../../shared/level-options.js';
 import { withJson } from '../../shared/options.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { sayHarp } from '../../shared/say-harp.js';
@@ -18,17 +19,15 @@ import type { Terminal } from '../../terminal.js';
 /** What `reedplate scale --json` prints: where the scale lies or, with `--run`, the run. */
 export type ScaleAnswer = ScaleMap | readonly RunNote[];
 
-interface ScaleWords extends HarpWords, SongKeyWords, PrintWords {
+interface ScaleWords extends HarpWords, LevelWords, SongKeyWords, PrintWords {
   readonly scale: string;
-  readonly level: string;
   readonly run: boolean;
 }
 
 /** Gives `reedplate scale` its options and what it does. */
 export function setUpScale(verb: Command, terminal: Terminal): void {
-  withJson(withSongKeyOptions(withHarpOptions(verb)))
+  withJson(withLevel(withSongKeyOptions(withHarpOptions(verb))))
     .option('--scale <scale>', 'scale by name: blues, major pentatonic, mixolydian …', 'blues')
-    .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
     .option('--run', 'the run up and down alone', false)
     .addHelpText(
       'after',
@@ -41,8 +40,7 @@ export function setUpScale(verb: Command, terminal: Terminal): void {
     .action((words: ScaleWords) => {
       const harp = readHarp(words, terminal);
       const key = requireSongKey(words, harp);
-      // A wrong level is refused by scaleMap and scaleRun.
-      const options = { level: words.level as TechniqueLevel };
+      const options = { level: readLevel(words, terminal) };
       const run = scaleRun(harp, key, words.scale, options);
       if (words.run) printAnswer<ScaleAnswer>(run, words, terminal, () => [sayRun(run)]);
       else {

@@ -1,5 +1,4 @@
 import { PLAYING_STYLES, type PlayingStyle, type ScoreOptions } from '@reedplate/chord-tone';
-import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
 import { ReedplateError } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { type ChartForLineWords, readChartFor } from '../../shared/chart-for-line.js';
@@ -10,6 +9,7 @@ import {
   readMaybeHarp,
   withMaybeHarpOptions,
 } from '../../shared/harp-options.js';
+import { type LevelWords, readLevel, withLevel } from '../../shared/level-options.js';
 import { withJson } from '../../shared/options.js';
 import { readPieceFile } from '../../shared/piece-file.js';
 import { printAnswer } from '../../shared/print.js';
@@ -18,8 +18,7 @@ import { progressReport, type ScoreReport, scoreReport } from './report.js';
 import { showProgress } from './show-progress.js';
 import { showScore, showWhy } from './show-score.js';
 
-interface ScoreWords extends ChartForLineWords, MaybeHarpWords {
-  readonly level: string;
+interface ScoreWords extends ChartForLineWords, LevelWords, MaybeHarpWords {
   readonly style?: string;
   readonly swing: string;
   readonly latency: string;
@@ -31,12 +30,16 @@ interface ScoreWords extends ChartForLineWords, MaybeHarpWords {
 
 /** Gives `reedplate score` its options and what it does. */
 export function setUpScore(verb: Command, terminal: Terminal): void {
-  withJson(withMaybeHarpOptions(withChartForLineOptions(verb), HARP))
+  withJson(
+    withLevel(
+      withMaybeHarpOptions(withChartForLineOptions(verb), HARP),
+      'what suggestions may ask for',
+    ),
+  )
     .argument(
       '<takes...>',
       'files of takes: lines as JSON, MIDI, MusicXML, ABC or tab; - for standard input',
     )
-    .option('--level <level>', `what suggestions may ask for: ${LEVELS}`, 'bends')
     .option(
       '--style <style>',
       `what is judged to clash: ${PLAYING_STYLES.join(', ')}; that of the key without it`,
@@ -72,7 +75,7 @@ export function setUpScore(verb: Command, terminal: Terminal): void {
 function score(files: readonly string[], words: ScoreWords, terminal: Terminal): void {
   // A take may be tablature, which the harp gives its notes.
   const harp = readMaybeHarp(words, terminal);
-  const options = { ...readScoreOptions(words), ...harp };
+  const options = { ...readScoreOptions(words, terminal), ...harp };
   const reports = files.map((file) => {
     const take = readPieceFile(file, terminal, harp).line;
     return scoreReport(take, readChartFor(take, words, terminal, 1), options);
@@ -89,10 +92,10 @@ function score(files: readonly string[], words: ScoreWords, terminal: Terminal):
   ]);
 }
 
-function readScoreOptions(words: ScoreWords): ScoreOptions {
-  const { level, style, swing, latency, countIn, bars } = words;
+function readScoreOptions(words: ScoreWords, terminal: Terminal): ScoreOptions {
+  const { style, swing, latency, countIn, bars } = words;
   return {
-    level: level as TechniqueLevel,
+    level: readLevel(words, terminal),
     swing: readNumber(swing),
     latency: readNumber(latency),
     ...(countIn === undefined ? {} : { countIn: readNumber(countIn) as number }),
@@ -121,8 +124,6 @@ function readBars(word: string): readonly [number, number] {
 }
 
 const HARP = 'harp at hand, for suggestions as tab; a take in tab needs it';
-
-const LEVELS = TECHNIQUE_LEVELS.join(', ');
 
 /** What the words of the print mean, for the help. */
 const TERMS = [

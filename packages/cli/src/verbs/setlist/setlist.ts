@@ -1,5 +1,5 @@
 import { makeChart } from '@reedplate/form';
-import { harpName, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import { harpName } from '@reedplate/layout';
 import { parseKey } from '@reedplate/pitch';
 import { planSetList, type SetListPlan, type SetListSong } from '@reedplate/position';
 import type { Command } from 'commander';
@@ -10,6 +10,7 @@ import {
   readHarpChoice,
   withHarpChoiceOptions,
 } from '../../shared/harp-choice.js';
+import { type LevelWords, readLevel, withLevel } from '../../shared/level-options.js';
 import { withJsonOfHarps } from '../../shared/options.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { readFormWords } from '../../shared/read-form.js';
@@ -19,16 +20,14 @@ import type { Terminal } from '../../terminal.js';
 /** What `reedplate setlist --json` prints. */
 export type SetlistAnswer = SetListPlan;
 
-interface SetlistWords extends FormWords, HarpChoiceWords, PrintWords {
-  readonly level: string;
+interface SetlistWords extends FormWords, HarpChoiceWords, LevelWords, PrintWords {
   readonly least: string;
 }
 
 /** Gives `reedplate setlist` its options and what it does. */
 export function setUpSetlist(verb: Command, terminal: Terminal): void {
-  withJsonOfHarps(withHarpChoiceOptions(withFormOptions(verb)))
+  withJsonOfHarps(withLevel(withHarpChoiceOptions(withFormOptions(verb))))
     .argument('<key...>', 'keys of the songs in order')
-    .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
     .option(
       '--least <share>',
       'how good a harp must be against the best for a song, 0 to 1',
@@ -41,8 +40,7 @@ export function setUpSetlist(verb: Command, terminal: Terminal): void {
     .action((keys: readonly string[], words: SetlistWords) => {
       const answer: SetlistAnswer = planSetList(songsOf(keys, words, terminal), {
         ...readHarpChoice(words, terminal),
-        // A wrong level is refused by planSetList.
-        level: words.level as TechniqueLevel,
+        level: readLevel(words, terminal),
         leastShare: readNumber(words.least, 'a share'),
       });
       printAnswer(answer, words, terminal, showSetlist);

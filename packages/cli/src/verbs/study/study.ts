@@ -1,7 +1,6 @@
 import { availableParallelism } from 'node:os';
-import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import { TECHNIQUE_LEVELS } from '@reedplate/layout';
 import { parseKey, ReedplateError } from '@reedplate/pitch';
-import { EFFORT_MODELS } from '@reedplate/playability';
 import {
   makeStudySetup,
   type StudyCount,
@@ -11,15 +10,18 @@ import {
 } from '@reedplate/study';
 import type { Command } from 'commander';
 import { examples } from '../../shared/examples.js';
+import { readLevel } from '../../shared/level-options.js';
+import { MODEL_HELP } from '../../shared/player-options.js';
 import { readTuningList, TUNING_LIST } from '../../shared/read-tuning.js';
 import { readList, readNumber, readWholeNumber } from '../../shared/read-words.js';
 import type { Terminal } from '../../terminal.js';
 
 interface StudyWords {
-  readonly model: string;
+  readonly model?: string;
   readonly tunings: string;
   readonly positions: string;
-  readonly levels?: string;
+  readonly levels: string;
+  readonly player?: string;
   readonly octaves: string;
   readonly key?: string;
   readonly workers?: string;
@@ -29,16 +31,16 @@ interface StudyWords {
 
 /** Gives `reedplate study` its options and what it does. */
 export function setUpStudy(verb: Command, terminal: Terminal): void {
-  const models = EFFORT_MODELS.map(({ id }) => id).join(', ');
   verb
     .argument(
       '<tunes...>',
       'files of tunes: one JSON value a line (- for standard input), ABC, MIDI or MusicXML',
     )
-    .option('--model <model>', `whose effort counts: ${models}`, 'intermediate')
+    .option('--model <model>', MODEL_HELP)
     .option('--tunings <tunings>', TUNING_LIST, 'standard')
     .option('--positions <positions>', 'positions apart by commas, 1 to 12', '1,2,3')
-    .option('--levels <levels>', `${TECHNIQUE_LEVELS.join(', ')}; that of the model without it`)
+    .option('--levels <levels>', `levels apart by commas: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
+    .option('--player <file>', 'who plays, as JSON of a player, in place of --levels')
     .option('--octaves <octaves>', 'octaves a tune may be moved', '-1,0,1')
     .option('--key <key>', 'key of tunes in ABC, MIDI and MusicXML that give none')
     .option('--workers <number>', 'threads; as many as there are cores without it')
@@ -65,13 +67,13 @@ export function setUpStudy(verb: Command, terminal: Terminal): void {
 }
 
 function readSetup(words: StudyWords, terminal: Terminal): StudySetup {
-  const { model, tunings, positions, levels, octaves } = words;
+  const { model, tunings, positions, levels, player, octaves } = words;
+  const readOne = (level: string) => readLevel({ ...words, level }, terminal);
   return makeStudySetup({
-    model,
+    ...(model === undefined ? {} : { model }),
     tunings: readTuningList(tunings, terminal),
     positions: readList(positions).map((word) => readNumber(word, 'a position')),
-    // A wrong level is refused by makeStudySetup.
-    ...(levels === undefined ? {} : { levels: readList(levels) as readonly TechniqueLevel[] }),
+    levels: player === undefined ? readList(levels).map(readOne) : [readOne(levels)],
     octaves: readList(octaves).map((word) => readNumber(word, 'octaves')),
   });
 }

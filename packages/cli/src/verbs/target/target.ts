@@ -6,11 +6,12 @@ import {
   type PlayingStyle,
 } from '@reedplate/chord-tone';
 import type { Chart } from '@reedplate/form';
-import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import type { PlayerLike } from '@reedplate/layout';
 import type { Command } from 'commander';
 import { type ChartWords, readChart, withChartOptions } from '../../shared/chart-options.js';
 import { examples } from '../../shared/examples.js';
 import { type HarpWords, readHarp, withHarpOptions } from '../../shared/harp-options.js';
+import { type LevelWords, readLevel, withLevel } from '../../shared/level-options.js';
 import { withJson } from '../../shared/options.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { saySong } from '../../shared/say-chart.js';
@@ -21,16 +22,14 @@ import { otherTones, sayOther, sayTones, TONE_COLUMNS } from './tones.js';
 /** What `reedplate target --json` prints: each chord of the song once; its shapes with `--shapes`. */
 export type TargetAnswer = readonly ChartChordAvailability[];
 
-interface TargetWords extends ChartWords, HarpWords, PrintWords {
-  readonly level: string;
+interface TargetWords extends ChartWords, HarpWords, LevelWords, PrintWords {
   readonly style?: string;
   readonly shapes: boolean;
 }
 
 /** Gives `reedplate target` its options and what it does. */
 export function setUpTarget(verb: Command, terminal: Terminal): void {
-  withJson(withHarpOptions(withChartOptions(verb)))
-    .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
+  withJson(withLevel(withHarpOptions(withChartOptions(verb))))
     .option(
       '--style <style>',
       `what is judged to clash: ${PLAYING_STYLES.join(', ')}; that of the key without it`,
@@ -46,7 +45,7 @@ export function setUpTarget(verb: Command, terminal: Terminal): void {
     .action((words: TargetWords) => {
       const chart = readChart(words, terminal);
       const harp = readHarp(words, terminal);
-      const level = words.level as TechniqueLevel;
+      const level = readLevel(words, terminal);
       const answer: TargetAnswer = chartAvailability(chart, harp, {
         level,
         shapes: words.shapes,
@@ -92,11 +91,7 @@ function showBars(chart: Chart, chords: TargetAnswer, { table }: Page): readonly
   return table({ head, rows });
 }
 
-function showWarnings(
-  chords: TargetAnswer,
-  level: TechniqueLevel,
-  { paint }: Page,
-): readonly string[] {
+function showWarnings(chords: TargetAnswer, level: PlayerLike, { paint }: Page): readonly string[] {
   const warnings = chords.flatMap(({ chord, warnings: own }) =>
     own.map((warning) => describeWarning(warning, { chord, level })),
   );
