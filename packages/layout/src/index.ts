@@ -44,6 +44,7 @@ export {
   reedsSounding,
   type Sounding,
   TECHNIQUE_LEVELS,
+  TECHNIQUES,
   type Technique,
   type TechniqueLevel,
 } from './sounding.js';

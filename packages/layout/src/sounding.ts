@@ -9,7 +9,11 @@ export const BREATHS: readonly Breath[] = Object.freeze(['blow', 'draw']);
 /** A hole of a harp, counted from the low end. */
 export type Hole = 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9 | 10 | 11 | 12 | 13 | 14 | 15 | 16;
 
-/** The techniques. */
+/**
+ * The techniques.
+ *
+ * @internal
+ */
 export const TECHNIQUES = Object.freeze([
   'natural',
   'bend',

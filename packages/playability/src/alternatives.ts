@@ -36,7 +36,7 @@ export function alternativesTo(
 
 function levelsUp(line: Line, harp: Harp, setting: Setting): readonly PathAlternative[] {
   // A player that is no level may lack what any of them has.
-  const now = TECHNIQUE_LEVELS.findIndex((level) => level === setting.level);
+  const now = TECHNIQUE_LEVELS.indexOf(setting.level as TechniqueLevel);
   const higher = TECHNIQUE_LEVELS.slice(now + 1);
   const found = higher.flatMap((level): PathAlternative[] => {
     const effort = leastEffort(line, harp, { ...setting, level });

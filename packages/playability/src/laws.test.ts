@@ -136,7 +136,9 @@ describe('laws of bestPath', () => {
         );
         expect(sounded).toEqual(eventsOf(line).map(({ pitches }) => pitches));
         for (const sounding of path.soundings.flat()) {
-          expect(soundingsOfPitch(harp, sounding.pitch, { level: 'overbends' })).toContainEqual(sounding);
+          expect(soundingsOfPitch(harp, sounding.pitch, { level: 'overbends' })).toContainEqual(
+            sounding,
+          );
         }
       }),
     );

@@ -75,7 +75,10 @@ const SET_SONG: OptionNames<SetListSong> = { ...SONG_OPTIONS, key: true, title: 
  * planSetList([]); // throws LIST_EMPTY
  * ```
  */
-export function planSetList(songs: readonly SetListSong[], options: SetListOptions = {}): SetListPlan {
+export function planSetList(
+  songs: readonly SetListSong[],
+  options: SetListOptions = {},
+): SetListPlan {
   const { leastShare = 0.85, ...player } = requireOptions(options, SET_OPTIONS, 'planSetList');
   requireShare(leastShare);
   requireSome(songs, 'one song');

@@ -1,7 +1,7 @@
 import { makePlayer, PLAYERS } from '@reedplate/layout';
 import { makeLine } from '@reedplate/line';
 import { describe, expect, test } from 'vitest';
-import { harpMap, pickForKeys, pickHarps, planSet, scaleMap, scaleRun } from './index.js';
+import { harpMap, pickForKeys, pickHarps, planSetList, scaleMap, scaleRun } from './index.js';
 
 const line = makeLine([{ start: 0, duration: 960, pitch: 73 }]);
 
@@ -25,7 +25,7 @@ describe('a player where a level is taken', () => {
     const plan = (level: 'natural' | typeof PLAYERS.natural) => [
       pickHarps('G', { level }),
       pickForKeys([{ key: 'G' }, { key: 'C' }], { level }),
-      planSet([{ key: 'G' }, { key: 'A' }], { level }),
+      planSetList([{ key: 'G' }, { key: 'A' }], { level }),
     ];
     expect(plan(PLAYERS.natural)).toEqual(plan('natural'));
   });

@@ -1,4 +1,9 @@
-import { isReedplateError, type ReedplateError } from '@reedplate/pitch';
+import {
+  isReedplateError,
+  type OptionNames,
+  type ReedplateError,
+  requireOptions,
+} from '@reedplate/pitch';
 import { TAB_DIALECT_IDS, type TabDialectId } from './dialects.js';
 import { type ParseTabOptions, parseTab } from './parse-tab.js';
 import type { TabEvent, TabMark } from './tab-mark.js';
@@ -19,6 +24,8 @@ export interface TabGuess extends TabReading {
   readonly question: string;
 }
 
+const DETECT_OPTIONS: OptionNames<Pick<ParseTabOptions, 'holes'>> = { holes: true };
+
 /**
  * Finds the dialect of a text: the first of the catalogue that reads all of it. Where others read it
  * otherwise, as plain numbers may be blows or draws, the guess says so and gives their readings.
@@ -36,10 +43,8 @@ export interface TabGuess extends TabReading {
  * detectTab('4? 5'); // throws TAB_SYNTAX
  * ```
  */
-export function detectTab(
-  text: string,
-  { holes = 10 }: Pick<ParseTabOptions, 'holes'> = {},
-): TabGuess {
+export function detectTab(text: string, options: Pick<ParseTabOptions, 'holes'> = {}): TabGuess {
+  const { holes = 10 } = requireOptions(options, DETECT_OPTIONS, 'detectTab');
   const attempts = TAB_DIALECT_IDS.map((dialect) => attempt(text, dialect, holes));
   const readings = attempts.filter((each): each is TabReading => 'events' in each);
   const [first] = readings;

@@ -1,13 +1,16 @@
 import type { Sounding } from '@reedplate/layout';
-import { requireOneOf } from '@reedplate/pitch';
+import { type OptionNames, requireOneOf, requireOptions, requireShape } from '@reedplate/pitch';
 import { TAB_DIALECT_IDS, TAB_DIALECTS, type TabDialect, type TabDialectId } from './dialects.js';
-import { markOf, type TabEvent, type TabMark } from './tab-mark.js';
+import { markOf, requireMark, type TabEvent, type TabMark } from './tab-mark.js';
 
 /** How tablature is written. */
 export interface TabOptions {
   /** Default `plus-minus`: `+4` blow, `-4` draw. */
   readonly dialect?: TabDialectId;
 }
+
+/** The names of the options of tablature that is written. */
+export const TAB_OPTIONS: OptionNames<TabOptions> = { dialect: true };
 
 /**
  * Writes one sounding.
@@ -24,8 +27,9 @@ export interface TabOptions {
  */
 export function formatSounding(
   sounding: Omit<Sounding, 'pitch'>,
-  { dialect = 'plus-minus' }: TabOptions = {},
+  options: TabOptions = {},
 ): string {
+  const { dialect = 'plus-minus' } = requireOptions(options, TAB_OPTIONS, 'formatSounding');
   return writeMark(markOf(sounding), dialectOf(dialect));
 }
 
@@ -41,12 +45,19 @@ export function formatSounding(
  * formatTab(parseTab("-2 -3' (-1-2-3)"), { dialect: 'blow-draw' }); // => "2D 3D' (1D2D3D)"
  * ```
  */
-export function formatTab(
-  events: readonly TabEvent[],
-  { dialect = 'plus-minus' }: TabOptions = {},
-): string {
+export function formatTab(events: readonly TabEvent[], options: TabOptions = {}): string {
+  const { dialect = 'plus-minus' } = requireOptions(options, TAB_OPTIONS, 'formatTab');
+  requireShape({ events }, { events: 'list' }, EVENTS);
   const rules = dialectOf(dialect);
-  return events.map((event) => writeEvent(event, rules)).join(' ');
+  return events.map((event, at) => writeEvent(requireEvent(event, at), rules)).join(' ');
+}
+
+const EVENTS = { what: 'a list of what sounds, as parseTab gives it', code: 'TAB_SYNTAX' } as const;
+
+function requireEvent(event: TabEvent, at: number): TabEvent {
+  requireShape({ event }, { event: 'list' }, { ...EVENTS, path: `[${at}]` });
+  for (const mark of event) requireMark(mark);
+  return event;
 }
 
 function writeEvent(event: TabEvent, rules: TabDialect): string {

@@ -16,6 +16,7 @@ import {
   type LineOptions,
   makeLine,
   parseMetre,
+  requireLine,
   type TimedNote,
 } from '@reedplate/line';
 import {
@@ -23,10 +24,11 @@ import {
   type OptionNames,
   ReedplateError,
   requireOptions,
+  requireShape,
 } from '@reedplate/pitch';
 import { SOUND_OPTIONS, type SoundOptions, soundMark } from './sound-tab.js';
-import { markOf, type TabMark } from './tab-mark.js';
-import type { TimedTab } from './timed-tab.js';
+import { markOf, requireMark, type TabMark } from './tab-mark.js';
+import { requireTimed, type TimedTab } from './timed-tab.js';
 
 /** How {@link lineOfTab} sounds and counts. */
 export interface LineOfTabOptions extends SoundOptions, LineOptions {}
@@ -57,7 +59,7 @@ export function lineOfTab(
   const { beatTicks } = parseMetre(rest.metre ?? '4/4');
   const notes: TimedNote[] = [];
   let beat = 0;
-  for (const { marks, beats } of timed) {
+  for (const { marks, beats } of requireTimed(timed)) {
     const start = Math.round(beat * beatTicks);
     beat += beats;
     const duration = Math.max(1, Math.round(beat * beatTicks) - start);
@@ -113,7 +115,7 @@ export function tabOfLine(
     soundings,
   } = requireOptions(options, TAB_OF_LINE_OPTIONS, 'tabOfLine');
   const harp = toHarp(given, known);
-  const { beatTicks } = parseMetre(line.metre);
+  const { beatTicks } = parseMetre(requireLine(line).metre);
   const attacks = attacksOf(line);
   if (soundings !== undefined && soundings.length !== attacks.length) {
     throw new ReedplateError({
@@ -165,6 +167,7 @@ const WIDEST_MOUTH = 5;
 /**
  * Whether marks can sound together: one breath, each hole once, within the width of a mouth.
  *
+ * @throws ReedplateError `TAB_SYNTAX` for what is no list of marks
  * @example
  * ```ts
  * import { liesTogether, parseTab } from '@reedplate/tab';
@@ -173,6 +176,9 @@ const WIDEST_MOUTH = 5;
  * ```
  */
 export function liesTogether(marks: readonly TabMark[]): boolean {
+  const words = { what: 'a list of marks', code: 'TAB_SYNTAX' } as const;
+  requireShape({ marks }, { marks: 'list' }, words);
+  for (const mark of marks) requireMark(mark);
   const [first] = marks;
   const holes = new Set(marks.map(({ hole }) => hole));
   return (

@@ -1,6 +1,6 @@
-import { ReedplateError, requireInteger } from '@reedplate/pitch';
+import { type OptionNames, ReedplateError, requireInteger, requireOptions } from '@reedplate/pitch';
 import { TAB_DIALECTS, type TabDialectId } from './dialects.js';
-import { dialectOf, type TabOptions } from './format-tab.js';
+import { dialectOf, TAB_OPTIONS, type TabOptions } from './format-tab.js';
 import { parseMarkAt } from './parse-mark.js';
 import type { TabEvent, TabMark } from './tab-mark.js';
 
@@ -12,6 +12,9 @@ export interface ParseTabOptions extends TabOptions {
    */
   readonly holes?: number;
 }
+
+/** The names of the options of tablature that is read. */
+export const PARSE_TAB_OPTIONS: OptionNames<ParseTabOptions> = { ...TAB_OPTIONS, holes: true };
 
 const MOST_HOLES = 16;
 
@@ -34,7 +37,7 @@ const MOST_HOLES = 16;
  * ```
  */
 export function parseTab(text: string, options: ParseTabOptions = {}): readonly TabEvent[] {
-  const context = contextOf(options);
+  const context = contextOf(requireOptions(options, PARSE_TAB_OPTIONS, 'parseTab'));
   // A tune says the same few words again and again: each is read once, and its marks are shared.
   const known = new Map<string, TabEvent>();
   const events: TabEvent[] = [];

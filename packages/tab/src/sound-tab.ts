@@ -1,7 +1,7 @@
 import { type HarpLike, type KnownTunings, type Sounding, soundingsAt } from '@reedplate/layout';
 import { type OptionNames, ReedplateError, requireOptions } from '@reedplate/pitch';
-import { formatSounding } from './format-tab.js';
-import { markOf, type TabMark } from './tab-mark.js';
+import { formatSounding, formatTab } from './format-tab.js';
+import { markOf, requireMark, type TabMark } from './tab-mark.js';
 
 /** How {@link soundMark} looks for a sounding. */
 export interface SoundOptions {
@@ -29,12 +29,13 @@ export const SOUND_OPTIONS: OptionNames<SoundOptions> = { valved: true, known: t
  */
 export function soundMark(mark: TabMark, harp: HarpLike, options: SoundOptions = {}): Sounding {
   const which = requireOptions(options, SOUND_OPTIONS, 'soundMark');
+  requireMark(mark);
   const possible = soundingsAt(harp, mark.hole, mark.breath, { ...which, level: 'overbends' });
   const found = possible.find((sounding) => sameMark(markOf(sounding), mark));
   if (found !== undefined) return found;
   throw new ReedplateError({
     code: 'SOUNDING_IMPOSSIBLE',
-    value: mark,
+    value: formatTab([[mark]]),
     expected: `one of ${possible.map((sounding) => formatSounding(sounding)).join(', ')}`,
     where: { hole: mark.hole, breath: mark.breath },
   });

@@ -1,7 +1,8 @@
 import { commonDivisor } from '@reedplate/line';
-import { ReedplateError } from '@reedplate/pitch';
-import { formatTab, type TabOptions } from './format-tab.js';
+import { ReedplateError, requireOptions, requirePositive, requireShape } from '@reedplate/pitch';
+import { formatTab, TAB_OPTIONS, type TabOptions } from './format-tab.js';
 import {
+  PARSE_TAB_OPTIONS,
   type ParseTabOptions,
   type PlacedWord,
   parseTab,
@@ -39,6 +40,7 @@ const MOST_BEATS = 10_000;
  * ```
  */
 export function parseTimedTab(text: string, options: ParseTabOptions = {}): readonly TimedTab[] {
+  requireOptions(options, PARSE_TAB_OPTIONS, 'parseTimedTab');
   const known = new Map<string, TimedTab>();
   const timed = Array.from(wordsOf(text), (word) => {
     const found = known.get(word.text) ?? parseTimedWord(word, options);
@@ -105,12 +107,30 @@ function syntaxError(value: string, expected: string, where: TextPlace): Reedpla
  * ```
  */
 export function formatTimedTab(timed: readonly TimedTab[], options: TabOptions = {}): string {
-  return timed
+  requireOptions(options, TAB_OPTIONS, 'formatTimedTab');
+  return requireTimed(timed)
     .map(({ marks, beats }) => {
       const what = marks.length === 0 ? 'r' : formatTab([marks], options);
       return withBeats(what, beats);
     })
     .join(' ');
+}
+
+/**
+ * The list itself, if it is tablature with rhythm.
+ *
+ * @throws ReedplateError `TAB_SYNTAX`
+ */
+export function requireTimed(timed: readonly TimedTab[]): readonly TimedTab[] {
+  const words = { what: 'a list as parseTimedTab gives it', code: 'TAB_SYNTAX' } as const;
+  requireShape({ timed }, { timed: 'list' }, words);
+  for (const [at, each] of timed.entries()) {
+    const path = `[${at}]`;
+    const { beats } = requireShape(each, { marks: 'list' }, { ...words, path });
+    const bounds = { max: MOST_BEATS, what: 'felt beats', code: words.code };
+    requirePositive(beats, { ...bounds, where: { path } });
+  }
+  return timed;
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { HarpLike, KnownTunings, TechniqueLevel } from '@reedplate/layout';
+import type { HarpLike, KnownTunings, PlayerLike } from '@reedplate/layout';
 import type { Line, TimedNote } from '@reedplate/line';
 import { noteNameWithOctave, type OptionNames, requireOptions } from '@reedplate/pitch';
 import { isBent } from '../midi/write-bends.js';
@@ -11,8 +11,8 @@ import { type PieceFormatId, requireFormat } from './formats.js';
 export interface LossesOptions {
   /** The harp that tab is written for: notes struck together that it cannot sound together are said too. */
   readonly harp?: HarpLike;
-  /** What the player can do; default `overbends`. */
-  readonly level?: TechniqueLevel;
+  /** Who plays, by a level or as a `Player`; default `bends`. */
+  readonly level?: PlayerLike;
   /** Tunings of one's own, for a harp that is named in one. */
   readonly known?: KnownTunings;
 }

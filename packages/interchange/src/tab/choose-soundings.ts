@@ -1,11 +1,11 @@
-import type { HarpLike, KnownTunings, Sounding, TechniqueLevel } from '@reedplate/layout';
+import type { HarpLike, KnownTunings, PlayerLike, Sounding } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
 import { pathInPart, type UnplayableEvent } from '@reedplate/playability';
 
 /** What soundings are chosen by. */
 export interface ChoiceOptions {
-  /** What the player can do; default `overbends`. */
-  readonly level?: TechniqueLevel | undefined;
+  /** Who plays, by a level or as a `Player`; default `bends`. */
+  readonly level?: PlayerLike | undefined;
   /** Tunings of one's own, for a harp that is named in one. */
   readonly known?: KnownTunings | undefined;
   /** What sounds each event, where it is chosen already. */
@@ -33,6 +33,6 @@ export function eventsApart(
   return missing.filter(({ obstacle }) => obstacle === 'no-grip');
 }
 
-function pathOptions({ level = 'overbends', known }: Omit<ChoiceOptions, 'soundings'>) {
+function pathOptions({ level = 'bends', known }: Omit<ChoiceOptions, 'soundings'>) {
   return { level, ...(known === undefined ? {} : { known }) };
 }

@@ -103,7 +103,7 @@ describe('writeTab', () => {
   test('readPiece gives back the line, its title, metre, pickup and tempo', () => {
     fc.assert(
       fc.property(playable, fc.constantFrom(...TAB_DIALECT_IDS), (line, dialect) => {
-        const text = writeTab({ line }, harp, { dialect });
+        const text = writeTab({ line }, harp, { dialect, level: 'overbends' });
         expect(readPiece(text, { harp, format: 'tab', dialect }).line).toEqual(line);
       }),
       { numRuns: 150 },

@@ -1,4 +1,4 @@
-import type { HarpLike, KnownTunings, Sounding, TechniqueLevel } from '@reedplate/layout';
+import type { HarpLike, KnownTunings, PlayerLike, Sounding } from '@reedplate/layout';
 import { type OptionNames, requireOptions } from '@reedplate/pitch';
 import { type TabDialectId, tabOfLine } from '@reedplate/tab';
 import type { Sheet } from '../piece.js';
@@ -9,8 +9,8 @@ import { writeTabHead } from './tab-head.js';
 
 /** How {@link writeTab} chooses and writes. */
 export interface WriteTabOptions {
-  /** What the player can do; default `overbends`. */
-  readonly level?: TechniqueLevel;
+  /** Who plays, by a level or as a `Player`; default `bends`. */
+  readonly level?: PlayerLike;
   /** Default `plus-minus`. */
   readonly dialect?: TabDialectId;
   /** What sounds each event of the line, as a practice line has chosen it; default the easiest path. */
