@@ -21,14 +21,29 @@ const TOKEN = /<[^<>]{0,200}>|[A-Za-z]+|\d+|\s+|./gsu;
 
 /** A text with some of its parts taken out, doubled, moved, repeated or put in the place of others. */
 export function mutateText(text: string, others: readonly string[], random: Random): string {
-  let tokens: string[] = text.match(TOKEN) ?? [];
+  let tokens = tokensOf(text);
   for (let changes = 1 + random(6); changes > 0; changes -= 1) {
     tokens = changeTokens(tokens, others, random);
   }
   return tokens.join('');
 }
 
-function changeTokens(tokens: string[], others: readonly string[], random: Random): string[] {
+const known = new Map<string, readonly string[]>();
+
+/** Seeds are few and come again and again. */
+function tokensOf(text: string): readonly string[] {
+  const before = known.get(text);
+  if (before !== undefined) return before;
+  const tokens: readonly string[] = text.match(TOKEN) ?? [];
+  known.set(text, tokens);
+  return tokens;
+}
+
+function changeTokens(
+  tokens: readonly string[],
+  others: readonly string[],
+  random: Random,
+): readonly string[] {
   const at = random(tokens.length + 1);
   const to = Math.min(tokens.length, at + 1 + random(12));
   const part = tokens.slice(at, to);
@@ -54,12 +69,12 @@ function changeTokens(tokens: string[], others: readonly string[], random: Rando
     case 5:
       return [...after, ...part, ...before];
     case 6: {
-      const other = oneOf(others, random).match(TOKEN) ?? [];
+      const other = tokensOf(oneOf(others, random));
       const from = random(other.length + 1);
       return [...before, ...other.slice(from, from + 20), ...after];
     }
     default:
-      return [...before, ...part.reverse(), ...after];
+      return [...before, ...[...part].reverse(), ...after];
   }
 }
 
