@@ -27,6 +27,8 @@ export type ReedRow = string | readonly (string | number)[];
 /** What {@link makeTuning} builds from. */
 export interface TuningSpec {
   readonly id: string;
+  /** Other names that it goes by, of the shape of an id, at most 16; default none. */
+  readonly aliases?: readonly string[];
   /** Default: the id. */
   readonly name?: string;
   /** Default empty. */
@@ -45,6 +47,7 @@ export interface TuningSpec {
 /** The names of all that a tuning is built from. */
 export const TUNING_OPTIONS: OptionNames<TuningSpec> = Object.freeze({
   id: true,
+  aliases: true,
   name: true,
   use: true,
   source: true,
@@ -53,6 +56,9 @@ export const TUNING_OPTIONS: OptionNames<TuningSpec> = Object.freeze({
   blow: true,
   draw: true,
 });
+
+/** A tuning that goes by more names than this is no tuning that anyone plays. */
+const MOST_ALIASES = 16;
 
 const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/u;
 
@@ -81,7 +87,8 @@ export function makeTuning(spec: TuningSpec): Tuning {
     throw invalidTuning(undefined, 'a reed, as in the other row', { hole, breath });
   }
   return deepFreeze({
-    id: requireId(id),
+    id: requireId(id, 'id'),
+    ...(spec.aliases === undefined ? {} : { aliases: requireAliases(spec.aliases) }),
     name: requireText(name, 'name'),
     use: requireText(use, 'use'),
     source: requireText(source, 'source'),
@@ -133,9 +140,16 @@ function readReedName(name: string, where: ReedPlace): number {
   }
 }
 
-function requireId(id: unknown): string {
+function requireId(id: unknown, path: string): string {
   if (typeof id === 'string' && id.length <= 80 && ID.test(id)) return id;
-  throw invalidTuning(id, 'lower-case words joined by hyphens', { path: 'id' });
+  throw invalidTuning(id, 'lower-case words joined by hyphens', { path });
+}
+
+function requireAliases(aliases: unknown): readonly string[] {
+  if (Array.isArray(aliases) && aliases.length <= MOST_ALIASES) {
+    return aliases.map((alias: unknown, index) => requireId(alias, `aliases[${index}]`));
+  }
+  throw invalidTuning(aliases, `a list of at most ${MOST_ALIASES} names`, { path: 'aliases' });
 }
 
 function requireText(text: unknown, path: string): string {

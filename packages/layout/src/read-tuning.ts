@@ -4,6 +4,7 @@ import type { Tuning } from './tuning.js';
 
 const TUNING_FIELDS = [
   'id',
+  'aliases',
   'name',
   'use',
   'source',

@@ -20,7 +20,7 @@ export interface KnownTunings {
 }
 
 /**
- * The tuning itself, given as a tuning or by its id: how every function here takes a tuning.
+ * The tuning itself, given as a tuning, by its id or by an alias: how every function here takes a tuning.
  *
  * @internal
  * @throws ReedplateError `TUNING_UNKNOWN`, or `TUNING_INVALID` for what is no tuning
@@ -29,6 +29,7 @@ export interface KnownTunings {
  * import { makeTuning, toTuning } from '@reedplate/layout';
  *
  * toTuning('natural-minor').label; // => 'Gm'
+ * toTuning('country').id; // => 'raised-fifth-draw'
  * const tiny = makeTuning({ id: 'tiny', blow: 'C4', draw: 'D4' });
  * toTuning('tiny', { tunings: [tiny] }).holes.length; // => 1
  * toTuning('tiny'); // throws TUNING_UNKNOWN
@@ -37,7 +38,9 @@ export interface KnownTunings {
 export function toTuning(tuning: TuningLike, known: KnownTunings = {}): Tuning {
   if (typeof tuning !== 'string') return requireTuning(tuning);
   const { tunings = [] } = requireKnown(known);
-  const found = tunings.find(({ id }) => id === tuning) ?? TUNINGS_BY_ID.get(tuning);
+  const isNamed = ({ id, aliases = [] }: Tuning): boolean =>
+    id === tuning || aliases.includes(tuning);
+  const found = tunings.find(isNamed) ?? TUNINGS_BY_ID.get(tuning);
   if (found !== undefined) return found;
   throw new ReedplateError({
     code: 'TUNING_UNKNOWN',

@@ -3,7 +3,7 @@ import type { Tuning } from './tuning.js';
 import type { TuningName } from './tunings.js';
 
 /**
- * A tuning of the catalogue.
+ * A tuning of the catalogue, by its id or by one of its aliases.
  *
  * @throws ReedplateError `TUNING_UNKNOWN`, with the nearest id
  * @example
@@ -11,6 +11,7 @@ import type { TuningName } from './tunings.js';
  * import { tuningById } from '@reedplate/layout';
  *
  * tuningById('natural-minor').label; // => 'Gm'
+ * tuningById('country').id; // => 'raised-fifth-draw'
  * tuningById('natural-miner'); // throws TUNING_UNKNOWN
  * ```
  */

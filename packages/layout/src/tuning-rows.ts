@@ -1,5 +1,6 @@
 import type { CatalogueRow } from './catalogue-row.js';
 import { EXTENDED_TUNING_ROWS } from './tuning-rows-extended.js';
+import { PATTERNED_TUNING_ROWS } from './tuning-rows-patterned.js';
 
 const TRADE = 'common practice';
 const MEMORY = 'from memory';
@@ -11,6 +12,7 @@ const VARIANTS = 'Wikipedia, "Richter tuning", Variants';
 const USUAL_ROWS = [
   {
     id: 'standard',
+    aliases: ['richter'],
     name: 'Standard (Richter)',
     use: 'Blues in second position, tunes in first; the layout most harps are sold in.',
     source: 'Wikipedia, "Richter-tuned harmonica"; OEIS A291810, 2017',
@@ -27,6 +29,7 @@ const USUAL_ROWS = [
   },
   {
     id: 'raised-fifth-draw',
+    aliases: ['country'],
     name: 'Raised fifth draw reed (country)',
     use: 'Major tunes in second position: its seventh is major in the middle octave.',
     source: SPECIALLY_TUNED,
@@ -35,6 +38,7 @@ const USUAL_ROWS = [
   },
   {
     id: 'raised-fifth-and-ninth-draw',
+    aliases: ['double-country'],
     name: 'Raised fifth and ninth draw reeds (double country)',
     use: 'Major tunes in second position over the whole range.',
     source: VARIANTS,
@@ -61,6 +65,7 @@ const USUAL_ROWS = [
   },
   {
     id: 'natural-minor',
+    aliases: ['natural-minor-second-position'],
     name: 'Natural minor, second position',
     use: 'Minor blues in second position: minor I on the draw, minor IV on the blow.',
     source: SPECIALLY_TUNED,
@@ -80,6 +85,7 @@ const USUAL_ROWS = [
   },
   {
     id: 'harmonic-minor',
+    aliases: ['harmonic-minor-first-position'],
     name: 'Harmonic minor, first position',
     use: 'Tunes in harmonic minor in first position, with the major V on the draw.',
     source: SPECIALLY_TUNED,
@@ -89,6 +95,7 @@ const USUAL_ROWS = [
   },
   {
     id: 'melodic-minor',
+    aliases: ['flat-third-first-position'],
     name: 'Flat third, first position (melodic minor)',
     use: 'Minor over a major draw chord: only the thirds of the blow row are lowered.',
     source: MEMORY,
@@ -108,6 +115,7 @@ const USUAL_ROWS = [
   },
   {
     id: 'dorian',
+    aliases: ['flat-third-second-position', 'dorian-second-position'],
     name: 'Flat third, second position (dorian)',
     use: 'Minor in second position over a major IV; natural minor in third position.',
     source: 'Missin, article AHN3, 2005; common practice',
@@ -118,6 +126,7 @@ const USUAL_ROWS = [
   },
   {
     id: 'lowered-second-and-third-draw',
+    aliases: ['minor-draw-chord'],
     name: 'Lowered second and third draw reeds (minor draw chord)',
     use: 'Low end without bends: draw 1 to 4 is the minor chord of third position; no low 7th.',
     source: TRADE,
@@ -131,88 +140,6 @@ const USUAL_ROWS = [
     source: OWN,
     blow: 'C4 E4 G4 C5 E5 G5 C6 E6 G6 C7',
     draw: 'D4 F4 B4 D5 F5 A5 B5 D6 F6 A6',
-  },
-  {
-    id: 'solo-ten',
-    name: 'Solo, ten holes',
-    use: 'The major scale alike in each octave, four holes to the octave.',
-    source: MEMORY,
-    blow: 'C4 E4 G4 C5 C5 E5 G5 C6 C6 E6',
-    draw: 'D4 F4 A4 B4 D5 F5 A5 B5 D6 F6',
-  },
-  {
-    id: 'solo-twelve',
-    name: 'Solo, twelve holes',
-    use: 'Three whole octaves of the major scale, alike in each.',
-    source: 'Wikipedia, "Solo tuning"',
-    blow: 'C4 E4 G4 C5 C5 E5 G5 C6 C6 E6 G6 C7',
-    draw: 'D4 F4 A4 B4 D5 F5 A5 B5 D6 F6 A6 B6',
-  },
-  {
-    id: 'solo-from-the-fifth',
-    name: 'Solo, begun on the fifth',
-    use: 'The solo layout with room below the tonic, as tunes that begin on the fifth want.',
-    source: KNOWN_IDEA,
-    blow: 'G3 C4 C4 E4 G4 C5 C5 E5 G5 C6',
-    draw: 'A3 B3 D4 F4 A4 B4 D5 F5 A5 B5',
-  },
-  {
-    id: 'solo-flat-seventh',
-    name: 'Solo, flat seventh for the doubled tonic',
-    use: 'The solo layout with the flat seventh in reach: dominant chords and bebop lines.',
-    source: KNOWN_IDEA,
-    blow: 'C4 E4 G4 Bb4 C5 E5 G5 Bb5 C6 E6',
-    draw: 'D4 F4 A4 B4 D5 F5 A5 B5 D6 F6',
-  },
-  {
-    id: 'circular-second-draw',
-    name: 'Circular, major tonic on 2 draw',
-    use: 'All seven notes in order without gap, breath after breath; the tonic moves along the rows.',
-    source: TRADE,
-    label: 'G',
-    labelPosition: 2,
-    blow: 'G3 B3 D4 F4 A4 C5 E5 G5 B5 D6',
-    draw: 'A3 C4 E4 G4 B4 D5 F5 A5 C6 E6',
-  },
-  {
-    id: 'circular-first-blow',
-    name: 'Circular, major tonic on 1 blow',
-    use: 'The circular rows begun on the tonic of the major scale.',
-    source: TRADE,
-    blow: 'C4 E4 G4 B4 D5 F5 A5 C6 E6 G6',
-    draw: 'D4 F4 A4 C5 E5 G5 B5 D6 F6 A6',
-  },
-  {
-    id: 'diminished',
-    name: 'Diminished',
-    use: 'Every chromatic note with bends of one semitone; the pattern repeats every hole.',
-    source: TRADE,
-    blow: 'C4 Eb4 F#4 A4 C5 Eb5 F#5 A5 C6 Eb6',
-    draw: 'D4 F4 Ab4 B4 D5 F5 Ab5 B5 D6 F6',
-  },
-  {
-    id: 'augmented',
-    name: 'Augmented',
-    use: 'Every chromatic note with bends of up to two semitones over more than three octaves.',
-    source: MEMORY,
-    blow: 'C4 E4 G#4 C5 E5 G#5 C6 E6 G#6 C7',
-    draw: 'Eb4 G4 B4 Eb5 G5 B5 Eb6 G6 B6 Eb7',
-  },
-  {
-    id: 'whole-tone',
-    name: 'Whole tone, narrow',
-    use: 'All twelve notes as unbent notes in less than two octaves; no semitone bends.',
-    source: MEMORY,
-    blow: 'C4 D4 E4 F#4 G#4 A#4 C5 D5 E5 F#5',
-    draw: 'C#4 D#4 F4 G4 A4 B4 C#5 D#5 F5 G5',
-  },
-  {
-    id: 'whole-tone-wide',
-    name: 'Whole tone, wide',
-    use: 'One whole-tone scale over three octaves, its bends in the other.',
-    source: MEMORY,
-    blow: 'C4 E4 G#4 C5 E5 G#5 C6 E6 G#6 C7',
-    draw: 'D4 F#4 Bb4 D5 F#5 Bb5 D6 F#6 Bb6 D7',
   },
   {
     id: 'exchanged-top',
@@ -237,4 +164,4 @@ const USUAL_ROWS = [
  * of a harp in C. Data only; the order is that of the printed list.
  */
 export const TUNING_ROWS = /* @__PURE__ */ (() =>
-  [...USUAL_ROWS, ...EXTENDED_TUNING_ROWS] as const)();
+  [...USUAL_ROWS, ...PATTERNED_TUNING_ROWS, ...EXTENDED_TUNING_ROWS] as const)();

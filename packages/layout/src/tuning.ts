@@ -8,6 +8,8 @@ export interface Tuning {
    * @pattern ^[a-z0-9]+(-[a-z0-9]+)*$
    */
   readonly id: string;
+  /** Other names that it goes by, each of which names it as its id does; none where left out. */
+  readonly aliases?: readonly string[];
   /** What is raised or lowered, or the scale it gives. */
   readonly name: string;
   /** What it is for. */

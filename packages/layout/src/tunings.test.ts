@@ -53,6 +53,22 @@ describe('TUNINGS', () => {
     for (const { use } of TUNINGS) expect(use).not.toMatch(/^(?:Easy|Melod)/u);
   });
 
+  it('names each tuning once, by its id and by its aliases, all of one shape', () => {
+    const names = TUNINGS.flatMap(({ id, aliases = [] }) => [id, ...aliases]);
+    expect(new Set(names).size).toBe(names.length);
+    for (const name of names) expect(name).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/u);
+  });
+
+  it('takes an alias wherever it takes an id, and keeps the id', () => {
+    for (const { id, aliases = [] } of TUNINGS) {
+      for (const alias of aliases) {
+        expect(tuningById(alias).id).toBe(id);
+        expect(makeHarp('C', { tuning: alias }).tuning).toBe(id);
+      }
+    }
+    expect(TUNINGS.flatMap(({ aliases = [] }) => aliases)).toContain('country');
+  });
+
   it('begins with the standard tuning', () => {
     expect(TUNINGS[0]?.id).toBe('standard');
   });
@@ -113,8 +129,20 @@ describe('a tuning named by its change', () => {
     };
     expect(steps('diminished')).toEqual(new Set([3]));
     expect(steps('augmented')).toEqual(new Set([4]));
+    expect(steps('alternating-thirds')).toEqual(new Set([3, 4]));
     expect(steps('whole-tone')).toEqual(new Set([2]));
     expect(steps('whole-tone-wide')).toEqual(new Set([4]));
+  });
+
+  it('alternating thirds has every note by draw bends, and a triad on any three blow holes', () => {
+    const harp = makeHarp('C', { tuning: 'alternating-thirds' });
+    expect(missingPitches(harp, { level: 'bends' })).toEqual([]);
+    const blow = harp.holes.map((hole) => hole.blow);
+    const triads = blow
+      .slice(2)
+      .map((fifth, at) => [(blow[at + 1] ?? 0) - (blow[at] ?? 0), fifth - (blow[at] ?? 0)]);
+    expect(new Set(triads.map(String))).toEqual(new Set(['4,7', '3,7']));
+    expect(harp.holes.every(({ draw }, at) => (blow[at + 1] ?? draw + 1) - draw === 1)).toBe(true);
   });
 
   it('the circular tunings rise through a seven-note scale, breath after breath', () => {
@@ -194,9 +222,22 @@ describe('makeTuning', () => {
     ['source', {}],
     ['label', 5],
     ['labelPosition', 3],
+    ['aliases', 'one'],
+    ['aliases', Array(17).fill('one')],
   ])('throws TUNING_INVALID for %s %j', (path, value) => {
     const spec = { id: 'two', blow: 'C4', draw: 'D4', [path]: value };
     expect(() => makeTuning(spec as never)).toThrow(failure({ where: { path } }));
+  });
+
+  it('keeps aliases, and names the one that has not the shape of an id', () => {
+    const spec = { id: 'two', blow: 'C4', draw: 'D4' };
+    const tuning = makeTuning({ ...spec, aliases: ['pair', 'tiny-pair'] });
+    expect(tuning.aliases).toEqual(['pair', 'tiny-pair']);
+    expect(readTuning(JSON.stringify(tuning))).toEqual(tuning);
+    expect(makeHarp('C', { tuning: 'pair', known: { tunings: [tuning] } }).tuning).toBe('two');
+    expect(() => makeTuning({ ...spec, aliases: ['pair', 'A Pair'] })).toThrow(
+      failure({ value: 'A Pair', where: { path: 'aliases[1]' } }),
+    );
   });
 
   it('throws KEY_UNKNOWN for a label that is no key', () => {

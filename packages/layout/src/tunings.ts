@@ -14,11 +14,15 @@ export const TUNINGS: readonly Tuning[] = /* @__PURE__ */ (() =>
   Object.freeze(TUNING_ROWS.map(readRow)))();
 
 function readRow(row: CatalogueRow): Tuning {
-  const { id, name, use, source, label = 'C', labelPosition = 1, blow, draw } = row;
+  const { id, aliases, name, use, source, label = 'C', labelPosition = 1, blow, draw } = row;
+  const others = aliases === undefined ? {} : { aliases: Object.freeze(aliases) };
   const holes = readPlainReeds(blow, draw);
-  return Object.freeze({ id, name, use, source, label, labelPosition, holes });
+  return Object.freeze({ id, ...others, name, use, source, label, labelPosition, holes });
 }
 
-/** The catalogue by id. */
+/** The catalogue by id, and after the ids by alias. */
 export const TUNINGS_BY_ID: ReadonlyMap<string, Tuning> = /* @__PURE__ */ (() =>
-  new Map(TUNINGS.map((tuning) => [tuning.id, tuning])))();
+  new Map([
+    ...TUNINGS.map((tuning) => [tuning.id, tuning] as const),
+    ...TUNINGS.flatMap((tuning) => (tuning.aliases ?? []).map((alias) => [alias, tuning] as const)),
+  ]))();

@@ -41,6 +41,17 @@ describe('harpMap', () => {
     );
   });
 
+  test('harpMap says which notes shade, and what hardly anyone plays', () => {
+    const standard = harpMap(makeHarp('C'));
+    expect(standard.shadings.map(({ hole, breath }) => `${hole} ${breath}`)).toEqual([
+      '5 draw',
+      '7 blow',
+    ]);
+    expect(standard.caveats).toEqual([]);
+    const long = harpMap(makeHarp('C', { tuning: 'extended-fourteen' }));
+    expect(long.caveats).toMatchObject([{ code: 'DEEP_BEND', hole: 14, breath: 'blow' }]);
+  });
+
   test('harpMap names each pitch rightly', () => {
     fc.assert(
       fc.property(harps, fc.option(keys, { nil: undefined }), (harp, key) => {

@@ -1,11 +1,15 @@
 import {
   type Harp,
+  type HarpCaveat,
   type HarpLike,
   type Hole,
+  harpCaveats,
   nameOnHarp,
   SOUNDING_OPTIONS,
+  type Shading,
   type Sounding,
   type SoundingOptions,
+  shadings,
   soundings,
   type Technique,
   toHarp,
@@ -45,6 +49,10 @@ export interface HarpMap {
   readonly key: KeyName | null;
   /** From hole 1 up. */
   readonly holes: readonly MappedHole[];
+  /** Notes that go down by less than a semitone: no other note, but heard. */
+  readonly shadings: readonly Shading[];
+  /** What the rule gives and hardly anyone plays, and keys that no one makes. */
+  readonly caveats: readonly HarpCaveat[];
 }
 
 /** How {@link harpMap} looks at a harp. */
@@ -80,7 +88,13 @@ export function harpMap(given: HarpLike, options: HarpMapOptions = {}): HarpMap 
       soundings: Object.freeze(own.map((sounding) => mapped(sounding, harp, song))),
     });
   });
-  return Object.freeze({ harp, key: song?.name ?? null, holes: Object.freeze(holes) });
+  return Object.freeze({
+    harp,
+    key: song?.name ?? null,
+    holes: Object.freeze(holes),
+    shadings: shadings(harp),
+    caveats: harpCaveats(harp),
+  });
 }
 
 function mapped(sounding: Sounding, harp: Harp, song: Key | undefined): MappedSounding {

@@ -36,6 +36,16 @@ describe('reedplate map', () => {
     expect(out).not.toContain('valved');
   });
 
+  test('map says what shades, and what is hardly playable', async () => {
+    const { out } = await read('map', '--harp', 'C', '--tuning', 'extended-fourteen');
+    expect(out).toMatch(/\n8 draw and 10 blow shade down by about 50 cents, 90 at most/u);
+    expect(out).toContain(
+      '14 blow bends 4 semitones by the rule; hardly anyone plays the deepest.',
+    );
+    const solo = await read('map', '--harp', 'C', '--tuning', 'diminished');
+    expect(solo.out).not.toContain('shade');
+  });
+
   test('map --valved shows valved bends in place of overbends', async () => {
     const { out } = await read('map', '--harp', 'C', '--valved');
     expect(out).toMatch(/\nblow valved ' +B3 +Eb4 /u);
@@ -89,6 +99,12 @@ describe('reedplate tunings', () => {
     expect(out).toMatch(/\nblow +C4 +Eb4 +G4 /u);
     expect(out).toContain('labelled Gm, which is its 2nd-position key');
     expect(out).toContain('source: Wikipedia, "Solo tuning"');
+  });
+
+  test('tunings takes an alias, and names it', async () => {
+    const { out } = await read('tunings', 'country');
+    expect(out).toMatch(/^raised-fifth-draw: /u);
+    expect(out).toContain('\nalso: country\n');
   });
 
   test('tunings --json gives the catalogue as the library has it', async () => {
@@ -174,6 +190,26 @@ describe('reedplate temper', () => {
     expect(reeds.map(({ hole }: { hole: number }) => hole)).toEqual([1, 4]);
     expect(intervals).toMatchObject([{ ratio: { numerator: 2, denominator: 1 } }]);
     expect(intervals[0].beats).toBeCloseTo(0, 9);
+  });
+
+  test('temper measures a chord against the proportions it is meant to have', async () => {
+    const chord = ['temper', '--harp', 'C', '--temperament', 'nineteen-limit', '--holes', '4,5,6'];
+    expect((await read(...chord)).out).toMatch(/\n4-5 +6\/5 +297\.5 +-18\.1 /u);
+    const { out } = await read(...chord, '--proportions', '16:19:24');
+    expect(out).toMatch(/\n4-5 +19\/16 +297\.5 +0\.0 +0\.0\n/u);
+    const seventh = ['temper', '--harp', 'C', '--holes', '2,5', '--limit'];
+    expect((await read(...seventh, '5')).out).toMatch(/\n2-5 +9\/5 /u);
+    expect((await read(...seventh, '7')).out).toMatch(/\n2-5 +7\/4 /u);
+  });
+
+  test('temper says where a temperament does not hold, and what harp no one makes', async () => {
+    const words = ['temper', '--harp', 'Gm', '--tuning', 'natural-minor', '--temperament'];
+    const { out } = await runWords([...words, 'seven-limit'], { width: 80 });
+    expect(out).toContain('Fifths far from pure on this layout: draw 3-5 (-48.8 cents), draw 7-9');
+    expect((await read(...words, 'equal')).out).not.toContain('Fifths');
+    expect((await read('temper', '--harp', 'F#', '--register', 'high')).out).toContain(
+      'Harps in high F# are not made, as far as we know.',
+    );
   });
 
   test('temper and retune read a Scala file', async () => {
@@ -270,6 +306,14 @@ describe('what is wrong', () => {
     [['setlist', 'G', 'H'], /did you mean B\?/u],
     [['temper', '--harp', 'C', '--holes', '1,11'], /11 is not a hole/u],
     [['temper', '--harp', 'C', '--holes', '1,2', '--breath', 'blwo'], /did you mean blow\?/u],
+    [['temper', '--harp', 'C', '--limit', '5'], /"--limit" .*expected --holes/u],
+    [['temper', '--harp', 'C', '--proportions', '4:5'], /"--proportions" .*expected --holes/u],
+    [['temper', '--harp', 'C', '--holes', '2,3', '--proportions', '4:5:6'], /2 rising whole/u],
+    [
+      ['temper', '--harp', 'C', '--holes', '2,3', '--proportions', '4:x'],
+      /a proportion, a number/u,
+    ],
+    [['temper', '--harp', 'C', '--holes', '2,3', '--limit', '37'], /a prime limit, 2 to 31/u],
     [['temper', '--harp', 'C', '--a4', '4400'], /A4 in Hz, 300 to 600/u],
     [['temper', '--harp', 'C', '--temperament', 'just'], /not a temperament/u],
     [['setlist', 'G', '--least', '2'], /a share/u],

@@ -29,7 +29,7 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Fields that an answer may do without. */
-const OPTIONAL: ReadonlySet<string> = new Set(['tempo', 'intro']);
+const OPTIONAL: ReadonlySet<string> = new Set(['tempo', 'intro', 'aliases']);
 
 const run = (words: readonly string[]) => runWords(words, { readText: () => TAKE, width: 80 });
 

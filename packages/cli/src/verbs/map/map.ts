@@ -63,7 +63,8 @@ function mappedHarp({ harp, key, ...kind }: MapWords, terminal: Terminal): Harp 
   return readHarp({ ...kind, harp: label }, terminal);
 }
 
-function showMap({ harp, key, holes }: MapAnswer, { paint, table }: Page): readonly string[] {
+function showMap(answer: MapAnswer, { paint, table }: Page): readonly string[] {
+  const { harp, key, holes, shadings, caveats } = answer;
   const title =
     key === null ? sayHarp(harp) : `${sayHarp(harp)}, song in ${key}: ${sayPosition(harp, key)}`;
   const remark = `' is a semitone of bend; ${key === null ? 'give --key or --position for degrees' : 'degree of the song after each note'}`;
@@ -77,7 +78,17 @@ function showMap({ harp, key, holes }: MapAnswer, { paint, table }: Page): reado
     }),
     '',
     paint('remark', remark),
+    ...(shadings.length === 0 ? [] : [paint('remark', sayShadings(shadings))]),
+    ...caveats.map(({ text }) => paint('warning', text)),
   ];
+}
+
+/** One figure serves all: every shading of a harp goes as far. */
+function sayShadings(shadings: MapAnswer['shadings']): string {
+  const notes = shadings.map(({ hole, breath }) => `${hole} ${breath}`).join(' and ');
+  const [{ usual, most } = { usual: 0, most: 0 }] = shadings;
+  const [shade, they] = shadings.length === 1 ? ['shades', 'it has'] : ['shade', 'they have'];
+  return `${notes} ${shade} down by about ${usual} cents, ${most} at most, and ${they} no semitone of bend`;
 }
 
 interface Row {

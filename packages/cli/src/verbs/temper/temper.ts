@@ -2,12 +2,14 @@ import {
   type Breath,
   type ChordIntonation,
   chordIntonation,
+  harpCaveats,
   nameOnHarp,
   TEMPERAMENTS,
   type TemperedHarp,
   type TemperedReed,
   temperHarp,
 } from '@reedplate/layout';
+import { ReedplateError } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { examples } from '../../shared/examples.js';
 import { type HarpWords, readHarp, withHarpOptions } from '../../shared/harp-options.js';
@@ -26,6 +28,8 @@ interface TemperWords extends HarpWords, PrintWords {
   readonly a4: string;
   readonly holes?: string;
   readonly breath: string;
+  readonly proportions?: string;
+  readonly limit?: string;
 }
 
 /** Gives `reedplate temper` its options and what it does. */
@@ -36,11 +40,14 @@ export function setUpTemper(verb: Command, terminal: Terminal): void {
     .option('--a4 <hertz>', 'frequency of A4', '440')
     .option('--holes <holes>', 'holes played together, apart by commas: 2,3,4,5')
     .option('--breath <breath>', 'breath they are played on: blow, draw', 'draw')
+    .option('--proportions <numbers>', 'what they are meant to be, from the lowest up: 4:5:6:7')
+    .option('--limit <prime>', 'largest prime of the ratios they are measured against (default: 7)')
     .addHelpText(
       'after',
       examples(
         'reedplate temper --harp C --temperament seven-limit',
         'reedplate temper --harp A --a4 442 --holes 2,3,4',
+        'reedplate temper --harp C --temperament nineteen-limit --holes 4,5,6 --proportions 16:19:24',
       ),
     )
     .action((words: TemperWords) => {
@@ -50,20 +57,43 @@ export function setUpTemper(verb: Command, terminal: Terminal): void {
       const chord = readChord(words, tuned);
       printAnswer<TemperAnswer>(chord ?? tuned, words, terminal, (_, page) => [
         ...showReeds(tuned, page),
+        ...showCaveats(tuned, page),
         ...(chord === undefined ? [] : ['', ...showIntervals(chord, page)]),
       ]);
     });
 }
 
 /** How just the holes sound together that the words name; nothing without `--holes`. */
-function readChord(
-  { holes, breath }: TemperWords,
-  tuned: TemperedHarp,
-): ChordIntonation | undefined {
-  if (holes === undefined) return undefined;
+function readChord(words: TemperWords, tuned: TemperedHarp): ChordIntonation | undefined {
+  const { holes, breath, proportions, limit } = words;
+  if (holes === undefined) {
+    if (proportions === undefined && limit === undefined) return undefined;
+    const value = proportions === undefined ? '--limit' : '--proportions';
+    throw new ReedplateError({
+      code: 'USAGE',
+      value,
+      expected: '--holes, whose chord it measures',
+    });
+  }
   const numbers = readList(holes).map((hole) => readNumber(hole, 'a hole'));
+  const parts = proportions?.split(':').map((part) => readNumber(part.trim(), 'a proportion'));
   // A wrong breath is refused by chordIntonation.
-  return chordIntonation(tuned, numbers, breath as Breath);
+  return chordIntonation(tuned, numbers, breath as Breath, {
+    ...(parts && { proportions: parts }),
+    ...(limit !== undefined && { limit: readNumber(limit, 'a prime limit') }),
+  });
+}
+
+/** Where the temperament does not hold on this layout, and what to mind about the harp. */
+function showCaveats({ harp, impureFifths }: TemperedHarp, { paint }: Page): readonly string[] {
+  const fifths = impureFifths.map(
+    ({ breath, holes, deviation }) => `${breath} ${holes.join('-')} (${signed(deviation)} cents)`,
+  );
+  const lines = [
+    ...(fifths.length === 0 ? [] : [`Fifths far from pure on this layout: ${fifths.join(', ')}.`]),
+    ...harpCaveats(harp).map(({ text }) => text),
+  ];
+  return lines.length === 0 ? [] : ['', ...lines.map((line) => paint('warning', line))];
 }
 
 function showReeds(

@@ -39,11 +39,12 @@ function showEach(tunings: TuningsAnswer, page: Page): readonly string[] {
 }
 
 function showTuning(tuning: Tuning, { paint, table }: Page): readonly string[] {
-  const { id, name, use, source, label, labelPosition, holes } = tuning;
+  const { id, aliases = [], name, use, source, label, labelPosition, holes } = tuning;
   const reeds = reedsOf(makeHarp(label, { tuning }));
   return [
     paint('heading', `${id}: ${name}`),
     ...(use === '' ? [] : [use]),
+    ...(aliases.length === 0 ? [] : [`also: ${aliases.join(', ')}`]),
     `The harp labelled ${label}, which is its ${sayLabel(labelPosition)}-position key:`,
     '',
     ...table({
