@@ -34,6 +34,7 @@ export const OTHER = [
     title: 'Twelve-bar blues',
     where: '"Variations"; section "In jazz" of editions up to about 2010',
     address: 'https://en.wikipedia.org/wiki/Twelve-bar_blues',
+    note: 'The sections "Bebop blues" and "Minor blues" of later editions were read at second hand, in two accounts that agree.',
   },
   {
     id: 'wikipedia-eight-bar',

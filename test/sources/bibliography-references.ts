@@ -50,6 +50,16 @@ export const REFERENCES = [
     address: 'https://abcnotation.com/wiki/abc:standard:v2.1',
   },
   {
+    id: 'wcag-contrast',
+    kind: 'standard',
+    author: 'W3C Accessibility Guidelines Working Group',
+    title: 'Understanding WCAG 2.1: Non-text Contrast; Contrast (Minimum)',
+    year: '2018',
+    where: '1.4.11, figures; 1.4.3, note on thresholds',
+    address: 'https://www.w3.org/WAI/WCAG21/Understanding/non-text-contrast.html',
+    note: 'Read in the working group’s repository, w3c/wcag, understanding/21 and understanding/20.',
+  },
+  {
     id: 'scala-format',
     kind: 'standard',
     author: 'Op de Coul, M.',

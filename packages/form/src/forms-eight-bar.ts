@@ -98,6 +98,15 @@ export const EIGHT_BAR_FORMS = /* @__PURE__ */ (() =>
            | I | V | I | V |`,
     },
     {
+      id: 'eight-bar-minor-four-turnaround',
+      name: 'Eight-bar with minor iv, turnaround in half bars',
+      description: 'I turns to I7, IV to iv, then I–V, and I–IV and I–V in half bars.',
+      use: 'Country blues ballads and their electric versions.',
+      source: SOURCES.magazineSecond,
+      bars: `| I | I7 | IV | iv |
+           | I | V | I IV | I V |`,
+    },
+    {
       id: 'eight-bar-plagal',
       name: 'Eight-bar, half-bar IV',
       description: 'IV in half of bar 1 and in bars 3 and 6, V only in half of bar 7.',

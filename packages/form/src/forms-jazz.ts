@@ -75,6 +75,16 @@ export const JAZZ_FORMS = /* @__PURE__ */ (() =>
            | ii7 | V7 | I7 VI7 | ii7 V7 |`,
     },
     {
+      id: 'bebop-six-dominant',
+      name: 'Bebop twelve-bar, VI7♭9 for all of bar 8',
+      description: 'v–I into IV, ♯IV diminished, VI7♭9 into ii–V, and a full turnaround.',
+      use: 'Bebop; the arpeggio of VI7♭9 up to its ninth is a commonplace of the style.',
+      source: SOURCES.twelveBarBebop,
+      bars: `| I7 | IV7 | I7 | v7 I7 |
+           | IV7 | #ivdim7 | I7 | VI7b9 |
+           | ii7 | V7 | I7 VI7b9 | ii7 V7 |`,
+    },
+    {
       id: 'jazz-tritone',
       name: 'Jazz twelve-bar with tritone substitutes',
       description:

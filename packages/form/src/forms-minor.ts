@@ -40,6 +40,18 @@ export const MINOR_FORMS = /* @__PURE__ */ (() =>
            | bVI7 | V7 | i7 | V7 |`,
     },
     {
+      id: 'minor-flat-six-tonic-ending',
+      name: 'Minor twelve-bar, ♭VI–V, tonic ending',
+      mode: 'minor',
+      description:
+        'Minor sevenths, with ♭VI7 and V7 in bars 9 and 10, and i for the last two bars.',
+      use: 'Minor blues in jazz, at medium tempo.',
+      source: SOURCES.twelveBarMinor,
+      bars: `| i7 | % | % | % |
+           | iv7 | % | i7 | % |
+           | bVI7 | V7 | i7 | % |`,
+    },
+    {
       id: 'minor-flat-six-major-seventh',
       name: 'Minor twelve-bar, ♭VImaj7–V',
       mode: 'minor',

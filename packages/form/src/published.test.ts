@@ -71,11 +71,52 @@ describe('FORMS against Wikipedia, "Twelve-bar blues"', () => {
       expect(formById('jazz-tritone').bars.slice(-2)).toEqual(turnaround?.bars);
     });
 
+    test('bebop-six-dominant has the bars of section "Bebop blues", as two accounts of it tell', () => {
+      const row =
+        'I7 | IV7 | I7 | v7 I7 | IV7 | #ivdim7 | I7 | VI7b9 | ii7 | V7 | I7 VI7b9 | ii7 V7';
+      expect(written(formById('bebop-six-dominant'))).toBe(printed(row));
+    });
+
+    test('minor-flat-six-tonic-ending has the bars of section "Minor blues", with a major V7', () => {
+      const row = 'i7 | i7 | i7 | i7 | iv7 | iv7 | i7 | i7 | bVI7 | V7 | i7 | i7';
+      expect(written(formById('minor-flat-six-tonic-ending'))).toBe(printed(row));
+    });
+
     test('bebop and jazz-six-dominant have V of ii in bar 8, VI7♭9 with its flat ninth', () => {
       expect(formById('bebop').bars[7]?.at(-1)?.numeral).toBe('VI7b9');
       expect(formById('jazz-six-dominant').bars[7]?.at(-1)?.numeral).toBe('VI7');
       expect(parseNumeral('VI7').semitones).toBe(parseNumeral('V7/ii').semitones);
     });
+  });
+});
+
+published('bebop-blues', 'bars of the bebop blues', () => {
+  // "Quick Change … IV7 in bar 2"; "Bar 5 … the IV7", "#IVdim7 in bar 6", "VI7b9 or V7b9/ii in bar 8";
+  // "a ii-V-I which is played over bars 9, 10 and the first two beats of 11".
+  test.each<[number, string]>([
+    [1, 'I7'],
+    [2, 'IV7'],
+    [3, 'I7'],
+    [5, 'IV7'],
+    [6, '#ivdim7'],
+    [8, 'VI7b9'],
+    [9, 'ii7'],
+    [10, 'V7'],
+    [11, 'I7'],
+  ])(
+    'bar %i of bebop-six-dominant begins with %s, as guitar4free, "Bebop Blues"',
+    (bar, numeral) => {
+      expect(formById('bebop-six-dominant').bars[bar - 1]?.[0]?.numeral).toBe(numeral);
+    },
+  );
+
+  test('bars 11 and 12 of bebop-six-dominant change at the half and fall by fourths to I', () => {
+    const last = formById('bebop-six-dominant').bars.slice(10).flat();
+    const roots = last.slice(1).map(({ numeral }) => parseNumeral(numeral ?? '').semitones);
+    expect(last).toHaveLength(4);
+    expect([...roots, 0].slice(1).every((root, at) => ((roots[at] ?? 0) + 5) % 12 === root)).toBe(
+      true,
+    );
   });
 });
 
@@ -146,6 +187,7 @@ describe('FORMS against Wikipedia, "Eight-bar blues"', () => {
         'eight-bar-five-second-back',
         'eight-bar-five-second-sevenths',
         'eight-bar-minor-four',
+        'eight-bar-minor-four-turnaround',
         'eight-bar-plagal',
       ]);
     });

@@ -121,6 +121,14 @@ describe('bends and overbends of the standard layout', () => {
     });
   });
 
+  published('three-draw-post', 'the bends of 3 draw', () => {
+    it('soundingsAt bends 3 draw to Bb, A and Ab, as the list post "3 Hole Draw", January 1995, has it', () => {
+      expect(bentAt(3, 'draw')).toEqual(notes('Bb4 A4 Ab4'));
+      // "The opening reed will vibrate at a pitch 1/2 tone above its sound as a closing reed."
+      expect(bentAt(3, 'draw').at(-1)).toBe((C_HARP.holes[2]?.blow ?? 0) + 1);
+    });
+  });
+
   published('folkipedia', 'bends', () => {
     it('soundings bends 1 to 4, 6 and 8 to 10, and 3 draw to Ab, as Folkipedia, "Bending Notes", says', () => {
       const bent = soundings(C_HARP).filter(({ technique }) => technique === 'bend');

@@ -62,6 +62,39 @@ describe('soundings', () => {
     );
   });
 
+  it('never gives a stale answer for a harp that is frozen in part', () => {
+    const change = (freezeList: boolean, freezeHoles: boolean): void => {
+      const holes = structuredClone(HARP.holes).map((hole) =>
+        freezeHoles ? Object.freeze(hole) : hole,
+      );
+      const harp = { ...HARP, holes: freezeList ? Object.freeze(holes) : holes } as Harp;
+      expect(soundingsOfPitch(harp, 62, { level: 'natural' })).toHaveLength(1);
+      const changed = { hole: 1, blow: 60, draw: 64 } as const;
+      if (freezeList) Object.assign(harp.holes[0] as object, changed);
+      else (harp.holes as unknown[])[0] = freezeHoles ? Object.freeze(changed) : changed;
+      expect(soundingsOfPitch(harp, 62, { level: 'natural' })).toEqual([]);
+    };
+    change(true, false);
+    change(false, true);
+    change(false, false);
+  });
+
+  it('never gives a stale answer where all holes but one are frozen', () => {
+    const holes = structuredClone(HARP.holes).map((hole, at) =>
+      at === 0 ? hole : Object.freeze(hole),
+    );
+    const harp = { ...HARP, holes: Object.freeze(holes) } as Harp;
+    expect(soundingsOfPitch(harp, 62)).not.toEqual([]);
+    Object.assign(harp.holes[0] as object, { draw: 60 });
+    expect(soundingsOfPitch(harp, 62, { level: 'natural' })).toEqual([]);
+  });
+
+  it('keeps what it worked out for a harp that cannot change', () => {
+    expect(soundings(HARP)).toBe(soundings(HARP));
+    expect(soundings(HARP, { level: 'natural' })).toBe(soundings(HARP, { level: 'natural' }));
+    expect(soundings(HARP, { valved: true })).not.toBe(soundings(HARP, { valved: true }));
+  });
+
   it('reads an unfrozen harp anew each time, so that a change of it shows', () => {
     const harp = structuredClone(HARP);
     expect(soundingsOfPitch(harp, 60)).toHaveLength(1);

@@ -3,6 +3,7 @@ import type { Line } from '@reedplate/line';
 import { type OptionNames, requireInteger, requireOptions, requireSome } from '@reedplate/pitch';
 import { inPoints } from './figures.js';
 import { candidatesFor, fitLine, type HarpCandidate, type Searched } from './fit-candidate.js';
+import { doSteps, doStepsInTurn, type Steps } from './in-steps.js';
 import { PATH_OPTIONS, type PathOptions } from './path.js';
 import { type PathProfile, profileOf } from './profile.js';
 import { rankCandidates } from './rank.js';
@@ -82,8 +83,47 @@ export function fitHarps(
   harps: readonly HarpLike[],
   options: FitHarpsOptions = {},
 ): FitRanking {
-  const given = requireOptions(options, FIT_OPTIONS, 'fitHarps');
-  const { transpositions = [0], count = 10, ...rest } = given;
+  return doSteps(fitSteps(line, harps, requireOptions(options, FIT_OPTIONS, 'fitHarps')));
+}
+
+/** How {@link fitHarpsAsync} goes about it. */
+export interface FitHarpsAsyncOptions extends FitHarpsOptions {
+  /** Ends the call when it is aborted. */
+  readonly signal?: AbortSignal;
+}
+
+const FIT_ASYNC_OPTIONS: OptionNames<FitHarpsAsyncOptions> = { ...FIT_OPTIONS, signal: true };
+
+/**
+ * What {@link fitHarps} gives, worked out in stretches of some milliseconds with other work in between: a
+ * page stays alive, and a signal ends it between one harp and the next.
+ *
+ * @throws ReedplateError as {@link fitHarps}; the reason of the signal where it is aborted
+ * @example
+ * ```ts
+ * import { makeLine } from '@reedplate/line';
+ * import { everyHarp, fitHarpsAsync } from '@reedplate/playability';
+ *
+ * const line = makeLine([{ start: 0, duration: 960, pitch: 67 }]);
+ * const signal = AbortSignal.timeout(2000);
+ * const { harps } = await fitHarpsAsync(line, everyHarp(), { signal, count: 1 });
+ * harps[0]?.harp.key; // => 'G'
+ * ```
+ */
+export async function fitHarpsAsync(
+  line: Line,
+  harps: readonly HarpLike[],
+  options: FitHarpsAsyncOptions = {},
+): Promise<FitRanking> {
+  const { signal, ...rest } = requireOptions(options, FIT_ASYNC_OPTIONS, 'fitHarpsAsync');
+  return doStepsInTurn(fitSteps(line, harps, rest), signal);
+}
+
+function* fitSteps(
+  line: Line,
+  harps: readonly HarpLike[],
+  { transpositions = [0], count = 10, ...rest }: FitHarpsOptions,
+): Steps<FitRanking> {
   requireInteger(count, { min: 1, what: 'a number of harps' });
   const asked = requireSome(harps, 'one harp').map((harp) => toHarp(harp, rest.known));
   requireSome(transpositions, 'one transposition');
@@ -93,7 +133,7 @@ export function fitHarps(
   const setting = settingOf(rest);
   const prepared = fitLine(line, setting.tempo);
   const candidates = candidatesFor(prepared, asked, transpositions, setting);
-  const { best, searched } = rankCandidates(prepared, candidates, count);
+  const { best, searched } = yield* rankCandidates(prepared, candidates, count);
   const { count: events } = prepared.times;
   return Object.freeze({
     model: setting.model.id,

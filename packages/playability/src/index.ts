@@ -22,7 +22,14 @@ export {
   type PathExplanation,
 } from './explain.js';
 export { inPoints, POINT } from './figures.js';
-export { type FitHarpsOptions, type FitRanking, fitHarps, type HarpFit } from './fit.js';
+export {
+  type FitHarpsAsyncOptions,
+  type FitHarpsOptions,
+  type FitRanking,
+  fitHarps,
+  fitHarpsAsync,
+  type HarpFit,
+} from './fit.js';
 // For `@reedplate/study` alone
 export {
   type Candidate,
@@ -34,6 +41,8 @@ export {
   type Searched,
   searchCandidate,
 } from './fit-candidate.js';
+// For `@reedplate/study` alone
+export { doSteps, doStepsInTurn, type Steps } from './in-steps.js';
 export { DEFAULT_LINE_TEMPO, eventsOf, type LineEvent } from './line-events.js';
 export { type EffortModelSpec, makeEffortModel, readEffortModel } from './make-effort-model.js';
 // For `@reedplate/practice` alone

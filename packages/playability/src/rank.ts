@@ -1,4 +1,5 @@
 import { type Candidate, type FitLine, type Searched, searchCandidate } from './fit-candidate.js';
+import type { Steps } from './in-steps.js';
 
 /** The best of the candidates, and how many were searched to know. */
 export interface Ranking<Of extends Candidate> {
@@ -8,15 +9,16 @@ export interface Ranking<Of extends Candidate> {
 
 /**
  * The `count` best candidates, the very best first: by what is missing, then by effort, then by
- * order. Exact: only those are passed over whose bound is above what the last one ranked costs.
+ * order. Exact: only those are passed over whose bound is above what the last one ranked costs. A step
+ * is one search.
  *
  * @internal
  */
-export function rankCandidates<Of extends Candidate>(
+export function* rankCandidates<Of extends Candidate>(
   line: FitLine,
   candidates: readonly Of[],
   count: number,
-): Ranking<Of> {
+): Steps<Ranking<Of>> {
   const best: Searched<Of>[] = [];
   let searched = 0;
   for (const candidate of [...candidates].sort(byPromise)) {
@@ -25,6 +27,7 @@ export function rankCandidates<Of extends Candidate>(
     best.push(searchCandidate(line, candidate));
     best.sort(inRank);
     best.splice(count);
+    yield;
   }
   return { best, searched };
 }

@@ -1,4 +1,4 @@
-import { makeHarp, TECHNIQUE_LEVELS } from '@reedplate/layout';
+import { makeHarp, makeTuning, TECHNIQUE_LEVELS } from '@reedplate/layout';
 import { makeLine, transposeLine } from '@reedplate/line';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -55,6 +55,23 @@ describe('lineShares', () => {
       missing: 0,
       ease: 1,
     });
+  });
+
+  it('looks for the lowest and the highest pitch of MIDI, and for none beyond', () => {
+    // One hole whose draw reed overbends the blow reed to 127, and whose blow reed, valved, bends to 0.
+    const widest = makeHarp('C', { tuning: makeTuning({ id: 'widest', blow: [2], draw: [126] }) });
+    const at = (pitch: number, valved: boolean) =>
+      lineFit(widest, makeLine([{ start: 0, duration: 1, pitch }]), { valved });
+    expect(at(127, false)).toMatchObject({ octaves: 0, overbent: 1, missing: 0 });
+    expect(at(0, true)).toMatchObject({ octaves: 0, bent: 1, missing: 0 });
+  });
+
+  it('prefers the smaller move, and down to up, where moves are as good', () => {
+    const wide = makeTuning({ id: 'wide', blow: 'C3 C5', draw: 'C3 C5' });
+    const low = makeHarp('C', { tuning: wide });
+    const at = (pitch: number) =>
+      lineFit(low, makeLine([{ start: 0, duration: 1, pitch }]), {}).octaves;
+    expect([at(60), at(84), at(36)]).toEqual([-1, -1, 1]);
   });
 
   it('takes notes at the ends of MIDI without moving them past it', () => {

@@ -32,6 +32,45 @@ describe('positions', () => {
     });
   });
 
+  published('squaring-the-circle', 'position numbers and modes', () => {
+    // The table of "Squaring the circle of 5ths": rows from Ionian 1st C to Lydian 12th F, five without a mode.
+    it.each([
+      [1, 'C', 'ionian'],
+      [2, 'G', 'mixolydian'],
+      [3, 'D', 'dorian'],
+      [4, 'A', 'aeolian'],
+      [5, 'E', 'phrygian'],
+      [6, 'B', 'locrian'],
+      [7, 'F#', undefined],
+      [8, 'Db', undefined],
+      [9, 'Ab', undefined],
+      [10, 'Eb', undefined],
+      [11, 'Bb', undefined],
+      [12, 'F', 'lydian'],
+    ])('position %i on a C harp is in %s, mode %s', (position, song, mode) => {
+      expect(positionOf('C', parseKey(song))).toBe(position);
+      expect(songKeyOf('C', position).name).toBe(song);
+      expect(POSITIONS[position - 1]?.mode).toBe(mode);
+    });
+  });
+
+  published('coble-post', 'modes and keys of positions', () => {
+    // "1 Ionian (Starts on scale degree 1)" and so on, with their keys on a C harp.
+    it.each([
+      [1, 'C', 1],
+      [2, 'G', 5],
+      [3, 'D', 2],
+      [4, 'A', 6],
+      [5, 'E', 3],
+      [6, 'B', 7],
+      [12, 'F', 4],
+    ])('position %i in %s begins on degree %i of the harp’s scale', (position, song, degree) => {
+      expect(songKeyOf('C', position).name).toBe(song);
+      const scale = parseScale('major').semitones;
+      expect(scale[degree - 1]).toBe(POSITIONS[position - 1]?.semitones);
+    });
+  });
+
   published('wikibooks-positions', 'names of positions', () => {
     it('POSITIONS names straight harp and cross harp: Wikibooks, "Harmonica/Positions"', () => {
       expect(POSITIONS[0]?.tradeName).toBe('straight harp');

@@ -46,6 +46,21 @@ describe('wholeChordOn', () => {
     expect(on('Dm', makeHarp('C', { tuning: twice }))).toBe('draw 4-7');
   });
 
+  it('goes by the length of a run, wherever on the harp it lies', () => {
+    const longer = makeTuning({
+      id: 'longer',
+      blow: 'C4 E4 G4 F4 C5 E5 G5 C6',
+      draw: 'D4 A4 B4 D4 D5 F5 A5 D6',
+    });
+    expect(on('C', makeHarp('C', { tuning: longer }))).toBe('blow 5-8');
+    const shorter = makeTuning({
+      id: 'shorter',
+      blow: 'C4 E4 G4 C5 F5 C6 E6 G6',
+      draw: 'D4 A4 B4 D5 D5 F5 A5 D6',
+    });
+    expect(on('C', makeHarp('C', { tuning: shorter }))).toBe('blow 1-4');
+  });
+
   it('finds the minor chords that a minor tuning is made for', () => {
     const minor = makeHarp('Gm', { tuning: 'natural-minor' });
     expect(on('Gm', minor)).toBe('draw 1-4');

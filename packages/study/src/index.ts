@@ -46,6 +46,8 @@ export {
   type CorpusCost,
   type TuningChange,
   type TuningChanges,
+  type TuningChangesAsyncOptions,
   type TuningChangesOptions,
   tuningChanges,
+  tuningChangesAsync,
 } from './tuning-changes.js';

@@ -4,6 +4,7 @@ import { isReedplateError, type KeyName, parseKey, ReedplateError } from '@reedp
 import {
   candidateOn,
   countTechniques,
+  doSteps,
   type FitLine,
   fitLine,
   inPoints,
@@ -185,7 +186,7 @@ function cellOf(
   const candidates = octaves.map((octave, at) =>
     candidateOn(line, shared, octave * 12 + away, setting, at),
   );
-  const [found] = rankCandidates(line, candidates, 1).best;
+  const [found] = doSteps(rankCandidates(line, candidates, 1)).best;
   const { candidate, way, problem } = found as Searched;
   const events = line.times.count;
   const played = events - candidate.missing;

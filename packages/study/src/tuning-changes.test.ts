@@ -13,7 +13,7 @@ import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { melodies, models } from '../../playability/src/arbitraries.fixture.js';
 import { eventsIn, everyWay, gripsFor } from '../../playability/src/brute-force.fixture.js';
-import { type TuningChange, tuningChanges } from './tuning-changes.js';
+import { type TuningChange, tuningChanges, tuningChangesAsync } from './tuning-changes.js';
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -40,6 +40,19 @@ const sayEdits = ({ edits }: TuningChange) =>
   edits
     .map(({ hole, breath, by }) => `${hole} ${breath} ${by > 0 ? 'up' : 'down'} ${Math.abs(by)}`)
     .join(', ');
+
+describe('tuningChangesAsync', () => {
+  test('tuningChangesAsync gives what tuningChanges gives, and ends with its signal', async () => {
+    const corpus = [melody('C4 E4 G4'), melody('F4 A4')];
+    const { signal } = new AbortController();
+    expect(await tuningChangesAsync(corpus, 'standard', { within: 1, signal })).toEqual(
+      tuningChanges(corpus, 'standard', { within: 1 }),
+    );
+    const away = AbortSignal.abort(new Error('away'));
+    await expect(tuningChangesAsync(corpus, 'standard', { signal: away })).rejects.toThrow('away');
+    await expect(tuningChangesAsync([], 'standard')).rejects.toMatchObject({ code: 'LINE_EMPTY' });
+  });
+});
 
 describe('tuningChanges', () => {
   test('tuningChanges lists every change of one reed once, and with two reeds every pair', () => {

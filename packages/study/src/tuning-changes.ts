@@ -20,11 +20,14 @@ import {
 import type { PathOptions } from '@reedplate/playability';
 import {
   candidatesFor,
+  doSteps,
+  doStepsInTurn,
   type FitLine,
   fitLine,
   inPoints,
   POINT,
   type Setting,
+  type Steps,
   searchCandidate,
   settingOf,
 } from '@reedplate/playability';
@@ -113,20 +116,56 @@ export function tuningChanges(
   tuning: string | Tuning,
   options: TuningChangesOptions = {},
 ): TuningChanges {
-  const {
-    reeds = 1,
-    within = 2,
-    transpositions = [0],
-    missingCost = 50,
-    ...rest
-  } = requireOptions(options, CHANGES_OPTIONS, 'tuningChanges');
+  return doSteps(
+    changeSteps(lines, tuning, requireOptions(options, CHANGES_OPTIONS, 'tuningChanges')),
+  );
+}
+
+/** How {@link tuningChangesAsync} goes about it. */
+export interface TuningChangesAsyncOptions extends TuningChangesOptions {
+  /** Ends the call when it is aborted. */
+  readonly signal?: AbortSignal;
+}
+
+const ASYNC_OPTIONS: OptionNames<TuningChangesAsyncOptions> = { ...CHANGES_OPTIONS, signal: true };
+
+/**
+ * What {@link tuningChanges} gives, worked out in stretches of some milliseconds with other work in between,
+ * so that a signal ends it between one line of the corpus and the next.
+ *
+ * @throws ReedplateError as {@link tuningChanges}; the reason of the signal where it is aborted
+ * @example
+ * ```ts
+ * import { makeLine } from '@reedplate/line';
+ * import { tuningChangesAsync } from '@reedplate/study';
+ *
+ * const line = makeLine([{ start: 0, duration: 960, pitch: 78 }]);
+ * const signal = AbortSignal.timeout(2000);
+ * const { changes } = await tuningChangesAsync([line], 'standard', { level: 'natural', signal });
+ * changes[0]?.name; // => '5 draw up 1'
+ * ```
+ */
+export async function tuningChangesAsync(
+  lines: readonly Line[],
+  tuning: string | Tuning,
+  options: TuningChangesAsyncOptions = {},
+): Promise<TuningChanges> {
+  const { signal, ...rest } = requireOptions(options, ASYNC_OPTIONS, 'tuningChangesAsync');
+  return doStepsInTurn(changeSteps(lines, tuning, rest), signal);
+}
+
+function* changeSteps(
+  lines: readonly Line[],
+  tuning: string | Tuning,
+  { reeds = 1, within = 2, transpositions = [0], missingCost = 50, ...rest }: TuningChangesOptions,
+): Steps<TuningChanges> {
   requireInteger(reeds, { min: 1, max: 2, what: 'a number of reeds' });
   requireInteger(within, { min: 1, max: 12, what: 'semitones' });
   requirePositive(missingCost, { max: 1e6, what: 'points' });
   const from = toTuning(tuning, rest.known);
   const corpus = readCorpus(lines, rest.tempo);
   const setting = settingOf(rest);
-  const costOf = (changed: Tuning): CorpusCost =>
+  const costOf = (changed: Tuning): Steps<CorpusCost> =>
     corpusCost(
       corpus,
       makeHarp(changed.label, { tuning: changed }),
@@ -134,16 +173,19 @@ export function tuningChanges(
       setting,
       missingCost,
     );
-  const unchanged = costOf(from);
-  const changes = editsOf(from, within, reeds).map((edits): TuningChange => {
-    const cost = costOf(editTuning(from, edits, { id: 'changed' }));
-    return Object.freeze({
-      edits: Object.freeze(edits),
-      name: edits.map((edit) => formatReedEdit(edit)).join(', '),
-      ...cost,
-      saved: lessBy(unchanged, cost),
-    });
-  });
+  const unchanged = yield* costOf(from);
+  const changes: TuningChange[] = [];
+  for (const edits of editsOf(from, within, reeds)) {
+    const cost = yield* costOf(editTuning(from, edits, { id: 'changed' }));
+    changes.push(
+      Object.freeze({
+        edits: Object.freeze(edits),
+        name: edits.map((edit) => formatReedEdit(edit)).join(', '),
+        ...cost,
+        saved: lessBy(unchanged, cost),
+      }),
+    );
+  }
   return Object.freeze({
     tuning: from.id,
     model: setting.model.id,
@@ -191,13 +233,14 @@ function editsOf({ holes }: Tuning, within: number, reeds: 1 | 2): readonly Reed
   return [...singles, ...pairs];
 }
 
-function corpusCost(
+/** A step is one line of the corpus. */
+function* corpusCost(
   corpus: readonly FitLine[],
   harp: Harp,
   transpositions: readonly number[],
   setting: Setting,
   missingCost: number,
-): CorpusCost {
+): Steps<CorpusCost> {
   let effort = 0;
   let missing = 0;
   for (const line of corpus) {
@@ -209,6 +252,7 @@ function corpusCost(
       .sort((a, b) => a.effort - b.effort + missingCost * POINT * (a.missing - b.missing));
     effort += best?.effort ?? 0;
     missing += best?.missing ?? 0;
+    yield;
   }
   const cost = inPoints(effort + missingCost * POINT * missing);
   return Object.freeze({ cost, effort: inPoints(effort), missing });

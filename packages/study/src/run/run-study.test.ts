@@ -259,6 +259,31 @@ describe('runStudy', () => {
     expect(seen.most).toBeLessThanOrEqual(6);
   });
 
+  test('runStudy gives nothing more once its signal is aborted, and waits for no worker', async () => {
+    const controller = new AbortController();
+    const { pool, seen } = slowPool([1]);
+    const numbers: number[] = [];
+    const run = async () => {
+      for await (const done of runStudy(batchesOf(50), SETUP, pool, controller)) {
+        numbers.push(Number(textOf(done)));
+        if (numbers.length === 3) controller.abort(new Error('enough'));
+      }
+    };
+    await expect(run()).rejects.toThrow('enough');
+    expect(numbers).toEqual([1, 2, 3]);
+    expect(seen.most).toBeLessThanOrEqual(6);
+    const never: StudyPool = { ...pool, study: () => new Promise<never>(() => {}) };
+    const hung = gather(runStudy(batchesOf(50), SETUP, never, { signal: AbortSignal.timeout(5) }));
+    await expect(hung).rejects.toMatchObject({ name: 'TimeoutError' });
+  });
+
+  test('runStudy takes no batch where its signal was aborted before', async () => {
+    const { pool, seen } = slowPool([0]);
+    const run = runStudy(batchesOf(5), SETUP, pool, { signal: AbortSignal.abort() });
+    await expect(gather(run)).rejects.toMatchObject({ name: 'AbortError' });
+    expect(seen.most).toBe(0);
+  });
+
   test('runStudy lets a defect in a worker through, in its turn', async () => {
     const pool: StudyPool = {
       workers: 2,

@@ -14,15 +14,24 @@ export interface StudiedLines extends Omit<StudiedBatch, 'out' | 'took'> {
 /** Batches under way for each worker: one in hand, others waiting, so that none stands idle. */
 const AHEAD = 3;
 
+/** How {@link runStudy} goes on. */
+export interface RunStudyOptions {
+  readonly pace?: Pace;
+  /** Ends the study when it is aborted, without waiting for what is under way. */
+  readonly signal?: AbortSignal;
+}
+
 /**
  * Runs a study: batches go out to the pool as they are read, results come in the order of the
  * input, and no more than a few batches are ever held, however slowly results are taken.
+ *
+ * @throws the reason of the signal where it is aborted
  */
 export async function* runStudy(
   items: AsyncIterable<StudyItem>,
   setup: StudySetup,
   pool: StudyPool,
-  pace: Pace = makePace(),
+  { pace = makePace(), signal }: RunStudyOptions = {},
 ): AsyncGenerator<StudiedLines> {
   const text = JSON.stringify(setup);
   const slots = makeSlots();
@@ -38,11 +47,12 @@ export async function* runStudy(
     return { lines: { ...rest, out: found }, giveBack: () => slots.giveBack(slot) };
   }
   async function* next(): AsyncGenerator<StudiedLines> {
-    const done = await (pending.shift() as Promise<Done>);
+    const done = await unlessAborted(pending.shift() as Promise<Done>, signal);
     yield done.lines;
     done.giveBack();
   }
   for await (const item of items) {
+    signal?.throwIfAborted();
     const begun = studied(item);
     // It is awaited in its turn; until then a failure must not count as unhandled.
     begun.catch(() => {});
@@ -50,6 +60,26 @@ export async function* runStudy(
     if (pending.length >= pool.workers * AHEAD) yield* next();
   }
   while (pending.length > 0) yield* next();
+}
+
+/** What is waited for, or the reason of the signal as soon as it is aborted, and then at once. */
+async function unlessAborted<Result>(
+  work: Promise<Result>,
+  signal: AbortSignal | undefined,
+): Promise<Result> {
+  if (signal === undefined) return work;
+  signal.throwIfAborted();
+  let stop = (): void => {};
+  const aborted = new Promise<never>((_, reject) => {
+    stop = () => reject(signal.reason);
+    signal.addEventListener('abort', stop);
+  });
+  try {
+    return await Promise.race([work, aborted]);
+  } finally {
+    // A long study must not leave a listener for each batch.
+    signal.removeEventListener('abort', stop);
+  }
 }
 
 interface Done {

@@ -28,6 +28,11 @@ export interface StudyFilesOptions {
   /** Key of tunes in ABC, MIDI and MusicXML that give none. */
   readonly key?: KeyName | undefined;
   readonly watcher?: StudyWatcher;
+  /**
+   * Ends the study when it is aborted: batches under way are given up, and the file of results keeps the
+   * whole lines that were written, so that `resume` goes on from there.
+   */
+  readonly signal?: AbortSignal;
 }
 
 const FILES_OPTIONS: OptionNames<StudyFilesOptions> = {
@@ -36,6 +41,7 @@ const FILES_OPTIONS: OptionNames<StudyFilesOptions> = {
   workers: true,
   key: true,
   watcher: true,
+  signal: true,
 };
 
 /** What a study came to. */
@@ -48,7 +54,8 @@ export interface StudyCount {
  * Studies the tunes of files and writes a result for each, a line a tune, in the order of the input.
  *
  * @throws ReedplateError `USAGE` where the file of results is there already; `FILE_UNREADABLE`;
- *   `FILE_UNWRITABLE`; `STUDY_INVALID` for results of another setup; `LIST_EMPTY` where no tune could be read
+ *   `FILE_UNWRITABLE`; `STUDY_INVALID` for results of another setup; `LIST_EMPTY` where no tune could be read;
+ *   the reason of the signal where it is aborted
  */
 export async function studyFiles(
   tunes: readonly string[],
@@ -61,7 +68,9 @@ export async function studyFiles(
     key,
     workers = availableParallelism(),
     watcher,
+    signal,
   } = requireOptions(options, FILES_OPTIONS, 'studyFiles');
+  signal?.throwIfAborted();
   const input = openSources(tunes, { key });
   const done = resume && out !== undefined ? linesDone(out, setup) : 0;
   const output = openOutput(out, resume);
@@ -71,7 +80,7 @@ export async function studyFiles(
   const count = { tunes: 0, failures: 0 };
   try {
     const items = readBatches(input.parts(), done, pace.bytes);
-    for await (const studied of runStudy(items, setup, pool, pace)) {
+    for await (const studied of runStudy(items, setup, pool, { pace, ...(signal && { signal }) })) {
       await output.write(studied.out);
       count.tunes += studied.tunes;
       count.failures += studied.failures.length;
