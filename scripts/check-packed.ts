@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { makeConsumer, makeLoneConsumer } from './packed/consumer.js';
+import { wrongFiles } from './packed/expect-files.js';
 import { inspect } from './packed/inspect.js';
 import { packAll } from './packed/pack.js';
 import { INSTALLERS, MANAGERS, tryRunning, tryTypes } from './packed/try-consumer.js';
@@ -10,6 +11,8 @@ import { INSTALLERS, MANAGERS, tryRunning, tryTypes } from './packed/try-consume
 const folder = mkdtempSync(join(tmpdir(), 'reedplate-packed-'));
 try {
   const packed = packAll(join(folder, 'tarballs'));
+  const wrong = packed.flatMap(wrongFiles);
+  if (wrong.length > 0) throw new Error(wrong.join('\n'));
   for (const one of packed) inspect(one);
   for (const [name, install] of Object.entries(INSTALLERS)) {
     console.log(`\ninstalled by ${name}:`);

@@ -19,6 +19,7 @@ const installChromium = [
 ];
 
 const CODE = /\.(?:[cm]?[tj]s|json|md|yaml)$/u;
+const EXPRESSIONS = /^(?:packages\/[^/]+\/src\/(?!.*\.test\.ts$)|scripts\/regular-expressions)/u;
 const PACKAGES = /^(?:packages|scripts)\/|^(?:package\.json|pnpm-lock\.yaml)$/u;
 const SHIPPED = /^packages\/(?!.*\.test\.ts$)|^(?:scripts|test\/consumer)\/|^pnpm-lock\.yaml$/u;
 
@@ -46,6 +47,10 @@ const passed = await runSteps([
   [
     'check manifests and imports',
     unlessPassed('manifests', PACKAGES, () => script('check-manifests')),
+  ],
+  [
+    'look for regular expressions that a text can make slow',
+    unlessPassed('regular-expressions', EXPRESSIONS, () => script('regular-expressions')),
   ],
   [
     'check licences of what is taken in',

@@ -3,7 +3,7 @@ import type { Line } from '@reedplate/line';
 import { type OptionNames, requireInteger, requireOptions, requireSome } from '@reedplate/pitch';
 import { inPoints } from './figures.js';
 import { candidatesFor, fitLine, type HarpCandidate, type Searched } from './fit-candidate.js';
-import { doSteps, doStepsInTurn, type Steps } from './in-steps.js';
+import { doSteps, doStepsInTurn, type Steps, type StopSignal } from './in-steps.js';
 import { PATH_OPTIONS, type PathOptions } from './path.js';
 import { type PathProfile, profileOf } from './profile.js';
 import { rankCandidates } from './rank.js';
@@ -89,7 +89,7 @@ export function fitHarps(
 /** How {@link fitHarpsAsync} goes about it. */
 export interface FitHarpsAsyncOptions extends FitHarpsOptions {
   /** Ends the call when it is aborted. */
-  readonly signal?: AbortSignal;
+  readonly signal?: StopSignal;
 }
 
 const FIT_ASYNC_OPTIONS: OptionNames<FitHarpsAsyncOptions> = { ...FIT_OPTIONS, signal: true };

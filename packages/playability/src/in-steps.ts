@@ -1,3 +1,14 @@
+// What every runtime has: declared here, since a library for pages and for Node takes the types of neither.
+declare const performance: { now: () => number };
+declare const setTimeout: (act: () => void, milliseconds: number) => unknown;
+
+/** What ends a long call: the signal of an `AbortController`. */
+export interface StopSignal {
+  readonly aborted: boolean;
+  /** Throws the reason where it is aborted. */
+  readonly throwIfAborted: () => void;
+}
+
 /** Work cut into steps: what it comes to is returned at the end. */
 export type Steps<Result> = Generator<undefined, Result>;
 
@@ -28,7 +39,7 @@ export function doSteps<Result>(steps: Steps<Result>): Result {
  */
 export async function doStepsInTurn<Result>(
   steps: Steps<Result>,
-  signal?: AbortSignal,
+  signal?: StopSignal,
 ): Promise<Result> {
   signal?.throwIfAborted();
   let began = performance.now();

@@ -41,6 +41,7 @@ export {
   type Searched,
   searchCandidate,
 } from './fit-candidate.js';
+export type { StopSignal } from './in-steps.js';
 // For `@reedplate/study` alone
 export { doSteps, doStepsInTurn, type Steps } from './in-steps.js';
 export { DEFAULT_LINE_TEMPO, eventsOf, type LineEvent } from './line-events.js';

@@ -1,4 +1,4 @@
-import { makeHarp, soundings } from '@reedplate/layout';
+import { makeHarp, makeTuning, soundings } from '@reedplate/layout';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { harp } from '../test/arbitraries.js';
@@ -13,6 +13,13 @@ describe('easiestOf', () => {
     expect(byPitch.get(67)).toMatchObject({ hole: 2, breath: 'draw', technique: 'natural' });
     expect(byPitch.get(68)).toMatchObject({ technique: 'bend' });
     expect(byPitch.get(72)).toMatchObject({ hole: 4, technique: 'natural' });
+  });
+
+  it('takes the lower hole where techniques are alike', () => {
+    // Hole 1 and hole 3 sound the same reeds: natural, bent and overblown alike.
+    const tuning = makeTuning({ id: 'twins', blow: 'C4 E4 C4', draw: 'D4 G4 D4' });
+    const twins = easiestOf(makeHarp('C', { tuning }), { level: 'overbends' });
+    for (const pitch of [60, 61, 62, 63]) expect(twins.byPitch.get(pitch)?.hole).toBe(1);
   });
 
   it('has the ends of the reeds, and no pitch that cannot be sounded', () => {
