@@ -62,7 +62,7 @@ describe('lineShares', () => {
       makeTuning({ id: 'edge', blow: [blow], draw: [draw] });
     const at = (pitch: number, blow: number, valved: boolean) => {
       const edge = makeHarp('C', { tuning: tuning(blow, blow + 1) });
-      return lineFit(easiestOf(edge, { valved }), makeLine([{ start: 0, duration: 1, pitch }]));
+      return lineShares(easiestOf(edge, { valved }), makeLine([{ start: 0, duration: 1, pitch }]));
     };
     // Reeds a semitone apart do not bend: the highest is overblown, the lowest a bend of a valved reed.
     expect(at(127, 125, false)).toMatchObject({ octaves: 0, overbent: 1, missing: 0 });
@@ -73,7 +73,7 @@ describe('lineShares', () => {
     const wide = makeTuning({ id: 'wide', blow: 'C3 C5', draw: 'C3 C5' });
     const low = easiestOf(makeHarp('C', { tuning: wide }), {});
     const at = (pitch: number) =>
-      lineFit(low, makeLine([{ start: 0, duration: 1, pitch }])).octaves;
+      lineShares(low, makeLine([{ start: 0, duration: 1, pitch }])).octaves;
     expect([at(60), at(84), at(36)]).toEqual([-1, -1, 1]);
   });
 
