@@ -22,6 +22,7 @@ export const SCHEMA_TABLE: readonly SchemaRow[] = [
   { dir: 'line', type: 'Line', name: 'line' },
   { dir: 'chord-tone', type: 'Score', name: 'score' },
   { dir: 'playability', type: 'EffortModel', name: 'effort-model' },
+  { dir: 'practice', type: 'Phrase', name: 'phrase' },
   { dir: 'study', type: 'StudyTune', name: 'study-tune' },
   { dir: 'study', type: 'StudyResult', name: 'study-result' },
   { dir: 'cli', type: 'PickAnswer', name: 'pick', harps: 'by-name' },

@@ -52,6 +52,8 @@ export const ERROR_CODES = /* @__PURE__ */ Object.freeze({
   // practice
   COMPOSE_INVALID: 'is not part of what a line can be composed from',
   COMPOSE_IMPOSSIBLE: 'has no line that satisfies all constraints',
+  PHRASE_UNKNOWN: 'is not a phrase of the catalogue',
+  PHRASE_INVALID: 'is not part of a valid phrase',
   // files and commands
   FILE_UNREADABLE: 'cannot be read',
   FILE_UNWRITABLE: 'cannot be written',

@@ -6,6 +6,31 @@
 
 // Practice lines
 export { PRACTICE_CAUTIONS } from './cautions.js';
+// Phrases, kept by degrees
+export { findPhrases, modeOfPhrase, type PhraseFilter } from './catalogue/find-phrases.js';
+export { type GradeLimits, PHRASE_GRADES } from './catalogue/grades.js';
+export { type FormatPhraseOptions, formatPhrase } from './phrase/format-phrase.js';
+export { phraseChart, type PhraseTime } from './phrase/harmony.js';
+export { makePhrase, type PhraseDetails, readPhrase } from './phrase/make-phrase.js';
+export { type ParsePhraseOptions, parsePhrase } from './phrase/parse-phrase.js';
+export {
+  BEND_SHAPES,
+  type BendShape,
+  PHRASE_KINDS,
+  type Phrase,
+  type PhraseBend,
+  type PhraseGrade,
+  type PhraseKind,
+  type PhraseNote,
+} from './phrase/phrase.js';
+export { type PlaceOptions, placePhrase } from './phrase/place-phrase.js';
+export type {
+  OtherHarmony,
+  PhraseChange,
+  PhraseNotPlaced,
+  PlacedPhrase,
+} from './phrase/placed-phrase.js';
+export { type PhraseLike, phraseById } from './phrase/to-phrase.js';
 // Lines drawn by chance, under constraints
 export { type ComposedLine, type ComposedStep, composeLine } from './compose/compose-line.js';
 export type { ComposeOptions } from './compose/compose-options.js';

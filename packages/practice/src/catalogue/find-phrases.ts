@@ -1,0 +1,82 @@
+import { FEELS, type Feel } from '@reedplate/form';
+import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import {
+  type Mode,
+  type OptionNames,
+  requireInteger,
+  requireOneOf,
+  requireOptions,
+} from '@reedplate/pitch';
+import { phraseChart } from '../phrase/harmony.js';
+import { PHRASE_KINDS, type Phrase, type PhraseGrade, type PhraseKind } from '../phrase/phrase.js';
+import { allPhrases } from './phrases.js';
+
+/** Which phrases {@link findPhrases} gives; what is left out is free. */
+export interface PhraseFilter {
+  readonly kind?: PhraseKind;
+  readonly position?: Phrase['position'];
+  readonly mode?: Mode;
+  readonly feel?: Feel;
+  /** The highest grade, 1 to 5. */
+  readonly grade?: PhraseGrade;
+  /** The highest level. */
+  readonly level?: TechniqueLevel;
+  /** Phrases to choose from; default the catalogue. */
+  readonly from?: readonly Phrase[];
+}
+
+const FILTER: OptionNames<PhraseFilter> = {
+  kind: true,
+  position: true,
+  mode: true,
+  feel: true,
+  grade: true,
+  level: true,
+  from: true,
+};
+
+/**
+ * The phrases of the catalogue, or of a list of one's own, that answer a description: all of them where
+ * nothing is asked. In the order of the catalogue.
+ *
+ * @throws ReedplateError `OPTION_UNKNOWN`, `NUMBER_RANGE`
+ * @example
+ * ```ts
+ * import { findPhrases } from '@reedplate/practice';
+ *
+ * findPhrases({ kind: 'turnaround', position: 3, grade: 1 }).map(({ id }) => id)[0]; // => 'turn-minor-five'
+ * findPhrases({ kind: 'lick', position: 9 }); // => []
+ * findPhrases({ grade: 6 as 5 }); // throws NUMBER_RANGE
+ * ```
+ */
+export function findPhrases(filter: PhraseFilter = {}): readonly Phrase[] {
+  const { kind, position, mode, feel, grade, level, from } = checkFilter(filter);
+  const most = level === undefined ? TECHNIQUE_LEVELS.length : TECHNIQUE_LEVELS.indexOf(level);
+  return Object.freeze(
+    (from ?? allPhrases()).filter(
+      (phrase) =>
+        (kind === undefined || phrase.kind === kind) &&
+        (position === undefined || phrase.position === position) &&
+        (mode === undefined || modeOfPhrase(phrase) === mode) &&
+        (feel === undefined || phrase.feel === feel) &&
+        (grade === undefined || phrase.grade <= grade) &&
+        TECHNIQUE_LEVELS.indexOf(phrase.level) <= most,
+    ),
+  );
+}
+
+/** Whether a phrase is for a song in major or in minor, by its chords. */
+export function modeOfPhrase(phrase: Phrase): Mode {
+  return phraseChart(phrase, 'C').key === 'Cm' ? 'minor' : 'major';
+}
+
+function checkFilter(filter: PhraseFilter): PhraseFilter {
+  const { kind, position, mode, feel, grade, level } = requireOptions(filter, FILTER, 'findPhrases');
+  if (kind !== undefined) requireOneOf(kind, PHRASE_KINDS, { what: 'a kind of phrase' });
+  if (mode !== undefined) requireOneOf(mode, ['major', 'minor'], { what: 'a mode' });
+  if (feel !== undefined) requireOneOf(feel, FEELS, { what: 'a feel' });
+  if (level !== undefined) requireOneOf(level, TECHNIQUE_LEVELS, { what: 'a technique level' });
+  if (position !== undefined) requireInteger(position, { min: 1, max: 12, what: 'a position' });
+  if (grade !== undefined) requireInteger(grade, { min: 1, max: 5, what: 'a grade' });
+  return filter;
+}

@@ -1,0 +1,85 @@
+import type { PhraseGroup } from './phrase-row.js';
+
+/** Fourth position: natural minor, from 6 draw upwards. */
+export const ROWS_FOURTH: PhraseGroup = {
+  position: 4,
+  harmony: '| i7 |',
+  rows: [
+    {
+      id: 'cedar',
+      kind: 'lick',
+      grade: 1,
+      trains: '1 b3 5',
+      tab: '-6 +7 +8:2',
+    },
+    {
+      id: 'cedar-down',
+      kind: 'lick',
+      grade: 1,
+      trains: '5 4 b3 1',
+      tab: '+8:1/2 -8:1/2 +7:1/2 -6:1/2 -6:2',
+    },
+    {
+      id: 'lark',
+      kind: 'lick',
+      grade: 1,
+      trains: 'up the scale to the fifth',
+      tab: '-6:1/2 -7:1/2 +7:1/2 -8:1/2 +8:2',
+    },
+    {
+      id: 'lark-low',
+      kind: 'lick',
+      grade: 2,
+      trains: 'the seventh below the root',
+      tab: '+8:1/2 +7:1/2 -6:1/2 +6:1/2 -6:2',
+    },
+    {
+      id: 'cliff',
+      kind: 'lick',
+      grade: 1,
+      trains: 'from the seventh down',
+      tab: '+9:1/2 +8:1/2 -8:1/2 +7:1/2 -6:2',
+    },
+    {
+      id: 'gull',
+      kind: 'lick',
+      grade: 5,
+      trains: '5 b5 4 b3 1 with a blow bend',
+      tab: "+8:1/2 +8':1/2 -8:1/2 +7:1/2 -6:2",
+    },
+    {
+      id: 'fourth-slow',
+      kind: 'lick',
+      grade: 1,
+      trains: 'slow: long and short upwards',
+      metre: '12/8',
+      feel: 'slow-12/8',
+      tab: '-6:2/3 +7:1/3 -8:2/3 +8:1/3 +8:2',
+    },
+    {
+      id: 'fourth-four',
+      kind: 'fill',
+      grade: 1,
+      trains: 'tones of iv',
+      harmony: '| iv7 |',
+      tab: 'r:2 -8:1/2 +7:1/2 -6',
+    },
+    {
+      id: 'fourth-riff',
+      kind: 'riff',
+      grade: 1,
+      trains: '1 b3 4 b3, counted from the chord',
+      from: 'chord',
+      feel: 'straight',
+      tab: '-6:1/2 +7:1/2 -8:1/2 +7:1/2 -6 r',
+    },
+    {
+      id: 'fourth-arch',
+      kind: 'lick',
+      grade: 2,
+      trains: 'two bars in one arch',
+      harmony: '| i7 | i7 |',
+      tab: '-6:1/2 +7:1/2 +8:1/2 +9:1/2 +8:2 | -8:1/2 +7:1/2 -7:1/2 -6:1/2 -6:2',
+    },
+  ],
+};
