@@ -4,13 +4,21 @@
  * @packageDocumentation
  */
 
-// Practice lines
-export { PRACTICE_CAUTIONS } from './cautions.js';
 // Phrases, kept by degrees
 export { findPhrases, modeOfPhrase, type PhraseFilter } from './catalogue/find-phrases.js';
 export { type GradeLimits, PHRASE_GRADES } from './catalogue/grades.js';
+// Practice lines
+export { PRACTICE_CAUTIONS } from './cautions.js';
+// Lines drawn by chance, under constraints
+export { type ComposedLine, type ComposedStep, composeLine } from './compose/compose-line.js';
+export type { ComposeOptions } from './compose/compose-options.js';
+export { LINE_ENDINGS, type LineEnding } from './compose/constraints.js';
+export { learnMelody, type MelodyExample } from './compose/learn-melody.js';
+export { DEFAULT_MELODY_MODEL, type MelodyModel } from './compose/melody-model.js';
+export type { Density } from './compose/rhythm.js';
+export type { RhythmCell } from './compose/rhythm-cells.js';
 export { type FormatPhraseOptions, formatPhrase } from './phrase/format-phrase.js';
-export { phraseChart, type PhraseTime } from './phrase/harmony.js';
+export { type PhraseTime, phraseChart } from './phrase/harmony.js';
 export { makePhrase, type PhraseDetails, readPhrase } from './phrase/make-phrase.js';
 export { type ParsePhraseOptions, parsePhrase } from './phrase/parse-phrase.js';
 export {
@@ -31,14 +39,6 @@ export type {
   PlacedPhrase,
 } from './phrase/placed-phrase.js';
 export { type PhraseLike, phraseById } from './phrase/to-phrase.js';
-// Lines drawn by chance, under constraints
-export { type ComposedLine, type ComposedStep, composeLine } from './compose/compose-line.js';
-export type { ComposeOptions } from './compose/compose-options.js';
-export { LINE_ENDINGS, type LineEnding } from './compose/constraints.js';
-export { learnMelody, type MelodyExample } from './compose/learn-melody.js';
-export { DEFAULT_MELODY_MODEL, type MelodyModel } from './compose/melody-model.js';
-export type { Density } from './compose/rhythm.js';
-export type { RhythmCell } from './compose/rhythm-cells.js';
 export {
   PRACTICE_KINDS,
   type PracticeKind,

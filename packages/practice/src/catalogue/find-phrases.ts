@@ -71,7 +71,11 @@ export function modeOfPhrase(phrase: Phrase): Mode {
 }
 
 function checkFilter(filter: PhraseFilter): PhraseFilter {
-  const { kind, position, mode, feel, grade, level } = requireOptions(filter, FILTER, 'findPhrases');
+  const { kind, position, mode, feel, grade, level } = requireOptions(
+    filter,
+    FILTER,
+    'findPhrases',
+  );
   if (kind !== undefined) requireOneOf(kind, PHRASE_KINDS, { what: 'a kind of phrase' });
   if (mode !== undefined) requireOneOf(mode, ['major', 'minor'], { what: 'a mode' });
   if (feel !== undefined) requireOneOf(feel, FEELS, { what: 'a feel' });

@@ -52,7 +52,7 @@ export const ROWS_CALLS: PhraseGroup = {
       kind: 'call',
       grade: 3,
       trains: 'the flat fifth in passing',
-      tab: "-4:1/2 -4':1/2 +4:1/2 -3:1/2 r:2 | -4:1/2 -4':1/2 +4:1/2 -3:1/2 r:2",
+      tab: "-4:1/2 -4':1/2 +4:1/2 -3:1/2 r:2 | -3:1/2 -4:1/2 -4 r:2",
     },
     {
       id: 'stable-response',

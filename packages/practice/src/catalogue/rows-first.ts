@@ -15,7 +15,7 @@ export const ROWS_FIRST: PhraseGroup = {
       id: 'step-down',
       kind: 'lick',
       grade: 1,
-      trains: '5 3 2 1',
+      trains: 'five three two one, by step',
       tab: '+6:1/2 +5:1/2 -4:1/2 +4:1/2 +4:2',
     },
     {

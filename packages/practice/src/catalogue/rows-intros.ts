@@ -18,7 +18,7 @@ export const ROWS_INTROS: PhraseGroup = {
       grade: 2,
       trains: 'roots and fifths, then a run',
       harmony: '| V7 | IV7 | I7 | V7 |',
-      tab: '-4 -4 -6 r | +4 +4 +6 r | -2:1/2 -3:1/2 -4:1/2 +5:1/2 -4:2 | -4:1/2 -4:1/2 -4 r:2',
+      tab: '-4 -4 -6 r | +4 +4 +5 r | -2:1/2 -3:1/2 -4:1/2 +5:1/2 -4:2 | -4:1/2 -4:1/2 -4 r:2',
     },
     {
       id: 'in-from-five-blue',

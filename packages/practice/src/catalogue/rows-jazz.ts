@@ -69,7 +69,7 @@ export const ROWS_JAZZ: PhraseGroup = {
       trains: 'second position: the third of V from 2 draw bent',
       position: 2,
       harmony: '| ii7 V7 | I7 |',
-      tab: "+4:1/2 +5:1/2 +6 -1:1/2 -2':1/2 -1 | -2:2 r:2",
+      tab: "+4:1/2 +5:1/2 +4 -1:1/2 -2':1/2 -1 | -2:2 r:2",
     },
     {
       id: 'sharp-four',

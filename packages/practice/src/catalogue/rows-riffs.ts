@@ -16,8 +16,8 @@ export const ROWS_RIFFS: PhraseGroup = {
       id: 'stair',
       kind: 'riff',
       grade: 1,
-      trains: '1 3 5 6 in quarters',
-      tab: '-2 -3 -4 +5',
+      trains: '1 3 5 6 5, counted from the chord',
+      tab: '-2 -3:1/2 -4:1/2 +5 -4',
     },
     {
       id: 'stair-and-back',

@@ -210,7 +210,7 @@ export const ROWS_TURNAROUNDS: PhraseGroup = {
       grade: 2,
       trains: 'minor: four chords that step down',
       position: 3,
-      harmony: '| i bVII | bVI V |',
+      harmony: '| i bVII | bVI V7 |',
       tab: '-6:1/2 -5:1/2 -4 +6:1/2 +5:1/2 +4 | -5:1/2 -4:1/2 -5 +6:1/2 +5:1/2 -6',
     },
     {

@@ -75,9 +75,9 @@ export const ROWS_TWELFTH: PhraseGroup = {
       id: 'twelfth-riff',
       kind: 'riff',
       grade: 2,
-      trains: '1 3 5 6, counted from the chord',
+      trains: '1 3 5 6 5, counted from the chord',
       from: 'chord',
-      tab: '-5 -6 +7 -8',
+      tab: '-5 -6:1/2 +7:1/2 -8 +7',
     },
   ],
 };

@@ -27,7 +27,13 @@ function checkNote(note: unknown, index: number, ticks: number): PhraseNote {
     path,
   });
   const integer = (value: unknown, min: number, max: number, field: string): number =>
-    requireInteger(value, { min, max, what: field, code: CODE, where: { path: `${path}.${field}` } });
+    requireInteger(value, {
+      min,
+      max,
+      what: field,
+      code: CODE,
+      where: { path: `${path}.${field}` },
+    });
   const start = integer(at, 0, ticks - 1, 'at');
   return {
     at: start,
@@ -78,6 +84,10 @@ function requireOneMouth(before: PhraseNote, note: PhraseNote, index: number): v
     throw invalidPhrase(note, 'another pitch, as long as what begins with it', where);
   }
   if (before.at + before.length > note.at) {
-    throw invalidPhrase(note.at, `a time from ${before.at + before.length}, when the note before ends`, where);
+    throw invalidPhrase(
+      note.at,
+      `a time from ${before.at + before.length}, when the note before ends`,
+      where,
+    );
   }
 }

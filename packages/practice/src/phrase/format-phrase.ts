@@ -51,7 +51,11 @@ export function formatPhrase(given: PhraseLike, options: FormatPhraseOptions = {
   const { harp: like = 'C', position = phrase.position, dialect, known } = asked;
   const harp = toHarp(like, known);
   const key = songKeyOf(harp, position);
-  const line = lineOfPhrase(phrase, phraseChart(phrase, key.tonic), homeTonic(harp, key.pitchClass));
+  const line = lineOfPhrase(
+    phrase,
+    phraseChart(phrase, key.tonic),
+    homeTonic(harp, key.pitchClass),
+  );
   const path = bestPath(line, harp, { level: 'overbends' });
   const soundings = path.playable ? { soundings: path.soundings } : {};
   return writeBars(tabOfLine(line, harp, soundings), phrase, dialect);

@@ -1,4 +1,12 @@
-import { type Chart, chordAt, type Form, formatForm, makeChart, makeForm, parseForm } from '@reedplate/form';
+import {
+  type Chart,
+  chordAt,
+  type Form,
+  formatForm,
+  makeChart,
+  makeForm,
+  parseForm,
+} from '@reedplate/form';
 import { parseMetre } from '@reedplate/line';
 import {
   asErrorOf,
@@ -30,7 +38,11 @@ function readHarmony(text: unknown): ReadHarmony {
   const read = asErrorOf('PHRASE_INVALID', { path: 'harmony' }, () => {
     const { bars } = parseForm(text as string);
     // Each bar by itself, so that a bar like the one before it is written out.
-    const written = bars.map((bar) => formatForm(makeForm([bar])).slice(2, -2).trim());
+    const written = bars.map((bar) =>
+      formatForm(makeForm([bar]))
+        .slice(2, -2)
+        .trim(),
+    );
     return { text: `| ${written.join(' | ')} |`, bars };
   });
   if (READ.size >= MOST_READ) READ.clear();

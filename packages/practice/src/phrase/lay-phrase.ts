@@ -1,9 +1,17 @@
 import type { Chart } from '@reedplate/form';
 import { parseMetre } from '@reedplate/line';
-import { type Chord, parseKey, type PitchClass, ReedplateError, type ScaleDegree, requireInteger, toPitchClass } from '@reedplate/pitch';
+import {
+  type Chord,
+  type PitchClass,
+  parseKey,
+  ReedplateError,
+  requireInteger,
+  type ScaleDegree,
+  toPitchClass,
+} from '@reedplate/pitch';
 import { barsOf, phraseChart, rootAbove, semitonesOf, soundingChord, tonicOf } from './harmony.js';
-import type { OtherHarmony } from './placed-phrase.js';
 import type { Phrase } from './phrase.js';
+import type { OtherHarmony } from './placed-phrase.js';
 
 /** A note of a phrase in the time of a chart, before an octave is chosen. */
 export interface LaidNote {
@@ -50,9 +58,18 @@ export function layPhrase(phrase: Phrase, chart: Chart, bar: number): LaidPhrase
     const chord = soundingChord(chart, inChart);
     const root = phrase.from === 'chord' ? rootAbove(chart, inChart) : 0;
     const wanted = root + semitonesOf(note.degree) + 12 * note.octave;
-    const bent = phrase.from === 'chord' ? toneOf(note.degree, soundingChord(own, note.at), chord) : 0;
+    const bent =
+      phrase.from === 'chord' ? toneOf(note.degree, soundingChord(own, note.at), chord) : 0;
     const above = wanted + bent;
-    return { note: index, start, duration, wanted, above, chord, isChordTone: isTone(above, chord, chart) };
+    return {
+      note: index,
+      start,
+      duration,
+      wanted,
+      above,
+      chord,
+      isChordTone: isTone(above, chord, chart),
+    };
   });
   return { pickup, notes, otherHarmony: othersOf(own, chart, bar) };
 }

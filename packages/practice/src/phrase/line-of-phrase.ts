@@ -1,5 +1,5 @@
 import type { Chart } from '@reedplate/form';
-import { makeLine, type Line, type PitchPoint, parseMetre, type TimedNote } from '@reedplate/line';
+import { type Line, makeLine, type PitchPoint, parseMetre, type TimedNote } from '@reedplate/line';
 import { rootAbove, semitonesOf } from './harmony.js';
 import type { Phrase, PhraseBend, PhraseNote } from './phrase.js';
 
@@ -41,7 +41,11 @@ export function timedNote({ accent, grace, bend }: PhraseNote, laid: Laid): Time
 }
 
 /** A scoop or a fall takes a quarter of a beat, or half of a short note. Design choice. */
-function curveOf({ shape, cents }: PhraseBend, duration: number, beat: number): readonly PitchPoint[] {
+function curveOf(
+  { shape, cents }: PhraseBend,
+  duration: number,
+  beat: number,
+): readonly PitchPoint[] {
   const move = Math.max(1, Math.min(Math.floor(duration / 2), Math.floor(beat / 4)));
   const low = -cents;
   const rest = duration - move;

@@ -52,16 +52,40 @@ describe('makePhrase', () => {
 
   it.each([
     ['no notes', () => makePhrase([]), 'PHRASE_INVALID notes'],
-    ['a degree there is not', () => makePhrase([{ ...ROOT, degree: '8' as '1' }]), 'PHRASE_INVALID notes[0].degree'],
-    ['a note longer than the chords', () => makePhrase([{ ...ROOT, length: 3841 }]), 'PHRASE_INVALID notes[0].length'],
-    ['two notes at once of other length', () => makePhrase([ROOT, { ...ROOT, degree: '3', length: 480 }]), 'PHRASE_INVALID notes[1]'],
-    ['a note before the one before it ends', () => makePhrase([ROOT, { ...ROOT, at: 480 }]), 'PHRASE_INVALID notes[1]'],
+    [
+      'a degree there is not',
+      () => makePhrase([{ ...ROOT, degree: '8' as '1' }]),
+      'PHRASE_INVALID notes[0].degree',
+    ],
+    [
+      'a note longer than the chords',
+      () => makePhrase([{ ...ROOT, length: 3841 }]),
+      'PHRASE_INVALID notes[0].length',
+    ],
+    [
+      'two notes at once of other length',
+      () => makePhrase([ROOT, { ...ROOT, degree: '3', length: 480 }]),
+      'PHRASE_INVALID notes[1]',
+    ],
+    [
+      'a note before the one before it ends',
+      () => makePhrase([ROOT, { ...ROOT, at: 480 }]),
+      'PHRASE_INVALID notes[1]',
+    ],
     ['chords that are none', () => makePhrase([ROOT], { harmony: 'H7' }), 'PHRASE_INVALID harmony'],
     ['an id with spaces', () => makePhrase([ROOT], { id: 'My phrase' }), 'PHRASE_INVALID id'],
     ['a grade of 6', () => makePhrase([ROOT], { grade: 6 as 5 }), 'PHRASE_INVALID grade'],
-    ['a bend of no shape', () => makePhrase([{ ...ROOT, bend: { shape: 'up' as 'dip', cents: 50 } }]), 'PHRASE_INVALID notes[0].bend.shape'],
+    [
+      'a bend of no shape',
+      () => makePhrase([{ ...ROOT, bend: { shape: 'up' as 'dip', cents: 50 } }]),
+      'PHRASE_INVALID notes[0].bend.shape',
+    ],
     ['a detail there is not', () => makePhrase([ROOT], { tempo: 90 } as object), 'OPTION_UNKNOWN'],
-    ['a pickup of a whole bar', () => makePhrase([ROOT], { pickup: 3840 }), 'PHRASE_INVALID pickup'],
+    [
+      'a pickup of a whole bar',
+      () => makePhrase([ROOT], { pickup: 3840 }),
+      'PHRASE_INVALID pickup',
+    ],
   ])('makePhrase refuses %s', (_, run, expected) => {
     expect(codeOf(run)).toBe(expected);
   });
@@ -69,7 +93,9 @@ describe('makePhrase', () => {
 
 describe('readPhrase', () => {
   it('readPhrase reads what JSON makes of a phrase', () => {
-    const phrase = makePhrase([{ ...ROOT, accent: true, bend: { shape: 'scoop', cents: 80 } }], { kind: 'riff' });
+    const phrase = makePhrase([{ ...ROOT, accent: true, bend: { shape: 'scoop', cents: 80 } }], {
+      kind: 'riff',
+    });
     expect(readPhrase(JSON.stringify(phrase))).toEqual(phrase);
   });
 

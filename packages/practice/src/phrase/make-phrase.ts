@@ -92,7 +92,9 @@ export function readPhrase(json: unknown): Phrase {
   const fields = [...Object.keys(PHRASE_DETAILS), 'notes'] as (keyof Phrase)[];
   const { notes, ...details } = requireFields(readJson(json), fields, { code: CODE });
   // makePhrase checks each value; here only the names of the fields are known to be right.
-  return asErrorOf(CODE, {}, () => makePhrase(notes as readonly PhraseNote[], details as PhraseDetails));
+  return asErrorOf(CODE, {}, () =>
+    makePhrase(notes as readonly PhraseNote[], details as PhraseDetails),
+  );
 }
 
 function checkWords({ id, name, trains = '', source = 'not stated' }: PhraseDetails) {

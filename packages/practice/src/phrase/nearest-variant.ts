@@ -49,7 +49,9 @@ export function nearestVariant(
   const single = notes.map((note) => nearestPitch(note, tonic, reach, classes));
   if (single.includes(undefined)) return undefined;
   const pitches = withGrips(notes, single as number[], reach);
-  const changes = notes.flatMap((note, index) => changeOf(note, pitches[index] ?? null, tonic, reach));
+  const changes = notes.flatMap((note, index) =>
+    changeOf(note, pitches[index] ?? null, tonic, reach),
+  );
   const moved = changes.reduce(
     (sum, { wanted, played }) => sum + (played === null ? 12 : Math.abs(played - wanted)),
     0,

@@ -17,7 +17,8 @@ export function parseManner(words: string, column: number): NoteManner {
     const [, shape, cents = `${USUAL_CENTS}`] = BEND_WORD.exec(word) ?? [];
     const known = BEND_SHAPES.find((each) => each === shape);
     if (word === 'accent' || word === 'grace') manner = { ...manner, [word]: true };
-    else if (known !== undefined) manner = { ...manner, bend: { shape: known, cents: Number(cents) } };
+    else if (known !== undefined)
+      manner = { ...manner, bend: { shape: known, cents: Number(cents) } };
     else throw invalidPhrase(word, `accent, grace, ${BEND_SHAPES.join(', ')}`, { column });
   }
   return manner;

@@ -8,7 +8,7 @@ const degreesOf = (text: string, position: 1 | 2 | 3 | 12) =>
 
 describe('parsePhrase', () => {
   it('parsePhrase turns marks into degrees of the position', () => {
-    expect(degreesOf("-1 -2 -3' -3 -4", 2)).toEqual(['5-1', '10', 'b30', '30', '50']);
+    expect(degreesOf("-1:1/2 -2:1/2 -3' -3 -4", 2)).toEqual(['5-1', '10', 'b30', '30', '50']);
     expect(degreesOf('+4 +5 +6', 1)).toEqual(['11', '31', '51']);
     expect(degreesOf("-4 -5 -6 -6'", 3)).toEqual(['11', 'b31', '51', 'b51']);
     expect(degreesOf('-5 -6 +7', 12)).toEqual(['11', '31', '51']);
@@ -34,7 +34,14 @@ describe('parsePhrase', () => {
     expect(notes).toEqual([
       { at: 480, length: 320, degree: '5', octave: 0, accent: true },
       { at: 800, length: 160, degree: '5', octave: 0, grace: true },
-      { at: 960, length: 960, degree: '3', octave: 0, accent: true, bend: { shape: 'fall', cents: 100 } },
+      {
+        at: 960,
+        length: 960,
+        degree: '3',
+        octave: 0,
+        accent: true,
+        bend: { shape: 'fall', cents: 100 },
+      },
     ]);
   });
 
@@ -53,12 +60,15 @@ describe('parsePhrase', () => {
 
 describe('formatPhrase', () => {
   it('formatPhrase writes bar lines and manners, and the rest before the first note', () => {
-    const text = 'r:1/2 -4:1/2;accent -3:3;scoop | -2:2;fall100+accent'.replace('fall100+accent', 'accent+fall100');
+    const text = 'r:1/2 -4:1/2;accent -3:3;scoop | -4:2;fall100+accent'.replace(
+      'fall100+accent',
+      'accent+fall100',
+    );
     expect(formatPhrase(parsePhrase(text, { harmony: 'I7 | I7' }))).toBe(text);
   });
 
   it('formatPhrase puts a bar line behind a pickup', () => {
-    const text = '-2:1/2 -3:1/2 | -4:4';
+    const text = '-3:1/2 -3:1/2 | -4:4';
     expect(formatPhrase(parsePhrase(text, { pickup: 960 }))).toBe(text);
   });
 

@@ -1,5 +1,5 @@
-import type { Chart } from '@reedplate/form';
 import { checkChart } from '@reedplate/chord-tone';
+import type { Chart } from '@reedplate/form';
 import {
   type Harp,
   type HarpLike,
@@ -181,5 +181,11 @@ function notPlaced(
       ? [chord.symbol]
       : [],
   );
-  return Object.freeze({ playable: false, phrase: id, harp, bar, without: Object.freeze([...new Set(without)]) });
+  return Object.freeze({
+    playable: false,
+    phrase: id,
+    harp,
+    bar,
+    without: Object.freeze([...new Set(without)]),
+  });
 }

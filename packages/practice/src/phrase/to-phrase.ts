@@ -25,7 +25,13 @@ export function phraseById(id: string): Phrase {
     code: 'PHRASE_UNKNOWN',
     value: id,
     expected: `the id of one of the ${phrases.length} phrases, such as ${phrases[0]?.id}`,
-    nearest: typeof id === 'string' ? nearestOf(id, phrases.map((phrase) => phrase.id)) : undefined,
+    nearest:
+      typeof id === 'string'
+        ? nearestOf(
+            id,
+            phrases.map((phrase) => phrase.id),
+          )
+        : undefined,
   });
 }
 
