@@ -9,6 +9,26 @@ export { findPhrases, modeOfPhrase, type PhraseFilter } from './catalogue/find-p
 export { type GradeLimits, PHRASE_GRADES } from './catalogue/grades.js';
 // Practice lines
 export { PRACTICE_CAUTIONS } from './cautions.js';
+// Variations
+export { ORNAMENTS, type Ornament, type PhraseVariation } from './vary/variation.js';
+export { varyPhrase } from './vary/vary-phrase.js';
+// Exercises
+export type { ExerciseKind } from './exercise/exercise-table.js';
+export {
+  EXERCISE_KINDS,
+  type Exercise,
+  type ExerciseOptions,
+  makeExercise,
+} from './exercise/make-exercise.js';
+// The chords of a key
+export { describeKeyChords } from './key-chords/describe-key-chords.js';
+export {
+  type ChordPlace,
+  type KeyChord,
+  type KeyChords,
+  type KeyChordsOptions,
+  keyChords,
+} from './key-chords/key-chords.js';
 // Lines drawn by chance, under constraints
 export { type ComposedLine, type ComposedStep, composeLine } from './compose/compose-line.js';
 export type { ComposeOptions } from './compose/compose-options.js';

@@ -84,7 +84,7 @@ export function isTone(above: number, chord: Chord | null, chart: Chart): boolea
  * How far a chord tone moves where the chord has the same step otherwise: a third over a minor chord
  * goes down by one.
  */
-function toneOf(degree: ScaleDegree, own: Chord | null, found: Chord | null): number {
+export function toneOf(degree: ScaleDegree, own: Chord | null, found: Chord | null): number {
   if (own === null || found === null) return 0;
   const at: number = semitonesOf(degree);
   const step = STEPS.find((steps) => steps.includes(at));

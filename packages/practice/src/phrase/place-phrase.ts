@@ -6,7 +6,6 @@ import {
   harpRange,
   type KnownTunings,
   type PlayerLike,
-  type TechniqueLevel,
   toHarp,
 } from '@reedplate/layout';
 import { type Line, makeLine, parseMetre } from '@reedplate/line';
@@ -106,7 +105,7 @@ function easiestOctave(
     .filter((each) => cost(each) === least)
     .flatMap(({ octave, variant }): Octave[] => {
       const line = lineOf(phrase, laid, variant, chart);
-      const path = bestPath(line, harp, { level: level as TechniqueLevel });
+      const path = bestPath(line, harp, { level });
       return path.playable ? [{ octave, variant, line, path }] : [];
     })
     .reduce<Octave | undefined>(

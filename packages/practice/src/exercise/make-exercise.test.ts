@@ -1,0 +1,75 @@
+import { makeChart } from '@reedplate/form';
+import { makePlayer } from '@reedplate/layout';
+import { parseMetre } from '@reedplate/line';
+import { describe, expect, it } from 'vitest';
+import { EXERCISE_KINDS, type Exercise, makeExercise } from './make-exercise.js';
+import type { ExerciseKind } from './exercise-table.js';
+
+const chart = makeChart('basic', 'G');
+function exercise(kind: ExerciseKind, on = chart, level: 'natural' | 'bends' = 'bends'): Exercise {
+  const made = makeExercise(on, 'C', { kind, level });
+  if (!made.playable) throw new Error(`no ${kind}`);
+  return made;
+}
+
+describe('makeExercise', () => {
+  it.each(EXERCISE_KINDS)('makeExercise gives %s a line, a goal and rests to breathe', (kind) => {
+    const { line, goal, soundings, tab } = exercise(kind);
+    expect(goal.length).toBeGreaterThan(30);
+    expect(soundings.length).toBe(new Set(line.notes.map(({ start }) => start)).size);
+    expect(tab).toContain('r');
+    // No bar without a rest of half a beat.
+    const { barTicks, beatTicks } = parseMetre(line.metre);
+    const last = line.notes.at(-1);
+    const bars = Math.ceil(((last?.start ?? 0) + (last?.duration ?? 0)) / barTicks);
+    for (let bar = 0; bar < bars; bar += 1) {
+      const inBar = line.notes.filter(({ start }) => Math.floor(start / barTicks) === bar);
+      const times = new Map(inBar.map(({ start, duration }) => [start, duration]));
+      const held = [...times.values()].reduce((sum, each) => sum + each, 0);
+      expect(held, `bar ${bar + 1}`).toBeLessThanOrEqual(barTicks - beatTicks / 2);
+    }
+  });
+
+  it('makeExercise plays roots, thirds and sevenths of each chord', () => {
+    const classes = (kind: ExerciseKind) => exercise(kind).line.notes.map(({ pitch }) => pitch % 12);
+    expect(new Set(classes('roots-in-time'))).toEqual(new Set([7, 0, 2]));
+    expect(classes('thirds').slice(0, 2)).toEqual([7, 11]);
+    expect(classes('sevenths').slice(0, 2)).toEqual([7, 5]);
+    expect(classes('arpeggios-up').slice(0, 4)).toEqual([7, 11, 2, 5]);
+    expect(classes('arpeggios-down').slice(0, 4)).toEqual([5, 2, 11, 7]);
+  });
+
+  it('makeExercise plays minor thirds over minor chords', () => {
+    const made = makeExercise(makeChart('minor', 'D'), 'C', { kind: 'thirds' });
+    expect(made.playable && made.line.notes[1]?.pitch % 12).toBe(5);
+  });
+
+  it('makeExercise drills each bend: approach, hold, release', () => {
+    const { line, soundings, cautions } = exercise('bend-drill');
+    const first = line.notes.slice(0, 3);
+    expect(first.map(({ pitch }) => pitch)).toEqual([62, 61, 62]);
+    expect(first[1]?.curve).toEqual([
+      { at: 0, cents: 100 },
+      { at: 480, cents: 0 },
+    ]);
+    expect(soundings.every(([sounding]) => (sounding?.hole ?? 9) <= 6)).toBe(true);
+    expect(cautions.length).toBe(1);
+    const level = makePlayer(['natural', { technique: 'bend', holes: [4], breath: 'draw' }]);
+    const only = makeExercise(chart, 'C', { kind: 'bend-drill', level });
+    expect(only.playable && only.line.notes.length).toBe(3);
+  });
+
+  it('makeExercise warns of dizziness where breath is drilled, and there alone', () => {
+    expect(exercise('breath-balance').cautions.length).toBe(1);
+    expect(exercise('thirds').cautions).toEqual([]);
+  });
+
+  it('makeExercise refuses what is no exercise, and a drill of bends without a bend', () => {
+    expect(() => makeExercise(chart, 'C', { kind: 'roofs' as 'thirds' })).toThrow(
+      expect.objectContaining({ code: 'OPTION_UNKNOWN' }),
+    );
+    expect(() => makeExercise(chart, 'C', { kind: 'bend-drill', level: 'natural' })).toThrow(
+      expect.objectContaining({ code: 'SOUNDING_IMPOSSIBLE' }),
+    );
+  });
+});

@@ -1,0 +1,126 @@
+import { checkChart } from '@reedplate/chord-tone';
+import { type Chart, formatForm, formOfChart } from '@reedplate/form';
+import {
+  type HarpLike,
+  type KnownTunings,
+  type PlayerLike,
+  type Sounding,
+  toHarp,
+} from '@reedplate/layout';
+import { type Line, parseMetre } from '@reedplate/line';
+import {
+  type OptionNames,
+  requireOneOf,
+  requireOptions,
+  SCALE_DEGREES,
+  toPitchClass,
+} from '@reedplate/pitch';
+import { PRACTICE_CAUTIONS } from '../cautions.js';
+import { plainHarmony } from '../phrase/harmony.js';
+import { makePhrase } from '../phrase/make-phrase.js';
+import type { Phrase, PhraseNote } from '../phrase/phrase.js';
+import { placePhrase } from '../phrase/place-phrase.js';
+import type { PhraseChange, PhraseNotPlaced } from '../phrase/placed-phrase.js';
+import { bendDrill } from './bend-drill.js';
+import { semitonesOfStep } from './chord-step.js';
+import { EXERCISE_ROWS, type ExerciseKind, type ExerciseRow } from './exercise-table.js';
+
+/** The kinds of {@link makeExercise}, in the order in which they are taught. */
+export const EXERCISE_KINDS: readonly ExerciseKind[] = Object.freeze([
+  ...EXERCISE_ROWS.map(({ kind }) => kind),
+  'bend-drill' as const,
+]);
+
+/** An exercise on a harp, over a chart. */
+export interface Exercise {
+  readonly playable: true;
+  readonly kind: ExerciseKind;
+  /** What to reach, in words. */
+  readonly goal: string;
+  readonly line: Line;
+  /** What sounds each moment of the line. */
+  readonly soundings: readonly (readonly Sounding[])[];
+  readonly tab: string;
+  /** Where the harp plays another tone than the exercise asks for. */
+  readonly changes: readonly PhraseChange[];
+  /** For exercises of breath, {@link PRACTICE_CAUTIONS}; else empty. */
+  readonly cautions: readonly string[];
+}
+
+/** How {@link makeExercise} chooses. */
+export interface ExerciseOptions {
+  readonly kind: ExerciseKind;
+  /** What the player can do; default `bends`. */
+  readonly level?: PlayerLike;
+  /** Tunings of one's own, for a harp that is named in one. */
+  readonly known?: KnownTunings;
+}
+
+const OPTIONS: OptionNames<ExerciseOptions> = { kind: true, level: true, known: true };
+
+/**
+ * An exercise over one chorus of a chart: each with a rhythm, rests to breathe, and a goal that a teacher can
+ * hear. `bend-drill` takes its pitches from the harp: the natural note, the bend held for two beats, and the
+ * release, for each bend of the player's on holes 1 to 6.
+ *
+ * @throws ReedplateError `OPTION_UNKNOWN`, `CHART_INVALID`, `HARP_INVALID`, `SOUNDING_IMPOSSIBLE` for a drill of
+ *   bends that the player has not
+ * @example
+ * ```ts
+ * import { makeChart } from '@reedplate/form';
+ * import { makeExercise } from '@reedplate/practice';
+ *
+ * const chart = makeChart('basic', 'G');
+ * const exercise = makeExercise(chart, 'C', { kind: 'roots-in-time' });
+ * exercise.playable && exercise.line.notes.length; // => 24
+ * exercise.goal; // => 'Land on the root of each chord on beat 1, and stop on beat 4 to breathe.'
+ * makeExercise(chart, 'C', { kind: 'roofs' as 'thirds' }); // throws OPTION_UNKNOWN
+ * ```
+ */
+export function makeExercise(
+  chart: Chart,
+  given: HarpLike,
+  options: ExerciseOptions,
+): Exercise | (PhraseNotPlaced & { readonly goal: string }) {
+  const { kind, level = 'bends', known } = requireOptions(options, OPTIONS, 'makeExercise');
+  requireOneOf(kind, EXERCISE_KINDS, { what: 'a kind of exercise' });
+  checkChart(chart);
+  const harp = toHarp(given, known);
+  if (kind === 'bend-drill') return bendDrill(chart, harp, level);
+  const row: ExerciseRow = EXERCISE_ROWS.find((each) => each.kind === kind) ?? EXERCISE_ROWS[0];
+  const placed = placePhrase(phraseOf(row, chart), { chart, harp, level });
+  if (!placed.playable) return { ...placed, goal: row.goal };
+  const { line, soundings, tab, changes } = placed;
+  const cautions = row.breath ? PRACTICE_CAUTIONS : Object.freeze([]);
+  return Object.freeze({ playable: true, kind, goal: row.goal, line, soundings, tab, changes, cautions });
+}
+
+/** The pattern over each bar of the first chorus, as degrees above the roots of its chords. */
+function phraseOf({ kind, goal, bars }: ExerciseRow, chart: Chart): Phrase {
+  const { beatTicks } = parseMetre(chart.metre);
+  const form = formOfChart(chart);
+  const from = chart.pickup;
+  const length = form.bars.length * parseMetre(chart.metre).barTicks;
+  const spans = chart.spans.filter(({ start }) => start < from + length);
+  const notes = spans.flatMap(({ start, end, chord, bar }): PhraseNote[] => {
+    if (chord === null) return [];
+    const pattern = bars[(bar - 1) % bars.length] ?? [];
+    return pattern.flatMap(([beat, held, step, shift = 0]): PhraseNote[] => {
+      const at = start + Math.round(beat * beatTicks);
+      const until = Math.min(at + Math.round(held * beatTicks), end);
+      if (until <= at) return [];
+      const above = semitonesOfStep(chord, step) + shift;
+      const degree = SCALE_DEGREES[toPitchClass(above)] as PhraseNote['degree'];
+      return [{ at: at - from, length: until - at, degree, octave: Math.floor(above / 12) }];
+    });
+  });
+  return makePhrase(notes, {
+    id: kind,
+    from: 'chord',
+    harmony: plainHarmony(formatForm(form)),
+    metre: chart.metre,
+    feel: chart.feel,
+    trains: goal,
+    source: 'made for this catalogue',
+  });
+}

@@ -1,0 +1,48 @@
+import { positionByNumber } from '@reedplate/position';
+import type { ChordPlace, KeyChord, KeyChords } from './key-chords.js';
+
+/** Common practice, no source. */
+const WHY = [
+  'A blues stands on I, IV and V: home, a step away from home, and the chord that leads back.',
+  'All three are played with a flat seventh, so each could lead on, and none of them sounds finished.',
+  'With the notes of these three every note of the scale has a chord.',
+];
+
+/**
+ * The chords of a key in words: which they are, why a blues needs three of them, and which the harp gives
+ * whole, with breath and holes. The first page of a lesson.
+ *
+ * @example
+ * ```ts
+ * import { describeKeyChords, keyChords } from '@reedplate/practice';
+ *
+ * describeKeyChords(keyChords('G', 'C'))[0];
+ * // => 'The chords of G: I G, ii Am, iii Bm, IV C, V D, vi Em, vii° F#dim.'
+ * ```
+ */
+export function describeKeyChords({ key, harp, position, chords }: KeyChords): readonly string[] {
+  const all = chords.map(({ numeral, chord }) => `${said(numeral)} ${chord.symbol}`);
+  const { ordinal } = positionByNumber(position);
+  return Object.freeze([
+    `The chords of ${key}: ${all.join(', ')}.`,
+    ...WHY,
+    `On a harp in ${harp}, ${ordinal} position:`,
+    ...chords.filter(({ inBlues, whole }) => inBlues || whole.length > 0).map(sayChord),
+  ]);
+}
+
+function said(numeral: string): string {
+  return numeral.replace(/dim$/u, '°');
+}
+
+function sayChord({ numeral, chord, whole, natural }: KeyChord): string {
+  const name = `${said(numeral)}, ${chord.symbol}`;
+  if (whole.length > 0) return `${name}: whole on ${whole.map(sayPlace).join('; ')}.`;
+  return natural
+    ? `${name}: not whole on neighbouring holes; its tones one after the other.`
+    : `${name}: not whole, and not all its tones without bends.`;
+}
+
+function sayPlace({ breath, holes }: ChordPlace): string {
+  return `${breath} ${holes.join(' ')}`;
+}

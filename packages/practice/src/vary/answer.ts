@@ -1,0 +1,30 @@
+import { phraseChart, rootAbove, soundingChord } from '../phrase/harmony.js';
+import type { Phrase } from '../phrase/phrase.js';
+import { atHeight, heights, tonesBetween } from './degrees.js';
+import { rebuild } from './rebuild.js';
+
+/**
+ * A response to a call: its rhythm, its first half, and then down the tones of each chord to the root of
+ * the last one.
+ */
+export function answered(phrase: Phrase): Phrase {
+  const chart = phraseChart(phrase, 'C');
+  const above = heights(phrase, chart);
+  const times = [...new Set(phrase.notes.map(({ at }) => at))];
+  const half = times[Math.floor(times.length / 2)] ?? 0;
+  const last = times.at(-1) ?? 0;
+  let height = Math.max(...above.filter((_, index) => (phrase.notes[index]?.at ?? 0) <= half));
+  const notes = phrase.notes.flatMap((note, index) => {
+    if (note.at < half && note.at !== last) return [note];
+    // Of notes struck together the lowest alone goes on: a response is a single voice.
+    if (phrase.notes[index - 1]?.at === note.at) return [];
+    if (note.at === last) {
+      const root = rootAbove(chart, note.at);
+      return [atHeight(note, root + 12 * Math.floor((height - root) / 12), phrase.from, chart)];
+    }
+    const chord = soundingChord(chart, note.at);
+    height = tonesBetween(chord, chart, [height - 12, height - 1]).at(-1) ?? height;
+    return [atHeight(note, height, phrase.from, chart)];
+  });
+  return rebuild(phrase, 'answered', notes, { kind: 'response' });
+}
