@@ -9,9 +9,14 @@ export { findPhrases, modeOfPhrase, type PhraseFilter } from './catalogue/find-p
 export { type GradeLimits, PHRASE_GRADES } from './catalogue/grades.js';
 // Practice lines
 export { PRACTICE_CAUTIONS } from './cautions.js';
-// Variations
-export { ORNAMENTS, type Ornament, type PhraseVariation } from './vary/variation.js';
-export { varyPhrase } from './vary/vary-phrase.js';
+// Lines drawn by chance, under constraints
+export { type ComposedLine, type ComposedStep, composeLine } from './compose/compose-line.js';
+export type { ComposeOptions } from './compose/compose-options.js';
+export { LINE_ENDINGS, type LineEnding } from './compose/constraints.js';
+export { learnMelody, type MelodyExample } from './compose/learn-melody.js';
+export { DEFAULT_MELODY_MODEL, type MelodyModel } from './compose/melody-model.js';
+export type { Density } from './compose/rhythm.js';
+export type { RhythmCell } from './compose/rhythm-cells.js';
 // Exercises
 export type { ExerciseKind } from './exercise/exercise-table.js';
 export {
@@ -29,14 +34,6 @@ export {
   type KeyChordsOptions,
   keyChords,
 } from './key-chords/key-chords.js';
-// Lines drawn by chance, under constraints
-export { type ComposedLine, type ComposedStep, composeLine } from './compose/compose-line.js';
-export type { ComposeOptions } from './compose/compose-options.js';
-export { LINE_ENDINGS, type LineEnding } from './compose/constraints.js';
-export { learnMelody, type MelodyExample } from './compose/learn-melody.js';
-export { DEFAULT_MELODY_MODEL, type MelodyModel } from './compose/melody-model.js';
-export type { Density } from './compose/rhythm.js';
-export type { RhythmCell } from './compose/rhythm-cells.js';
 export { type FormatPhraseOptions, formatPhrase } from './phrase/format-phrase.js';
 export { type PhraseTime, phraseChart } from './phrase/harmony.js';
 export { makePhrase, type PhraseDetails, readPhrase } from './phrase/make-phrase.js';
@@ -67,3 +64,6 @@ export {
   type PracticeStep,
   practiceLine,
 } from './practice-line.js';
+// Variations
+export { ORNAMENTS, type Ornament, type PhraseVariation } from './vary/variation.js';
+export { varyPhrase } from './vary/vary-phrase.js';

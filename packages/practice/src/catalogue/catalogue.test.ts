@@ -155,7 +155,7 @@ describe.each(ALL.map((phrase) => [phrase.id, phrase] as const))('%s', (_, phras
   it('fits its chords by score', () => {
     const line = lineOfPhrase(phrase, chartOf(phrase), homeTonic(HARP, tonicOf(chartOf(phrase))));
     const { measures, total } = scoreLine(line, chartOf(phrase));
-    expect(measures.fit).toBeGreaterThanOrEqual(0.7);
+    expect(measures.chordFit).toBeGreaterThanOrEqual(0.7);
     expect(measures.clashTime).toBeLessThanOrEqual(0.05);
     if (chartOf(phrase).bars >= 4) expect(total).toBeGreaterThanOrEqual(80);
   });

@@ -24,11 +24,16 @@ export function bendDrill(chart: Chart, harp: Harp, level: PlayerLike): Exercise
   }
   const { metre, tempo } = chart;
   const { beatTicks, barTicks } = parseMetre(metre);
-  const rows = bends.map((bend, bar) => drillBar(bend, natural(bend, had), bar * barTicks, beatTicks));
-  const line = makeLine(rows.flatMap(({ notes }) => notes), {
-    metre,
-    ...(tempo === undefined ? {} : { tempo }),
-  });
+  const rows = bends.map((bend, bar) =>
+    drillBar(bend, natural(bend, had), bar * barTicks, beatTicks),
+  );
+  const line = makeLine(
+    rows.flatMap(({ notes }) => notes),
+    {
+      metre,
+      ...(tempo === undefined ? {} : { tempo }),
+    },
+  );
   const chosen = rows.flatMap(({ soundings: each }) => each);
   return Object.freeze({
     playable: true,

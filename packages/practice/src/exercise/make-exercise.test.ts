@@ -2,8 +2,8 @@ import { makeChart } from '@reedplate/form';
 import { makePlayer } from '@reedplate/layout';
 import { parseMetre } from '@reedplate/line';
 import { describe, expect, it } from 'vitest';
-import { EXERCISE_KINDS, type Exercise, makeExercise } from './make-exercise.js';
 import type { ExerciseKind } from './exercise-table.js';
+import { EXERCISE_KINDS, type Exercise, makeExercise } from './make-exercise.js';
 
 const chart = makeChart('basic', 'G');
 function exercise(kind: ExerciseKind, on = chart, level: 'natural' | 'bends' = 'bends'): Exercise {
@@ -31,7 +31,8 @@ describe('makeExercise', () => {
   });
 
   it('makeExercise plays roots, thirds and sevenths of each chord', () => {
-    const classes = (kind: ExerciseKind) => exercise(kind).line.notes.map(({ pitch }) => pitch % 12);
+    const classes = (kind: ExerciseKind) =>
+      exercise(kind).line.notes.map(({ pitch }) => pitch % 12);
     expect(new Set(classes('roots-in-time'))).toEqual(new Set([7, 0, 2]));
     expect(classes('thirds').slice(0, 2)).toEqual([7, 11]);
     expect(classes('sevenths').slice(0, 2)).toEqual([7, 5]);
@@ -41,7 +42,7 @@ describe('makeExercise', () => {
 
   it('makeExercise plays minor thirds over minor chords', () => {
     const made = makeExercise(makeChart('minor', 'D'), 'C', { kind: 'thirds' });
-    expect(made.playable && made.line.notes[1]?.pitch % 12).toBe(5);
+    expect(made.playable && (made.line.notes[1]?.pitch ?? 0) % 12).toBe(5);
   });
 
   it('makeExercise drills each bend: approach, hold, release', () => {

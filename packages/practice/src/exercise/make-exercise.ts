@@ -92,7 +92,16 @@ export function makeExercise(
   if (!placed.playable) return { ...placed, goal: row.goal };
   const { line, soundings, tab, changes } = placed;
   const cautions = row.breath ? PRACTICE_CAUTIONS : Object.freeze([]);
-  return Object.freeze({ playable: true, kind, goal: row.goal, line, soundings, tab, changes, cautions });
+  return Object.freeze({
+    playable: true,
+    kind,
+    goal: row.goal,
+    line,
+    soundings,
+    tab,
+    changes,
+    cautions,
+  });
 }
 
 /** The pattern over each bar of the first chorus, as degrees above the roots of its chords. */

@@ -10,7 +10,8 @@ const wholeOf = (key: string, harp: string) =>
 
 describe('keyChords', () => {
   it('keyChords names the seven chords of major and of natural minor', () => {
-    const symbols = (key: 'C' | 'Am') => keyChords(key, 'C').chords.map(({ chord }) => chord.symbol);
+    const symbols = (key: 'C' | 'Am') =>
+      keyChords(key, 'C').chords.map(({ chord }) => chord.symbol);
     expect(symbols('C')).toEqual(['C', 'Dm', 'Em', 'F', 'G', 'Am', 'Bdim']);
     expect(symbols('Am')).toEqual(['Am', 'Bdim', 'C', 'Dm', 'Em', 'F', 'G']);
   });
@@ -28,13 +29,18 @@ describe('keyChords', () => {
   });
 
   it('keyChords says the same of a transposed harp and key', () => {
-    const places = (key: 'G' | 'A', harp: ReturnType<typeof makeHarp>) => keyChords(key, harp).chords.map(({ whole }) => whole);
+    const places = (key: 'G' | 'A', harp: ReturnType<typeof makeHarp>) =>
+      keyChords(key, harp).chords.map(({ whole }) => whole);
     expect(places('A', transposeHarp(makeHarp('C'), 2))).toEqual(places('G', makeHarp('C')));
   });
 
   it('keyChords refuses a key and an option that are none', () => {
-    expect(() => keyChords('H' as 'G', 'C')).toThrow(expect.objectContaining({ code: 'KEY_UNKNOWN' }));
-    expect(() => keyChords('G', 'C', { level: 'bends' } as never)).toThrow(expect.objectContaining({ code: 'OPTION_UNKNOWN' }));
+    expect(() => keyChords('H' as 'G', 'C')).toThrow(
+      expect.objectContaining({ code: 'KEY_UNKNOWN' }),
+    );
+    expect(() => keyChords('G', 'C', { level: 'bends' } as never)).toThrow(
+      expect.objectContaining({ code: 'OPTION_UNKNOWN' }),
+    );
   });
 });
 

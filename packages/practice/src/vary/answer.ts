@@ -10,6 +10,7 @@ import { rebuild } from './rebuild.js';
 export function answered(phrase: Phrase): Phrase {
   const chart = phraseChart(phrase, 'C');
   const above = heights(phrase, chart);
+  const floor = Math.min(...above);
   const times = [...new Set(phrase.notes.map(({ at }) => at))];
   const half = times[Math.floor(times.length / 2)] ?? 0;
   const last = times.at(-1) ?? 0;
@@ -23,7 +24,9 @@ export function answered(phrase: Phrase): Phrase {
       return [atHeight(note, root + 12 * Math.floor((height - root) / 12), phrase.from, chart)];
     }
     const chord = soundingChord(chart, note.at);
-    height = tonesBetween(chord, chart, [height - 12, height - 1]).at(-1) ?? height;
+    const below = tonesBetween(chord, chart, [floor, height - 1]);
+    // At the bottom of the call it begins to come down again, an octave higher.
+    height = below.at(-1) ?? tonesBetween(chord, chart, [floor, floor + 12]).at(-1) ?? height;
     return [atHeight(note, height, phrase.from, chart)];
   });
   return rebuild(phrase, 'answered', notes, { kind: 'response' });

@@ -41,13 +41,19 @@ describe('laws of variations', () => {
   it('variations compose: two at once are one after the other', () => {
     fc.assert(
       fc.property(phrases, keeping, keeping, (phrase, first, second) => {
-        expect(varyPhrase(phrase, [first, second])).toEqual(varyPhrase(varyPhrase(phrase, [first]), [second]));
+        expect(varyPhrase(phrase, [first, second])).toEqual(
+          varyPhrase(varyPhrase(phrase, [first]), [second]),
+        );
       }),
     );
   });
 
   it('no variation is the phrase itself', () => {
-    fc.assert(fc.property(phrases, (phrase) => { expect(varyPhrase(phrase, [])).toBe(phrase); }));
+    fc.assert(
+      fc.property(phrases, (phrase) => {
+        expect(varyPhrase(phrase, [])).toBe(phrase);
+      }),
+    );
   });
 
   it('thinning twice is thinning once, and adds no note', () => {
@@ -63,12 +69,15 @@ describe('laws of variations', () => {
   it('displaced there and back is the phrase, where nothing fell out', () => {
     fc.assert(
       fc.property(phrases, fc.integer({ min: 1, max: 3 }), (phrase, beats) => {
-        const there = (): ReturnType<typeof varyPhrase> => varyPhrase(phrase, [{ way: 'displaced', beats }]);
+        const there = (): ReturnType<typeof varyPhrase> =>
+          varyPhrase(phrase, [{ way: 'displaced', beats }]);
         const last = phrase.notes.at(-1);
         const room = barsOf(phrase) * 4 * (phrase.metre === '12/8' ? 1440 : 960) + phrase.pickup;
         const beat = phrase.metre === '12/8' ? 1440 : 960;
         fc.pre(last !== undefined && last.at + last.length + beats * beat <= room);
-        expect(music(varyPhrase(there(), [{ way: 'displaced', beats: -beats }]))).toEqual(phrase.notes);
+        expect(music(varyPhrase(there(), [{ way: 'displaced', beats: -beats }]))).toEqual(
+          phrase.notes,
+        );
       }),
     );
   });
@@ -77,7 +86,8 @@ describe('laws of variations', () => {
     fc.assert(
       fc.property(phrases, fc.constantFrom('longer', 'shorter'), (phrase, way) => {
         const varied = varyPhrase(phrase, [{ way }]);
-        const pitches = (of: typeof phrase) => of.notes.map(({ at, degree, octave }) => [at, degree, octave]);
+        const pitches = (of: typeof phrase) =>
+          of.notes.map(({ at, degree, octave }) => [at, degree, octave]);
         expect(pitches(varied)).toEqual(pitches(phrase));
         varied.notes.forEach(({ length }, index) => {
           const before = phrase.notes[index]?.length ?? 0;
@@ -92,7 +102,9 @@ describe('laws of variations', () => {
     fc.assert(
       fc.property(phrases, (phrase) => {
         const answer = varyPhrase(phrase, [{ way: 'answered' }]);
-        expect([...new Set(answer.notes.map(({ at }) => at))]).toEqual([...new Set(phrase.notes.map(({ at }) => at))]);
+        expect([...new Set(answer.notes.map(({ at }) => at))]).toEqual([
+          ...new Set(phrase.notes.map(({ at }) => at)),
+        ]);
         const chart = phraseChart(answer, 'C');
         const last = answer.notes.at(-1);
         const height = heights(answer, chart).at(-1) ?? 0;
@@ -106,7 +118,9 @@ describe('laws of variations', () => {
       fc.property(phrases, (phrase) => {
         const minor = varyPhrase(phrase, [{ way: 'minor' }]);
         expect(barsOf(minor)).toBe(barsOf(phrase));
-        expect([...new Set(minor.notes.map(({ at }) => at))]).toEqual([...new Set(phrase.notes.map(({ at }) => at))]);
+        expect([...new Set(minor.notes.map(({ at }) => at))]).toEqual([
+          ...new Set(phrase.notes.map(({ at }) => at)),
+        ]);
         if (modeOfPhrase(phrase) === 'minor') expect(minor).toBe(phrase);
       }),
     );
@@ -140,10 +154,26 @@ describe('laws of variations', () => {
 
 describe('varyPhrase', () => {
   it.each([
-    ['a way there is not', () => varyPhrase('stair', [{ way: 'louder' } as never]), 'OPTION_UNKNOWN'],
-    ['too few chords', () => varyPhrase('stair-and-back', [{ way: 'sequenced', harmony: 'I7' }]), 'PHRASE_INVALID'],
-    ['beats that leave nothing', () => varyPhrase('stair', [{ way: 'displaced', beats: 9 }]), 'PHRASE_INVALID'],
-    ['an ornament there is not', () => varyPhrase('stair', [{ way: 'ornamented', with: 'trill' } as never]), 'OPTION_UNKNOWN'],
+    [
+      'a way there is not',
+      () => varyPhrase('stair', [{ way: 'louder' } as never]),
+      'OPTION_UNKNOWN',
+    ],
+    [
+      'too few chords',
+      () => varyPhrase('stair-and-back', [{ way: 'sequenced', harmony: 'I7' }]),
+      'PHRASE_INVALID',
+    ],
+    [
+      'beats that leave nothing',
+      () => varyPhrase('stair', [{ way: 'displaced', beats: 9 }]),
+      'PHRASE_INVALID',
+    ],
+    [
+      'an ornament there is not',
+      () => varyPhrase('stair', [{ way: 'ornamented', with: 'trill' } as never]),
+      'OPTION_UNKNOWN',
+    ],
     ['what is no list', () => varyPhrase('stair', 'thinned' as never), 'PHRASE_INVALID'],
   ])('varyPhrase refuses %s', (_, run, code) => {
     expect(run).toThrow(expect.objectContaining({ code }));

@@ -26,7 +26,8 @@ export function inMinor(phrase: Phrase): Phrase {
     const height = above[index] ?? 0;
     const chord = soundingChord(own, note.at);
     const found = soundingChord(there, note.at);
-    const isTone = chord?.tones.some(({ pitchClass }) => pitchClass === toPitchClass(height)) ?? false;
+    const isTone =
+      chord?.tones.some(({ pitchClass }) => pitchClass === toPitchClass(height)) ?? false;
     const move = isTone
       ? toneOf(degreeOnRoot(height, own, note.at), chord, found)
       : (TO_MINOR.get(toPitchClass(height)) ?? toPitchClass(height)) - toPitchClass(height);

@@ -21,8 +21,10 @@ export function sequenced(phrase: Phrase, chords: string): Phrase {
   const harmony = plainHarmony(chords);
   const bars = barsOf(phrase);
   const times = Math.floor(barsOf({ harmony }) / bars);
-  if (times === 0) throw invalidPhrase(chords, `chords for ${bars} bars and more`, { path: 'harmony' });
-  if (phrase.pickup > 0) throw invalidPhrase(phrase.pickup, 'a phrase without a pickup', { path: 'pickup' });
+  if (times === 0)
+    throw invalidPhrase(chords, `chords for ${bars} bars and more`, { path: 'harmony' });
+  if (phrase.pickup > 0)
+    throw invalidPhrase(phrase.pickup, 'a phrase without a pickup', { path: 'pickup' });
   const own = phraseChart(phrase, 'C');
   const there = phraseChart({ ...phrase, harmony }, 'C');
   const above = heights(phrase, own);
