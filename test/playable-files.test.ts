@@ -74,13 +74,13 @@ describe('files of any line', () => {
         const isLacked = missing.some(({ obstacle }) => obstacle !== 'no-grip');
         const path = soundings.map((grip) => formatTab([grip.map(markOf)]));
         for (const format of TAB_FORMATS) {
-          const write = () => writePiece({ line }, format, { harp }) as string;
+          const write = () => writePiece({ line }, format, { harp, level: 'overbends' }) as string;
           if (isLacked) {
             expect(write).toThrow(/note of this harp/u);
             continue;
           }
           const words = tabInFile(write(), format);
-          const apart = unsupportedIn({ line }, format, { harp });
+          const apart = unsupportedIn({ line }, format, { harp, level: 'overbends' });
           expect(apart.find(({ code }) => code === 'notes-apart')?.count ?? 0).toBe(missing.length);
           const together = words.filter((_, at) => soundings[at]?.length !== 0);
           expect(together).toEqual(path.filter((_, at) => soundings[at]?.length !== 0));

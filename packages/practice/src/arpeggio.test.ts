@@ -40,6 +40,13 @@ describe('arpeggioFigures', () => {
     expect(degrees('G7', 8)).toEqual(['1 3 5 b7 5 3 1 3']);
   });
 
+  it('arpeggioFigures passes over a tone that is not above the root, and goes on', () => {
+    // F# of D7 is a bend below 4 draw and none above it.
+    const bends = { ...HOME, level: 'bends' } as const;
+    expect(figures('D7', 4, bends)).toEqual(['-4 -6 -4 -6']);
+    expect(figures('D7', 4)).toEqual(['-4 -6 -4 -6']);
+  });
+
   it('arpeggioFigures stops short where the chord does', () => {
     expect(degrees('G7', 1)).toEqual(['1', '1']);
     expect(degrees('G7', 2)).toEqual(['1 3']);

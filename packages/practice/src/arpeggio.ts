@@ -47,7 +47,7 @@ function groupByPitch(targets: Way): ReadonlyMap<number, Way> {
   return byPitch;
 }
 
-/** The ways to sound a pitch and the tones above it, as far as the harp has them without a gap. */
+/** The ways to sound a pitch and the tones above it, each once; one that the harp lacks there is passed over. */
 function riseFrom(
   from: number,
   order: readonly number[],
@@ -55,14 +55,13 @@ function riseFrom(
   most: number,
 ): readonly Way[] {
   const rising: Way[] = [];
-  let tone = order.indexOf(toPitchClass(from));
+  const first = order.indexOf(toPitchClass(from));
   let pitch = from;
-  while (rising.length < most) {
+  for (let step = 1; step <= order.length && rising.length < most; step += 1) {
     const ways = byPitch.get(pitch);
-    if (ways === undefined) break;
-    rising.push(ways);
-    tone = (tone + 1) % order.length;
-    pitch += toPitchClass((order[tone] ?? 0) - pitch);
+    if (ways !== undefined) rising.push(ways);
+    const next = order[(first + step) % order.length] ?? 0;
+    pitch += toPitchClass(next - pitch);
   }
   return rising;
 }
