@@ -1,6 +1,8 @@
+import { makeHarp } from '@reedplate/layout';
 import { makeLine } from '@reedplate/line';
 import { describe, expect, test } from 'vitest';
 import { choosePart, findFirst, warnOfChoice } from './choose-part.js';
+import { readPiece } from './formats/read-piece.js';
 import { sayPartChoice } from './part-choice.js';
 import type { PiecePart } from './piece.js';
 import { makeWarningList } from './warning.js';
@@ -79,5 +81,15 @@ describe('warnOfChoice and sayPartChoice', () => {
     );
     const bare = { part: 1, name: '', reasons: [], ties: [], doubtful: false } as const;
     expect(sayPartChoice(bare)).toBe('part 1: nothing better is there');
+  });
+});
+
+describe('readPiece', () => {
+  test('readPiece refuses a part of a line or of tablature that has but one', () => {
+    const line = JSON.stringify(makeLine([{ start: 0, duration: 960, pitch: 60 }]));
+    expect(readPiece(line, { part: 1 }).line.notes).toHaveLength(1);
+    const refused = expect.objectContaining({ code: 'OPTION_UNKNOWN', value: 2 });
+    expect(() => readPiece(line, { part: 2 })).toThrowError(refused);
+    expect(() => readPiece('-2:2 -3', { harp: makeHarp('C'), part: 2 })).toThrowError(refused);
   });
 });

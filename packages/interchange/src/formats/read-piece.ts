@@ -3,6 +3,7 @@ import { type LineOptions, readLine } from '@reedplate/line';
 import { deepFreeze, requireInteger } from '@reedplate/pitch';
 import type { TabDialectId } from '@reedplate/tab';
 import { readAbc } from '../abc/read-abc.js';
+import { choosePart } from '../choose-part.js';
 import { decodeText } from '../decode-text.js';
 import type { FileInput } from '../file-bytes.js';
 import { type ReadMidiOptions, readMidi } from '../midi/read-midi.js';
@@ -30,7 +31,7 @@ export interface ReadPieceOptions extends ReadNotationOptions, ReadMidiOptions {
  * Reads a piece in any format that is read here.
  *
  * @throws ReedplateError `FORMAT_UNKNOWN`, and what the format's own reader throws; `HARP_MISSING` for
- * tablature without a harp, `NUMBER_RANGE` for a tune that is not there
+ * tablature without a harp, `NUMBER_RANGE` for a tune and `OPTION_UNKNOWN` for a part that is not there
  * @example
  * ```ts
  * import { makeHarp } from '@reedplate/layout';
@@ -43,7 +44,10 @@ export interface ReadPieceOptions extends ReadNotationOptions, ReadMidiOptions {
  */
 export function readPiece(input: FileInput, options: ReadPieceOptions = {}): Piece {
   const format = options.format === undefined ? detectFormat(input) : requireFormat(options.format);
-  return READERS[format](input, options);
+  const piece = READERS[format](input, options);
+  // A line and tablature have one part, which may be asked for as well; another is refused.
+  if (piece.choice === undefined) choosePart(piece.parts, options.part, () => undefined);
+  return piece;
 }
 
 type PieceReader = (input: FileInput, options: ReadPieceOptions) => Piece;

@@ -471,6 +471,21 @@ describe('openSources', () => {
     for (const { line } of tunes.slice(2)) expect(line.notes).toMatchObject(LINE.notes);
   });
 
+  test('openSources takes the part that is asked for, and says where a file has none of it', async () => {
+    const low = makeLine([{ start: 0, duration: 960, pitch: 55 }], { title: 'Low' });
+    const parts = [
+      { name: 'High', line: LINE },
+      { name: 'Low', line: low },
+    ];
+    const path = pieceFile(
+      'two.mid',
+      writePiece({ line: LINE, parts, key: 'G' }, 'midi') as Uint8Array,
+    );
+    const [text] = await readAll([path], { part: 'Low' });
+    expect(JSON.parse(text ?? '').line.notes[0].pitch).toBe(55);
+    expect(await readAll([path], { part: 3 })).toEqual(['OPTION_UNKNOWN']);
+  });
+
   test('openSources gives pieces without a key the key that is asked for', async () => {
     const path = pieceFile('keyless.mid', writePiece({ line: LINE }, 'midi') as Uint8Array);
     const keyOf = async (options: object) => JSON.parse((await readAll([path], options)).join(''));

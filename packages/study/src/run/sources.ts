@@ -27,6 +27,8 @@ export interface StudySources {
 export interface SourceOptions {
   /** Key of a piece that gives none. */
   readonly key?: KeyName | undefined;
+  /** Which part of MIDI and MusicXML files is the tune: its number from 1, or its name; default the one most like a tune. */
+  readonly part?: number | string | undefined;
 }
 
 const SOURCE_OPTIONS: OptionNames<SourceOptions> = { key: true };
@@ -112,14 +114,15 @@ function readerOf(file: number): ReadInto {
 }
 
 /** The pieces of a file as tunes, a line each, called after the file; or why it cannot be read. */
-async function* piecesOf(path: string, { key }: SourceOptions): AsyncGenerator<InputPart> {
+async function* piecesOf(path: string, { key, part }: SourceOptions): AsyncGenerator<InputPart> {
   // Only files that are no lines need the readers of other formats.
   const { readAbc, readPiece } = await import('@reedplate/interchange');
   const bytes = readFileSync(path);
+  const asked = part === undefined ? {} : { part };
   const name = basename(path);
   try {
     const pieces = readInFile(path, () =>
-      /\.abc$/iu.test(path) ? readAbc(bytes) : [readPiece(bytes)],
+      /\.abc$/iu.test(path) ? readAbc(bytes, asked) : [readPiece(bytes, asked)],
     );
     const lines = pieces.map((piece, at) =>
       lineOf(piece, pieces.length === 1 ? name : `${name}:${at + 1}`, key),

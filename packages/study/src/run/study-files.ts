@@ -27,6 +27,8 @@ export interface StudyFilesOptions {
   readonly workers?: number;
   /** Key of tunes in ABC, MIDI and MusicXML that give none. */
   readonly key?: KeyName | undefined;
+  /** Which part of MIDI and MusicXML files is the tune; see `SourceOptions`. */
+  readonly part?: number | string | undefined;
   readonly watcher?: StudyWatcher;
   /**
    * Ends the study when it is aborted: batches under way are given up, and the file of results keeps the
@@ -40,6 +42,7 @@ const FILES_OPTIONS: OptionNames<StudyFilesOptions> = {
   resume: true,
   workers: true,
   key: true,
+  part: true,
   watcher: true,
   signal: true,
 };
@@ -66,12 +69,13 @@ export async function studyFiles(
     out,
     resume = false,
     key,
+    part,
     workers = availableParallelism(),
     watcher,
     signal,
   } = requireOptions(options, FILES_OPTIONS, 'studyFiles');
   signal?.throwIfAborted();
-  const input = openSources(tunes, { key });
+  const input = openSources(tunes, { key, part });
   const done = resume && out !== undefined ? linesDone(out, setup) : 0;
   const output = openOutput(out, resume);
   const pool = await openPool(workers);

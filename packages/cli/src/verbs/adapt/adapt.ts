@@ -15,6 +15,7 @@ import { count } from '../../shared/count.js';
 import { setCsv } from '../../shared/csv.js';
 import { examples } from '../../shared/examples.js';
 import { withJson } from '../../shared/options.js';
+import { type PartWords, readPart, withPart } from '../../shared/part-option.js';
 import { type PlayerWords, readPlayer, withPlayerOptions } from '../../shared/player-options.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { readTuningWord, TUNING_WORD } from '../../shared/read-tuning.js';
@@ -24,7 +25,7 @@ import type { Terminal } from '../../terminal.js';
 /** What `reedplate adapt --json` prints. */
 export type AdaptAnswer = TuningChanges;
 
-interface AdaptWords extends PlayerWords, PrintWords {
+interface AdaptWords extends PlayerWords, PartWords, PrintWords {
   readonly tuning: string;
   readonly position?: string;
   readonly reeds: string;
@@ -38,7 +39,7 @@ interface AdaptWords extends PlayerWords, PrintWords {
 
 /** Gives `reedplate adapt` its options and what it does. */
 export function setUpAdapt(verb: Command, terminal: Terminal): void {
-  withJson(withPlayerOptions(verb))
+  withJson(withPart(withPlayerOptions(verb)))
     .argument('<tunes...>', 'files of tunes, as for reedplate study; - for standard input')
     .option('--tuning <tuning>', `tuning of the harp: ${TUNING_WORD}`, 'standard')
     .option('--position <number>', 'moves each tune to be played in this position')
@@ -82,13 +83,14 @@ function optionsOf(words: AdaptWords, terminal: Terminal) {
 async function linesFor(
   files: readonly string[],
   tuning: Tuning,
-  { position, key }: AdaptWords,
+  words: AdaptWords,
 ): Promise<readonly Line[]> {
+  const { position } = words;
   const home =
     position === undefined
       ? undefined
       : songKeyOf(makeHarp(tuning.label, { tuning }), readNumber(position, 'a position'));
-  const tunes = await readTunes(files, key);
+  const tunes = await readTunes(files, words);
   return tunes.map((tune) =>
     home === undefined
       ? tune.line
@@ -101,12 +103,13 @@ const nearest = (semitones: number): number => ((((semitones + 5) % 12) + 12) % 
 
 async function readTunes(
   files: readonly string[],
-  key: string | undefined,
+  words: AdaptWords,
 ): Promise<readonly StudyTune[]> {
+  const { key } = words;
   const otherwise = key === undefined ? undefined : parseKey(key).name;
   const tunes: StudyTune[] = [];
   let line = 0;
-  for await (const part of openSources(files, { key: otherwise }).parts()) {
+  for await (const part of openSources(files, { key: otherwise, ...readPart(words) }).parts()) {
     if (part instanceof ReedplateError) throw part;
     for (const text of new TextDecoder().decode(part).split('\n').slice(0, -1)) {
       line += 1;

@@ -13,6 +13,7 @@ import { type ChartWords, readChart, withChartOptions } from '../../shared/chart
 import { count } from '../../shared/count.js';
 import { examples } from '../../shared/examples.js';
 import { withJson } from '../../shared/options.js';
+import { type PartWords, readPart, withPart } from '../../shared/part-option.js';
 import { readPieceFile, writePieceFile } from '../../shared/piece-file.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { readList, readWholeNumber } from '../../shared/read-words.js';
@@ -22,7 +23,7 @@ import type { Terminal } from '../../terminal.js';
 /** What `reedplate backing --json` prints. */
 export type BackingAnswer = BackingSummary;
 
-interface BackingWords extends ChartWords, PrintWords {
+interface BackingWords extends ChartWords, PartWords, PrintWords {
   readonly tempo: string;
   readonly countIn: string;
   readonly finalBar: boolean;
@@ -36,7 +37,7 @@ interface BackingWords extends ChartWords, PrintWords {
 
 /** Gives `reedplate backing` its options and what it does. */
 export function setUpBacking(verb: Command, terminal: Terminal): void {
-  withJson(withChartOptions(verb, { choruses: '4' }))
+  withJson(withPart(withChartOptions(verb, { choruses: '4' })))
     .requiredOption('-o, --output <file>', 'file to write: .mid, .musicxml or .abc')
     .option('--tempo <number>', 'felt beats a minute', '96')
     .option('--count-in <bars>', 'bars counted in', '1')
@@ -100,7 +101,7 @@ function readOptions(words: BackingWords, terminal: Terminal): BackingOptions {
     seed: readWholeNumber(seed, { min: 0, max: Number.MAX_SAFE_INTEGER, what: 'a seed' }),
     countIn: readWholeNumber(countIn, { min: 0, max: 8, what: 'bars counted in' }),
     ending: finalBar,
-    ...(line === undefined ? {} : { line: readPieceFile(line, terminal).line }),
+    ...(line === undefined ? {} : { line: readPieceFile(line, terminal, readPart(words)).line }),
   };
 }
 

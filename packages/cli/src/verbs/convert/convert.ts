@@ -23,6 +23,7 @@ import {
 } from '../../shared/harp-options.js';
 import { type LevelWords, readLevel, withLevel } from '../../shared/level-options.js';
 import { withJson } from '../../shared/options.js';
+import { type PartWords, readPart, withPart } from '../../shared/part-option.js';
 import { readPieceFile, writePieceFile } from '../../shared/piece-file.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { readWholeNumber } from '../../shared/read-words.js';
@@ -36,12 +37,12 @@ interface ConvertWords
   extends Partial<ChartForLineWords>,
     LevelWords,
     MaybeHarpWords,
+    PartWords,
     QuantiseWords,
     PrintWords {
   readonly from?: string;
   readonly to?: string;
   readonly tune?: string;
-  readonly part?: string;
   readonly repeats: boolean;
   readonly dialect?: string;
   readonly title?: string;
@@ -51,7 +52,7 @@ interface ConvertWords
 /** Gives `reedplate convert` its options and what it does. */
 export function setUpConvert(verb: Command, terminal: Terminal): void {
   const command = withMaybeChartForLineOptions(verb);
-  withJson(withQuantiseOptions(withLevel(withMaybeHarpOptions(command, HARP))))
+  withJson(withQuantiseOptions(withLevel(withPart(withMaybeHarpOptions(command, HARP)))))
     .argument('<in>', 'file to read, - for standard input')
     .argument('<out>', 'file to write, - for standard output')
     .option(
@@ -60,7 +61,6 @@ export function setUpConvert(verb: Command, terminal: Terminal): void {
     )
     .option('--to <format>', 'format of the file written; its name says it without it')
     .option('--tune <number>', 'which tune of an ABC file, from 1')
-    .option('--part <part>', 'which part is the line: its number from 1, or its name')
     .option('--no-repeats', 'read each written bar once')
     .option('--dialect <dialect>', `dialect of tab: ${TAB_DIALECT_IDS.join(', ')}`)
     .option('--title <title>', 'title of what is written, in place of the one read')
@@ -105,7 +105,8 @@ function readFormat(word: string): PieceFormatId {
 
 const MOST_TUNES = 1_000_000;
 
-function readOptions({ from, tune, part, repeats, dialect, tabMetre }: ConvertWords) {
+function readOptions(words: ConvertWords) {
+  const { from, tune, repeats, dialect, tabMetre } = words;
   const what = 'the number of a tune';
   return {
     repeats,
@@ -113,7 +114,7 @@ function readOptions({ from, tune, part, repeats, dialect, tabMetre }: ConvertWo
     ...(tune === undefined
       ? {}
       : { tune: readWholeNumber(tune, { min: 1, max: MOST_TUNES, what }) }),
-    ...(part === undefined ? {} : { part: /^\d{1,6}$/u.test(part) ? Number(part) : part }),
+    ...readPart(words),
     ...(dialect === undefined ? {} : { dialect: dialect as TabDialectId }),
     ...(tabMetre === undefined ? {} : { tabHead: { metre: tabMetre as Metre } }),
   };

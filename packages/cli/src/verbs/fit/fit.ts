@@ -6,6 +6,7 @@ import { setCsv } from '../../shared/csv.js';
 import { examples } from '../../shared/examples.js';
 import { sayLevel } from '../../shared/level-options.js';
 import { withJsonOfHarps } from '../../shared/options.js';
+import { type PartWords, readPart, withPart } from '../../shared/part-option.js';
 import { LINE_FILE, readPieceFile } from '../../shared/piece-file.js';
 import { type PlayerWords, readPlayer, withPlayerOptions } from '../../shared/player-options.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
@@ -17,7 +18,7 @@ import { fitRows } from './rows.js';
 /** What `reedplate fit --json` prints. */
 export type FitAnswer = FitRanking;
 
-interface FitWords extends PlayerWords, PrintWords {
+interface FitWords extends PlayerWords, PartWords, PrintWords {
   readonly keys?: string;
   readonly tunings: string;
   readonly registers: string;
@@ -28,7 +29,7 @@ interface FitWords extends PlayerWords, PrintWords {
 
 /** Gives `reedplate fit` its options and what it does. */
 export function setUpFit(verb: Command, terminal: Terminal): void {
-  withJsonOfHarps(withPlayerOptions(verb))
+  withJsonOfHarps(withPart(withPlayerOptions(verb)))
     .argument('<line>', LINE_FILE)
     .option('--keys <keys>', 'keys of the harps, apart by commas; all twelve without it')
     .option('--tunings <tunings>', TUNING_LIST, 'standard')
@@ -45,7 +46,7 @@ export function setUpFit(verb: Command, terminal: Terminal): void {
       examples('reedplate fit take.json', 'reedplate fit take.json --tunings all --csv'),
     )
     .action((file: string, words: FitWords) => {
-      const { line } = readPieceFile(file, terminal);
+      const { line } = readPieceFile(file, terminal, readPart(words));
       const answer: FitAnswer = fitHarps(line, harpsOf(words, terminal), {
         ...readPlayer(words, terminal),
         transpositions: readList(words.transpose).map((word) => readNumber(word, 'semitones')),

@@ -13,6 +13,7 @@ import { examples } from '../../shared/examples.js';
 import { type HarpWords, readHarp, withHarpOptions } from '../../shared/harp-options.js';
 import { sayLevel } from '../../shared/level-options.js';
 import { withJsonOfHarps } from '../../shared/options.js';
+import { type PartWords, readPart, withPart } from '../../shared/part-option.js';
 import { LINE_FILE, readPieceFile } from '../../shared/piece-file.js';
 import { type PlayerWords, readPlayer, withPlayerOptions } from '../../shared/player-options.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
@@ -29,7 +30,7 @@ import { showObstacles } from './obstacles.js';
  */
 export type PathAnswer = PathExplanation | LinePaths | NotPlayable;
 
-interface PathWords extends HarpWords, PlayerWords, PrintWords {
+interface PathWords extends HarpWords, PlayerWords, PartWords, PrintWords {
   readonly objective: string;
   readonly count?: string;
   readonly key?: string;
@@ -37,7 +38,7 @@ interface PathWords extends HarpWords, PlayerWords, PrintWords {
 
 /** Gives `reedplate path` its options and what it does. */
 export function setUpPath(verb: Command, terminal: Terminal): void {
-  withJsonOfHarps(withPlayerOptions(withHarpOptions(verb)))
+  withJsonOfHarps(withPart(withPlayerOptions(withHarpOptions(verb))))
     .argument('<line>', LINE_FILE)
     .option(
       '--objective <what>',
@@ -56,7 +57,7 @@ export function setUpPath(verb: Command, terminal: Terminal): void {
     )
     .action((file: string, words: PathWords) => {
       const harp = readHarp(words, terminal);
-      const piece = readPieceFile(file, terminal, { harp });
+      const piece = readPieceFile(file, terminal, { harp, ...readPart(words) });
       const key = parseKey(words.key ?? piece.key ?? harp.firstPosition);
       const options = {
         ...readPlayer(words, terminal),

@@ -17,6 +17,7 @@ import {
 } from '../../shared/harp-choice.js';
 import { type LevelWords, readLevel, withLevel } from '../../shared/level-options.js';
 import { withJsonOfHarps } from '../../shared/options.js';
+import { type PartWords, readPart, withPart } from '../../shared/part-option.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { sayHarp } from '../../shared/say-harp.js';
 import type { Terminal } from '../../terminal.js';
@@ -24,7 +25,7 @@ import type { Terminal } from '../../terminal.js';
 /** What `reedplate pick --json` prints: the best harp first. */
 export type PickAnswer = readonly HarpPick[];
 
-interface PickWords extends ChartWords, HarpChoiceWords, LevelWords, PrintWords {
+interface PickWords extends ChartWords, HarpChoiceWords, LevelWords, PartWords, PrintWords {
   readonly line?: string;
   readonly scale: string;
 }
@@ -33,7 +34,7 @@ const SHOWN = 5;
 
 /** Gives `reedplate pick` its options and what it does. */
 export function setUpPick(verb: Command, terminal: Terminal): void {
-  withJsonOfHarps(withLevel(withHarpChoiceOptions(withChartOptions(verb))))
+  withJsonOfHarps(withLevel(withPart(withHarpChoiceOptions(withChartOptions(verb)))))
     .option('--scale <scale>', 'scale played over the song', 'blues')
     .option('--line <file>', 'file of a line that must be playable, in any format')
     .addHelpText(
@@ -54,14 +55,14 @@ async function pickOptions(words: PickWords, terminal: Terminal): Promise<PickOp
     level: readLevel(words, terminal),
     scale,
     ...readHarpChoice(words, terminal),
-    ...(line === undefined ? {} : { line: await readLine(line, terminal) }),
+    ...(line === undefined ? {} : { line: await readLine(line, words, terminal) }),
   };
 }
 
 /** Readers of files are loaded only where there is a file to read. */
-async function readLine(file: string, terminal: Terminal): Promise<Line> {
+async function readLine(file: string, words: PartWords, terminal: Terminal): Promise<Line> {
   const { readPieceFile } = await import('../../shared/piece-file.js');
-  return readPieceFile(file, terminal).line;
+  return readPieceFile(file, terminal, readPart(words)).line;
 }
 
 function showPicks(key: KeyName, picks: PickAnswer, { paint, table }: Page): readonly string[] {

@@ -22,12 +22,13 @@ import { type ChartForLineWords, readChartFor } from '../../shared/chart-for-lin
 import { readFrame, readVariedForm } from '../../shared/chart-options.js';
 import { type MaybeHarpWords, readMaybeHarp } from '../../shared/harp-options.js';
 import { type LevelWords, readLevel } from '../../shared/level-options.js';
+import { type PartWords, readPart } from '../../shared/part-option.js';
 import { readPieceFile } from '../../shared/piece-file.js';
 import { readWholeNumber } from '../../shared/read-words.js';
 import type { Terminal } from '../../terminal.js';
 
 /** Words of `reedplate picture`. */
-export interface PictureWords extends Partial<ChartForLineWords>, LevelWords, MaybeHarpWords {
+export interface PictureWords extends Partial<ChartForLineWords>, LevelWords, MaybeHarpWords, PartWords {
   readonly take?: string;
   readonly chord?: string;
   readonly degrees: boolean;
@@ -131,7 +132,7 @@ function chartOf({ form = 'basic', ...words }: PictureWords, terminal: Terminal)
 
 function lineOf(words: PictureWords, terminal: Terminal): Line {
   const harp = readMaybeHarp(words, terminal);
-  return readPieceFile(need(words.take, '--take'), terminal, harp).line;
+  return readPieceFile(need(words.take, '--take'), terminal, { ...harp, ...readPart(words) }).line;
 }
 
 function explained(line: Line, words: PictureWords, terminal: Terminal): PathExplanation {

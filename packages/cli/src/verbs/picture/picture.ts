@@ -5,14 +5,14 @@ import { withMaybeChartForLineOptions } from '../../shared/chart-options.js';
 import { examples } from '../../shared/examples.js';
 import { withMaybeHarpOptions } from '../../shared/harp-options.js';
 import { withLevel } from '../../shared/level-options.js';
+import { withPart } from '../../shared/part-option.js';
 import type { Terminal } from '../../terminal.js';
 import { DRAWERS, PICTURE_IDS, type PictureId, type PictureWords } from './drawers.js';
 
 /** Gives `reedplate picture` its options and what it does. */
 export function setUpPicture(verb: Command, terminal: Terminal): void {
-  withLevel(
-    withMaybeHarpOptions(withMaybeChartForLineOptions(verb), 'harp that is drawn or played'),
-  )
+  const command = withMaybeChartForLineOptions(verb);
+  withLevel(withPart(withMaybeHarpOptions(command, 'harp that is drawn or played')))
     .argument('<what>', `what to draw: ${PICTURE_IDS.join(', ')}`)
     .option(
       '--take <file>',

@@ -11,6 +11,7 @@ import {
 } from '../../shared/harp-options.js';
 import { type LevelWords, readLevel, withLevel } from '../../shared/level-options.js';
 import { withJson } from '../../shared/options.js';
+import { type PartWords, readPart, withPart } from '../../shared/part-option.js';
 import { readPieceFile } from '../../shared/piece-file.js';
 import { printAnswer } from '../../shared/print.js';
 import type { Terminal } from '../../terminal.js';
@@ -18,7 +19,7 @@ import { progressReport, type ScoreReport, scoreReport } from './report.js';
 import { showProgress } from './show-progress.js';
 import { showScore, showWhy } from './show-score.js';
 
-interface ScoreWords extends ChartForLineWords, LevelWords, MaybeHarpWords {
+interface ScoreWords extends ChartForLineWords, LevelWords, MaybeHarpWords, PartWords {
   readonly style?: string;
   readonly swing: string;
   readonly latency: string;
@@ -32,7 +33,7 @@ interface ScoreWords extends ChartForLineWords, LevelWords, MaybeHarpWords {
 export function setUpScore(verb: Command, terminal: Terminal): void {
   withJson(
     withLevel(
-      withMaybeHarpOptions(withChartForLineOptions(verb), HARP),
+      withPart(withMaybeHarpOptions(withChartForLineOptions(verb), HARP)),
       'what suggestions may ask for',
     ),
   )
@@ -77,7 +78,7 @@ function score(files: readonly string[], words: ScoreWords, terminal: Terminal):
   const harp = readMaybeHarp(words, terminal);
   const options = { ...readScoreOptions(words, terminal), ...harp };
   const reports = files.map((file) => {
-    const take = readPieceFile(file, terminal, harp).line;
+    const take = readPieceFile(file, terminal, { ...harp, ...readPart(words) }).line;
     return scoreReport(take, readChartFor(take, words, terminal, 1), options);
   });
   if (reports.length > 1) {

@@ -12,11 +12,12 @@ import type { Command } from 'commander';
 import { examples } from '../../shared/examples.js';
 import { readLevel } from '../../shared/level-options.js';
 import { MODEL_HELP } from '../../shared/player-options.js';
+import { type PartWords, readPart, withPart } from '../../shared/part-option.js';
 import { readTuningList, TUNING_LIST } from '../../shared/read-tuning.js';
 import { readList, readNumber, readWholeNumber } from '../../shared/read-words.js';
 import type { Terminal } from '../../terminal.js';
 
-interface StudyWords {
+interface StudyWords extends PartWords {
   readonly model?: string;
   readonly tunings: string;
   readonly positions: string;
@@ -31,7 +32,7 @@ interface StudyWords {
 
 /** Gives `reedplate study` its options and what it does. */
 export function setUpStudy(verb: Command, terminal: Terminal): void {
-  verb
+  withPart(verb)
     .argument(
       '<tunes...>',
       'files of tunes: one JSON value a line (- for standard input), ABC, MIDI or MusicXML',
@@ -87,14 +88,16 @@ async function study(
   tunes: readonly string[],
   setup: StudySetup,
   workers: number,
-  { out, resume, key }: StudyWords,
+  words: StudyWords,
   terminal: Terminal,
 ): Promise<void> {
+  const { out, resume, key } = words;
   const count = await studyFiles(tunes, setup, {
     out,
     resume,
     workers,
     key: key === undefined ? undefined : parseKey(key).name,
+    ...readPart(words),
     watcher: { failed: (failures) => terminal.err(failures.map(sayFailure).join('')) },
   });
   if (count.failures > 0) terminal.err(`reedplate: ${sayCount(count)}\n`);
