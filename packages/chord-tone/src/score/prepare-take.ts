@@ -2,6 +2,7 @@ import type { Chart } from '@reedplate/form';
 import type { Line } from '@reedplate/line';
 import type { PlayingStyle } from '../styles.js';
 import { type AlignOptions, alignLine, requireCountIn } from './align.js';
+import { takeInGraces } from './graces.js';
 import { compileChart, type ScoringGrid } from './grid.js';
 import { cropChart, layTake } from './lay-take.js';
 import { type Placed, placeNotes } from './place-notes.js';
@@ -36,7 +37,8 @@ export function prepareTake(
 ): PreparedTake {
   const given = compileChart(chart, style);
   const countIn = requireCountIn(options.countIn ?? line.countIn ?? 0);
-  const heard = hearNotes(line, chart.pickup - line.pickup - countIn * given.barTicks);
+  const moved = chart.pickup - line.pickup - countIn * given.barTicks;
+  const heard = takeInGraces(hearNotes(line, moved), given);
   const { latency, swing } = alignLine(heard, given, options, line.tempo ?? chart.tempo);
   const laid = layTake(chart, moveEarlier(heard, latency));
   const whole = compileChart(laid.chart, style);

@@ -8,6 +8,8 @@ export interface Heard {
   /** May be negative: before the chart. */
   readonly start: number;
   readonly end: number;
+  /** Whether the line says that it is a grace note. */
+  readonly grace?: true;
 }
 
 /**
@@ -20,14 +22,15 @@ export function hearNotes({ notes }: Pick<Line, 'notes'>, shift: number): readon
   const heard: Mutable<Heard>[] = [];
   const latest = new Map<number, Mutable<Heard>>();
   for (let index = 0; index < notes.length; index += 1) {
-    const { start, duration, pitch } = notes[index] as TimedNote;
+    const { start, duration, pitch, grace } = notes[index] as TimedNote;
     const from = start + shift;
     const before = latest.get(pitch);
     if (before?.end === from) {
       before.end = from + duration;
       continue;
     }
-    const note = { index, pitch, start: from, end: from + duration };
+    const note: Mutable<Heard> = { index, pitch, start: from, end: from + duration };
+    if (grace === true) note.grace = true;
     latest.set(pitch, note);
     heard.push(note);
   }

@@ -51,12 +51,15 @@ export const LOOSE_AT_RANDOM = AIMED_AT.slice(1).reduce(
 const TELLING = 1 / 8;
 
 function looseness(notes: readonly Placed[]): number | null {
-  const [quarters, thirds] = PARTS_AIMED_AT;
   let distance = 0;
-  for (const { beats } of notes) {
-    distance += Math.min(distanceFrom(beats, quarters), distanceFrom(beats, thirds));
-  }
+  for (const { beats } of notes) distance += distanceFromGrid(beats);
   return notes.length === 0 ? null : distance / notes.length;
+}
+
+/** Distance of a time from the nearest place that players aim at, in felt beats. */
+export function distanceFromGrid(beats: number): number {
+  const [quarters, thirds] = PARTS_AIMED_AT;
+  return Math.min(distanceFrom(beats, quarters), distanceFrom(beats, thirds));
 }
 
 /** Distance of a time from the nearest of so many equal parts of the beat, in beats. */
