@@ -1,8 +1,6 @@
 import { type Chart, makeChart } from '@reedplate/form';
-import { makeHarp } from '@reedplate/layout';
 import { makeLine } from '@reedplate/line';
 import { describe, expect, it } from 'vitest';
-import { practiceLine } from '../../practice/src/index.js';
 import { checkChart } from './check-chart.js';
 import { scoreLine } from './score/score-line.js';
 
@@ -30,11 +28,10 @@ describe('checkChart', () => {
     ['a span without end', withSpans({ ...first, end: Infinity }), { path: 'spans[0].end' }],
     ['a span that is none', withSpans(first, null), { path: 'spans[1]' }],
     ['no bars', { ...chart, bars: -3 }, { path: 'bars' }],
-  ])('checkChart refuses %s, and so do practiceLine and scoreLine', (_, bad, where) => {
+  ])('checkChart refuses %s, and so does scoreLine', (_, bad, where) => {
     const given = bad as Chart;
     const error = expect.objectContaining({ code: 'CHART_INVALID', where });
     expect(() => checkChart(given)).toThrow(error);
-    expect(() => practiceLine(given, makeHarp('C'))).toThrow(error);
     expect(() => scoreLine(take, given)).toThrow(error);
   });
 });

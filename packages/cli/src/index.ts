@@ -23,7 +23,7 @@ export type { PracticeAnswer } from './verbs/practice/practice.js';
 export type { RecogniseAnswer } from './verbs/recognise/recognise.js';
 export type { RetuneAnswer } from './verbs/retune/retune.js';
 export type { ScaleAnswer } from './verbs/scale/scale.js';
-export type { ScoreReport } from './verbs/score/report.js';
+export type { ScoreAnswer } from './verbs/score/score.js';
 export type { SetlistAnswer } from './verbs/setlist/setlist.js';
 export type { SummaryAnswer } from './verbs/summary/summary.js';
 export type { TargetAnswer } from './verbs/target/target.js';

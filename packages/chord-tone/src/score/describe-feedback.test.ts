@@ -145,7 +145,7 @@ describe('describeVerdict', () => {
       'FOLLOWS_IN_PART',
       'HARDLY_FOLLOWS',
     ] as const;
-    const said = codes.map((code) => describeVerdict({ code, by: 1 }));
+    const said = codes.map((code) => describeVerdict({ code, by: 1, otherHarp: null }));
     expect(new Set(said).size).toBe(codes.length);
     for (const sentence of said) {
       expect(sentence).toMatch(/[.?]$/u);
@@ -153,9 +153,19 @@ describe('describeVerdict', () => {
     }
   });
 
+  it('describeVerdict and describeFeedback name the right harp', () => {
+    const otherHarp = { fits: 'A', key: 'G', held: 'D', take: 'C' } as const;
+    expect(describeVerdict({ code: 'TAKE_OTHER_HARP', by: 2, otherHarp })).toBe(
+      'Your notes fit A, and the song is in G: wrong harp. Take the C harp.',
+    );
+    expect(say('TAKE_OTHER_HARP', { by: 2, otherHarp })).toBe(
+      'everything lies 2 semitones too high, as on the D harp: take the C harp, where the same holes are right',
+    );
+  });
+
   it('describeVerdict names the chord that is missing, and a count-in that was recorded', () => {
-    expect(describeVerdict({ code: 'CHORD_MISSED', by: 7 })).toContain('the V chord');
-    expect(describeVerdict({ code: 'CHORD_MISSED', by: 5 })).toContain('the IV chord');
-    expect(describeVerdict({ code: 'TAKE_BARS_LATE', by: 2 })).toContain('count-in of 2 bars');
+    expect(describeVerdict({ code: 'CHORD_MISSED', by: 7, otherHarp: null })).toContain('the V chord');
+    expect(describeVerdict({ code: 'CHORD_MISSED', by: 5, otherHarp: null })).toContain('the IV chord');
+    expect(describeVerdict({ code: 'TAKE_BARS_LATE', by: 2, otherHarp: null })).toContain('count-in of 2 bars');
   });
 });

@@ -27,8 +27,8 @@ export function describeFeedback(remark: Feedback): string {
 }
 
 const SENTENCES: Readonly<Record<FeedbackCode, (remark: Feedback) => string>> = {
-  TAKE_OTHER_HARP: ({ by }) =>
-    `everything lies ${countInWords(Math.abs(by ?? 0), 'semitone')} too ${(by ?? 0) > 0 ? 'high' : 'low'} for the key: take another harp`,
+  TAKE_OTHER_HARP: ({ by, otherHarp }) =>
+    `everything lies ${countInWords(Math.abs(by ?? 0), 'semitone')} too ${(by ?? 0) > 0 ? 'high' : 'low'}${otherHarp === null ? '' : `, as on the ${otherHarp.held} harp: take the ${otherHarp.take} harp, where the same holes are right`}`,
   TAKE_BARS_LATE: ({ by }) =>
     `everything comes ${countInWords(by ?? 1, 'bar')} late: begin where the chart does`,
   TAKE_BARS_EARLY: ({ by }) =>

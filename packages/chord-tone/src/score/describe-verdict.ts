@@ -1,4 +1,5 @@
 import { countInWords } from './in-words.js';
+import type { OtherHarp } from './other-harp.js';
 import type { Verdict, VerdictCode } from './verdict.js';
 
 /**
@@ -8,17 +9,21 @@ import type { Verdict, VerdictCode } from './verdict.js';
  * ```ts
  * import { describeVerdict } from '@reedplate/chord-tone';
  *
- * describeVerdict({ code: 'TAKE_BARS_LATE', by: 1 });
+ * describeVerdict({ code: 'TAKE_BARS_LATE', by: 1, otherHarp: null });
  * // => 'You came in 1 bar late: a bar earlier, your notes would fit. Or the take begins with a count-in of 1 bar.'
  * ```
  */
 export function describeVerdict(verdict: Verdict): string {
-  return SENTENCES[verdict.code](verdict.by);
+  return SENTENCES[verdict.code](verdict.by, verdict.otherHarp);
 }
 
-const SENTENCES: Readonly<Record<VerdictCode, (by: number) => string>> = {
-  TAKE_OTHER_HARP: (by) =>
-    `Your notes fit another key, ${countInWords(Math.abs(by), 'semitone')} ${by > 0 ? 'higher' : 'lower'}: is it the right harp?`,
+type Sentence = (by: number, otherHarp: OtherHarp | null) => string;
+
+const SENTENCES: Readonly<Record<VerdictCode, Sentence>> = {
+  TAKE_OTHER_HARP: (by, harps) =>
+    harps === null
+      ? `Your notes fit another key, ${countInWords(Math.abs(by), 'semitone')} ${by > 0 ? 'higher' : 'lower'}: is it the right harp?`
+      : `Your notes fit ${harps.fits}, and the song is in ${harps.key}: wrong harp. Take the ${harps.take} harp.`,
   TAKE_BARS_LATE: (by) =>
     `You came in ${countInWords(by, 'bar')} late: ${by === 1 ? 'a bar' : `${by} bars`} earlier, your notes would fit. Or the take begins with a count-in of ${countInWords(by, 'bar')}.`,
   TAKE_BARS_EARLY: (by) =>

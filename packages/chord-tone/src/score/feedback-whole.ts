@@ -15,6 +15,7 @@ export function remarkOnFault(fault: Fault, input: FeedbackInput): Feedback {
   const missed = chordsMissed(fault, input);
   return remark(fault.code, {
     by: fault.by,
+    otherHarp: input.otherHarp,
     bars: barsOf(missed, input),
     chord: missed.length === 1 ? (missed[0]?.chord?.symbol ?? null) : null,
     count: missed.length,

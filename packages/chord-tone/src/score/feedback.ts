@@ -6,6 +6,7 @@ import { remarkOnFault, remarksOnSilence } from './feedback-whole.js';
 import type { ScoringGrid } from './grid.js';
 import type { Judged } from './judge.js';
 import type { Spellings } from './notes.js';
+import type { OtherHarp } from './other-harp.js';
 import type { ChangeScore, Feedback } from './score-types.js';
 import type { Suggest } from './suggest.js';
 import type { TakeTiming } from './timing.js';
@@ -18,6 +19,7 @@ export interface FeedbackInput {
   readonly spellings: Spellings;
   readonly suggest: Suggest;
   readonly fault: Fault | null;
+  readonly otherHarp: OtherHarp | null;
   readonly timing: TakeTiming;
   readonly feel: Chart['feel'];
   readonly silentBars: readonly number[];

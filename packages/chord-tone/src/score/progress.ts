@@ -13,6 +13,14 @@ export interface TakeProgress {
   readonly fresh: readonly FeedbackCode[];
 }
 
+/** Several takes over one chart, and how they get better. */
+export interface ProgressReport {
+  /** In the order in which they were played. */
+  readonly takes: readonly Score[];
+  /** What changed from each to the next. */
+  readonly progress: readonly TakeProgress[];
+}
+
 /** Change of the chord fit of a bar that is worth a word. Design choice. */
 const NOTICED = 0.2;
 
@@ -28,13 +36,15 @@ const NOTICED = 0.2;
  * const chart = makeChart('basic', 'G');
  * const notes = chart.spans.map(({ start, chord }) => ({ start, duration: 1920, pitch: chord?.root === 'C' ? 72 : chord?.root === 'D' ? 74 : 67 }));
  * const tonic = makeLine(notes.map((note) => ({ ...note, pitch: 67 })));
- * const [, second] = progressOf([scoreLine(tonic, chart), scoreLine(makeLine(notes), chart)]);
+ * const takes = [scoreLine(tonic, chart), scoreLine(makeLine(notes), chart)];
+ * const [, second] = progressOf(takes).progress;
  * second?.mended; // => ['STAYS_ON_ONE_CHORD']
  * second?.betterBars; // => [9, 12]
  * ```
  */
-export function progressOf(scores: readonly Score[]): readonly TakeProgress[] {
-  return Object.freeze(scores.map((score, at) => progressFrom(scores[at - 1], score)));
+export function progressOf(scores: readonly Score[]): ProgressReport {
+  const progress = scores.map((score, at) => progressFrom(scores[at - 1], score));
+  return Object.freeze({ takes: Object.freeze([...scores]), progress: Object.freeze(progress) });
 }
 
 function progressFrom(before: Score | undefined, score: Score): TakeProgress {

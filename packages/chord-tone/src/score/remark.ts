@@ -13,6 +13,7 @@ export function remark(
     name = null,
     count = 1,
     by = null,
+    otherHarp = null,
     suggestions = [],
   }: Details,
 ): Feedback {
@@ -25,6 +26,7 @@ export function remark(
     name,
     count,
     by,
+    otherHarp,
     suggestions: Object.freeze([...suggestions]),
   });
 }

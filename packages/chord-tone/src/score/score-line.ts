@@ -1,4 +1,5 @@
 import type { Chart } from '@reedplate/form';
+import { toHarp } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
 import { requireOneOf } from '@reedplate/pitch';
 import { checkChart } from '../check-chart.js';
@@ -14,6 +15,7 @@ import type { ScoringGrid } from './grid.js';
 import { fitOf, fitOver, type Judged, judgeNotes } from './judge.js';
 import { measureAll } from './measures.js';
 import { noteScores, spellingsOf } from './notes.js';
+import { otherHarpOf } from './other-harp.js';
 import { barsPlayed } from './played.js';
 import { type LayOptions, type PreparedTake, prepareTake } from './prepare-take.js';
 import { readOtherwise } from './readings.js';
@@ -31,6 +33,8 @@ export interface ScoreOptions extends LayOptions, SuggestOptions {
   readonly style?: PlayingStyle;
   /** Parts of {@link SCORE_WEIGHTS} to replace, down to single figures; default none. */
   readonly weights?: WeightChanges;
+  /** Whether the line was played on `harp` for certain, as tab is; default false. */
+  readonly playedOnHarp?: boolean;
 }
 
 /**
@@ -70,15 +74,21 @@ export function scoreLine(line: Line, chart: Chart, options: ScoreOptions = {}):
   });
   const weights = options.weights === undefined ? SCORE_WEIGHTS : replaceWeights(options.weights);
   const suggest = suggester(options);
+  const harp = options.harp === undefined ? undefined : toHarp(options.harp);
   const { pushWithin } = weights;
   const take = prepareTake(checked, chart, style, { ...options, pushWithin });
-  const judgement = judgeTake(take, weights);
-  const { chordFit, following, readings, fault, timing, silent, confidence, judged, changes } =
-    judgement;
+  const stages = judgeTake(take, weights);
+  const otherHarp = otherHarpOf(stages.fault, chart, { ...options, harp });
+  const judgement = { ...stages, otherHarp };
+  const { chordFit, following, readings, fault, timing, silent, confidence } = judgement;
   const { grid, alignment } = take;
   const total = totalOf({ chordFit, following, readings, silent, loose: timing.loose }, weights);
   const spellings = spellingsOf(grid);
   return Object.freeze({
+    title: line.title ?? null,
+    form: chart.form,
+    key: chart.key,
+    harp: harp ?? null,
     verdict: verdictOn({ ...judgement, total }),
     total,
     played: 1 - silent,
@@ -89,9 +99,9 @@ export function scoreLine(line: Line, chart: Chart, options: ScoreOptions = {}):
     readings,
     fault,
     timing,
-    notes: noteScores(judged, grid, spellings),
-    changes,
-    bars: scoreBars(judged, take.chart, grid),
+    notes: noteScores(judgement.judged, grid, spellings),
+    changes: judgement.changes,
+    bars: scoreBars(judgement.judged, take.chart, grid),
     feedback: feedbackOn({ ...judgement, grid, spellings, suggest, feel: chart.feel }),
     alignment,
   });

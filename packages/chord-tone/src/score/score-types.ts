@@ -1,9 +1,10 @@
-import type { Sounding } from '@reedplate/layout';
-import type { ChordDegree, NoteNameWithOctave, ScaleDegree } from '@reedplate/pitch';
+import type { Harp, Sounding } from '@reedplate/layout';
+import type { ChordDegree, KeyName, NoteNameWithOctave, ScaleDegree } from '@reedplate/pitch';
 import type { PlayingStyle } from '../styles.js';
 import type { Fault, FaultCode } from './faults.js';
 import type { Following } from './following.js';
 import type { NoteClass } from './note-class.js';
+import type { OtherHarp } from './other-harp.js';
 import type { Reading } from './readings.js';
 import type { TakeTiming } from './timing.js';
 import type { Verdict } from './verdict.js';
@@ -141,6 +142,8 @@ export interface Feedback {
   readonly count: number;
   /** Faults: see `Fault.by`; time: felt beats; swing: long to short; else null. */
   readonly by: number | null;
+  /** The harps of `TAKE_OTHER_HARP`; null for the others. */
+  readonly otherHarp: OtherHarp | null;
   /** What could be played, over each chord that it is about. */
   readonly suggestions: readonly ChordSuggestion[];
 }
@@ -164,6 +167,13 @@ export interface TakeAlignment {
 
 /** How well a line follows a chart, with the reasons. */
 export interface Score {
+  /** Title of the take; null where it has none. */
+  readonly title: string | null;
+  /** Id or name of the form. */
+  readonly form: string;
+  readonly key: KeyName;
+  /** The harp that suggestions are written for; null where none is given. */
+  readonly harp: Harp | null;
   /** What a teacher would say first; `describeVerdict` says it in English. */
   readonly verdict: Verdict;
   /**

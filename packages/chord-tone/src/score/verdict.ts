@@ -1,4 +1,5 @@
 import type { Fault, FaultCode } from './faults.js';
+import type { OtherHarp } from './other-harp.js';
 
 /** What a teacher would say first: a fault of the whole take, silence, or how far the take follows. */
 export type VerdictCode =
@@ -15,12 +16,15 @@ export interface Verdict {
   readonly code: VerdictCode;
   /** As `Fault.by`; bars for `BARS_NOT_PLAYED`; 0 for the others. */
   readonly by: number;
+  /** The harps of `TAKE_OTHER_HARP`; null for the others. */
+  readonly otherHarp: OtherHarp | null;
 }
 
 /** What a verdict is made of. */
 export interface VerdictParts {
   readonly total: number;
   readonly fault: Fault | null;
+  readonly otherHarp: OtherHarp | null;
   /** Bars that are silent, and their share. */
   readonly silentBars: readonly number[];
   readonly silent: number;
@@ -42,14 +46,15 @@ const LEVELS = [
 ] as const;
 
 /** What to say first of a take. */
-export function verdictOn({ total, fault, silentBars, silent, confidence }: VerdictParts): Verdict {
-  if (fault !== null) return verdict(fault.code, fault.by);
+export function verdictOn(parts: VerdictParts): Verdict {
+  const { total, fault, otherHarp, silentBars, silent, confidence } = parts;
+  if (fault !== null) return verdict(fault.code, fault.by, otherHarp);
   if (silent >= MUCH_SILENCE) return verdict('BARS_NOT_PLAYED', silentBars.length);
   if (confidence < LEAST_CONFIDENCE) return verdict('TOO_LITTLE_TO_JUDGE', 0);
   const level = LEVELS.find(({ from }) => total >= from);
   return verdict(level?.code ?? 'HARDLY_FOLLOWS', 0);
 }
 
-function verdict(code: VerdictCode, by: number): Verdict {
-  return Object.freeze({ code, by });
+function verdict(code: VerdictCode, by: number, otherHarp: OtherHarp | null = null): Verdict {
+  return Object.freeze({ code, by, otherHarp });
 }

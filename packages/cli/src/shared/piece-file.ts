@@ -1,5 +1,6 @@
 import { readInFile } from '@reedplate/files';
 import {
+  detectFormat,
   formatOfName,
   type Piece,
   type PieceFormatId,
@@ -30,10 +31,24 @@ export function readPieceFile(
   terminal: PieceTerminal,
   options: ReadPieceOptions = {},
 ): Piece {
+  return readPieceAndFormat(file, terminal, options).piece;
+}
+
+/** The same, with the format that the file was found to have. */
+export function readPieceAndFormat(
+  file: string,
+  terminal: PieceTerminal,
+  options: ReadPieceOptions = {},
+): { readonly piece: Piece; readonly format: PieceFormatId } {
   const bytes = terminal.readBytes(file);
-  const piece = readInFile(file, () => readPiece(bytes, options));
-  for (const warning of piece.warnings) terminal.err(`reedplate: ${sayWarning(file, warning)}\n`);
-  return piece;
+  const read = readInFile(file, () => {
+    const format = options.format ?? detectFormat(bytes);
+    return { format, piece: readPiece(bytes, { ...options, format }) };
+  });
+  for (const warning of read.piece.warnings) {
+    terminal.err(`reedplate: ${sayWarning(file, warning)}\n`);
+  }
+  return read;
 }
 
 function sayWarning(file: string, { message, count, value, where }: PieceWarning): string {

@@ -31,7 +31,7 @@ export interface SourceOptions {
   readonly part?: number | string | undefined;
 }
 
-const SOURCE_OPTIONS: OptionNames<SourceOptions> = { key: true };
+const SOURCE_OPTIONS: OptionNames<SourceOptions> = { key: true, part: true };
 
 /** Files that hold whole pieces, and are no lines of text, by their names. */
 const PIECES = /\.(?:abc|midi?|musicxml|mxl|xml)$/iu;

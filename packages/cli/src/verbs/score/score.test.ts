@@ -18,7 +18,7 @@ describe('reedplate score', () => {
 
   // The take is ours: bar 6 holds a major seventh over C7, bar 9 stays on G over D7.
   test('reedplate score marks down the two bars that were played against the chords', async () => {
-    const { bars } = JSON.parse((await score(take, [...WORDS, '--json'])).out).score;
+    const { bars } = JSON.parse((await score(take, [...WORDS, '--json'])).out);
     const poor = bars.filter(({ chordFit }: { chordFit: number }) => chordFit < 0.5);
     expect(poor.map(({ bar }: { bar: number }) => bar)).toEqual([6, 9]);
   });
@@ -68,14 +68,15 @@ describe('reedplate score', () => {
     const readText = (path: string) => (path === 'mine.json' ? tuning : take);
     const ask = async (word: string) =>
       JSON.parse((await runWords([...WORDS, '--tuning', word, '--json'], { readText })).out);
-    expect((await ask('mine.json')).score).toEqual((await ask('raised-fifth-draw')).score);
+    const [mine, known] = [await ask('mine.json'), await ask('raised-fifth-draw')];
+    expect({ ...mine, harp: null }).toEqual({ ...known, harp: null });
     expect((await ask('mine.json')).harp.tuning).toBe((await ask('raised-fifth-draw')).harp.tuning);
   });
 
   test('reedplate score takes style, level, swing and latency', async () => {
     const words = [...WORDS, '--style', 'major', '--swing', '2', '--latency', '10', '--json'];
     const report = JSON.parse((await score(take, words)).out);
-    expect(report.score).toMatchObject({
+    expect(report).toMatchObject({
       style: 'major',
       alignment: { swing: 2, latency: 10 },
     });
@@ -115,7 +116,7 @@ describe('reedplate score', () => {
     const { out } = await score(take, [...WORDS, '--why']);
     const [before, said = ''] = out.split('\nnotes\n');
     expect(before?.startsWith((await score(take)).out)).toBe(true);
-    const { notes } = JSON.parse((await score(take, [...WORDS, '--json'])).out).score;
+    const { notes } = JSON.parse((await score(take, [...WORDS, '--json'])).out);
     expect(said.trimEnd().split('\n')).toHaveLength(notes.length);
     expect(said).toMatch(/^ {2}bar 6, beat 1: B4 \(7 over C7\): a clash, .*; counts 0$/mu);
   });
@@ -128,7 +129,7 @@ describe('reedplate score', () => {
       notes: line.notes.map((note: { start: number }) => ({ ...note, start: note.start + ticks })),
     });
   const scoreOf = async (text: string, words: readonly string[] = []) =>
-    JSON.parse((await score(text, [...WORDS, '--json', ...words])).out).score;
+    JSON.parse((await score(text, [...WORDS, '--json', ...words])).out);
 
   test('reedplate score names a shift, and says how to tell it of a count-in', async () => {
     const { out } = await score(moved(BAR));
@@ -192,7 +193,7 @@ describe('reedplate score', () => {
       start: note.start + chorus,
     }));
     const twice = JSON.stringify({ ...line, notes: [...line.notes, ...again] });
-    const { bars } = JSON.parse((await score(twice, [...WORDS, '--json'])).out).score;
+    const { bars } = JSON.parse((await score(twice, [...WORDS, '--json'])).out);
     expect(bars).toHaveLength(24);
   });
 

@@ -1,4 +1,13 @@
-import { PLAYING_STYLES, type PlayingStyle, type ScoreOptions } from '@reedplate/chord-tone';
+import {
+  PLAYING_STYLES,
+  type PlayingStyle,
+  type ProgressReport,
+  progressOf,
+  type Score,
+  type ScoreOptions,
+  scoreLine,
+} from '@reedplate/chord-tone';
+import { type Piece, sayPartChoice } from '@reedplate/interchange';
 import { ReedplateError } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { type ChartForLineWords, readChartFor } from '../../shared/chart-for-line.js';
@@ -12,12 +21,14 @@ import {
 import { type LevelWords, readLevel, withLevel } from '../../shared/level-options.js';
 import { withJson } from '../../shared/options.js';
 import { type PartWords, readPart, withPart } from '../../shared/part-option.js';
-import { readPieceFile } from '../../shared/piece-file.js';
+import { readPieceAndFormat } from '../../shared/piece-file.js';
 import { printAnswer } from '../../shared/print.js';
 import type { Terminal } from '../../terminal.js';
-import { progressReport, type ScoreReport, scoreReport } from './report.js';
 import { showProgress } from './show-progress.js';
 import { showScore, showWhy } from './show-score.js';
+
+/** What `reedplate score --json` prints: the score of a take, or of several takes and how they get better. */
+export type ScoreAnswer = Score | ProgressReport;
 
 interface ScoreWords extends ChartForLineWords, LevelWords, MaybeHarpWords, PartWords {
   readonly style?: string;
@@ -77,20 +88,29 @@ function score(files: readonly string[], words: ScoreWords, terminal: Terminal):
   // A take may be tablature, which the harp gives its notes.
   const harp = readMaybeHarp(words, terminal);
   const options = { ...readScoreOptions(words, terminal), ...harp };
-  const reports = files.map((file) => {
-    const take = readPieceFile(file, terminal, { ...harp, ...readPart(words) }).line;
-    return scoreReport(take, readChartFor(take, words, terminal, 1), options);
+  const takes = files.map((file) => {
+    const { piece, format } = readPieceAndFormat(file, terminal, { ...harp, ...readPart(words) });
+    const chart = readChartFor(piece.line, words, terminal, 1);
+    const playedOnHarp = format === 'tab';
+    return { piece, score: scoreLine(piece.line, chart, { ...options, playedOnHarp }) };
   });
-  if (reports.length > 1) {
-    printAnswer(progressReport(reports), words, terminal, (report, { paint }) =>
-      showProgress(report, files, paint),
-    );
+  const [{ piece, score: first }] = takes as [(typeof takes)[number]];
+  if (takes.length > 1) {
+    const answer: ScoreAnswer = progressOf(takes.map(({ score: one }) => one));
+    printAnswer(answer, words, terminal, (report, { paint }) => showProgress(report, files, paint));
     return;
   }
-  printAnswer(reports[0] as ScoreReport, words, terminal, (report, { paint }) => [
-    ...showScore(report, paint),
-    ...(words.why ? showWhy(report.score, paint) : []),
+  const answer: ScoreAnswer = first;
+  printAnswer(answer, words, terminal, (one, { paint }) => [
+    ...showScore(one, { part: sayPart(piece) }, paint),
+    ...(words.why ? showWhy(one, paint) : []),
   ]);
+}
+
+/** Which part of a file is judged, and why, where it has several. */
+function sayPart({ parts, choice }: Piece): string | undefined {
+  if (choice === undefined || parts.length < 2) return undefined;
+  return `judged is ${sayPartChoice(choice)}; another: --part`;
 }
 
 function readScoreOptions(words: ScoreWords, terminal: Terminal): ScoreOptions {

@@ -1,7 +1,11 @@
-import type { TakeProgress } from '@reedplate/chord-tone';
+import {
+  describeFeedback,
+  describeVerdict,
+  type ProgressReport,
+  type TakeProgress,
+} from '@reedplate/chord-tone';
 import type { Paint } from '../../shared/print.js';
 import { setColumns } from '../../shared/table.js';
-import type { ProgressReport } from './report.js';
 
 /** One row a take, in their order, and what is next after the last. */
 export function showProgress(
@@ -12,17 +16,17 @@ export function showProgress(
   const rows = takes.map(({ title, verdict }, at) => {
     const { total = 0, gain = null } = progress[at] ?? {};
     const name = title === null ? (files[at] ?? '') : `${files[at]}: ${title}`;
-    return [`${at + 1}`, `${Math.round(total)}`, sayGain(gain), name, verdict];
+    return [`${at + 1}`, `${Math.round(total)}`, sayGain(gain), name, describeVerdict(verdict)];
   });
   const [head = '', ...body] = setColumns([['take', 'of 100', '', 'file', 'verdict'], ...rows]);
   const last = progress.at(-1);
-  const next = takes.at(-1)?.remarks ?? [];
+  const next = takes.at(-1)?.feedback ?? [];
   return [
     paint('heading', head),
     ...body,
     ...(last === undefined ? [] : sayBars(last)),
     ...(next.length === 0 ? [] : ['', paint('heading', 'next')]),
-    ...next.map((remark, at) => `  ${at + 1}  ${remark}`),
+    ...next.map((remark, at) => `  ${at + 1}  ${describeFeedback(remark)}`),
   ];
 }
 

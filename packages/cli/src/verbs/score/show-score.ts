@@ -1,6 +1,8 @@
 import {
   type ChangeScore,
+  describeFeedback,
   describeNote,
+  describeVerdict,
   type NoteClass,
   type NoteScore,
   type Reading,
@@ -10,19 +12,25 @@ import {
 import type { Paint } from '../../shared/print.js';
 import { sayHarp } from '../../shared/say-harp.js';
 import { setColumns } from '../../shared/table.js';
-import type { ScoreReport } from './report.js';
+
+/** What the score itself does not say. */
+interface Told {
+  /** Which part of the file was judged; undefined where it has but one. */
+  readonly part: string | undefined;
+}
 
 /** The verdict, the total, what to do next, and where it stands. */
-export function showScore(report: ScoreReport, paint: Paint): readonly string[] {
-  const { score, remarks, verdict } = report;
+export function showScore(score: Score, { part }: Told, paint: Paint): readonly string[] {
+  const { feedback } = score;
   return [
-    paint('heading', titleOf(report)),
+    paint('heading', titleOf(score)),
+    ...(part === undefined ? [] : [paint('remark', part)]),
     '',
-    paint('heading', verdict),
+    paint('heading', describeVerdict(score.verdict)),
     ...sayCountIn(score),
     `${paint('heading', `${Math.round(score.total)} of 100`)}   ${paint('remark', sayManner(score))}`,
-    ...(remarks.length === 0 ? [] : ['', paint('heading', 'next')]),
-    ...remarks.map((remark, at) => `  ${at + 1}  ${remark}`),
+    ...(feedback.length === 0 ? [] : ['', paint('heading', 'next')]),
+    ...feedback.map((remark, at) => `  ${at + 1}  ${describeFeedback(remark)}`),
     '',
     ...showMeasures(score.measures),
     '',
@@ -50,7 +58,7 @@ function sayManner({ style, alignment: { swing, latency } }: Score): string {
   return `judged as ${style}, heard as ${eighths}${late}`;
 }
 
-function titleOf({ title, form, key, harp }: ScoreReport): string {
+function titleOf({ title, form, key, harp }: Score): string {
   return `${title ?? 'take'}: ${form} in ${key}${harp === null ? '' : ` on the ${sayHarp(harp)}`}`;
 }
 
