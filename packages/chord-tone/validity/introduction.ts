@@ -21,10 +21,11 @@ jazz players on other instruments: chromatic notes are many and bars often hold 
 say nothing about bends.
 
 **Split.** Solos whose number leaves 1 when divided by 4 chose the rules of notes, weights and calibration
-("chosen on"): here ${split}. Made takes had a say too: those over four of eight charts of another battery, by
-search; the figures were then rounded. The results of the other solos stood beside at every step of that
-search, about twenty-five times, and five times all solos and charts together were looked at to round the
-figures: they are no unseen data. The battery below was made after the figures were fixed.
+("chosen on"): here ${split}. Made takes over the eight charts of another battery had a say too, by
+search, with the solos of that half alone; the figures were then rounded. The other solos are no unseen data:
+in an earlier search their results stood beside at every step, about twenty-five times; after the last they
+were looked at twice, once for three sets of figures and once for the one that was taken. The battery below was
+made before that, and its takes chose nothing.
 
 **Contrasts.** The chart, key and all, moved up by each of eleven intervals; the chart late or early by whole
 bars, its end going round to its beginning; its bars shuffled; the solo's pitches shuffled among its

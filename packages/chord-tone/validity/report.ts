@@ -4,12 +4,13 @@
  *
  * Run from the root: `npx tsx packages/chord-tone/validity/report.ts SOLOS.ndjson > docs/scoring-validity.md`
  */
+import { alarmTable } from './alarms.js';
 import { batteryTable } from './battery-table.js';
 import { halvesOf } from './halves.js';
 import { introduction } from './introduction.js';
 import { limits } from './limits.js';
 import { readSolos } from './read-solos.js';
-import { clashCount, scaleTable } from './scale.js';
+import { clashCount, scaleTable, silenceCount } from './scale.js';
 import {
   chorusTable,
   contrastTable,
@@ -39,6 +40,8 @@ function main(path: string | undefined): void {
     lengthTable(written),
     scaleTable(written),
     clashCount(written),
+    silenceCount(written),
+    alarmTable(written),
     batteryTable(),
     losses(written),
     limits(written),

@@ -111,3 +111,31 @@ ${tried} roots of the solos were moved up by a half step, one at a time. The tot
 ${tried - lower} others, ${fitLower} have a lower chord fit all the same: what chance would reach fell more, for the note was one
 that fits many chords. In the rest the new note leads by step to the next, and is music.`;
 }
+
+const EMPTIED = 4;
+const BAR = 3840;
+
+/** How often a total falls when four bars of a solo are emptied, and why where it does not. */
+export function silenceCount(halves: readonly Half[]): string {
+  let [tried, lower, worse] = [0, 0, 0];
+  for (const solo of halves.flatMap(({ solos }) => solos)) {
+    const before = scored(solo);
+    const step = Math.max(EMPTIED, Math.floor(solo.chart.bars / TRIED));
+    for (let bar = 0; bar + EMPTIED <= solo.chart.bars; bar += step) {
+      const isIn = ({ start }: { readonly start: number }) =>
+        start >= bar * BAR && start < (bar + EMPTIED) * BAR;
+      const notes = solo.line.notes.filter((note) => !isIn(note));
+      if (notes.length === 0 || notes.length === solo.line.notes.length) continue;
+      const after = scored({ ...solo, line: makeLine(notes) });
+      tried += 1;
+      if (after.total <= before.total) lower += 1;
+      else if ((after.measures.chordFit ?? 0) > (before.measures.chordFit ?? 0)) worse += 1;
+    }
+  }
+  return `## Four bars emptied
+
+More silence after the same notes never raises a total: a law, tested on random lines. Leaving notes out can,
+where they were wrong: a rest is better than a wrong note, as a teacher says, and no score that holds this can
+promise the other. In the solos ${tried} times four bars were emptied; the total did not rise in ${percent(lower, tried)}. In ${worse} of
+the ${tried - lower} others what is left fits its chords better than the whole did.`;
+}

@@ -1,4 +1,4 @@
-import { confidenceOf } from '../src/score/confidence.js';
+import { scoreLine } from '@reedplate/chord-tone';
 import { contrasts } from './contrasts.js';
 import type { Half } from './halves.js';
 import { mean, quantile } from './statistics.js';
@@ -112,7 +112,9 @@ export function lengthTable(halves: readonly Half[]): string {
   const rows = LENGTHS.map((bars) => {
     const windows = halves.map(({ solos }) => windowsOf(solos, bars));
     const notes = windows.flat().map(({ line }) => line.notes.length);
-    const stated = mean(notes.map(confidenceOf));
+    const stated = mean(
+      windows.flat().map(({ line, chart }) => scoreLine(line, chart).confidence),
+    );
     return [
       `${bars}`,
       `${quantile(notes, 0.5)}`,
@@ -122,9 +124,9 @@ export function lengthTable(halves: readonly Half[]): string {
   });
   return `## How much a few bars tell
 
-How often a window of a solo outscores its own pitches shuffled, beside the confidence that the score
-states of so many notes, Φ(0.11 √notes), chosen on the "chosen on" half. Of one bar or two, where one chord
-sounds, it states too much: there is nothing to follow in them.
+How often a window of a solo outscores its own pitches shuffled, beside the confidence that its score
+states: Φ(0.13 √notes), chosen on the "chosen on" half, and a half where one chord sounds throughout, as in most
+windows of one bar: there is nothing to follow in them.
 
 ${table(['bars', 'notes (median)', 'stated', ...columns(halves, ['won'])], rows)}`;
 }

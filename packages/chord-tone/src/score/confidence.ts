@@ -2,14 +2,17 @@ import { powerOfTwo } from '@reedplate/pitch';
 
 /**
  * Evidence that one note gives, in standard deviations: notes add up as the square root of their
- * number, so a line of n notes is sure to Φ(0.11 √n). Chosen on windows of one bar to twelve
+ * number, so a line of n notes is sure to Φ(0.13 √n). Chosen on windows of one bar to twelve
  * of the choosing half of the solos that `docs/scoring-validity.md` names.
  */
-const EVIDENCE_PER_NOTE = 0.11;
+const EVIDENCE_PER_NOTE = 0.13;
 
-/** How often a good player's line of so many judged notes outscores its own shuffle: 0.5 to 1. */
-export function confidenceOf(notes: number): number {
-  if (notes === 0) return 0.5;
+/**
+ * How often a good player's line of so many judged notes outscores its own shuffle: 0.5 to 1. Over one
+ * chord it is a toss of a coin: there is nothing to follow.
+ */
+export function confidenceOf(notes: number, chords: number): number {
+  if (notes === 0 || chords < 2) return 0.5;
   return normalDistribution(EVIDENCE_PER_NOTE * Math.sqrt(notes));
 }
 

@@ -61,20 +61,20 @@ function cureFor(
   return suggestion === null ? [] : [Object.freeze({ ...suggestion, chord: chord.symbol })];
 }
 
-/** Confidence below which the score says that there is little to judge. Design choice. */
-const LITTLE = 0.7;
+/** Fewer notes than this, the score says, are little to judge by. Design choice. */
+const LITTLE = 23;
 
 /** Share of silent bars that is worth a remark. Design choice. */
 const WORTH_A_REMARK = 0.1;
 
 /** Remarks on what was not played, and on what could not be judged. */
 export function remarksOnSilence(input: FeedbackInput): readonly Feedback[] {
-  const { silentBars, silent, outside, struck, confidence } = input;
+  const { silentBars, silent, outside, struck, fault } = input;
   return [
     ...(silent >= WORTH_A_REMARK
       ? [remark('BARS_NOT_PLAYED', { bars: silentBars, count: silentBars.length })]
       : []),
     ...(outside > 0 ? [remark('NOTES_OUTSIDE_CHART', { count: outside })] : []),
-    ...(confidence < LITTLE ? [remark('LITTLE_TO_JUDGE', { count: struck })] : []),
+    ...(struck < LITTLE && fault === null ? [remark('LITTLE_TO_JUDGE', { count: struck })] : []),
   ];
 }

@@ -29,8 +29,6 @@ export interface FeedbackInput {
   readonly struck: number;
   /** How many notes were judged by no chord. */
   readonly outside: number;
-  /** 0.5 to 1. */
-  readonly confidence: number;
 }
 
 /** More remarks than this at once are no help. Design choice. */

@@ -20,17 +20,18 @@ describe('chord fit of scoreLine', () => {
     ['one root', 'G4@0', 1],
     // (1.5 × 1 + 2.5 × 0) / 4
     ['a root and a clash twice as long', 'G4@0 F#4@1/2', 1.5 / 4],
-    // F# leads to G: 0.5 × 1 against 1 × 1.5
-    ['a resolved half beat and a root', 'F#4@0/0.5 G4@0.5', (0.5 * 1 + 1.5) / 2.5],
-    // The same over a beat, on the first: longer than G and stronger, it leans: 0.4 × 1.5 against 1 × 1
-    ['a beat that leans on a root', 'F#4@0 G4@1/0.5', (0.4 * 1.5 + 1) / 2.5],
+    // F# leads to G: 0.6 × 1 against 1 × 1.5
+    ['a resolved half beat and a root', 'F#4@0/0.5 G4@0.5', (0.6 * 1 + 1.5) / 2.5],
+    // The same over a beat, on the first: longer than G and stronger, it leans: 0.5 × 1.5 against 1 × 1
+    ['a beat that leans on a root', 'F#4@0 G4@1/0.5', (0.5 * 1.5 + 1) / 2.5],
     // Bb falls to G: a turn of the blues
-    ['a flat third that falls to the root', 'Bb4@0 G4@1', (0.85 * 1.5 + 1.5) / 3],
-    // A tenth of a beat is a grace note and weighs its length; a quarter is struck in full
-    ['a grace note before a root', 'F#4@0/0.1 G4@0.1', (0.5 * 0.1 + 1.5) / 1.6],
-    ['a quarter of a beat before a root', 'F#4@0/0.25 G4@0.25', (0.5 * 0.75 + 1.5) / 2.25],
-    ['a blue note held', 'Bb4@0/2', 0.4],
-    ['a colour held', 'E5@0/2', 0.4],
+    ['a flat third that falls to the root', 'Bb4@0 G4@1', (0.8 * 1.5 + 1.5) / 3],
+    // A grace note is part of its note; one that leads to none weighs its length; a quarter is struck in full
+    ['a grace note before a root', 'F#4@0/0.1 G4@0.1', 1],
+    ['a tenth of a beat apart from a root', 'F#4@0/0.1 G4@0.4', (0.6 * 0.1 + 1.5) / 1.6],
+    ['a quarter of a beat before a root', 'F#4@0/0.25 G4@0.25', (0.6 * 0.75 + 1.5) / 2.25],
+    ['a blue note held', 'Bb4@0/2', 0.5],
+    ['a colour held', 'E5@0/2', 0.5],
     ['a note neither here nor there', 'C5@0/2', 0],
   ])('chord fit of scoreLine counts %s', (_, line, chordFit) => {
     expect(measure(line).chordFit).toBeCloseTo(chordFit, 12);

@@ -113,7 +113,7 @@ describe('SCORE_WEIGHTS', () => {
 
 describe('confidenceOf', () => {
   it('confidenceOf rises from a toss of a coin towards certainty', () => {
-    const values = [0, 1, 4, 16, 64, 256, 1024].map(confidenceOf);
+    const values = [0, 1, 4, 16, 64, 256, 1024].map((notes) => confidenceOf(notes, 3));
     expect(values[0]).toBe(0.5);
     expect(values).toEqual([...values].sort((a, b) => a - b));
     expect(values.at(-1)).toBeGreaterThan(0.999);
@@ -122,7 +122,14 @@ describe('confidenceOf', () => {
 
   // Normal distribution at one standard deviation: 0.841345 (value from memory).
   it('confidenceOf follows the normal distribution', () => {
-    expect(confidenceOf((1 / 0.11) ** 2)).toBeCloseTo(0.841345, 5);
+    expect(confidenceOf((1 / 0.13) ** 2, 2)).toBeCloseTo(0.841345, 5);
+  });
+});
+
+describe('confidenceOf over one chord', () => {
+  it('confidenceOf is a toss of a coin where one chord sounds throughout', () => {
+    expect(confidenceOf(1000, 1)).toBe(0.5);
+    expect(confidenceOf(1000, 0)).toBe(0.5);
   });
 });
 

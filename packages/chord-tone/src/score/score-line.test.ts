@@ -444,7 +444,7 @@ describe('scoreLine note by note', () => {
     });
     expect(second).toMatchObject({
       weight: 1,
-      credit: 0.5,
+      credit: 0.6,
       metre: 0.75,
       degree: '4',
       resolvesTo: 2,

@@ -127,7 +127,7 @@ function judgeTake({ grid, whole, notes, heard, alignment }: PreparedTake, weigh
     silent: silence.of === 0 ? 0 : silence.silent.length / silence.of,
     struck,
     outside: Math.max(0, heard - struck),
-    confidence: confidenceOf(struck),
+    confidence: confidenceOf(struck, grid.tables.length),
   };
 }
 

@@ -28,12 +28,12 @@ export interface VerdictParts {
   /** Bars that are silent, and their share. */
   readonly silentBars: readonly number[];
   readonly silent: number;
-  /** 0.5 to 1. */
-  readonly confidence: number;
+  /** How many notes were judged by a chord. */
+  readonly struck: number;
 }
 
-/** Confidence below which the notes are too few for a verdict on following. Design choice. */
-const LEAST_CONFIDENCE = 0.6;
+/** Fewer notes are too few for a verdict on following. Design choice. */
+const LEAST_NOTES = 6;
 
 /** Share of silent bars that is the first thing to say: a quarter. Design choice. */
 const MUCH_SILENCE = 0.25;
@@ -47,10 +47,10 @@ const LEVELS = [
 
 /** What to say first of a take. */
 export function verdictOn(parts: VerdictParts): Verdict {
-  const { total, fault, otherHarp, silentBars, silent, confidence } = parts;
+  const { total, fault, otherHarp, silentBars, silent, struck } = parts;
   if (fault !== null) return verdict(fault.code, fault.by, otherHarp);
   if (silent >= MUCH_SILENCE) return verdict('BARS_NOT_PLAYED', silentBars.length);
-  if (confidence < LEAST_CONFIDENCE) return verdict('TOO_LITTLE_TO_JUDGE', 0);
+  if (struck < LEAST_NOTES) return verdict('TOO_LITTLE_TO_JUDGE', 0);
   const level = LEVELS.find(({ from }) => total >= from);
   return verdict(level?.code ?? 'HARDLY_FOLLOWS', 0);
 }

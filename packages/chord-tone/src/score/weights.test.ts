@@ -64,7 +64,7 @@ describe('weights of scoreLine', () => {
   it('weights of scoreLine: resolvedCredit lifts a note that resolves, and never lowers one', () => {
     const creditOf = (resolvedCredit: number) =>
       score('C5@0 B4@1', { resolvedCredit }).notes[0]?.credit;
-    expect([0, 0.5, 0.9].map(creditOf)).toEqual([0.5, 0.5, 0.9]);
+    expect([0, 0.6, 0.9].map(creditOf)).toEqual([0.6, 0.6, 0.9]);
     expect(score('C5@0 G4@1', { resolvedCredit: 0.9 }).notes[0]?.credit).toBe(0);
   });
 
@@ -130,8 +130,13 @@ describe('weights of scoreLine', () => {
   it('weights of scoreLine: faults take off what the best other reading explains', () => {
     const stays = 'G4@0/3.9 G4@4/3.9 G4@8/3.9 G4@12/3.9';
     const v = makeChart(parseForm('| I7 | V7 | V7 | I7 |'), 'G');
+    const calibration = [
+      { raw: 0, total: 0 },
+      { raw: 1, total: 100 },
+    ];
     const at = (weight: number) =>
-      score(stays, { faults: { ...SCORE_WEIGHTS.faults, 'one-chord': weight } }, v).total;
+      score(stays, { calibration, faults: { ...SCORE_WEIGHTS.faults, 'one-chord': weight } }, v)
+        .total;
     expect(at(1)).toBe(0);
     expect(at(0)).toBeGreaterThan(at(0.2));
   });
