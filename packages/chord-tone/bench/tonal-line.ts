@@ -70,8 +70,43 @@ export function namedChanges({ spans }: NamedChart): readonly NamedSpan[] {
   return changes;
 }
 
+/** The notes as they are heard: ties joined, grace notes taken in. */
+export function soundedNotes(
+  line: readonly NamedTime[],
+  chart: Pick<NamedChart, 'pickup' | 'beatTicks'>,
+): readonly Sounded[] {
+  const kept: Sounded[] = [];
+  let [from, until] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+  for (const note of [...joinedNotes(line)].reverse()) {
+    const own = kept.at(-1);
+    const length = note.end - note.start;
+    const leads = from > note.start && Math.abs(from - note.end) <= chart.beatTicks / 16;
+    const isGrace = leads && length < chart.beatTicks / 8 && own && own.end - own.start > length;
+    if (!isGrace) {
+      kept.push(note.end === from && until > from ? { ...note, end: until } : note);
+      [from, until] = [note.start, note.start];
+      continue;
+    }
+    from = note.start;
+    if (offGrid(from, chart) >= offGrid(own.start, chart)) continue;
+    kept[kept.length - 1] = { ...own, start: from };
+    until = from;
+  }
+  return kept.reverse().map((note, place) => ({ ...note, place }));
+}
+
+/** Beats from the nearest quarter or third of a beat. */
+function offGrid(
+  tick: number,
+  { pickup, beatTicks }: Pick<NamedChart, 'pickup' | 'beatTicks'>,
+): number {
+  const beats = (tick - pickup) / beatTicks;
+  const quarters = Math.abs(beats - Math.round(4 * beats) / 4);
+  return Math.min(quarters, Math.abs(beats - Math.round(3 * beats) / 3));
+}
+
 /** Checks every note and joins those of one pitch that touch. */
-export function soundedNotes(line: readonly NamedTime[]): readonly Sounded[] {
+function joinedNotes(line: readonly NamedTime[]): readonly Sounded[] {
   const notes: Sounded[] = [];
   const latest = new Map<number, Sounded>();
   let [lastStart, lastMidi] = [0, 0];

@@ -47,7 +47,7 @@ export function namedScore(
   tonic: string,
 ): NamedScore {
   const changes = namedChanges(chart);
-  const take: NamedTake = { notes: soundedNotes(line), chart, compare };
+  const take: NamedTake = { notes: soundedNotes(line, chart), chart, compare };
   const judged = judgeOver(take, changes);
   const notes = judged.map((one) => noteScore(one, changes, chart));
   const landed = scoreLandings(judged, notes, changes, chart);

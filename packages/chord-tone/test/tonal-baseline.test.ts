@@ -58,8 +58,8 @@ describe.each(KEEPERS)('scoreLine against tonal on note names, %s', (_, keep) =>
         expect(theirs.readings.map(({ kind, by }) => `${kind} ${by}`)).toEqual(
           ours.readings.map(({ kind, by }) => `${kind} ${by}`),
         );
-        theirs.readings.forEach(({ fit }, at) => {
-          expect(fit).toBeCloseTo(ours.readings[at]?.fit ?? -1, 9);
+        theirs.readings.forEach(({ chordFit }, at) => {
+          expect(chordFit).toBeCloseTo(ours.readings[at]?.chordFit ?? -1, 9);
         });
         expect(theirs.total).toBeCloseTo(ours.total, 6);
         for (const [name, value] of Object.entries(ours.measures)) {

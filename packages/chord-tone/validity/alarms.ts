@@ -30,12 +30,19 @@ export function alarmTable(halves: readonly Half[]): string {
   const songs = makeSongs(SEEDS);
   const named = FAULTY.map(([name, code]) => {
     const takes = songs.filter(({ takes: own }) => own.has(name));
-    return { name, code, held: takes.filter((song) => codesOf(song, name).includes(code)).length, of: takes.length };
+    return {
+      name,
+      code,
+      held: takes.filter((song) => codesOf(song, name).includes(code)).length,
+      of: takes.length,
+    };
   });
   const [held, of] = [sumOf(named, 'held'), sumOf(named, 'of')];
   const good = songs.flatMap((song) => GOOD.map((name) => codesOf(song, name)));
   const solos = halves.flatMap((half) => half.solos);
-  const played = solos.map(({ line, chart }) => scoreLine(line, chart).feedback.map(({ code }) => code));
+  const played = solos.map(({ line, chart }) =>
+    scoreLine(line, chart).feedback.map(({ code }) => code),
+  );
   const alarms = [...good, ...played].filter((codes) => codes.some((code) => WHOLE.has(code)));
   const falseShare = (100 * alarms.length) / (good.length + played.length);
   return `## Is the fault of a whole take named?
@@ -55,6 +62,9 @@ function codesOf({ chart, takes }: Song, name: TakeName): readonly FeedbackCode[
   return line === undefined ? [] : scoreLine(line, chart).feedback.map(({ code }) => code);
 }
 
-function sumOf<Name extends string>(rows: readonly Readonly<Record<Name, number>>[], name: Name): number {
+function sumOf<Name extends string>(
+  rows: readonly Readonly<Record<Name, number>>[],
+  name: Name,
+): number {
   return rows.reduce((sum, row) => sum + row[name], 0);
 }

@@ -112,9 +112,7 @@ export function lengthTable(halves: readonly Half[]): string {
   const rows = LENGTHS.map((bars) => {
     const windows = halves.map(({ solos }) => windowsOf(solos, bars));
     const notes = windows.flat().map(({ line }) => line.notes.length);
-    const stated = mean(
-      windows.flat().map(({ line, chart }) => scoreLine(line, chart).confidence),
-    );
+    const stated = mean(windows.flat().map(({ line, chart }) => scoreLine(line, chart).confidence));
     return [
       `${bars}`,
       `${quantile(notes, 0.5)}`,

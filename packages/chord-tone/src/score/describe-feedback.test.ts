@@ -164,8 +164,14 @@ describe('describeVerdict', () => {
   });
 
   it('describeVerdict names the chord that is missing, and a count-in that was recorded', () => {
-    expect(describeVerdict({ code: 'CHORD_MISSED', by: 7, otherHarp: null })).toContain('the V chord');
-    expect(describeVerdict({ code: 'CHORD_MISSED', by: 5, otherHarp: null })).toContain('the IV chord');
-    expect(describeVerdict({ code: 'TAKE_BARS_LATE', by: 2, otherHarp: null })).toContain('count-in of 2 bars');
+    expect(describeVerdict({ code: 'CHORD_MISSED', by: 7, otherHarp: null })).toContain(
+      'the V chord',
+    );
+    expect(describeVerdict({ code: 'CHORD_MISSED', by: 5, otherHarp: null })).toContain(
+      'the IV chord',
+    );
+    expect(describeVerdict({ code: 'TAKE_BARS_LATE', by: 2, otherHarp: null })).toContain(
+      'count-in of 2 bars',
+    );
   });
 });

@@ -23,18 +23,18 @@ export interface Fault {
    * `STAYS_ON_ONE_CHORD`: 0.
    */
   readonly by: number;
-  /** What part of what was lost it explains, 0.5 to 1. */
+  /** What part of what was lost it explains, 0.55 to 1. */
   readonly explains: number;
 }
 
 /** What a reading must explain of what was lost to be called the fault. Design choice. */
-const ENOUGH = 0.5;
+const ENOUGH = 0.55;
 
 /** How much more it must explain than any reading that says something else. Design choice. */
 const LEAD = 0.1;
 
 /** Least chord fit that must be lost to it: a take without faults has one reading that is best by a hair. */
-const LEAST = 0.02;
+const LEAST = 0.01;
 
 /** Least that must be played, in felt beats of weight: three bars. Of a few notes nothing stands out. */
 const ENOUGH_PLAYED = 12;

@@ -42,7 +42,9 @@ describe('takeInGraces', () => {
   });
 
   it('takeInGraces leaves lines of longer notes as they are', () => {
-    const lengths = fc.array(fc.record({ wait: fc.nat(2000), length: fc.integer({ min: 120, max: 4000 }) }));
+    const lengths = fc.array(
+      fc.record({ wait: fc.nat(2000), length: fc.integer({ min: 120, max: 4000 }) }),
+    );
     fc.assert(
       fc.property(lengths, (steps) => {
         let at = 0;

@@ -19,7 +19,12 @@ function within(line: Line, ticks: number): readonly TimedNote[] {
 }
 
 /** A half step in front of notes, on the beat or before it, its time taken from its own note or the one before. */
-function graced({ notes }: Line, which: readonly boolean[], length: number, isOnBeat: boolean): Line {
+function graced(
+  { notes }: Line,
+  which: readonly boolean[],
+  length: number,
+  isOnBeat: boolean,
+): Line {
   const all = notes.map((note) => ({ ...note }));
   const graces: TimedNote[] = [];
   for (const [at, note] of all.entries()) {
@@ -62,17 +67,26 @@ describe('scoreLine and grace notes', () => {
 describe('scoreLine and choruses that are not played', () => {
   it('scoreLine gives the same total for a take and the same take a whole chorus later', () => {
     fc.assert(
-      fc.property(anyMelody, anyForm, anyTonic, fc.integer({ min: 1, max: 3 }), (line, form, key, choruses) => {
-        const chart = makeChart(form, key);
-        const notes = within(line, chorusOf(chart));
-        fc.pre(notes.length > 0);
-        const by = choruses * chorusOf(chart);
-        const later = notes.map((note) => ({ ...note, start: note.start + by }));
-        const [one, other] = [scoreLine(makeLine(notes), chart), scoreLine(makeLine(later), chart)];
-        expect(other.total).toBeCloseTo(one.total, 9);
-        expect(other.verdict).toEqual(one.verdict);
-        expect(other.feedback).toEqual(one.feedback);
-      }),
+      fc.property(
+        anyMelody,
+        anyForm,
+        anyTonic,
+        fc.integer({ min: 1, max: 3 }),
+        (line, form, key, choruses) => {
+          const chart = makeChart(form, key);
+          const notes = within(line, chorusOf(chart));
+          fc.pre(notes.length > 0);
+          const by = choruses * chorusOf(chart);
+          const later = notes.map((note) => ({ ...note, start: note.start + by }));
+          const [one, other] = [
+            scoreLine(makeLine(notes), chart),
+            scoreLine(makeLine(later), chart),
+          ];
+          expect(other.total).toBeCloseTo(one.total, 9);
+          expect(other.verdict).toEqual(one.verdict);
+          expect(other.feedback).toEqual(one.feedback);
+        },
+      ),
     );
   });
 
@@ -116,23 +130,31 @@ describe('scoreLine and octaves of single notes', () => {
   // chance would step to, the octave is part of what was played.
   it('scoreLine gives the same chord fit for chord tones in any octave that no step leads to', () => {
     fc.assert(
-      fc.property(anyMelody, anyChart, fc.nat(), fc.constantFrom(-12, 12), (line, chart, which, by) => {
-        const before = scoreLine(line, chart, { swing: 1 });
-        const at = which % line.notes.length;
-        const [last, note, next] = [line.notes[at - 1], line.notes[at], line.notes[at + 1]];
-        const isTone = (index: number) =>
-          before.notes.filter((one) => one.index === index).every((one) => isChordTone(one.class));
-        fc.pre(note !== undefined && isTone(at) && (at === 0 || isTone(at - 1)));
-        const names = [last, next].map((one) => one && one.pitch % 12);
-        fc.pre(!names.includes((note?.pitch ?? 0) % 12));
-        const notes = line.notes.map((one, place) =>
-          place === at ? { ...one, pitch: one.pitch + by } : one,
-        );
-        const after = scoreLine(makeLine(notes), chart, { swing: 1 });
-        expect(after.measures.chordFit).toBe(before.measures.chordFit);
-        expect(after.measures.landing).toBe(before.measures.landing);
-        expect(after.measures.coverage).toBe(before.measures.coverage);
-      }),
+      fc.property(
+        anyMelody,
+        anyChart,
+        fc.nat(),
+        fc.constantFrom(-12, 12),
+        (line, chart, which, by) => {
+          const before = scoreLine(line, chart, { swing: 1 });
+          const at = which % line.notes.length;
+          const [last, note, next] = [line.notes[at - 1], line.notes[at], line.notes[at + 1]];
+          const isTone = (index: number) =>
+            before.notes
+              .filter((one) => one.index === index)
+              .every((one) => isChordTone(one.class));
+          fc.pre(note !== undefined && isTone(at) && (at === 0 || isTone(at - 1)));
+          const names = [last, next].map((one) => one && one.pitch % 12);
+          fc.pre(!names.includes((note?.pitch ?? 0) % 12));
+          const notes = line.notes.map((one, place) =>
+            place === at ? { ...one, pitch: one.pitch + by } : one,
+          );
+          const after = scoreLine(makeLine(notes), chart, { swing: 1 });
+          expect(after.measures.chordFit).toBe(before.measures.chordFit);
+          expect(after.measures.landing).toBe(before.measures.landing);
+          expect(after.measures.coverage).toBe(before.measures.coverage);
+        },
+      ),
     );
   });
 });

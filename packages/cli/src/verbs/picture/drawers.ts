@@ -28,7 +28,11 @@ import { readWholeNumber } from '../../shared/read-words.js';
 import type { Terminal } from '../../terminal.js';
 
 /** Words of `reedplate picture`. */
-export interface PictureWords extends Partial<ChartForLineWords>, LevelWords, MaybeHarpWords, PartWords {
+export interface PictureWords
+  extends Partial<ChartForLineWords>,
+    LevelWords,
+    MaybeHarpWords,
+    PartWords {
   readonly take?: string;
   readonly chord?: string;
   readonly degrees: boolean;

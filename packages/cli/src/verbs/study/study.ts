@@ -11,8 +11,8 @@ import {
 import type { Command } from 'commander';
 import { examples } from '../../shared/examples.js';
 import { readLevel } from '../../shared/level-options.js';
-import { MODEL_HELP } from '../../shared/player-options.js';
 import { type PartWords, readPart, withPart } from '../../shared/part-option.js';
+import { MODEL_HELP } from '../../shared/player-options.js';
 import { readTuningList, TUNING_LIST } from '../../shared/read-tuning.js';
 import { readList, readNumber, readWholeNumber } from '../../shared/read-words.js';
 import type { Terminal } from '../../terminal.js';
