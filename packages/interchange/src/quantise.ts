@@ -1,5 +1,18 @@
-import { type Line, makeLine, parseMetre, retimeNote, type TimedNote } from '@reedplate/line';
-import { ReedplateError, requireOneOf, requirePositive } from '@reedplate/pitch';
+import {
+  type Line,
+  makeLine,
+  parseMetre,
+  requireLine,
+  retimeNote,
+  type TimedNote,
+} from '@reedplate/line';
+import {
+  type OptionNames,
+  ReedplateError,
+  requireOneOf,
+  requireOptions,
+  requirePositive,
+} from '@reedplate/pitch';
 import { type BeatGrids, layGrid } from './beat-grids.js';
 import { graceTargets } from './grace-notes.js';
 import { removeSwing } from './swing.js';
@@ -36,6 +49,8 @@ export interface QuantiseOptions {
 
 const LARGEST_SWING = 4;
 
+const QUANTISE_OPTIONS: OptionNames<QuantiseOptions> = { grid: true, swing: true };
+
 /**
  * A line played by hand, laid on a grid so that it can be read: every beginning on the nearest point,
  * every end likewise, or where the next note begins if that is within half a step, and at least one step
@@ -59,7 +74,8 @@ const LARGEST_SWING = 4;
  * ```
  */
 export function quantiseLine(line: Line, options: QuantiseOptions = {}): Line {
-  const { grid = '1/16', swing = 1 } = options;
+  const { grid = '1/16', swing = 1 } = requireOptions(options, QUANTISE_OPTIONS, 'quantiseLine');
+  requireLine(line);
   const steps = stepsOf(grid, line);
   requirePositive(swing, { max: LARGEST_SWING, what: 'a ratio of eighths' });
   const { notes, ...head } = swing === 1 ? line : removeSwing(line, { ratio: swing });

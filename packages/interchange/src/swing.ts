@@ -4,10 +4,11 @@ import {
   type Metre,
   makeLine,
   parseMetre,
+  requireLine,
   retimeNote,
   TICKS_PER_QUARTER,
 } from '@reedplate/line';
-import { requirePositive } from '@reedplate/pitch';
+import { type OptionNames, requireOptions, requirePositive } from '@reedplate/pitch';
 
 /** How swing is applied to a line or removed. */
 export interface SwingOptions {
@@ -20,6 +21,7 @@ export interface SwingOptions {
   readonly ratio?: number;
 }
 
+const SWING_OPTIONS: OptionNames<SwingOptions> = { feel: true, ratio: true };
 const LARGEST_RATIO = 4;
 const TRIPLET = 2;
 
@@ -40,6 +42,7 @@ const TRIPLET = 2;
  * ```
  */
 export function applySwing(line: Line, options: SwingOptions = {}): Line {
+  requireOptions(options, SWING_OPTIONS, 'applySwing');
   return bend(line, options, (half, share) => mapBeat(half, share));
 }
 
@@ -49,6 +52,7 @@ export function applySwing(line: Line, options: SwingOptions = {}): Line {
  * @throws ReedplateError `NUMBER_RANGE` for a wrong ratio, `OPTION_UNKNOWN` for a wrong feel
  */
 export function removeSwing(line: Line, options: SwingOptions = {}): Line {
+  requireOptions(options, SWING_OPTIONS, 'removeSwing');
   return bend(line, options, (half, share) => mapBeat(share, half));
 }
 
@@ -59,6 +63,7 @@ function bend(
   { feel = 'shuffle', ratio = TRIPLET }: SwingOptions,
   map: (half: number, share: number) => BeatMap,
 ): Line {
+  requireLine(line);
   requirePositive(ratio, { max: LARGEST_RATIO, what: 'a ratio of eighths' });
   if (!isSwung(line.metre, toFeel(feel))) return line;
   const share = (TICKS_PER_QUARTER * ratio) / (ratio + 1);

@@ -1,3 +1,4 @@
+import { requireOneOf, requireShape } from '@reedplate/pitch';
 import { barsInWords, countInWords, suggestionInWords } from './in-words.js';
 import { placeInWords } from './place-in-words.js';
 import type { Feedback, FeedbackCode } from './score-types.js';
@@ -23,7 +24,10 @@ import type { Feedback, FeedbackCode } from './score-types.js';
  * ```
  */
 export function describeFeedback(remark: Feedback): string {
-  return SENTENCES[remark.code](remark);
+  const words = { what: 'a remark of a score', code: 'OPTION_UNKNOWN' } as const;
+  const { code } = requireShape(remark, { bars: 'list', suggestions: 'list' }, words);
+  const codes = Object.keys(SENTENCES) as FeedbackCode[];
+  return SENTENCES[requireOneOf(code, codes, { what: 'the code of a remark' })](remark);
 }
 
 const SENTENCES: Readonly<Record<FeedbackCode, (remark: Feedback) => string>> = {

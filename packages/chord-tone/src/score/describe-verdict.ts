@@ -1,3 +1,4 @@
+import { requireOneOf, requireShape } from '@reedplate/pitch';
 import { countInWords } from './in-words.js';
 import type { OtherHarp } from './other-harp.js';
 import type { Verdict, VerdictCode } from './verdict.js';
@@ -14,7 +15,10 @@ import type { Verdict, VerdictCode } from './verdict.js';
  * ```
  */
 export function describeVerdict(verdict: Verdict): string {
-  return SENTENCES[verdict.code](verdict.by, verdict.otherHarp);
+  const words = { what: 'the verdict of a score', code: 'OPTION_UNKNOWN' } as const;
+  const { code, by, otherHarp } = requireShape(verdict, { by: 'number' }, words);
+  const codes = Object.keys(SENTENCES) as VerdictCode[];
+  return SENTENCES[requireOneOf(code, codes, { what: 'the code of a verdict' })](by, otherHarp);
 }
 
 type Sentence = (by: number, otherHarp: OtherHarp | null) => string;

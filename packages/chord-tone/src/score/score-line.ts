@@ -1,7 +1,7 @@
 import type { Chart } from '@reedplate/form';
 import { toHarp } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
-import { requireOneOf } from '@reedplate/pitch';
+import { type OptionNames, requireOneOf, requireOptions } from '@reedplate/pitch';
 import { checkChart } from '../check-chart.js';
 import { PLAYING_STYLES, type PlayingStyle, styleOfKey } from '../styles.js';
 import { scoreBars } from './bars.js';
@@ -37,6 +37,19 @@ export interface ScoreOptions extends LayOptions, SuggestOptions {
   readonly playedOnHarp?: boolean;
 }
 
+const SCORE_OPTIONS: OptionNames<ScoreOptions> = {
+  latency: true,
+  swing: true,
+  countIn: true,
+  bars: true,
+  harp: true,
+  playedOnHarp: true,
+  level: true,
+  dialect: true,
+  style: true,
+  weights: true,
+};
+
 /**
  * How well a line follows the changes of a chart: a verdict, a total, the measures it rests on, every
  * note with its class, every change, every bar, and at most five remarks that say what to play instead.
@@ -68,6 +81,7 @@ export interface ScoreOptions extends LayOptions, SuggestOptions {
  * ```
  */
 export function scoreLine(line: Line, chart: Chart, options: ScoreOptions = {}): Score {
+  requireOptions(options, SCORE_OPTIONS, 'scoreLine');
   const checked = checkLine(line, checkChart(chart));
   const style = requireOneOf(options.style ?? styleOfKey(chart.key), PLAYING_STYLES, {
     what: 'a style',

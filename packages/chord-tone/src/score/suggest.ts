@@ -1,4 +1,10 @@
-import { type Harp, type PlayerLike, type Sounding, soundings, toPlayer } from '@reedplate/layout';
+import {
+  type HarpLike,
+  type PlayerLike,
+  type Sounding,
+  soundings,
+  toPlayer,
+} from '@reedplate/layout';
 import {
   type Chord,
   type ChordDegree,
@@ -14,7 +20,7 @@ import type { Suggestion } from './score-types.js';
 /** The harp at hand, for suggestions as tab. */
 export interface SuggestOptions {
   /** Default none: suggestions are notes alone. */
-  readonly harp?: Harp;
+  readonly harp?: HarpLike;
   /**
    * Who plays, by a level or as a `Player`; default `bends`, which most who score a take can (design choice): a
    * suggestion is no help where it cannot be played.

@@ -1,8 +1,9 @@
-import { ReedplateError, requireOneOf } from '@reedplate/pitch';
+import { type OptionNames, ReedplateError, requireOneOf, requireOptions } from '@reedplate/pitch';
 import { decodeText } from '../decode-text.js';
 import type { FileInput } from '../file-bytes.js';
 import {
   assemblePiece,
+  READ_NOTATION_OPTIONS,
   type ReadNotationOptions,
   type WrittenNotation,
 } from '../notation/assemble-piece.js';
@@ -21,6 +22,11 @@ export interface ReadAbcOptions extends ReadNotationOptions {
    */
   readonly accidentals?: AccidentalReach;
 }
+
+const READ_ABC_OPTIONS: OptionNames<ReadAbcOptions> = {
+  ...READ_NOTATION_OPTIONS,
+  accidentals: true,
+};
 
 /**
  * Reads every tune of a file in ABC notation 2.1: notes, chord symbols, repeats with endings,
@@ -42,7 +48,7 @@ export interface ReadAbcOptions extends ReadNotationOptions {
  * ```
  */
 export function readAbc(input: FileInput, options: ReadAbcOptions = {}): readonly Piece[] {
-  const { accidentals = 'pitch' } = options;
+  const { accidentals = 'pitch' } = requireOptions(options, READ_ABC_OPTIONS, 'readAbc');
   const reach = requireOneOf(accidentals, ACCIDENTAL_REACHES, {
     what: 'a reach of accidentals',
   });

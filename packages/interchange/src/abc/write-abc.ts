@@ -1,12 +1,19 @@
 import { parseMetre } from '@reedplate/line';
-import { type KeyName, requireInteger, toKey } from '@reedplate/pitch';
+import {
+  type KeyName,
+  type OptionNames,
+  requireInteger,
+  requireOptions,
+  toKey,
+} from '@reedplate/pitch';
 import { HARMONICA_PROGRAM } from '../midi/melody-clues.js';
 import { partsOf } from '../midi/write-midi.js';
-import type { WriteNotationOptions } from '../musicxml/write-musicxml.js';
+import { WRITE_NOTATION_OPTIONS, type WriteNotationOptions } from '../musicxml/write-musicxml.js';
 import { foldRepeats } from '../notation/fold-repeats.js';
 import { titled } from '../notation/titled.js';
 import { type WrittenBar, writeBars } from '../notation/write-bars.js';
 import type { PiecePart, Sheet } from '../piece.js';
+import { requireSheet } from '../require-sheet.js';
 import { isSwung } from '../swing.js';
 import { readKeyField } from './key-field.js';
 import { tempoText, type WriteContext, writeBar } from './write-bar.js';
@@ -20,6 +27,8 @@ export interface WriteAbcOptions extends WriteNotationOptions {
 const BARS_A_LINE = 4;
 /** The standard has `|::` for three times; abc2midi 4.84 and abcjs 6.7.2 play it twice, so more is written out. */
 const MOST_REPEATS = 2;
+
+const WRITE_ABC_OPTIONS: OptionNames<WriteAbcOptions> = { ...WRITE_NOTATION_OPTIONS, number: true };
 
 /**
  * Writes a tune in ABC notation 2.1: the line with the chart's chord symbols, words as remarks under
@@ -40,6 +49,8 @@ const MOST_REPEATS = 2;
  * ```
  */
 export function writeAbc(untitled: Sheet, options: WriteAbcOptions = {}): string {
+  requireOptions(options, WRITE_ABC_OPTIONS, 'writeAbc');
+  requireSheet(untitled);
   const number = requireInteger(options.number ?? 1, { min: 1, what: 'the number of a tune' });
   const sheet = titled(untitled, options.title);
   const { line, chart } = sheet;

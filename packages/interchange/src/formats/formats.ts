@@ -1,7 +1,15 @@
-import { deepFreeze, ReedplateError, requireOneOf } from '@reedplate/pitch';
+import {
+  deepFreeze,
+  type OptionNames,
+  ReedplateError,
+  requireOneOf,
+  requireOptions,
+  requireShape,
+} from '@reedplate/pitch';
 import { detectTab } from '@reedplate/tab';
 import { decodeText } from '../decode-text.js';
 import { bytesOf, type FileInput } from '../file-bytes.js';
+import { kindOfFile } from '../kind-of-file.js';
 import { isMxl } from '../musicxml/unpack-mxl.js';
 import { tabRowsOf } from '../tab/tab-rows.js';
 import { tabWithoutLengths } from './tab-text.js';
@@ -63,6 +71,8 @@ export interface FormatOfNameOptions {
   readonly to?: 'read' | 'write';
 }
 
+const NAME_OPTIONS: OptionNames<FormatOfNameOptions> = { to: true };
+
 /**
  * The format that a file's name asks for, by its ending.
  *
@@ -76,10 +86,10 @@ export interface FormatOfNameOptions {
  * formatOfName('sheet.mxl', { to: 'write' }); // throws FORMAT_UNKNOWN
  * ```
  */
-export function formatOfName(
-  name: string,
-  { to = 'read' }: FormatOfNameOptions = {},
-): PieceFormatId {
+export function formatOfName(name: string, options: FormatOfNameOptions = {}): PieceFormatId {
+  const { to = 'read' } = requireOptions(options, NAME_OPTIONS, 'formatOfName');
+  requireOneOf(to, ['read', 'write'], { what: 'what is done with the file' });
+  requireShape({ name }, { name: 'text' }, { what: 'the name of a file', code: 'FORMAT_UNKNOWN' });
   const ending = /\.[a-z]+$/iu.exec(name)?.[0].toLowerCase() ?? '';
   const found = PIECE_FORMAT_IDS.find((id) =>
     PIECE_FORMATS[id].endings.some((each) => each === ending),
@@ -113,6 +123,8 @@ export function detectFormat(input: FileInput): PieceFormatId {
   if (bytes !== undefined) {
     if (isMidi(bytes)) return 'midi';
     if (isMxl(bytes)) return 'musicxml';
+    const kind = kindOfFile(bytes);
+    if (kind !== undefined && !isMarked(bytes)) throw unknownFormat(kind);
   }
   const text = decodeText(input);
   const found = SIGNS.find(([, sign]) => sign.test(text))?.[0];
@@ -121,11 +133,18 @@ export function detectFormat(input: FileInput): PieceFormatId {
   if (isTab(text)) return 'tab';
   // A bracket may open a chord of tablature; where it does not, it is JSON that its reader can fault.
   if (/^\s*\[/u.test(text)) return 'line';
-  throw new ReedplateError({
-    code: 'FORMAT_UNKNOWN',
-    value: text,
-    expected: PIECE_FORMAT_IDS.map((id) => PIECE_FORMATS[id].description).join(', '),
-  });
+  throw unknownFormat(text);
+}
+
+function unknownFormat(value: string): ReedplateError {
+  const expected = PIECE_FORMAT_IDS.map((id) => PIECE_FORMATS[id].description).join(', ');
+  return new ReedplateError({ code: 'FORMAT_UNKNOWN', value, expected });
+}
+
+/** Whether it is text in UTF-16, of which every other byte is zero. */
+function isMarked([first, second]: Uint8Array): boolean {
+  const marks = [0xfffe, 0xfeff, 0x3c00, 0x003c];
+  return marks.includes((first ?? 0) * 256 + (second ?? 0));
 }
 
 /** What tells text formats apart, the surest first. */
@@ -137,7 +156,8 @@ const SIGNS: readonly (readonly [PieceFormatId, RegExp])[] = [
 
 function isMidi(bytes: Uint8Array): boolean {
   const name = String.fromCharCode(...bytes.subarray(0, 4));
-  return name === 'MThd' || name === 'RIFF';
+  const kind = String.fromCharCode(...bytes.subarray(8, 12));
+  return name === 'MThd' || (name === 'RIFF' && kind === 'RMID');
 }
 
 /** Whether it is a list or text of JSON; a number alone may be tablature. */

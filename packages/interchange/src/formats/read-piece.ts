@@ -1,6 +1,6 @@
-import type { Harp } from '@reedplate/layout';
+import { type HarpLike, toHarp } from '@reedplate/layout';
 import { type LineOptions, readLine } from '@reedplate/line';
-import { deepFreeze, requireInteger } from '@reedplate/pitch';
+import { deepFreeze, type OptionNames, requireInteger, requireOptions } from '@reedplate/pitch';
 import type { TabDialectId } from '@reedplate/tab';
 import { readAbc } from '../abc/read-abc.js';
 import { choosePart } from '../choose-part.js';
@@ -20,12 +20,24 @@ export interface ReadPieceOptions extends ReadNotationOptions, ReadMidiOptions {
   /** Tune of a file with several, from 1; default 1. */
   readonly tune?: number;
   /** Harp that tablature is written for; needed for it alone. */
-  readonly harp?: Harp;
+  readonly harp?: HarpLike;
   /** Dialect of tablature; default what `detectTab` finds. */
   readonly dialect?: TabDialectId;
   /** Metre, pickup, tempo and title of tablature, where it does not say them, or in their place. */
   readonly tabHead?: LineOptions;
 }
+
+const READ_PIECE_OPTIONS: OptionNames<ReadPieceOptions> = {
+  repeats: true,
+  part: true,
+  bends: true,
+  feel: true,
+  format: true,
+  tune: true,
+  harp: true,
+  dialect: true,
+  tabHead: true,
+};
 
 /**
  * Reads a piece in any format that is read here.
@@ -43,6 +55,7 @@ export interface ReadPieceOptions extends ReadNotationOptions, ReadMidiOptions {
  * ```
  */
 export function readPiece(input: FileInput, options: ReadPieceOptions = {}): Piece {
+  requireOptions(options, READ_PIECE_OPTIONS, 'readPiece');
   const format = options.format === undefined ? detectFormat(input) : requireFormat(options.format);
   const piece = READERS[format](input, options);
   // A line and tablature have one part, which may be asked for as well; another is refused.
@@ -54,15 +67,29 @@ type PieceReader = (input: FileInput, options: ReadPieceOptions) => Piece;
 
 const READERS: Readonly<Record<PieceFormatId, PieceReader>> = {
   line: (input) => pieceOf(readLine(decodeText(input))),
-  midi: (input, options) => readMidi(input as Uint8Array, options),
-  musicxml: readMusicXml,
+  midi: (input, { part, bends, feel }) =>
+    readMidi(input as Uint8Array, definedOf({ part, bends, feel })),
+  musicxml: (input, { repeats, part }) => readMusicXml(input, definedOf({ repeats, part })),
   abc: readAbcTune,
-  tab: (input, options) => readTab(decodeText(input), options),
+  tab: (input, { harp, dialect, tabHead }) =>
+    readTab(decodeText(input), {
+      harp: harp === undefined ? undefined : toHarp(harp),
+      dialect,
+      tabHead,
+    }),
 };
 
+/** Without the options that were not given. */
+function definedOf<Given extends object>(options: Given): Defined<Given> {
+  const given = Object.entries(options).filter(([, value]) => value !== undefined);
+  return Object.fromEntries(given) as Defined<Given>;
+}
+
+type Defined<Given> = { [Name in keyof Given]?: Exclude<Given[Name], undefined> };
+
 function readAbcTune(input: FileInput, options: ReadPieceOptions): Piece {
-  const pieces = readAbc(input, options);
-  const { tune = 1 } = options;
+  const { tune = 1, repeats, part } = options;
+  const pieces = readAbc(input, definedOf({ repeats, part }));
   const what = 'the number of a tune in this file';
   return pieces[requireInteger(tune, { min: 1, max: pieces.length, what }) - 1] as Piece;
 }

@@ -1,5 +1,5 @@
-import type { Harp, PlayerLike, Sounding } from '@reedplate/layout';
-import { ReedplateError } from '@reedplate/pitch';
+import type { HarpLike, PlayerLike, Sounding } from '@reedplate/layout';
+import { type OptionNames, ReedplateError, requireOptions } from '@reedplate/pitch';
 import type { TabDialectId } from '@reedplate/tab';
 import { writeAbc } from '../abc/write-abc.js';
 import type { FileBytes } from '../file-bytes.js';
@@ -7,6 +7,7 @@ import { writeMidi } from '../midi/write-midi.js';
 import { type WriteNotationOptions, writeMusicXml } from '../musicxml/write-musicxml.js';
 import { titled } from '../notation/titled.js';
 import type { Sheet } from '../piece.js';
+import { requireSheet } from '../require-sheet.js';
 import { writeTab } from '../tab/write-tab.js';
 import { type PieceFormatId, requireFormat } from './formats.js';
 import { tabLyrics } from './tab-lyrics.js';
@@ -14,7 +15,7 @@ import { tabLyrics } from './tab-lyrics.js';
 /** How a sheet is written in any format. */
 export interface WritePieceOptions {
   /** Harp that it is played on: tab stands under the notes of scores. Tablature needs it. */
-  readonly harp?: Harp;
+  readonly harp?: HarpLike;
   /** Who plays, by a level or as a `Player`; default `bends`. */
   readonly level?: PlayerLike;
   /** Dialect of tab; default `plus-minus`. */
@@ -26,6 +27,15 @@ export interface WritePieceOptions {
   /** What stands over the first bar of a score besides tempo and feel: the harp and its position, say. */
   readonly remark?: string;
 }
+
+const WRITE_PIECE_OPTIONS: OptionNames<WritePieceOptions> = {
+  harp: true,
+  level: true,
+  dialect: true,
+  soundings: true,
+  title: true,
+  remark: true,
+};
 
 /**
  * Writes a sheet in any format that is written here: bytes of a MIDI file, text of the others.
@@ -48,7 +58,8 @@ export function writePiece(
   format: PieceFormatId,
   options: WritePieceOptions = {},
 ): string | FileBytes {
-  return WRITERS[requireFormat(format)](sheet, options);
+  requireOptions(options, WRITE_PIECE_OPTIONS, 'writePiece');
+  return WRITERS[requireFormat(format)](requireSheet(sheet), options);
 }
 
 type PieceWriter = (sheet: Sheet, options: WritePieceOptions) => string | FileBytes;

@@ -1,6 +1,6 @@
 import { type Feel, toFeel } from '@reedplate/form';
 import { makeLine, parseMetre } from '@reedplate/line';
-import { deepFreeze } from '@reedplate/pitch';
+import { deepFreeze, type OptionNames, requireOptions } from '@reedplate/pitch';
 import { choosePart, warnOfChoice } from '../choose-part.js';
 import type { FileInput } from '../file-bytes.js';
 import { chartOfMarks } from '../notation/chart-of-marks.js';
@@ -31,6 +31,8 @@ export interface ReadMidiOptions {
   readonly feel?: Feel | 'slow';
 }
 
+const READ_MIDI_OPTIONS: OptionNames<ReadMidiOptions> = { part: true, bends: true, feel: true };
+
 /**
  * Reads a Standard MIDI File of any format: one part for each channel of each track, percussion
  * marked as such. A short first bar of another metre is read as a pickup, and markers that are all
@@ -51,7 +53,7 @@ export interface ReadMidiOptions {
  * ```
  */
 export function readMidi(input: Exclude<FileInput, string>, options: ReadMidiOptions = {}): Piece {
-  const { bends = true } = options;
+  const { bends = true } = requireOptions(options, READ_MIDI_OPTIONS, 'readMidi');
   const feel = toFeel(options.feel ?? 'straight');
   const warnings = makeWarningList();
   const { tracks, ticksPerFileTick: scale } = readChunks(input, warnings);

@@ -7,10 +7,17 @@ import {
   TICKS_PER_QUARTER,
   tickAt,
 } from '@reedplate/line';
-import { type Chord, type KeyName, toKey } from '@reedplate/pitch';
+import {
+  type Chord,
+  type KeyName,
+  type OptionNames,
+  requireOptions,
+  toKey,
+} from '@reedplate/pitch';
 import { writeMidi as writeBytes } from 'midi-file';
 import type { FileBytes } from '../file-bytes.js';
 import type { PiecePart, Sheet } from '../piece.js';
+import { requireSheet } from '../require-sheet.js';
 import { applySwing } from '../swing.js';
 import { countInMarker } from './count-in-marker.js';
 import { HARMONICA_PROGRAM } from './melody-clues.js';
@@ -32,6 +39,12 @@ export interface WriteMidiOptions {
 /** Beats a minute where nothing says how fast. */
 const USUAL_TEMPO = 96;
 
+const WRITE_MIDI_OPTIONS: OptionNames<WriteMidiOptions> = {
+  feel: true,
+  ratio: true,
+  program: true,
+};
+
 /**
  * Writes a Standard MIDI File of format 1, 960 ticks to the quarter: a first track with title,
  * metre, tempo, key and a marker for each chord change; then the line and every other part, each on
@@ -52,6 +65,8 @@ const USUAL_TEMPO = 96;
  * ```
  */
 export function writeMidi(sheet: Sheet, options: WriteMidiOptions = {}): FileBytes {
+  requireOptions(options, WRITE_MIDI_OPTIONS, 'writeMidi');
+  requireSheet(sheet);
   const { feel = sheet.chart?.feel ?? 'straight', ratio } = options;
   const played = ({ line }: PiecePart): Line =>
     applySwing(line, { feel, ...(ratio === undefined ? {} : { ratio }) });

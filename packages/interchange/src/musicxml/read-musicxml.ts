@@ -1,10 +1,11 @@
 import { type Metre, parseMetre } from '@reedplate/line';
-import { isReedplateError, type KeyName, ReedplateError } from '@reedplate/pitch';
+import { isReedplateError, type KeyName, ReedplateError, requireOptions } from '@reedplate/pitch';
 import { decodeText, requireSize } from '../decode-text.js';
 import { bytesOf, type FileInput } from '../file-bytes.js';
 import { keyOfSignature } from '../midi/read-head.js';
 import {
   assemblePiece,
+  READ_NOTATION_OPTIONS,
   type ReadNotationOptions,
   type WrittenNotation,
   type WrittenPart,
@@ -37,6 +38,7 @@ import { child, childNumber, childrenOf, childText, readXml, type XmlElement } f
  * ```
  */
 export function readMusicXml(input: FileInput, options: ReadNotationOptions = {}): Piece {
+  requireOptions(options, READ_NOTATION_OPTIONS, 'readMusicXml');
   const warnings = makeWarningList();
   return assemblePiece(readScore(readXml(textOf(input)), warnings), warnings, options);
 }

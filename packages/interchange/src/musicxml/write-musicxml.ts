@@ -1,5 +1,5 @@
 import { parseMetre, TICKS_PER_QUARTER } from '@reedplate/line';
-import { type KeyName, toKey } from '@reedplate/pitch';
+import { type KeyName, type OptionNames, requireOptions, toKey } from '@reedplate/pitch';
 import { HARMONICA_PROGRAM } from '../midi/melody-clues.js';
 import { signatureOfKey } from '../midi/read-head.js';
 import { partsOf } from '../midi/write-midi.js';
@@ -8,6 +8,7 @@ import { foldRepeats } from '../notation/fold-repeats.js';
 import { titled } from '../notation/titled.js';
 import { type BarTempo, type WrittenBar, writeBars } from '../notation/write-bars.js';
 import type { PiecePart, Sheet } from '../piece.js';
+import { requireSheet } from '../require-sheet.js';
 import { isSwung } from '../swing.js';
 import { spellBar } from './spell-bar.js';
 import { writeOpening } from './write-direction.js';
@@ -26,6 +27,14 @@ export interface WriteNotationOptions {
   readonly remark?: string;
 }
 
+/** The names of the options of writing notation. */
+export const WRITE_NOTATION_OPTIONS: OptionNames<WriteNotationOptions> = {
+  words: true,
+  repeats: true,
+  title: true,
+  remark: true,
+};
+
 /**
  * Writes a partwise MusicXML 4.0 score: the line as a lead sheet with the chart's chord symbols,
  * each other pitched part below, words as lyrics, short notes beamed by the beat. Times are exact, 960 divisions to the quarter; a
@@ -43,7 +52,8 @@ export interface WriteNotationOptions {
  * ```
  */
 export function writeMusicXml(untitled: Sheet, options: WriteNotationOptions = {}): string {
-  const sheet = titled(untitled, options.title);
+  requireOptions(options, WRITE_NOTATION_OPTIONS, 'writeMusicXml');
+  const sheet = titled(requireSheet(untitled), options.title);
   const parts = partsOf(sheet, HARMONICA_PROGRAM).filter(({ percussion }) => percussion !== true);
   const { title } = sheet.line;
   const score = element(

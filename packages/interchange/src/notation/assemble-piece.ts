@@ -1,6 +1,6 @@
 import type { Feel } from '@reedplate/form';
 import { type Line, type Metre, makeLine, parseMetre, TICKS_PER_QUARTER } from '@reedplate/line';
-import { deepFreeze, type KeyName } from '@reedplate/pitch';
+import { deepFreeze, type KeyName, type OptionNames } from '@reedplate/pitch';
 import { choosePart, findFirst } from '../choose-part.js';
 import type { Piece, PiecePart } from '../piece.js';
 import type { WarningList } from '../warning.js';
@@ -39,6 +39,12 @@ export interface ReadNotationOptions {
   /** The part that is the line: its number among those with notes, from 1, or its name; default the first. */
   readonly part?: number | string;
 }
+
+/** The names of the options of reading notation. */
+export const READ_NOTATION_OPTIONS: OptionNames<ReadNotationOptions> = {
+  repeats: true,
+  part: true,
+};
 
 interface PlayedPart {
   readonly written: WrittenPart;

@@ -2,6 +2,7 @@ import type { HarpLike, KnownTunings, PlayerLike, Sounding } from '@reedplate/la
 import { type OptionNames, requireOptions } from '@reedplate/pitch';
 import { type TabDialectId, tabOfLine } from '@reedplate/tab';
 import type { Sheet } from '../piece.js';
+import { requireSheet } from '../require-sheet.js';
 import { chooseSoundings } from './choose-soundings.js';
 import { setBars } from './set-bars.js';
 import { tabBarsOf } from './tab-bars.js';
@@ -57,7 +58,7 @@ export function writeTab(sheet: Sheet, harp: HarpLike, options: WriteTabOptions 
     remark,
     ...which
   } = requireOptions(options, WRITE_TAB_OPTIONS, 'writeTab');
-  const { line, chart } = sheet;
+  const { line, chart } = requireSheet(sheet);
   const soundings = chooseSoundings(line, harp, which);
   const timed = tabOfLine(line, harp, { ...which, soundings });
   const head = writeTabHead(sheet, {
