@@ -8,8 +8,8 @@ const VERBS = [...HELP.matchAll(/^ {2}([a-z]+) {2,}[a-z]/gmu)]
 const helpOf = async (verb: string) => (await runWords([verb, '--help'])).out;
 
 describe('reedplate --help', () => {
-  test('reedplate --help names twenty-two verbs under five headings', () => {
-    expect(VERBS).toHaveLength(22);
+  test('reedplate --help names twenty-five verbs under five headings', () => {
+    expect(VERBS).toHaveLength(25);
     const headings = [...HELP.matchAll(/^([A-Z][a-z ]+):$/gmu)].map(([, heading]) => heading);
     expect(headings).toEqual([
       'Options',
@@ -78,8 +78,11 @@ const SHARED: readonly (readonly [string, readonly string[]])[] = [
   ['--feel <feel>', []],
   ['--register <register>', []],
   ['--json', ['study']],
-  ['--key <key>', ['picture', 'convert', 'map', 'scale', 'recognise', 'study', 'adapt', 'path']],
-  ['--tuning <tuning>', ['pick', 'setlist']],
+  [
+    '--key <key>',
+    ['picture', 'convert', 'map', 'scale', 'recognise', 'study', 'adapt', 'path', 'phrases'],
+  ],
+  ['--tuning <tuning>', ['pick', 'setlist', 'lesson']],
   ['--own <harps>', []],
   ['--model <model>', []],
 ];

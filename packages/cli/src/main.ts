@@ -1,4 +1,4 @@
-import { readBytes, readText, writeBytes } from '@reedplate/files';
+import { readBytes, readText, writeBytes, writeFolder } from '@reedplate/files';
 import { exitCodeOf } from './exit-code.js';
 import { runCommand } from './run.js';
 
@@ -24,6 +24,7 @@ export async function main(): Promise<void> {
     readText,
     readBytes,
     writeBytes,
+    writeFolder,
   });
   // What could not be printed was not said, whatever the verb did.
   const fault = await written();

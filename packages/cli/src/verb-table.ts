@@ -78,6 +78,18 @@ export const VERBS: readonly VerbRow[] = [
     load: async () => (await import('./verbs/compose/compose.js')).setUpCompose,
   },
   {
+    name: 'phrases',
+    heading: 'To practise:',
+    summary: 'riffs, licks, turnarounds: the catalogue, and any of them on a harp in a key',
+    load: async () => (await import('./verbs/phrases/phrases.js')).setUpPhrases,
+  },
+  {
+    name: 'lesson',
+    heading: 'To practise:',
+    summary: 'a whole lesson: steps with lines, tempos and bars to loop; a folder of files',
+    load: async () => (await import('./verbs/lesson/lesson.js')).setUpLesson,
+  },
+  {
     name: 'handout',
     heading: 'To practise:',
     summary: 'a lesson as a page to print: chart, harp for each chord, lines as tab',

@@ -48,6 +48,14 @@ const WORDS: ReadonlyMap<string, fc.Arbitrary<readonly string[]>> = new Map<
   ],
   ['target', withSong('target', '--shapes', '--level', 'overbends')],
   ['practice', withSong('practice', '--kind', 'guide-tones', '--level', 'overbends')],
+  [
+    'phrases',
+    fc.tuple(keys, keys, levels).map(([key, harp, level]) => {
+      const where = ['--harp', harp, '--key', key, '--level', level];
+      return ['phrases', 'stair-chorus', 'turn-climb', ...where];
+    }),
+  ],
+  ['lesson', keys.map((key) => ['lesson', '--key', key, '--level', 'natural'])],
   ['compose', withSong('compose', '--level', 'overbends')],
   ['backing', songs.map((song) => ['backing', ...song, '-o', 'band.mid'])],
   ['score', keys.map((key) => ['score', 'take.json', '--key', key, '--harp', 'C', '--notes'])],

@@ -12,4 +12,5 @@ export { LARGEST_FILE, readBytes, readText } from './read-text.js';
 // Writing
 export { unwritable } from './unwritable.js';
 export { writeBytes } from './write-bytes.js';
+export { writeFolder } from './write-folder.js';
 export { writeAll } from './write-whole.js';

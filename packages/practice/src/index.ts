@@ -34,6 +34,21 @@ export {
   type KeyChordsOptions,
   keyChords,
 } from './key-chords/key-chords.js';
+// Lessons
+export {
+  LESSON_GOALS,
+  type Lesson,
+  type LessonGoal,
+  type LessonStep,
+} from './lesson/lesson.js';
+export { type LessonOptions, makeLesson } from './lesson/make-lesson.js';
+export {
+  type HeldBend,
+  type NextStep,
+  type NextStepReason,
+  type NextStepsOptions,
+  nextSteps,
+} from './lesson/next-steps.js';
 export { type FormatPhraseOptions, formatPhrase } from './phrase/format-phrase.js';
 export { type PhraseTime, phraseChart } from './phrase/harmony.js';
 export { makePhrase, type PhraseDetails, readPhrase } from './phrase/make-phrase.js';

@@ -16,6 +16,8 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
   chart: ['chart', ...SONG],
   target: ['target', ...SONG, ...HARP],
   practice: ['practice', ...SONG, ...HARP, '--kind', 'chords'],
+  phrases: ['phrases', 'stair', '--harp', 'D', '--key', 'A', '--over', 'quick-change'],
+  lesson: ['lesson', ...SONG, '--level', 'natural'],
   score: ['score', 'take.json', ...SONG, ...HARP],
   path: ['path', 'take.json', ...HARP, '--level', 'overbends'],
   fit: ['fit', 'take.json', '--tunings', 'standard,raised-fifth-draw'],

@@ -2,8 +2,9 @@ import type { Chart } from '@reedplate/form';
 import { type Harp, type PlayerLike, type Sounding, soundings } from '@reedplate/layout';
 import { makeLine, parseMetre, type TimedNote } from '@reedplate/line';
 import { ReedplateError } from '@reedplate/pitch';
-import { formatTimedTab, tabOfLine } from '@reedplate/tab';
+import { tabOfLine } from '@reedplate/tab';
 import { PRACTICE_CAUTIONS } from '../cautions.js';
+import { barredTab } from '../phrase/barred-tab.js';
 import type { Exercise } from './make-exercise.js';
 
 const GOAL =
@@ -41,7 +42,7 @@ export function bendDrill(chart: Chart, harp: Harp, level: PlayerLike): Exercise
     goal: GOAL,
     line,
     soundings: Object.freeze(chosen),
-    tab: formatTimedTab(tabOfLine(line, harp, { soundings: chosen })),
+    tab: barredTab(tabOfLine(line, harp, { soundings: chosen }), metre),
     changes: Object.freeze([]),
     cautions: PRACTICE_CAUTIONS,
   });

@@ -19,7 +19,7 @@ import { PRACTICE_CAUTIONS } from '../cautions.js';
 import { plainHarmony } from '../phrase/harmony.js';
 import { makePhrase } from '../phrase/make-phrase.js';
 import type { Phrase, PhraseNote } from '../phrase/phrase.js';
-import { placePhrase } from '../phrase/place-phrase.js';
+import { placePhrase, placeWithin } from '../phrase/place-phrase.js';
 import type { PhraseChange, PhraseNotPlaced } from '../phrase/placed-phrase.js';
 import { bendDrill } from './bend-drill.js';
 import { semitonesOfStep } from './chord-step.js';
@@ -56,10 +56,13 @@ export interface ExerciseOptions {
   readonly known?: KnownTunings;
 }
 
+/** Exercises stay on holes 1 to 7, where beginners are at home. Common practice, no source. */
+const LAST_HOLE = 7;
+
 const OPTIONS: OptionNames<ExerciseOptions> = { kind: true, level: true, known: true };
 
 /**
- * An exercise over one chorus of a chart: each with a rhythm, rests to breathe, and a goal that a teacher can
+ * An exercise over a chart, on holes 1 to 7 where they have its chords: each with a rhythm, rests to breathe, and a goal that a teacher can
  * hear. `bend-drill` takes its pitches from the harp: the natural note, the bend held for two beats, and the
  * release, for each bend of the player's on holes 1 to 6.
  *
@@ -88,7 +91,10 @@ export function makeExercise(
   const harp = toHarp(given, known);
   if (kind === 'bend-drill') return bendDrill(chart, harp, level);
   const row: ExerciseRow = EXERCISE_ROWS.find((each) => each.kind === kind) ?? EXERCISE_ROWS[0];
-  const placed = placePhrase(phraseOf(row, chart), { chart, harp, level });
+  const phrase = phraseOf(row, chart);
+  const within = placeWithin(phrase, { chart, harp, level }, LAST_HOLE);
+  // A chord that has nothing there is looked for on the whole harp.
+  const placed = within.playable ? within : placePhrase(phrase, { chart, harp, level });
   if (!placed.playable) return { ...placed, goal: row.goal };
   const { line, soundings, tab, changes } = placed;
   const cautions = row.breath ? PRACTICE_CAUTIONS : Object.freeze([]);
@@ -104,7 +110,7 @@ export function makeExercise(
   });
 }
 
-/** The pattern over each bar of the first chorus, as degrees above the roots of its chords. */
+/** The pattern over each bar, as degrees above the roots of its chords. */
 function phraseOf({ kind, goal, bars }: ExerciseRow, chart: Chart): Phrase {
   const { beatTicks } = parseMetre(chart.metre);
   const form = formOfChart(chart);

@@ -37,12 +37,27 @@ function said(numeral: string): string {
 
 function sayChord({ numeral, chord, whole, natural }: KeyChord): string {
   const name = `${said(numeral)}, ${chord.symbol}`;
-  if (whole.length > 0) return `${name}: whole on ${whole.map(sayPlace).join('; ')}.`;
+  if (whole.length > 0) return `${name}: whole on ${sayPlaces(whole)}.`;
   return natural
     ? `${name}: not whole on neighbouring holes; its tones one after the other.`
     : `${name}: not whole, and not all its tones without bends.`;
 }
 
-function sayPlace({ breath, holes }: ChordPlace): string {
-  return `${breath} ${holes.join(' ')}`;
+const MOST_SAID = 3;
+
+/** The smallest shapes of each breath, from the low end: a wider one holds one of them. */
+function sayPlaces(whole: readonly ChordPlace[]): string {
+  const smallest = whole.filter(
+    ({ breath, holes }) =>
+      !whole.some(
+        (other) =>
+          other.breath === breath &&
+          other.holes.length < holes.length &&
+          other.holes.every((hole) => holes.includes(hole)),
+      ),
+  );
+  const said = smallest
+    .slice(0, MOST_SAID)
+    .map(({ breath, holes }) => `${breath} ${holes.join(' ')}`);
+  return `${said.join(', ')}${smallest.length > MOST_SAID ? ', and so on upwards' : ''}`;
 }

@@ -1,9 +1,9 @@
 import { type HarpLike, type KnownTunings, toHarp } from '@reedplate/layout';
 import { parseMetre } from '@reedplate/line';
 import { type OptionNames, requireOptions } from '@reedplate/pitch';
-import { bestPath } from '@reedplate/playability';
 import { songKeyOf } from '@reedplate/position';
 import { formatTimedTab, type TabDialectId, type TimedTab, tabOfLine } from '@reedplate/tab';
+import { easiestPath } from './easiest-path.js';
 import { phraseChart } from './harmony.js';
 import { homeTonic } from './home-tonic.js';
 import { lineOfPhrase } from './line-of-phrase.js';
@@ -56,8 +56,8 @@ export function formatPhrase(given: PhraseLike, options: FormatPhraseOptions = {
     phraseChart(phrase, key.tonic),
     homeTonic(harp, key.pitchClass),
   );
-  const path = bestPath(line, harp, { level: 'overbends' });
-  const soundings = path.playable ? { soundings: path.soundings } : {};
+  const path = easiestPath(line, harp, 'overbends', key.pitchClass);
+  const soundings = path === undefined ? {} : { soundings: path.soundings };
   return writeBars(tabOfLine(line, harp, soundings), phrase, dialect);
 }
 

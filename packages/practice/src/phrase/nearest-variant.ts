@@ -15,8 +15,8 @@ export interface Reach {
 }
 
 /** What a player can sound on a harp. */
-export function reachOf(harp: Harp, level: PlayerLike): Reach {
-  const had = soundings(harp, { level });
+export function reachOf(harp: Harp, level: PlayerLike, lastHole = 16): Reach {
+  const had = soundings(harp, { level }).filter(({ hole }) => hole <= lastHole);
   const pitches = [...new Set(had.map(({ pitch }) => pitch))].sort((a, b) => a - b);
   return {
     pitches,

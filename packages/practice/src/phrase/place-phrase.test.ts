@@ -16,7 +16,7 @@ describe('placePhrase', () => {
     const { line, tab, bar } = placed('falling-triad', { chart, bar: 3, harp: 'C' });
     expect(bar).toBe(3);
     expect(line.notes[0]).toMatchObject({ start: 2 * 3840 + 1920, duration: 480, pitch: 74 });
-    expect(tab).toBe('r:2 -4:1/2 -3:1/2 +3');
+    expect(tab).toBe('r:2 -4:1/2 -3:1/2 -2');
   });
 
   it('placePhrase moves a riff with the chord', () => {

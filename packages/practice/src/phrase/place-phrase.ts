@@ -10,8 +10,10 @@ import {
 } from '@reedplate/layout';
 import { type Line, makeLine, parseMetre } from '@reedplate/line';
 import { type OptionNames, requireOptions } from '@reedplate/pitch';
-import { bestPath, type LinePath } from '@reedplate/playability';
-import { formatTimedTab, tabOfLine } from '@reedplate/tab';
+import type { LinePath } from '@reedplate/playability';
+import { tabOfLine } from '@reedplate/tab';
+import { barredTab } from './barred-tab.js';
+import { easiestPath } from './easiest-path.js';
 import { tonicOf } from './harmony.js';
 import { homeTonic } from './home-tonic.js';
 import { type LaidPhrase, layPhrase } from './lay-phrase.js';
@@ -65,13 +67,23 @@ export function placePhrase(
   given: PhraseLike,
   options: PlaceOptions,
 ): PlacedPhrase | PhraseNotPlaced {
-  const asked = requireOptions(options, OPTIONS, 'placePhrase');
+  return placeWithin(given, requireOptions(options, OPTIONS, 'placePhrase'), MOST_HOLES);
+}
+
+const MOST_HOLES = 16;
+
+/** As {@link placePhrase}, with the holes from 1 to the last one given. */
+export function placeWithin(
+  given: PhraseLike,
+  asked: PlaceOptions,
+  lastHole: number,
+): PlacedPhrase | PhraseNotPlaced {
   const { chart, bar = 1, level = 'bends' } = asked;
   const phrase = toPhrase(given);
   const harp = toHarp(asked.harp, asked.known);
   checkChart(chart);
   const laid = layPhrase(phrase, chart, bar);
-  const best = easiestOctave(phrase, laid, chart, harp, level);
+  const best = easiestOctave(phrase, laid, chart, harp, { level, lastHole });
   return best === undefined
     ? notPlaced(phrase, laid, harp, { bar, level })
     : placed(phrase, laid, best, { bar, chart });
@@ -90,9 +102,9 @@ function easiestOctave(
   laid: LaidPhrase,
   chart: Chart,
   harp: Harp,
-  level: PlayerLike,
+  { level, lastHole }: { readonly level: PlayerLike; readonly lastHole: number },
 ): Octave | undefined {
-  const reach = reachOf(harp, level);
+  const reach = reachOf(harp, level, lastHole);
   const home = homeTonic(harp, tonicOf(chart));
   const variants = octavesWithin(laid, home, harp).flatMap((octave) => {
     const variant = nearestVariant(laid.notes, home + 12 * octave, reach);
@@ -105,8 +117,8 @@ function easiestOctave(
     .filter((each) => cost(each) === least)
     .flatMap(({ octave, variant }): Octave[] => {
       const line = lineOf(phrase, laid, variant, chart);
-      const path = bestPath(line, harp, { level });
-      return path.playable ? [{ octave, variant, line, path }] : [];
+      const path = easiestPath(line, harp, level, tonicOf(chart));
+      return path === undefined ? [] : [{ octave, variant, line, path }];
     })
     .reduce<Octave | undefined>(
       (best, each) => (best === undefined || each.path.effort < best.path.effort ? each : best),
@@ -140,7 +152,7 @@ function placed(
   { octave, variant, line, path }: Octave,
   { bar, chart }: { readonly bar: number; readonly chart: Chart },
 ): PlacedPhrase {
-  const { barTicks, beatTicks } = parseMetre(chart.metre);
+  const { barTicks, beatTicks, beatsPerBar } = parseMetre(chart.metre);
   const first = line.notes[0]?.start ?? 0;
   const from = Math.min(first, pickup + (bar - 1) * barTicks) / beatTicks;
   const [rest, ...marks] = tabOfLine(line, path.harp, { soundings: path.soundings });
@@ -155,7 +167,11 @@ function placed(
     octave,
     line,
     soundings: path.soundings,
-    tab: formatTimedTab(shown.flatMap((each) => (each === undefined ? [] : [each]))),
+    tab: barredTab(
+      shown.flatMap((each) => (each === undefined ? [] : [each])),
+      chart.metre,
+      pickup / beatTicks + (bar - 1) * beatsPerBar - from,
+    ),
     effort: path.effort,
     changes: Object.freeze(
       variant.changes.map((change) =>

@@ -29,8 +29,8 @@ const WAYS = [
  * ```ts
  * import { formatPhrase, varyPhrase } from '@reedplate/practice';
  *
- * formatPhrase('squeeze'); // => "-4:1/2 -4':1/2 +4:1/2 -3:1/2 +3:2"
- * formatPhrase(varyPhrase('squeeze', [{ way: 'thinned' }])); // => '-4:1/2 r:1/2 +4:1/2 r:1/2 +3:2'
+ * formatPhrase('squeeze'); // => "-4:1/2 -4':1/2 +4:1/2 -3:1/2 -2:2"
+ * formatPhrase(varyPhrase('squeeze', [{ way: 'thinned' }])); // => '-4:1/2 r:1/2 +4:1/2 r:1/2 -2:2'
  * const riff = varyPhrase('stair', [{ way: 'sequenced', harmony: 'I7 | IV7 | V7' }]);
  * riff.notes.length; // => 15
  * varyPhrase('stair', [{ way: 'longr' as 'longer' }]); // throws OPTION_UNKNOWN

@@ -1,0 +1,185 @@
+import { makeChart } from '@reedplate/form';
+import { makeHarp, type TechniqueLevel } from '@reedplate/layout';
+import { parseKey, ReedplateError } from '@reedplate/pitch';
+import {
+  findPhrases,
+  formatPhrase,
+  PHRASE_KINDS,
+  type Phrase,
+  type PhraseFilter,
+  type PhraseKind,
+  type PhraseNotPlaced,
+  type PlacedPhrase,
+  parsePhrase,
+  phraseById,
+  phraseChart,
+  placePhrase,
+} from '@reedplate/practice';
+import type { Command } from 'commander';
+import { count } from '../../shared/count.js';
+import { examples } from '../../shared/examples.js';
+import { type LevelWords, readLevel, withLevel } from '../../shared/level-options.js';
+import { withJson } from '../../shared/options.js';
+import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
+import { readWholeNumber } from '../../shared/read-words.js';
+import type { Terminal } from '../../terminal.js';
+
+/** A phrase with its tab, and where it was put. */
+export interface ShownPhrase {
+  readonly phrase: Phrase;
+  /** For a C harp in the position of the phrase. */
+  readonly tab: string;
+  /** Where `--harp` asked for it; null where it did not. */
+  readonly placed: PlacedPhrase | PhraseNotPlaced | null;
+}
+
+/** What `reedplate phrases --json` prints. */
+export type PhrasesAnswer = readonly ShownPhrase[];
+
+interface PhrasesWords extends PrintWords, LevelWords {
+  readonly kind?: string;
+  readonly position?: string;
+  readonly grade?: string;
+  readonly mode?: string;
+  readonly fromTab?: string;
+  readonly harmony: string;
+  readonly harp?: string;
+  readonly key?: string;
+  readonly over?: string;
+  readonly bar: string;
+}
+
+/** Gives `reedplate phrases` its options and what it does. */
+export function setUpPhrases(verb: Command, terminal: Terminal): void {
+  withJson(withLevel(verb, 'to be placed for a player with'))
+    .argument('[ids...]', 'phrases to show with their tab; without one all are listed')
+    .option('--kind <kind>', `list of a kind: ${PHRASE_KINDS.join(', ')}`)
+    .option('--position <number>', 'list of a position, 1 to 12; that of --from-tab')
+    .option('--grade <number>', 'list up to a grade, 1 to 5')
+    .option('--mode <mode>', 'list for songs in major or minor')
+    .option('--from-tab <file>', 'read a phrase from tab with rhythm, - for standard input')
+    .option('--harmony <bars>', 'chords of --from-tab', 'I7')
+    .option('--harp <key>', 'harp to put the phrases on')
+    .option('--key <key>', 'key of the song for --harp')
+    .option('--over <form>', 'form for --harp; without it the chords of the phrase')
+    .option('--bar <number>', 'bar of the form for --harp', '1')
+    .addHelpText(
+      'after',
+      examples(
+        'reedplate phrases --kind turnaround --grade 2',
+        'reedplate phrases stair --harp D --key A --over quick-change --bar 5',
+      ),
+    )
+    .action((ids: readonly string[], words: PhrasesWords) => {
+      const phrases = readPhrases(ids, words, terminal);
+      const answer: PhrasesAnswer = phrases.map((phrase) => showOne(phrase, words, terminal));
+      const isList = ids.length === 0 && words.fromTab === undefined;
+      printAnswer(answer, words, terminal, isList ? listPhrases : showPhrases);
+    });
+}
+
+function readPhrases(
+  ids: readonly string[],
+  words: PhrasesWords,
+  terminal: Terminal,
+): readonly Phrase[] {
+  const { fromTab, position, harmony } = words;
+  if (fromTab !== undefined) {
+    const text = terminal.readText(fromTab);
+    const place = position === undefined ? {} : { position: readPosition(position) };
+    return [parsePhrase(text, { harmony, id: 'from-tab', ...place })];
+  }
+  return ids.length > 0 ? ids.map(phraseById) : findPhrases(readFilter(words));
+}
+
+function readFilter({ kind, position, grade, mode }: PhrasesWords): PhraseFilter {
+  return {
+    ...(kind === undefined ? {} : { kind: kind as PhraseKind }),
+    ...(position === undefined ? {} : { position: readPosition(position) }),
+    ...(grade === undefined
+      ? {}
+      : { grade: readWholeNumber(grade, { min: 1, max: 5, what: 'a grade' }) as 5 }),
+    ...(mode === undefined ? {} : { mode: mode as 'minor' }),
+  };
+}
+
+function readPosition(word: string): Phrase['position'] {
+  return readWholeNumber(word, { min: 1, max: 12, what: 'a position' }) as Phrase['position'];
+}
+
+function showOne(phrase: Phrase, words: PhrasesWords, terminal: Terminal): ShownPhrase {
+  const { harp, key, over, bar } = words;
+  const tab = formatPhrase(phrase);
+  if (harp === undefined) return { phrase, tab, placed: null };
+  if (key === undefined) {
+    throw new ReedplateError({
+      code: 'USAGE',
+      value: '--harp',
+      expected: '--key of the song with it',
+    });
+  }
+  const song = parseKey(key);
+  const chart = over === undefined ? phraseChart(phrase, song.tonic) : makeChart(over, song);
+  const level = readLevel(words, terminal);
+  const most = { min: 1, max: chart.bars, what: 'a bar' };
+  const placed = placePhrase(phrase, {
+    chart,
+    harp: makeHarp(parseKey(harp)),
+    bar: readWholeNumber(bar, most),
+    level,
+  });
+  return { phrase, tab, placed };
+}
+
+const LEVELS: Readonly<Record<TechniqueLevel, string>> = {
+  natural: '',
+  bends: 'bends',
+  overbends: 'overbends',
+};
+
+function listPhrases(answer: PhrasesAnswer, { paint, table }: Page): readonly string[] {
+  const rows = answer.map(({ phrase: { id, kind, position, grade, level, trains } }) => [
+    id,
+    kind,
+    `${position}`,
+    `${grade}`,
+    LEVELS[level],
+    trains,
+  ]);
+  return [
+    paint('heading', count(answer.length, 'phrase')),
+    '',
+    ...table({ head: ['id', 'kind', 'pos', 'grade', 'needs', 'trains'], rows }),
+  ];
+}
+
+function showPhrases(answer: PhrasesAnswer, page: Page): readonly string[] {
+  return answer.flatMap((shown) => showPhrase(shown, page));
+}
+
+function showPhrase({ phrase, tab, placed }: ShownPhrase, { paint }: Page): readonly string[] {
+  const { name, kind, position, harmony, feel, grade, trains } = phrase;
+  return [
+    paint('heading', `${name}: ${kind}, position ${position}, ${feel}, grade ${grade}`),
+    ...(trains === '' ? [] : [`trains ${trains}`]),
+    harmony,
+    tab,
+    ...(placed === null ? [] : sayPlaced(placed)),
+    '',
+  ];
+}
+
+function sayPlaced(placed: PlacedPhrase | PhraseNotPlaced): readonly string[] {
+  if (!placed.playable) {
+    return [`not on this harp: it has no tone of ${placed.without.join(', ')} at this level`];
+  }
+  const others = placed.otherHarmony.map(
+    ({ bar, madeFor, found }) =>
+      `bar ${bar}: made for ${madeFor}, the chart has ${found ?? 'no chord'}`,
+  );
+  const changes =
+    placed.changes.length === 0
+      ? 'as written'
+      : `${count(placed.changes.length, 'note')} otherwise than written`;
+  return [`bar ${placed.bar} on a harp in ${placed.harp.key}, ${changes}:`, placed.tab, ...others];
+}

@@ -1,0 +1,154 @@
+import type { Chart, Feel } from '@reedplate/form';
+import { formOfChart } from '@reedplate/form';
+import type { Harp, PlayerLike } from '@reedplate/layout';
+import { noteNameWithOctave, parseKey } from '@reedplate/pitch';
+import { tabOfLine } from '@reedplate/tab';
+import { composeLine } from '../compose/compose-line.js';
+import type { ExerciseKind } from '../exercise/exercise-table.js';
+import { makeExercise } from '../exercise/make-exercise.js';
+import { barredTab } from '../phrase/barred-tab.js';
+import type { PhraseChange } from '../phrase/placed-phrase.js';
+import type { LessonGoal, LessonStep } from './lesson.js';
+import { type Chosen, riffThrough, turnaroundOf } from './material.js';
+
+/** What a step is made from. */
+export interface LessonGround {
+  readonly chart: Chart;
+  readonly harp: Harp;
+  readonly level: PlayerLike;
+}
+
+/** Tempo ladders by feel. Common practice, no source. */
+const TEMPOS: Readonly<Record<Feel, readonly number[]>> = {
+  'slow-12/8': [44, 48, 52, 58],
+  shuffle: [66, 76, 88, 100],
+  straight: [66, 78, 90, 104],
+};
+
+type Content = Pick<LessonStep, 'title' | 'words' | 'line' | 'soundings' | 'tab' | 'judged'> &
+  Partial<Pick<LessonStep, 'loop' | 'remarks' | 'cautions'>>;
+
+const MAKERS: Readonly<Record<LessonGoal, (ground: LessonGround) => Content | undefined>> = {
+  changes: (ground) =>
+    exerciseStep(
+      ground,
+      'roots-in-time',
+      'Hear the changes',
+      'By landing: the root at each change.',
+    ),
+  chords: (ground) =>
+    exerciseStep(
+      ground,
+      'chord-rhythm',
+      'Chords in time',
+      'By ear: every chord full, every rest silent.',
+    ),
+  'guide-tones': (ground) =>
+    exerciseStep(
+      ground,
+      'thirds-and-sevenths',
+      'Thirds and sevenths',
+      'By coverage: each change is heard without the band.',
+    ),
+  riff: (ground) => {
+    const riff = riffThrough(ground.chart, ground.harp, ground.level);
+    if (riff === undefined) return undefined;
+    return { ...phraseStep(riff, ground, 'A riff through the form'), loop: { from: 1, to: 4 } };
+  },
+  turnaround: (ground) => {
+    const turn = turnaroundOf(ground.chart, ground.harp, ground.level);
+    if (turn === undefined) return undefined;
+    const last = formOfChart(ground.chart).bars.length;
+    return { ...phraseStep(turn, ground, 'The turnaround'), loop: { from: last - 1, to: last } };
+  },
+  choruses,
+};
+
+/** The step for a goal; undefined where the harp has nothing for it. */
+export function stepFor(
+  goal: LessonGoal,
+  minutes: number,
+  ground: LessonGround,
+): LessonStep | undefined {
+  const content = MAKERS[goal](ground);
+  if (content === undefined) return undefined;
+  const bars = formOfChart(ground.chart).bars.length;
+  return {
+    goal,
+    minutes,
+    tempos: TEMPOS[ground.chart.feel],
+    loop: { from: 1, to: bars },
+    backing: { countIn: 1, choruses: Math.max(1, Math.round((minutes * 80) / (bars * 4))) },
+    remarks: [],
+    cautions: [],
+    ...content,
+  };
+}
+
+function exerciseStep(
+  { chart, harp, level }: LessonGround,
+  kind: ExerciseKind,
+  title: string,
+  judged: string,
+): Content | undefined {
+  const made = makeExercise(chart, harp, { kind, level });
+  if (!made.playable) return undefined;
+  const { goal, line, soundings, tab, changes, cautions } = made;
+  return {
+    title,
+    words: goal,
+    line,
+    soundings,
+    tab,
+    judged,
+    cautions,
+    remarks: sayChanges(changes, chart),
+  };
+}
+
+function phraseStep({ phrase, placed }: Chosen, { chart }: LessonGround, title: string): Content {
+  const { line, soundings, tab, changes } = placed;
+  return {
+    title: `${title}: ${phrase.name.replace(/, .*$/u, '')}`,
+    words: `It trains ${phrase.trains}. Sing it before you play it.`,
+    line,
+    soundings,
+    tab,
+    judged: 'By score of 80 and more at the first tempo, then at the next.',
+    remarks: sayChanges(changes, chart),
+  };
+}
+
+/** A chorus to play once as a model; then choruses of one's own, with its first phrase as the call. */
+function choruses({ chart, harp, level }: LessonGround): Content | undefined {
+  const { line, steps } = composeLine(chart, harp, { seed: 1, level });
+  const soundings = steps.map(({ sounding }) => [sounding]);
+  return {
+    title: 'Choruses of your own',
+    words:
+      'Play the call of the first two bars as it stands, and answer it yourself; then change the call.',
+    line,
+    soundings,
+    tab: barredTab(tabOfLine(line, harp, { soundings }), chart.metre),
+    judged: 'By score: what it says first is the next thing to practise.',
+  };
+}
+
+const WHY: Readonly<Record<PhraseChange['why'], string>> = {
+  'not-at-level': 'needs a technique beyond the level',
+  'not-on-harp': 'is not on this harp',
+  'no-grip': 'does not lie together with the others',
+  'another-tone': 'is what the chord has there',
+};
+
+/** Each kind of change once, with the notes it is about. */
+function sayChanges(changes: readonly PhraseChange[], chart: Chart): readonly string[] {
+  const key = parseKey(chart.key);
+  const said = changes.map(({ wanted, played, why }) => {
+    const name = (pitch: number): string => noteNameWithOctave(pitch, { key });
+    if (why === 'another-tone') return `${name(played ?? wanted)} ${WHY[why]}.`;
+    const instead = played === null ? 'it is left out' : `${name(played)} stands in`;
+    return `${name(wanted)} ${WHY[why]}: ${instead}.`;
+  });
+  return [...new Set(said)];
+}

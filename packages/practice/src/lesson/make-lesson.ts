@@ -1,0 +1,126 @@
+import { type FormLike, type KnownForms, makeChart, toForm, toMinor } from '@reedplate/form';
+import {
+  type HarpLike,
+  harpName,
+  type KnownTunings,
+  type PlayerLike,
+  toHarp,
+  toPlayer,
+} from '@reedplate/layout';
+import {
+  deepFreeze,
+  type KeyLike,
+  type OptionNames,
+  ReedplateError,
+  requireInteger,
+  requireOneOf,
+  requireOptions,
+  requireSome,
+  toKey,
+} from '@reedplate/pitch';
+import { pickHarps, positionByNumber, positionOf } from '@reedplate/position';
+import { describeKeyChords } from '../key-chords/describe-key-chords.js';
+import { keyChords } from '../key-chords/key-chords.js';
+import { LESSON_GOALS, type Lesson, type LessonGoal } from './lesson.js';
+import { stepFor } from './lesson-steps.js';
+import { shareMinutes } from './share-minutes.js';
+
+/** What {@link makeLesson} is told. */
+export interface LessonOptions {
+  readonly form: FormLike;
+  /** Key of the song; a minor key with a form in major takes the form in minor. */
+  readonly key: KeyLike;
+  /** The harp; without it the best of those owned. */
+  readonly harp?: HarpLike;
+  /** Harps to pick from; default one of each of the twelve keys. */
+  readonly own?: readonly HarpLike[];
+  /** What the student can do, a level or a player; default `bends`. */
+  readonly level?: PlayerLike;
+  /** Whole minutes, 6 to 180; default 20. */
+  readonly minutes?: number;
+  /** What to work on; default all. */
+  readonly goals?: readonly LessonGoal[];
+  /** Forms and tunings of one's own, by their ids. */
+  readonly known?: KnownForms & KnownTunings;
+}
+
+const OPTIONS: OptionNames<LessonOptions> = {
+  form: true,
+  key: true,
+  harp: true,
+  own: true,
+  level: true,
+  minutes: true,
+  goals: true,
+  known: true,
+};
+
+/**
+ * A lesson over a form in a key: the chords of the key, then steps in order, from hearing the changes to
+ * choruses of one's own, each with a line that the student can play, its tab, tempos, bars to loop, and how it
+ * is judged. A goal for which the harp has nothing is left out.
+ *
+ * @throws ReedplateError `FORM_UNKNOWN`, `KEY_UNKNOWN`, `HARP_INVALID`, `NUMBER_RANGE`, `OPTION_UNKNOWN`,
+ *   `LIST_EMPTY` for no goals, `SOUNDING_IMPOSSIBLE` where the harp has nothing for any goal
+ * @example
+ * ```ts
+ * import { makeLesson } from '@reedplate/practice';
+ *
+ * const { harp, steps } = makeLesson({ form: 'quick-change', key: 'A', level: 'natural' });
+ * harp.key; // => 'D'
+ * steps.map(({ goal }) => goal); // => ['changes', 'chords', 'guide-tones', 'riff', 'turnaround', 'choruses']
+ * makeLesson({ form: 'basic', key: 'G', minutes: 2 }); // throws NUMBER_RANGE
+ * ```
+ */
+export function makeLesson(options: LessonOptions): Lesson {
+  const asked = requireOptions(options, OPTIONS, 'makeLesson');
+  const { level = 'bends', minutes = 20, goals = LESSON_GOALS, own, known } = asked;
+  toPlayer(level);
+  requireInteger(minutes, { min: LESSON_GOALS.length, max: 180, what: 'the minutes of a lesson' });
+  const wanted = inOrder(requireSome(goals, 'one goal'));
+  const key = toKey(asked.key);
+  const form = toForm(asked.form, known);
+  const chart = makeChart(
+    key.mode === 'minor' && form.mode === 'major' ? toMinor(form) : form,
+    key,
+  );
+  const choice = {
+    chart,
+    level,
+    ...(own === undefined ? {} : { own }),
+    ...(known ? { known } : {}),
+  };
+  const harp =
+    asked.harp === undefined
+      ? (pickHarps(chart.key, choice)[0]?.harp ?? toHarp('C'))
+      : toHarp(asked.harp, known);
+  const shares = shareMinutes(minutes, wanted);
+  const steps = wanted.flatMap(
+    (goal, at) => stepFor(goal, shares[at] ?? 1, { chart, harp, level }) ?? [],
+  );
+  if (steps.length === 0) {
+    throw new ReedplateError({
+      code: 'SOUNDING_IMPOSSIBLE',
+      value: harpName(harp),
+      expected: `a harp with tones of the chords of ${chart.key} at this level`,
+    });
+  }
+  const chords = keyChords(chart.key, harp);
+  const position = positionOf(harp, chart.key);
+  return deepFreeze({
+    title: `${form.name} in ${chart.key}, harp in ${harpName(harp)}, ${positionByNumber(position).ordinal} position`,
+    chart,
+    harp,
+    position,
+    minutes: steps.reduce((sum, step) => sum + step.minutes, 0),
+    chords,
+    words: describeKeyChords(chords),
+    steps,
+  });
+}
+
+/** Goals in the order in which they are taught, each once. */
+function inOrder(goals: readonly LessonGoal[]): readonly LessonGoal[] {
+  for (const goal of goals) requireOneOf(goal, LESSON_GOALS, { what: 'a goal of a lesson' });
+  return LESSON_GOALS.filter((goal) => goals.includes(goal));
+}

@@ -1,0 +1,81 @@
+import { type Chart, formatForm, formOfChart } from '@reedplate/form';
+import type { Harp, PlayerLike } from '@reedplate/layout';
+import { parseKey } from '@reedplate/pitch';
+import { positionOf } from '@reedplate/position';
+import { findPhrases } from '../catalogue/find-phrases.js';
+import { barsOf, phraseChart, plainHarmony } from '../phrase/harmony.js';
+import type { Phrase, PhraseKind } from '../phrase/phrase.js';
+import { placeWithin } from '../phrase/place-phrase.js';
+import type { PlacedPhrase } from '../phrase/placed-phrase.js';
+import { varyPhrase } from '../vary/vary-phrase.js';
+
+/** A phrase of the catalogue, put on the harp. */
+export interface Chosen {
+  readonly phrase: Phrase;
+  readonly placed: PlacedPhrase;
+}
+
+/** As for exercises. */
+const LAST_HOLE = 7;
+/** How many phrases are tried at most; the best of them is taken. */
+const MOST_TRIED = 6;
+
+/** A riff of the catalogue through the whole form. */
+export function riffThrough(chart: Chart, harp: Harp, level: PlayerLike): Chosen | undefined {
+  const harmony = plainHarmony(formatForm(formOfChart(chart)));
+  const riffs = likely('riff', chart, harp, level).filter(
+    (riff) => riff.from === 'chord' && barsOf(riff) <= barsOf({ harmony }),
+  );
+  return easiest(
+    riffs.map((riff) => varyPhrase(riff, [{ way: 'sequenced', harmony }])),
+    chart,
+    { harp, level, bar: 1 },
+  );
+}
+
+/** A line over the last two bars: made for their chords where the catalogue has one. */
+export function turnaroundOf(chart: Chart, harp: Harp, level: PlayerLike): Chosen | undefined {
+  const bars = formOfChart(chart).bars.length;
+  if (bars < 2) return undefined;
+  const bar = bars - 1;
+  const chordsFrom = (of: Chart, first: number): string =>
+    of.spans
+      .filter((span) => span.bar >= first && span.bar < first + 2)
+      .map(({ chord, beat }) => `${beat} ${chord?.symbol ?? ''}`)
+      .join(' ');
+  const wanted = chordsFrom(chart, bar);
+  const { tonic } = parseKey(chart.key);
+  const lines = likely('turnaround', chart, harp, level);
+  const made = lines.filter((line) => chordsFrom(phraseChart(line, tonic), 1) === wanted);
+  return easiest(made.length > 0 ? made : lines, chart, { harp, level, bar });
+}
+
+/** Phrases of a kind and of the chart's mode, those of the position and the feel first. */
+function likely(kind: PhraseKind, chart: Chart, harp: Harp, level: PlayerLike): readonly Phrase[] {
+  const key = parseKey(chart.key);
+  const position = positionOf(harp, key);
+  const natural = level === 'natural';
+  const far = (phrase: Phrase): number =>
+    (phrase.position === position ? 0 : 4) +
+    (phrase.feel === chart.feel ? 0 : 2) +
+    (natural && phrase.level !== 'natural' ? 3 : 0);
+  return [...findPhrases({ kind, mode: key.mode })].sort((a, b) => far(a) - far(b));
+}
+
+/** The first of the likely ones with the fewest changes. */
+function easiest(
+  phrases: readonly Phrase[],
+  chart: Chart,
+  where: { readonly harp: Harp; readonly level: PlayerLike; readonly bar: number },
+): Chosen | undefined {
+  let best: Chosen | undefined;
+  for (const phrase of phrases.slice(0, MOST_TRIED)) {
+    const placed = placeWithin(phrase, { chart, ...where }, LAST_HOLE);
+    if (!placed.playable) continue;
+    if (placed.changes.length === 0) return { phrase, placed };
+    if (best === undefined || placed.changes.length < best.placed.changes.length) {
+      best = { phrase, placed };
+    }
+  }
+  return best;
+}

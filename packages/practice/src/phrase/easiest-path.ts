@@ -1,0 +1,62 @@
+import {
+  type Harp,
+  type Hole,
+  type Player,
+  type PlayerLike,
+  type PlayerSkill,
+  soundingsAt,
+  toPlayer,
+} from '@reedplate/layout';
+import type { Line } from '@reedplate/line';
+import { toPitchClass } from '@reedplate/pitch';
+import { bestPath, type LinePath } from '@reedplate/playability';
+
+/**
+ * The easiest path on which 2 draw and 3 blow are not mixed, where both sound the same: one note, one place.
+ * Where that note is the tonic it is 2 draw, the home of cross harp, for who holds it (common practice, no
+ * source); else the place that costs less. Undefined where the line cannot be played.
+ */
+export function easiestPath(
+  line: Line,
+  harp: Harp,
+  level: PlayerLike,
+  tonic: number,
+): LinePath | undefined {
+  const paths = waysOf(harp, level, tonic).flatMap((way) => {
+    const path = bestPath(line, harp, { level: way });
+    return path.playable ? [path] : [];
+  });
+  const least = Math.min(...paths.map(({ effort }) => effort));
+  const found = paths.find(({ effort }) => effort === least);
+  if (found !== undefined) return found;
+  const any = bestPath(line, harp, { level });
+  return any.playable ? any : undefined;
+}
+
+function waysOf(harp: Harp, level: PlayerLike, tonic: number): readonly PlayerLike[] {
+  const draw = natural(harp, 2, 'draw');
+  if (draw === undefined || draw !== natural(harp, 3, 'blow')) return [level];
+  const player = toPlayer(level);
+  const onBlow = { ...player, holdsTwoDraw: false };
+  if (!player.holdsTwoDraw) return [onBlow];
+  const onDraw = withoutThreeBlow(player, harp);
+  return toPitchClass(draw) === toPitchClass(tonic) ? [onDraw] : [onDraw, onBlow];
+}
+
+function natural(harp: Harp, hole: number, breath: 'blow' | 'draw'): number | undefined {
+  return harp.holes.length < hole
+    ? undefined
+    : soundingsAt(harp, hole, breath, { level: 'natural' })[0]?.pitch;
+}
+
+/** The player with every natural note but 3 blow by itself. */
+function withoutThreeBlow(player: Player, { holes }: Harp): Player {
+  const others = holes.map(({ hole }) => hole).filter((hole) => hole !== 3);
+  const skills = player.skills.flatMap((skill): readonly PlayerSkill[] => {
+    if (skill.technique !== 'natural' || skill.breath === 'draw') return [skill];
+    const blow: readonly Hole[] = (skill.holes ?? others).filter((hole) => hole !== 3);
+    const onDraw: PlayerSkill[] = skill.breath === 'blow' ? [] : [{ ...skill, breath: 'draw' }];
+    return blow.length === 0 ? onDraw : [...onDraw, { ...skill, breath: 'blow', holes: blow }];
+  });
+  return { ...player, skills };
+}
