@@ -39,13 +39,9 @@ export const SCHEMA_TABLE: readonly SchemaRow[] = [
   { dir: 'cli', type: 'TargetAnswer', name: 'target', harps: 'by-name' },
   { dir: 'cli', type: 'PracticeAnswer', name: 'practice', harps: 'by-name' },
   { dir: 'cli', type: 'ComposeAnswer', name: 'compose', harps: 'by-name' },
-<<<<<<< HEAD
   { dir: 'cli', type: 'ScoreAnswer', name: 'score', harps: 'by-name' },
-=======
   { dir: 'cli', type: 'PhrasesAnswer', name: 'phrases', harps: 'by-name' },
   { dir: 'cli', type: 'LessonAnswer', name: 'lesson', harps: 'by-name' },
-  { dir: 'cli', type: 'ScoreReport', name: 'score', harps: 'by-name' },
->>>>>>> 905ac36 (Plan whole lessons; list, place and write them by two verbs)
   { dir: 'cli', type: 'PathAnswer', name: 'path', harps: 'by-name' },
   { dir: 'cli', type: 'FitAnswer', name: 'fit', harps: 'by-name' },
   { dir: 'cli', type: 'SummaryAnswer', name: 'summary', harps: 'by-name' },
