@@ -20,17 +20,17 @@ describe('describeNote', () => {
     [
       'a turn of the blues',
       'Bb4@0.5/0.5 B4@1',
-      'bar 1, the and of 1: Bb4 (b3 over G7): a turn of the blues, which leads on as the style has it; counts 0.85',
+      'bar 1, the and of 1: Bb4 (b3 over G7): a turn of the blues, which leads on as the style has it; counts 0.8',
     ],
     [
       'a blue note that does not',
       'Bb4@0',
-      'bar 1, beat 1: Bb4 (b3 over G7): a blue note, at home in the style; counts 0.4',
+      'bar 1, beat 1: Bb4 (b3 over G7): a blue note, at home in the style; counts 0.5',
     ],
     [
       'a passing note',
       'B4@0 C5@1 D5@2',
-      'bar 1, beat 2: C5 (4 over G7): a passing note, by step on to a chord tone; counts 0.5',
+      'bar 1, beat 2: C5 (4 over G7): a passing note, by step on to a chord tone; counts 0.6',
     ],
     [
       'a push',

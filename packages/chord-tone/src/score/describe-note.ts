@@ -19,7 +19,7 @@ import type { NoteScore } from './score-types.js';
  *   { start: 480, duration: 480, pitch: 71 },
  * ]);
  * const [first] = scoreLine(take, chart).notes;
- * first && describeNote(first); // => 'bar 1, beat 1: Bb4 (b3 over G7): a turn of the blues, which leads on as the style has it; counts 0.85'
+ * first && describeNote(first); // => 'bar 1, beat 1: Bb4 (b3 over G7): a turn of the blues, which leads on as the style has it; counts 0.8'
  * ```
  */
 export function describeNote(note: NoteScore): string {

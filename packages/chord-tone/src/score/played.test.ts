@@ -54,7 +54,7 @@ describe('scoreLine and silence', () => {
   it('scoreLine does not take a single root for a chorus', () => {
     const score = scoreLine(makeLine(roots().slice(0, 1)), chart);
     expect(score.total).toBe(0);
-    expect(score.verdict).toEqual({ code: 'BARS_NOT_PLAYED', by: 11 });
+    expect(score.verdict).toEqual({ code: 'BARS_NOT_PLAYED', by: 11, otherHarp: null });
     expect(score.feedback[0]).toMatchObject({ code: 'BARS_NOT_PLAYED', count: 11 });
   });
 
