@@ -23,9 +23,13 @@ const PLACES: readonly Pick<PracticeCase, 'tonic' | 'tuning'>[] = [
   })),
 ];
 
+/** A word names one tuning, to go through that alone. */
+const [only] = process.argv.slice(2);
+const places = PLACES.filter(({ tuning }) => only === undefined || tuning === only);
+
 const CASES: readonly PracticeCase[] = FORMS.flatMap((form) =>
   PRACTICE_KINDS.flatMap((kind) =>
-    TECHNIQUE_LEVELS.flatMap((level) => PLACES.map((place) => ({ form, kind, level, ...place }))),
+    TECHNIQUE_LEVELS.flatMap((level) => places.map((place) => ({ form, kind, level, ...place }))),
   ),
 );
 

@@ -1,0 +1,71 @@
+/**
+ * Thirty sheets as two engravers draw them, on one page to look at: Verovio draws what `writeMusicXml` writes,
+ * abcm2ps (of Debian, `apt-get install abcm2ps`) what `writeAbc` writes.
+ *
+ *     npx tsx --tsconfig tsconfig.json scripts/contact-sheet.ts .outside/contact-sheet.html
+ */
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { FORMS, makeChart } from '@reedplate/form';
+import { tabLyrics, writeAbc, writeMusicXml } from '@reedplate/interchange';
+import { makeHarp } from '@reedplate/layout';
+import { harpKeyOf } from '@reedplate/position';
+import { PRACTICE_KINDS, practiceLine } from '@reedplate/practice';
+import { drawerOfVerovio } from '../packages/interchange/src/musicxml/verovio.fixture.js';
+import { keyFor } from '../test/playable/key-for.js';
+
+const SHEETS = 30;
+const TONICS = ['G', 'A', 'Bb', 'C', 'D', 'E', 'F'] as const;
+
+/** Sheets of as many forms, keys and kinds as there is room for. */
+function sheets() {
+  return Array.from({ length: SHEETS }, (_, at) => {
+    const form = FORMS[(at * 3) % FORMS.length] ?? FORMS[0];
+    const tonic = TONICS[at % TONICS.length] ?? 'G';
+    const kind = PRACTICE_KINDS[at % PRACTICE_KINDS.length] ?? 'roots';
+    const harp = makeHarp(harpKeyOf(tonic, 2));
+    const key = keyFor(form, tonic);
+    const chart = makeChart(form, key, { tempo: 80 + at * 4, choruses: at % 5 === 0 ? 2 : 1 });
+    const { line, steps } = practiceLine(chart, harp, { kind });
+    const soundings = steps.map((step) => step.soundings);
+    const title = `${at + 1}. ${kind} of ${form.name} in ${key}`;
+    const remark = `${harp.key} harp, 2nd position`;
+    return {
+      sheet: { line, chart, key },
+      words: tabLyrics(line, harp, { soundings }),
+      title,
+      remark,
+    };
+  });
+}
+
+/** What abcm2ps draws, page by page. */
+function engraveAbc(abc: string): string {
+  const folder = mkdtempSync(join(tmpdir(), 'contact-'));
+  writeFileSync(join(folder, 'sheet.abc'), abc);
+  execFileSync('abcm2ps', ['-q', '-g', '-O', join(folder, 'out'), join(folder, 'sheet.abc')], {
+    stdio: 'ignore',
+  });
+  const pages = readdirSync(folder).filter((name) => name.endsWith('.svg'));
+  return pages.map((name) => readFileSync(join(folder, name), 'utf8')).join('\n');
+}
+
+const draw = await drawerOfVerovio();
+const cells = sheets().map(({ sheet, ...options }) => {
+  const pictures = [draw(writeMusicXml(sheet, options)), engraveAbc(writeAbc(sheet, options))];
+  const shown = pictures.map((svg) => {
+    const source = Buffer.from(svg.slice(svg.indexOf('<svg'))).toString('base64');
+    return `<img alt="${options.title}" src="data:image/svg+xml;base64,${source}">`;
+  });
+  return `<section>${shown.join('')}</section>`;
+});
+const style =
+  'section{display:inline-flex;width:980px;margin:4px;border:1px solid #999}img{width:50%;object-fit:contain;object-position:top;max-height:640px}';
+const [out = '.outside/contact-sheet.html'] = process.argv.slice(2);
+writeFileSync(
+  out,
+  `<!doctype html><html lang="en"><title>Thirty sheets</title><style>${style}</style>${cells.join('\n')}</html>\n`,
+);
+console.log(`${SHEETS} sheets, drawn by Verovio (left) and abcm2ps (right): ${out}`);
