@@ -8,7 +8,7 @@ import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { FORMS, makeChart } from '@reedplate/form';
+import { FORMS, type Form, makeChart } from '@reedplate/form';
 import { tabLyrics, writeAbc, writeMusicXml } from '@reedplate/interchange';
 import { makeHarp } from '@reedplate/layout';
 import { harpKeyOf } from '@reedplate/position';
@@ -22,7 +22,7 @@ const TONICS = ['G', 'A', 'Bb', 'C', 'D', 'E', 'F'] as const;
 /** Sheets of as many forms, keys and kinds as there is room for. */
 function sheets() {
   return Array.from({ length: SHEETS }, (_, at) => {
-    const form = FORMS[(at * 3) % FORMS.length] ?? FORMS[0];
+    const form = FORMS[(at * 3) % FORMS.length] as Form;
     const tonic = TONICS[at % TONICS.length] ?? 'G';
     const kind = PRACTICE_KINDS[at % PRACTICE_KINDS.length] ?? 'roots';
     const harp = makeHarp(harpKeyOf(tonic, 2));

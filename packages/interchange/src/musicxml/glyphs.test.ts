@@ -35,6 +35,12 @@ describe('writeMusicXml, drawn by Verovio 6.3', () => {
     });
   });
 
+  it('draws the title once, and not before the staff again', () => {
+    const { notes } = quarters(67);
+    const svg = draw(writeMusicXml({ line: makeLine(notes, { title: 'Roots' }) }));
+    expect(svg.match(/Roots/gu)).toHaveLength(1);
+  });
+
   it('cautions in the bar after', () => {
     const svg = draw(writeMusicXml({ line: quarters(65, 67, 67, 67, 66, 67, 67, 67), key: 'G' }));
     expect(signsDrawn(svg)).toEqual({ flat: 0, natural: 1, sharp: 1 });

@@ -85,7 +85,11 @@ function writeCountIn({ countIn }: Sheet['line']): readonly string[] {
 const HEAD = `<?xml version="1.0" encoding="UTF-8"?>
 <!DOCTYPE score-partwise PUBLIC "-//Recordare//DTD MusicXML 4.0 Partwise//EN" "http://www.musicxml.org/dtds/partwise.dtd">`;
 
-function writeScorePart({ name, program }: PiecePart, at: number): string {
+function writeScorePart(
+  { name, program }: PiecePart,
+  at: number,
+  { length }: readonly PiecePart[],
+): string {
   const id = `P${at + 1}`;
   const instrument = `${id}-I1`;
   const isHarmonica = program === HARMONICA_PROGRAM;
@@ -95,7 +99,12 @@ function writeScorePart({ name, program }: PiecePart, at: number): string {
   return element(
     'score-part',
     [
-      element('part-name', name || (isHarmonica ? 'Harmonica' : 'Part')),
+      // The name of the only part is the title again: before the staff it would take the music's room.
+      element(
+        'part-name',
+        name || (isHarmonica ? 'Harmonica' : 'Part'),
+        length === 1 ? { 'print-object': 'no' } : {},
+      ),
       element('score-instrument', [named, ...sound], { id: instrument }),
       ...(midi.length === 0 ? [] : [element('midi-instrument', midi, { id: instrument })]),
     ],
