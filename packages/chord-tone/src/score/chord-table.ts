@@ -7,7 +7,6 @@ import {
   toPitchClass,
 } from '@reedplate/pitch';
 import { chordFamily } from '../chord-family.js';
-import { isFrozenChord } from '../frozen-chord.js';
 import {
   CHORD_ROUGHNESS,
   type ChordFamily,
@@ -50,21 +49,8 @@ export const SILENCE: ChordTable = {
   blue: PITCH_CLASSES.map(() => false),
 };
 
-/** Tables made before, by chord, then by key and style: a chart's chords are shared and cannot change. */
-const KNOWN = new WeakMap<Chord, Map<string, CompiledChord>>();
-
 /** Compiles a chord in a key and style. */
 export function compileChord(chord: Chord, key: Key, style: PlayingStyle): CompiledChord {
-  if (!isFrozenChord(chord)) return makeTable(chord, key, style);
-  const ofChord = KNOWN.get(chord) ?? new Map<string, CompiledChord>();
-  KNOWN.set(chord, ofChord);
-  const manner = `${key.name} ${style}`;
-  const table = ofChord.get(manner) ?? makeTable(chord, key, style);
-  ofChord.set(manner, table);
-  return table;
-}
-
-function makeTable(chord: Chord, key: Key, style: PlayingStyle): CompiledChord {
   const root = chord.tones[0]?.pitchClass ?? 0;
   const toneAt = toneByPitchClass(chord);
   const family = chordFamily(chord);

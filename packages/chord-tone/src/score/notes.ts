@@ -8,7 +8,7 @@ import {
 } from '@reedplate/pitch';
 import { spelledPitch } from '../spelled-pitch.js';
 import { toneByPitchClass } from '../target.js';
-import { type ChordTable, type CompiledChord, SILENCE } from './chord-table.js';
+import { type ChordTable, SILENCE } from './chord-table.js';
 import type { ScoringGrid } from './grid.js';
 import type { Judged } from './judge.js';
 import { metreOf } from './place-notes.js';
@@ -46,17 +46,10 @@ export function spellingOf({ chord }: ChordTable, key: Key): Spelling {
 /** How each chord of a chart spells, and the times without one. */
 export type Spellings = ReadonlyMap<ChordTable, Spelling>;
 
-/** Spellings made before: a table belongs to one key. */
-const KNOWN = new WeakMap<CompiledChord, Spelling>();
-
 /** The spellings of a chart. */
 export function spellingsOf({ tables, key }: ScoringGrid): Spellings {
   const spellings = new Map<ChordTable, Spelling>([[SILENCE, spellingOf(SILENCE, key)]]);
-  for (const table of tables) {
-    const spelling = KNOWN.get(table) ?? spellingOf(table, key);
-    KNOWN.set(table, spelling);
-    spellings.set(table, spelling);
-  }
+  for (const table of tables) spellings.set(table, spellingOf(table, key));
   return spellings;
 }
 

@@ -41,7 +41,7 @@ export function prepareTake(
   const heard = takeInGraces(hearNotes(line, moved), given);
   const { latency, swing } = alignLine(heard, given, options, line.tempo ?? chart.tempo);
   const laid = layTake(chart, moveEarlier(heard, latency));
-  const whole = compileChart(laid.chart, style);
+  const whole = laid.chart === chart ? given : compileChart(laid.chart, style);
   const cropped = cropChart(laid.chart, options.bars);
   const grid = options.bars === undefined ? whole : compileChart(cropped, style);
   const notes = notesWithin(laid.notes, grid, options.bars && options.pushWithin);

@@ -36,7 +36,7 @@ export type Suggest = (chord: Chord, pitch: number) => Suggestion | null;
 /** Where to land, the best first. Common practice. */
 const LANDING_DEGREES: ReadonlySet<ChordDegree> = new Set(['1', 'b3', '3', 'b7', '7']);
 
-/** Prepares suggestions on a harp, each looked for once. */
+/** Prepares suggestions on a harp, whose soundings are looked for once. */
 export function suggester({
   harp,
   level = 'bends',
