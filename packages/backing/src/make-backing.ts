@@ -1,4 +1,4 @@
-import type { Chart, ChordSpan } from '@reedplate/form';
+import { type Chart, type ChordSpan, requireChart } from '@reedplate/form';
 import type { Sheet } from '@reedplate/interchange';
 import { type Line, makeLine, parseMetre } from '@reedplate/line';
 import {
@@ -81,6 +81,7 @@ const MOST_COUNT_IN = 8;
 export function makeBacking(chart: Chart, options: BackingOptions = {}): Sheet {
   const given = requireOptions(options, BACKING_OPTIONS, 'makeBacking');
   const { countIn = 1, ending = true, line } = given;
+  requireChart(chart);
   requireInteger(countIn, { min: 0, max: MOST_COUNT_IN, what: 'bars counted in' });
   const groove = toGroove(given.groove, chart);
   const played = frameChart(chart, { countIn, ending, lead: line?.pickup ?? 0 });

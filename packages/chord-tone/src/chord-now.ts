@@ -8,7 +8,7 @@ import {
 } from '@reedplate/form';
 import type { HarpLike, KnownTunings, PlayerLike } from '@reedplate/layout';
 import { barBeatAt, foldTick, type Loop, tickAtSeconds } from '@reedplate/line';
-import { type OptionNames, ReedplateError, requireOptions } from '@reedplate/pitch';
+import { type OptionNames, ReedplateError, requireOptions, requireShape } from '@reedplate/pitch';
 import { checkChart } from './check-chart.js';
 import { type Target, targetsOf } from './target.js';
 
@@ -73,13 +73,15 @@ export interface ChordNow {
  */
 export function chordNow(chart: Chart, place: ChartPlace, options: ChordNowOptions = {}): ChordNow {
   const given = requireOptions(options, CHORD_NOW_OPTIONS, 'chordNow');
+  const words = { what: 'a place: { tick } or { seconds }', code: 'NUMBER_RANGE' } as const;
+  requireShape(place, {}, words);
   const { harp, loop = choruses(checkChart(chart)), ...player } = given;
   const { tick, pass } = foldTick(tickOf(place, chart, loop), loop);
   const changes = chordChanges(chart);
   const now = previousChange(changes, tick) ?? null;
   const coming = comingChange(changes, tick, loop);
   const targets = ({ chord }: ChordSpan): readonly Target[] =>
-    harp === undefined || chord === null ? [] : targetsOf(chord, harp, player);
+    harp === undefined || chord === null ? NONE : targetsOf(chord, harp, player);
   return Object.freeze({
     tick,
     pass,
@@ -93,6 +95,8 @@ export function chordNow(chart: Chart, place: ChartPlace, options: ChordNowOptio
 }
 
 /** All choruses of a chart: what a band plays again and again. */
+const NONE: readonly Target[] = Object.freeze([]);
+
 function choruses(chart: Chart): Loop {
   const first = chart.spans.find(({ chorus }) => chorus === 1);
   return { start: first?.start ?? chart.pickup, end: chartEnd(chart) };

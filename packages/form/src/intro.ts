@@ -34,9 +34,9 @@ const OPENS_CADENCE = /^(?:V|v|ii|II|bVI)(?![IViv])/u;
 export function introBars(given: FormLike, kind: IntroKind): readonly FormBar[] {
   const form = toForm(given);
   requireOneOf(kind, INTRO_KINDS, { what: 'an introduction' });
-  if (kind === 'from-the-five') return form.bars.slice(cadenceStart(form));
+  if (kind === 'from-the-five') return Object.freeze(form.bars.slice(cadenceStart(form)));
   const count = TURNAROUND * barsPerUnit(form);
-  if (form.bars.length > count) return form.bars.slice(-count);
+  if (form.bars.length > count) return Object.freeze(form.bars.slice(-count));
   throw noPlace(form, `a form of more than ${count} bars`);
 }
 

@@ -139,7 +139,7 @@ export function requireOneOf<const Choice extends string>(
  *
  * @internal
  * @param what what is listed, for the message: `a harp`
- * @throws ReedplateError `LIST_EMPTY`
+ * @throws ReedplateError `LIST_EMPTY`, or `OPTION_UNKNOWN` for no list
  * @example
  * ```ts
  * import { requireSome } from '@reedplate/pitch';
@@ -151,8 +151,8 @@ export function requireOneOf<const Choice extends string>(
 export function requireSome<Item>(list: readonly Item[], what: string): readonly Item[] {
   if (Array.isArray(list) && list.length > 0) return list;
   throw new ReedplateError({
-    code: 'LIST_EMPTY',
+    code: Array.isArray(list) ? 'LIST_EMPTY' : 'OPTION_UNKNOWN',
     value: list,
-    expected: `a list of at least ${what}`,
+    expected: `${Array.isArray(list) ? '' : 'a list of '}at least ${what}`,
   });
 }

@@ -45,9 +45,9 @@ export function eventsOf(line: Line): readonly LineEvent[] {
       if (pitches.at(-1) !== pitch) pitches.push(pitch);
     }
     const letGo = Math.min(end, notes[next]?.start ?? end);
-    events.push({ start, end: letGo, pitches });
+    events.push(Object.freeze({ start, end: letGo, pitches: Object.freeze(pitches) }));
   }
-  return events;
+  return Object.freeze(events);
 }
 
 /** Tempo of a line that has none and of a call that gives none, in felt beats a minute. */

@@ -35,7 +35,8 @@ export function pathInPart(line: Line, given: HarpLike, options: PathOptions = {
   const checked = requireOptions(options, PATH_OPTIONS, 'pathInPart');
   const harp = toHarp(given, checked.known);
   const path = bestPath(line, harp, checked);
-  if (path.playable) return Object.freeze({ soundings: path.soundings, missing: [] });
+  if (path.playable)
+    return Object.freeze({ soundings: path.soundings, missing: Object.freeze([]) });
   const events = eventsOf(line);
   const lacks = (event: LineEvent) => bestPath(only(line, [event]), harp, checked);
   const known = new Map<string, ReturnType<typeof lacks>>();

@@ -20,6 +20,7 @@ import {
   type TimedNote,
 } from '@reedplate/line';
 import {
+  deepFreeze,
   noteNameWithOctave,
   type OptionNames,
   ReedplateError,
@@ -136,7 +137,7 @@ export function tabOfLine(
     timed.push({ marks, beats: (end - start) / beatTicks });
     at = end;
   }
-  return Object.freeze(timed.map((each) => Object.freeze(each)));
+  return deepFreeze(timed);
 }
 
 function marksOf(

@@ -48,7 +48,9 @@ export function tabLyrics(
   const counted = notes.filter((_, at) => targets[at] === undefined);
   const plain = makeLine(counted, head);
   const soundings = chooseSoundings(plain, harp, which);
-  return tabOfLine(plain, harp, { ...which, soundings })
-    .filter(({ marks }) => marks.length > 0)
-    .map(({ marks }) => formatTab([marks], dialect === undefined ? {} : { dialect }));
+  return Object.freeze(
+    tabOfLine(plain, harp, { ...which, soundings })
+      .filter(({ marks }) => marks.length > 0)
+      .map(({ marks }) => formatTab([marks], dialect === undefined ? {} : { dialect })),
+  );
 }

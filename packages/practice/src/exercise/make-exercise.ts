@@ -9,6 +9,7 @@ import {
 } from '@reedplate/layout';
 import { type Line, parseMetre } from '@reedplate/line';
 import {
+  deepFreeze,
   type OptionNames,
   requireOneOf,
   requireOptions,
@@ -103,7 +104,7 @@ export function makeExercise(
     kind,
     goal: row.goal,
     line,
-    soundings,
+    soundings: deepFreeze(soundings.map((each) => [...each])),
     tab,
     changes,
     cautions,
