@@ -1,8 +1,12 @@
 import type { Chart } from '@reedplate/form';
 import type { Harp } from '@reedplate/layout';
-import { parseKey } from '@reedplate/pitch';
+import { parseKey, ReedplateError } from '@reedplate/pitch';
 import { positionByNumber, positionOf } from '@reedplate/position';
 import {
+  EXERCISE_KINDS,
+  type Exercise,
+  type ExerciseKind,
+  makeExercise,
   PRACTICE_KINDS,
   type PracticeKind,
   type PracticeLine,
@@ -23,7 +27,7 @@ import { readTempoOption, type TempoWords, withTempoOption } from '../../shared/
 import type { Terminal } from '../../terminal.js';
 
 /** What `reedplate practice --json` prints; `reedplate score` and `path` read its line. */
-export type PracticeAnswer = PracticeLine;
+export type PracticeAnswer = PracticeLine | Exercise;
 
 interface PracticeWords extends ChartWords, HarpWords, LevelWords, TempoWords, PrintWords {
   readonly kind: string;
@@ -34,7 +38,11 @@ interface PracticeWords extends ChartWords, HarpWords, LevelWords, TempoWords, P
 /** Gives `reedplate practice` its options and what it does. */
 export function setUpPractice(verb: Command, terminal: Terminal): void {
   withJson(withTempoOption(withLevel(withHarpOptions(withChartOptions(verb)))))
-    .option('--kind <kind>', `what to practise: ${PRACTICE_KINDS.join(', ')}`, 'roots')
+    .option(
+      '--kind <kind>',
+      `what to practise: ${[...PRACTICE_KINDS, ...EXERCISE_KINDS].join(', ')}`,
+      'roots',
+    )
     .option('--title <title>', 'title of what is written; without it kind, form and key')
     .option('-o, --output <file>', 'write the line too: .json, .mid, .musicxml, .abc or .tab')
     .addHelpText(
@@ -47,15 +55,48 @@ export function setUpPractice(verb: Command, terminal: Terminal): void {
     .action(async (words: PracticeWords) => {
       const chart = readChart(words, terminal, readTempoOption(words));
       const harp = readHarp(words, terminal);
-      const answer: PracticeAnswer = practiceLine(chart, harp, readOptions(words, terminal));
+      const exercise = EXERCISE_KINDS.find((kind) => kind === words.kind);
+      if (exercise !== undefined)
+        return drill(exercise, { chart, harp, title: words.title }, words, terminal);
+      const answer = practiceLine(chart, harp, readOptions(words, terminal));
       if (words.output !== undefined) {
         const song = { chart, harp, title: words.title };
-        await writeLine(answer, song, words.output, terminal);
+        const soundings = answer.steps.map((step) => step.soundings);
+        await writeLine({ ...answer, soundings }, song, words.output, terminal);
         // The line has gone where the answer would stand.
         if (words.output === '-') return;
       }
       printAnswer(answer, words, terminal, (line, page) => showPractice(line, chart, harp, page));
     });
+}
+
+/** An exercise: its goal, its tab, and the same files as of a line. */
+async function drill(
+  kind: ExerciseKind,
+  song: WrittenSong,
+  words: PracticeWords,
+  terminal: Terminal,
+): Promise<void> {
+  const { chart, harp } = song;
+  const made = makeExercise(chart, harp, { kind, level: readLevel(words, terminal) });
+  if (!made.playable) {
+    throw new ReedplateError({
+      code: 'SOUNDING_IMPOSSIBLE',
+      value: made.without.join(', '),
+      expected: 'chords of which this harp has a tone at this level',
+    });
+  }
+  if (words.output !== undefined) {
+    await writeLine(made, song, words.output, terminal);
+    if (words.output === '-') return;
+  }
+  printAnswer(made, words, terminal, ({ goal, tab, cautions }, { paint }) => [
+    paint('heading', `${kind} of ${saySong(chart, harp)}`),
+    goal,
+    '',
+    tab,
+    ...cautions.map((caution) => paint('remark', caution)),
+  ]);
 }
 
 function readOptions(words: PracticeWords, terminal: Terminal): PracticeOptions {
@@ -74,7 +115,7 @@ interface WrittenSong {
  * loaded only where a file is written.
  */
 async function writeLine(
-  { kind, steps, line }: PracticeLine,
+  { kind, soundings, line }: Pick<Exercise, 'line' | 'soundings'> & { readonly kind: string },
   { chart, harp, title: given }: WrittenSong,
   file: string,
   terminal: Terminal,
@@ -84,7 +125,6 @@ async function writeLine(
   const title = given ?? `${usual} of ${saySong(chart)}`;
   const { ordinal } = positionByNumber(positionOf(harp, chart.key));
   const remark = `${sayHarp(harp)}, ${ordinal} position`;
-  const soundings = steps.map((step) => step.soundings);
   writePieceFile({ line, chart, key: chart.key }, file, terminal, {
     harp,
     soundings,
@@ -94,7 +134,7 @@ async function writeLine(
 }
 
 function showPractice(
-  { kind, steps, cautions }: PracticeAnswer,
+  { kind, steps, cautions }: PracticeLine,
   chart: Chart,
   harp: Harp,
   { paint, table }: Page,
