@@ -4,6 +4,7 @@ import { ROOT } from '../lib/root.mjs';
 import { outcomeOf } from './growth.js';
 import { midiOf } from './midi-patterns.js';
 import { mutateBytes, mutateMidi, mutateText } from './mutate.js';
+import { mutateJson, mutateXml } from './mutate-structure.js';
 import { makeRandom, oneOf, type Random } from './random.js';
 import { READERS, type Reader } from './readers.js';
 import { SEEDS } from './seeds.js';
@@ -45,6 +46,9 @@ function makeCase({ name, kind }: Reader, random: Random): string | Uint8Array {
   if (typeof seed !== 'string') return mutateBytes(seed, random);
   if (kind === 'file' && random(8) === 0)
     return mutateBytes(new TextEncoder().encode(seed), random);
+  // Most changes of a text are refused at its first sign: structure is changed for itself.
+  if (seed.startsWith('{') && random(3) > 0) return mutateJson(seed, random);
+  if (seed.startsWith('<') && random(3) > 0) return mutateXml(seed, random);
   return mutateText(seed, TEXTS.get(name) ?? [], random);
 }
 
