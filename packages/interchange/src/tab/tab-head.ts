@@ -32,7 +32,12 @@ export function writeTabHead(
   ];
 }
 
-const oneLine = (text: string): string => text.replace(/\s*[\r\n]\s*/gu, ' ').trim();
+const oneLine = (text: string): string =>
+  text
+    .split(/[\r\n]/u)
+    .map((part) => part.trim())
+    .filter((part) => part !== '')
+    .join(' ');
 
 /** Whether a row says something of the tablature and is none itself. */
 export function isHeadRow(row: string): boolean {
