@@ -41,7 +41,7 @@ export function bendDrill(chart: Chart, harp: Harp, level: PlayerLike): Exercise
     kind: 'bend-drill',
     goal: GOAL,
     line,
-    soundings: Object.freeze(chosen),
+    soundings: Object.freeze(chosen.map((each) => Object.freeze([...each]))),
     tab: barredTab(tabOfLine(line, harp, { soundings: chosen }), metre),
     changes: Object.freeze([]),
     cautions: PRACTICE_CAUTIONS,
