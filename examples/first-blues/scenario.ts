@@ -1,8 +1,8 @@
 import { parseArgs } from 'node:util';
 import {
-  formById,
   isReedplateError,
   type Key,
+  makeChart,
   makeHarp,
   parseKey,
   ReedplateError,
@@ -23,7 +23,7 @@ export interface Scenario {
  */
 export function readScenario(words: readonly string[]): Scenario {
   const { key, form, harp } = readWords(words);
-  formById(form);
+  makeChart(form, parseKey(key));
   if (harp !== undefined) makeHarp(parseKey(harp));
   return { key: parseKey(key), form, harp };
 }

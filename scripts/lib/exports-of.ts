@@ -8,6 +8,8 @@ export interface Exported {
   readonly isType: boolean;
   /** For the other packages alone: tagged so in its docstring. */
   readonly isInternal: boolean;
+  /** The first sentence of its docstring, on one line. */
+  readonly summary: string;
 }
 
 /** A package and all that its index exports. */
@@ -46,6 +48,17 @@ function exportsOf(program: ts.Program, index: string): readonly Exported[] {
       name: exported.name,
       isType: (symbol.flags & ts.SymbolFlags.Value) === 0,
       isInternal: symbol.getJsDocTags(checker).some(({ name }) => name === 'internal'),
+      summary: firstSentence(ts.displayPartsToString(symbol.getDocumentationComment(checker))),
     };
   });
+}
+
+/** Up to the first full stop that ends a sentence; links by what they name. */
+function firstSentence(comment: string): string {
+  const [paragraph = ''] = comment.split('\n\n');
+  const line = paragraph
+    .replaceAll(/\{@link (\w+)[^}]*\}/gu, '`$1`')
+    .replaceAll(/\s+/gu, ' ')
+    .trim();
+  return /^.*?[.](?= [A-Z`]|$)/u.exec(line)?.[0] ?? line;
 }

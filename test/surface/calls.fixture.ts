@@ -1,8 +1,8 @@
-import * as reedplate from 'reedplate';
+import * as reedplate from './everything.fixture.js';
 
 type Exports = typeof reedplate;
 
-/** Every function that the umbrella exports. */
+/** Every function that a package exports. */
 export type FunctionName = {
   [Name in keyof Exports]: Exports[Name] extends (...given: never[]) => unknown ? Name : never;
 }[keyof Exports];

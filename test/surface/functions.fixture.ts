@@ -14,9 +14,9 @@ export interface ExportedFunction {
   readonly parameters: readonly Parameter[];
 }
 
-/** Every function that the index of a package exports, with its parameters. */
-export function functionsOf(dir: string): readonly ExportedFunction[] {
-  const index = `${ROOT}packages/${dir}/src/index.ts`;
+/** Every function that a module exports, with its parameters, but for what is internal. */
+export function functionsOf(file: string): readonly ExportedFunction[] {
+  const index = `${ROOT}${file}`;
   const { config } = ts.readConfigFile(`${ROOT}tsconfig.docs.json`, ts.sys.readFile);
   const { options } = ts.parseJsonConfigFileContent({ ...config, files: [] }, ts.sys, ROOT);
   const program = ts.createProgram([index], options);
@@ -28,7 +28,8 @@ export function functionsOf(dir: string): readonly ExportedFunction[] {
     const isAlias = (exported.flags & ts.SymbolFlags.Alias) !== 0;
     const symbol = isAlias ? checker.getAliasedSymbol(exported) : exported;
     const { valueDeclaration } = symbol;
-    if (valueDeclaration === undefined) return [];
+    const isInternal = symbol.getJsDocTags(checker).some(({ name }) => name === 'internal');
+    if (valueDeclaration === undefined || isInternal) return [];
     const type = checker.getTypeOfSymbolAtLocation(symbol, valueDeclaration);
     const signature = type.getCallSignatures().at(-1);
     if (signature === undefined) return [];

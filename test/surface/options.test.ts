@@ -1,12 +1,12 @@
-import * as reedplate from 'reedplate';
-import { isReedplateError } from 'reedplate';
+import { isReedplateError } from '@reedplate/pitch';
 import { describe, expect, test } from 'vitest';
 import { CALLS, type FunctionName } from './calls.fixture.js';
+import * as reedplate from './everything.fixture.js';
 import { functionsOf } from './functions.fixture.js';
 
 const EXPORTS: ReadonlyMap<string, unknown> = new Map(Object.entries(reedplate));
 
-const functions = functionsOf('reedplate');
+const functions = functionsOf('test/surface/everything.fixture.ts');
 /** What a function does with these options after a right call of it. */
 async function answerTo(name: FunctionName, at: number, options: unknown): Promise<unknown> {
   const call = EXPORTS.get(name) as (...given: readonly unknown[]) => unknown;

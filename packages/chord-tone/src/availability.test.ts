@@ -11,8 +11,8 @@ describe('chordAvailability', () => {
     expect(whole).toEqual([]);
     expect(warnings.map(({ code, degrees }) => [code, degrees])).toEqual([
       ['NO_WHOLE_CHORD', ['1', '3', '5']],
-      ['CONTRADICTING_CHORD', ['3']],
-      ['NO_NATURAL_TONE', ['3']],
+      ['CLASHING_CHORD', ['3']],
+      ['NO_UNBENT_TONE', ['3']],
     ]);
     expect(warnings[1]?.shape).toMatchObject({ breath: 'draw', holes: [4, 5] });
     expect(warnings[1]?.clash).toMatchObject({ above: 'b3', against: '3' });
@@ -24,8 +24,8 @@ describe('chordAvailability', () => {
       const { warnings } = chordAvailability(`${five}7`, makeHarp(key.tonic));
       expect(warnings.map(({ code }) => code)).toEqual([
         'NO_WHOLE_CHORD',
-        'CONTRADICTING_CHORD',
-        'NO_NATURAL_TONE',
+        'CLASHING_CHORD',
+        'NO_UNBENT_TONE',
       ]);
       expect(warnings[1]?.shape?.holes).toEqual([4, 5]);
     }
@@ -44,7 +44,7 @@ describe('chordAvailability', () => {
         degrees,
       ]);
     expect(codes('natural')).toContainEqual(['NO_TONE', ['1', 'b3', '5']]);
-    expect(codes('overbends')).toContainEqual(['NO_NATURAL_TONE', ['1', 'b3', '5']]);
+    expect(codes('overbends')).toContainEqual(['NO_UNBENT_TONE', ['1', 'b3', '5']]);
   });
 
   it('does not call a chord without a third missing', () => {

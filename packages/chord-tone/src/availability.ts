@@ -16,14 +16,10 @@ import { toChord } from './to-chord.js';
 /**
  * What a harp cannot give a chord: `NO_WHOLE_CHORD`, neither its root, third and fifth nor all its
  * tones lie together;
- * `CONTRADICTING_CHORD`, neighbours hold its root and a clash; `NO_NATURAL_TONE`, a tone is only
+ * `CLASHING_CHORD`, neighbours hold its root and a clash; `NO_UNBENT_TONE`, a tone is only
  * had by bending or overbending; `NO_TONE`, a tone is not had at all at this level.
  */
-export type ChordWarningCode =
-  | 'NO_WHOLE_CHORD'
-  | 'CONTRADICTING_CHORD'
-  | 'NO_NATURAL_TONE'
-  | 'NO_TONE';
+export type ChordWarningCode = 'NO_WHOLE_CHORD' | 'CLASHING_CHORD' | 'NO_UNBENT_TONE' | 'NO_TONE';
 
 /** A plain warning about a chord on a harp. */
 export interface ChordWarning {
@@ -74,7 +70,7 @@ export const AVAILABILITY_OPTIONS: OptionNames<AvailabilityOptions> = {
  *
  * const five = chordAvailability('D7', 'C');
  * five.whole; // => []
- * five.warnings.map(({ code }) => code); // => ['NO_WHOLE_CHORD', 'CONTRADICTING_CHORD', 'NO_NATURAL_TONE']
+ * five.warnings.map(({ code }) => code); // => ['NO_WHOLE_CHORD', 'CLASHING_CHORD', 'NO_UNBENT_TONE']
  * five.warnings[1]?.shape?.holes; // => [4, 5]
  * ```
  */
@@ -137,7 +133,7 @@ function clashingChord(shapes: readonly ChordShape[]): readonly ChordWarning[] {
   const clash = shape?.clashes[0];
   if (shape === undefined || clash === undefined) return [];
   const degrees = Object.freeze(clash.against === undefined ? [] : [clash.against]);
-  return [Object.freeze({ code: 'CONTRADICTING_CHORD', degrees, shape, clash })];
+  return [Object.freeze({ code: 'CLASHING_CHORD', degrees, shape, clash })];
 }
 
 function toneWarnings({ tones }: Chord, targets: readonly Target[]): readonly ChordWarning[] {
@@ -148,7 +144,7 @@ function toneWarnings({ tones }: Chord, targets: readonly Target[]): readonly Ch
   const degrees = tones.map(({ degree }) => degree);
   const missing = degrees.filter((degree) => !had.has(degree));
   const bent = degrees.filter((degree) => had.has(degree) && !natural.has(degree));
-  return [warnOf('NO_NATURAL_TONE', bent), warnOf('NO_TONE', missing)].flat();
+  return [warnOf('NO_UNBENT_TONE', bent), warnOf('NO_TONE', missing)].flat();
 }
 
 function warnOf(code: ChordWarningCode, degrees: readonly ChordDegree[]): readonly ChordWarning[] {

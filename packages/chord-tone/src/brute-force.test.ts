@@ -283,7 +283,7 @@ describe('chordAvailability on random reeds', () => {
             (degree) => had(level).has(degree) && !had('natural').has(degree),
           );
           expect(degreesOf('NO_TONE')).toEqual(missing);
-          expect(degreesOf('NO_NATURAL_TONE')).toEqual(bent);
+          expect(degreesOf('NO_UNBENT_TONE')).toEqual(bent);
         },
       ),
       { numRuns: 100 },

@@ -60,8 +60,8 @@ describe('chartAvailability of a blues in G on a C harp', () => {
     expect(five.whole).toEqual([]);
     expect(five.warnings.map(({ code }) => code)).toEqual([
       'NO_WHOLE_CHORD',
-      'CONTRADICTING_CHORD',
-      'NO_NATURAL_TONE',
+      'CLASHING_CHORD',
+      'NO_UNBENT_TONE',
     ]);
     expect(wordsOf(five)[1]).toBe(
       'draw 4-5 (D5 F5) sounds 1 and b3 of D7 against its 3: usual in a blues, wrong in a major tune',

@@ -79,7 +79,7 @@ export interface ShapeOptions {
 const SHAPE_OPTIONS: OptionNames<ShapeOptions> = { style: true, level: true, known: true };
 
 /**
- * Every run of three to five neighbouring holes, double stop and tongue-blocked split on natural
+ * Every run of three to five neighbouring holes, double stop and tongue-blocked split on unbent
  * notes of which at least half are tones of the chord, judged against it.
  *
  * In order of breath (blow first), gesture (run, double stop, split), lowest hole and size.

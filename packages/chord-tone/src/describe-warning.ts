@@ -23,7 +23,7 @@ const MISSING_AT: Readonly<Record<TechniqueLevel, string>> = {
   overbends: 'is not to be had',
 };
 
-const CODES = ['NO_WHOLE_CHORD', 'CONTRADICTING_CHORD', 'NO_NATURAL_TONE', 'NO_TONE'] as const;
+const CODES = ['NO_WHOLE_CHORD', 'CLASHING_CHORD', 'NO_UNBENT_TONE', 'NO_TONE'] as const;
 const WARNED_OF: OptionNames<WarnedOf> = { chord: true, level: true };
 
 function sayMissing(level: PlayerLike): string {
@@ -52,12 +52,12 @@ export function describeWarning(warning: ChordWarning, of: WarnedOf): string {
   const { symbol } = toChord(chord);
   const named = degrees.join(', ');
   if (warning.code === 'NO_WHOLE_CHORD') return `no ${symbol} chord lies on neighbouring holes`;
-  if (warning.code === 'NO_NATURAL_TONE') return `the ${named} of ${symbol} is not there unbent`;
+  if (warning.code === 'NO_UNBENT_TONE') return `the ${named} of ${symbol} is not there unbent`;
   if (warning.code === 'NO_TONE') return `the ${named} of ${symbol} ${sayMissing(level)}`;
-  return sayContradiction(symbol, warning);
+  return sayClash(symbol, warning);
 }
 
-function sayContradiction(symbol: string, { shape, clash }: ChordWarning): string {
+function sayClash(symbol: string, { shape, clash }: ChordWarning): string {
   const holes = shape?.holes.join('-') ?? '';
   const notes = shape?.tones.map(({ name }) => name).join(' ') ?? '';
   const degrees = shape?.tones.map(({ above }) => above).join(' and ') ?? '';

@@ -11,7 +11,7 @@ import {
   targetsOf,
 } from './index.js';
 
-/** Natural notes, the bend on 4 draw, and no split. */
+/** Unbent notes, the bend on 4 draw, and no split. */
 const beginner = makePlayer(['natural', { technique: 'bend', holes: [4] }], {
   id: 'lee',
   name: 'Lee',

@@ -211,11 +211,11 @@ describe('the chords of second position in every key', () => {
         const [none, clashing, bent] = warnings;
         expect([none?.code, bent?.code, bent?.degrees]).toEqual([
           'NO_WHOLE_CHORD',
-          'NO_NATURAL_TONE',
+          'NO_UNBENT_TONE',
           ['3'],
         ]);
         expect(clashing).toMatchObject({
-          code: 'CONTRADICTING_CHORD',
+          code: 'CLASHING_CHORD',
           shape: { breath: 'draw', holes: [4, 5], gesture: 'double-stop' },
           clash: { above: 'b3', against: '3' },
         });

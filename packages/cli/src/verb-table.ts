@@ -25,7 +25,7 @@ export const VERBS: readonly VerbRow[] = [
   {
     name: 'setlist',
     heading: 'Which harp:',
-    summary: 'harps for a set of songs, with the fewest changes of harp',
+    summary: 'harps for a set list, with the fewest changes of harp',
     load: async () => (await import('./verbs/setlist/setlist.js')).setUpSetlist,
   },
   {

@@ -1,7 +1,7 @@
 import type { HoleReeds } from './harp.js';
 import type { Hole } from './sounding.js';
 
-/** Natural notes at their semitones above C. */
+/** Unbent notes at their semitones above C. */
 const NATURALS = 'C D EF G A B';
 
 /**

@@ -8,7 +8,7 @@ import { EASE_OF_TECHNIQUE } from './weights.js';
 describe('easiestOf', () => {
   const { byPitch, lowest, highest } = easiestOf(makeHarp('C'), { level: 'overbends' });
 
-  it('prefers the natural note to the bend and the overbend', () => {
+  it('prefers the unbent note to the bend and the overbend', () => {
     // G4 is natural twice, Ab4 bent or overblown, C5 natural or overblown.
     expect(byPitch.get(67)).toMatchObject({ hole: 2, breath: 'draw', technique: 'natural' });
     expect(byPitch.get(68)).toMatchObject({ technique: 'bend' });

@@ -16,7 +16,7 @@ export interface Easiest {
   readonly highest: number;
   /** By MIDI number; a pitch that cannot be sounded is not in it. */
   readonly byPitch: ReadonlyMap<number, Sounding>;
-  /** Whether the player has the natural note of a hole, in a chord at least. */
+  /** Whether the player has the unbent note of a hole, in a chord at least. */
   readonly hasNatural: (hole: Hole, breath: Breath) => boolean;
 }
 

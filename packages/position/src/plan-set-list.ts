@@ -58,7 +58,7 @@ const SET_OPTIONS: OptionNames<SetListOptions> = { ...PLAYER_OPTIONS, leastShare
 const SET_SONG: OptionNames<SetListSong> = { ...SONG_OPTIONS, key: true, title: true };
 
 /**
- * Harps for a set of songs in order, with the fewest changes of harp, and among those plans the
+ * Harps for a set list in order, with the fewest changes of harp, and among those plans the
  * one whose picks weigh most. Exact, by dynamic programming.
  *
  * @param songs at least one

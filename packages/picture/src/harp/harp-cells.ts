@@ -51,7 +51,7 @@ function rowsOf(harp: Harp, { names, key, chord, level }: CellNaming): readonly 
   });
 }
 
-/** The rows of a breath from the natural notes outwards: those of `harpRows` lie from the top down. */
+/** The rows of a breath from the unbent notes outwards: those of `harpRows` lie from the top down. */
 function outwards(rows: readonly HarpRow[], breath: Breath): readonly HarpRow[] {
   const own = rows.filter((row) => row.breath === breath);
   return breath === 'blow' ? own.reverse() : own;

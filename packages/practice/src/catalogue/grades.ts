@@ -38,7 +38,7 @@ export const PHRASE_GRADES: readonly GradeLimits[] = /* @__PURE__ */ (() =>
   deepFreeze([
     {
       grade: 1,
-      name: 'first lessons: natural notes, small moves, two notes to a beat',
+      name: 'first lessons: unbent notes, small moves, two notes to a beat',
       player: makePlayer([...NATURAL], { id: 'grade-1', splits: [] }),
       mostHoles: 2,
       mostInBeat: 2,
@@ -46,7 +46,7 @@ export const PHRASE_GRADES: readonly GradeLimits[] = /* @__PURE__ */ (() =>
     },
     {
       grade: 2,
-      name: 'natural notes, triplets, moves of three holes',
+      name: 'unbent notes, triplets, moves of three holes',
       player: makePlayer([...NATURAL], { id: 'grade-2', splits: [] }),
       mostHoles: 3,
       mostInBeat: 3,

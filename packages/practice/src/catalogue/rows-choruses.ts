@@ -102,7 +102,7 @@ export const ROWS_CHORUSES: PhraseGroup = {
       id: 'sunday-chorus',
       kind: 'chorus',
       grade: 1,
-      trains: 'AAB for first lessons: natural notes, long rests',
+      trains: 'AAB for first lessons: unbent notes, long rests',
       harmony: '| I7 | I7 | I7 | I7 | IV7 | IV7 | I7 | I7 | V7 | IV7 | I7 | V7 |',
       tab: '-2 -3 -4:2 | r:4 | -4 -3 -2:2 | r:4 | +4 +5 +4:2 | r:4 | -4 -3 -2:2 | r:4 | -4 -4 -4:2 | +4 +4 +4:2 | -4:1/2 -3:1/2 -2:2 r | -4:2 r:2',
     },

@@ -1,6 +1,6 @@
 import type { PhraseGroup } from './phrase-row.js';
 
-/** Licks over I in second position, from natural notes to all draw bends. */
+/** Licks over I in second position, from unbent notes to all draw bends. */
 export const ROWS_LICKS_SECOND: PhraseGroup = {
   position: 2,
   rows: [

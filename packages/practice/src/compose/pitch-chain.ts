@@ -42,7 +42,7 @@ export function pitchChain(frame: PitchFrame, must: MustHold): Chain {
   };
 }
 
-/** A sounding that costs this much by its technique is half as likely as a natural note. Our own choice. */
+/** A sounding that costs this much by its technique is half as likely as an unbent note. Our own choice. */
 const EASY = 4;
 
 /** Liking of a sounding after another; the same pitch again is played in the same way. */

@@ -8,11 +8,11 @@ import { barredTab } from '../phrase/barred-tab.js';
 import type { Exercise } from './make-exercise.js';
 
 const GOAL =
-  'From the natural note slide into the bend, hold it within 10 cents of its pitch for two beats, and let it go; rest a beat.';
+  'From the unbent note slide into the bend, hold it within 10 cents of its pitch for two beats, and let it go; rest a beat.';
 const LAST_HOLE = 6;
 const CENTS = 100;
 
-/** For each bend of the player on holes 1 to 6 a bar: the natural note, the bend held, its release, a rest. */
+/** For each bend of the player on holes 1 to 6 a bar: the unbent note, the bend held, its release, a rest. */
 export function bendDrill(chart: Chart, harp: Harp, level: PlayerLike): Exercise {
   const had = soundings(harp, { level });
   const bends = had.filter(({ technique, hole }) => technique === 'bend' && hole <= LAST_HOLE);
@@ -54,7 +54,7 @@ function natural({ hole, breath }: Sounding, had: readonly Sounding[]): Sounding
   ) as Sounding;
 }
 
-/** The bend begins at the natural note's pitch and slides down in half a beat. */
+/** The bend begins at the unbent note's pitch and slides down in half a beat. */
 function drillBar(bend: Sounding, from: Sounding, start: number, beat: number) {
   const slide = CENTS * (from.pitch - bend.pitch);
   const half = Math.floor(beat / 2);

@@ -30,7 +30,7 @@ export interface KeyChord {
   readonly inBlues: boolean;
   /** Where the harp gives its root, third and fifth together. */
   readonly whole: readonly ChordPlace[];
-  /** Whether all three can at least be had one after the other as natural notes. */
+  /** Whether all three can at least be had one after the other as unbent notes. */
   readonly natural: boolean;
 }
 

@@ -42,7 +42,7 @@ const ID = /^[a-z0-9]+(?:-[a-z0-9]+)*$/u;
 /**
  * Makes a phrase from notes by degrees: checked, sorted, frozen. Without more said it is a lick of
  * grade 1 over one bar of I7, a shuffle in 4/4, its degrees counted from the key, in second position,
- * for natural notes.
+ * for unbent notes.
  *
  * @throws ReedplateError `PHRASE_INVALID` with `where.path`, `METRE_UNKNOWN`, `OPTION_UNKNOWN` for a detail
  *   there is not

@@ -10,7 +10,7 @@ export interface Reach {
   readonly has: ReadonlySet<number>;
   /** What the harp has with every technique. */
   readonly atAll: ReadonlySet<number>;
-  /** Natural notes of the player, from which chords are made. */
+  /** Unbent notes of the player, from which chords are made. */
   readonly natural: readonly Sounding[];
 }
 
@@ -103,7 +103,7 @@ function withGrips(
 
 const WIDEST_MOUTH = 5;
 
-/** The most of some pitches that natural notes sound on one breath within a mouth; at least the highest. */
+/** The most of some pitches that unbent notes sound on one breath within a mouth; at least the highest. */
 function largestGrip(pitches: readonly number[], natural: readonly Sounding[]): readonly number[] {
   const wanted = [...new Set(pitches)].sort((a, b) => b - a);
   let best: readonly number[] = wanted.slice(0, 1);
