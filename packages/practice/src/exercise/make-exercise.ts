@@ -65,7 +65,7 @@ const OPTIONS: OptionNames<ExerciseOptions> = { kind: true, level: true, known: 
 /**
 <<<<<<< HEAD
  * An exercise over a chart, on holes 1 to 7 where they have its chords: each with a rhythm, rests to breathe, and a goal that a teacher can
- * hear. `bend-drill` takes its pitches from the harp: the natural note, the bend held for two beats, and the
+ * hear. `bend-drill` takes its pitches from the harp: the unbent note, the bend held for two beats, and the
 =======
  * An exercise over one chorus of a chart: each with a rhythm, rests to breathe, and a goal that a teacher can
  * hear. `bend-drill` takes its pitches from the harp: the unbent note, the bend held for two beats, and the

@@ -49,7 +49,7 @@ function natural(harp: Harp, hole: number, breath: 'blow' | 'draw'): number | un
     : soundingsAt(harp, hole, breath, { level: 'natural' })[0]?.pitch;
 }
 
-/** The player with every natural note but 3 blow by itself. */
+/** The player with every unbent note but 3 blow by itself. */
 function withoutThreeBlow(player: Player, { holes }: Harp): Player {
   const others = holes.map(({ hole }) => hole).filter((hole) => hole !== 3);
   const skills = player.skills.flatMap((skill): readonly PlayerSkill[] => {
