@@ -107,7 +107,7 @@ const FIT_ASYNC_OPTIONS: OptionNames<FitHarpsAsyncOptions> = { ...FIT_OPTIONS, s
  * const line = makeLine([{ start: 0, duration: 960, pitch: 67 }]);
  * const signal = AbortSignal.timeout(2000);
  * const { harps } = await fitHarpsAsync(line, everyHarp(), { signal, count: 1 });
- * harps[0]?.harp.key; // => 'G'
+ * harps[0]?.harp.key; // => 'C'
  * ```
  */
 export async function fitHarpsAsync(

@@ -142,7 +142,7 @@ const ASYNC_OPTIONS: OptionNames<TuningChangesAsyncOptions> = { ...CHANGES_OPTIO
  * const line = makeLine([{ start: 0, duration: 960, pitch: 78 }]);
  * const signal = AbortSignal.timeout(2000);
  * const { changes } = await tuningChangesAsync([line], 'standard', { level: 'natural', signal });
- * changes[0]?.name; // => '5 draw up 1'
+ * changes[0]?.name; // => '5 blow up 2'
  * ```
  */
 export async function tuningChangesAsync(
