@@ -68,7 +68,8 @@ export const LEFT_OUT: Readonly<Record<string, readonly string[]>> = {
     DrumName PartOptions Pattern
   `),
   practice: names(`
-    LINE_ENDINGS PRACTICE_CAUTIONS BendShape ChordPlace ComposedStep Density ExerciseKind
+    BEND_SHAPES LINE_ENDINGS ORNAMENTS PRACTICE_CAUTIONS modeOfPhrase BendShape ChordPlace
+    ComposedStep Density ExerciseKind HeldBend NextStepReason
     ExerciseOptions FormatPhraseOptions GradeLimits KeyChord KeyChords KeyChordsOptions LineEnding
     MelodyExample Ornament OtherHarmony ParsePhraseOptions PhraseBend PhraseChange
     PhraseDetails PhraseFilter PhraseGrade PhraseKind PhraseLike PhraseNotPlaced PhraseNote

@@ -5,9 +5,6 @@ import { isLeftOut } from './is-left-out.js';
 /** Most names of the umbrella: what a person can still look through. */
 export const MOST_NAMES = 320;
 
-/** Rooms that came after the limit was set; their names are not counted in it. */
-export const LATER_ROOMS: ReadonlySet<string> = new Set(['@reedplate/practice']);
-
 const HEAD = `# Names
 
 <!-- Written by \`npm run names\`. -->
@@ -22,8 +19,6 @@ the types of parts and options, which an indexed access such as \`Score['timing'
 export function namesPage(packages: readonly PackageExports[] = exportsOfPackages()): {
   readonly page: string;
   readonly count: number;
-  /** Without those of the later rooms. */
-  readonly limited: number;
 } {
   const rooms = packages
     .filter(({ dir }) => dir !== UMBRELLA && !NODE_PACKAGES.has(dir))
@@ -32,12 +27,10 @@ export function namesPage(packages: readonly PackageExports[] = exportsOfPackage
       exports: exports.filter((found) => !isLeftOut(dir, found)),
     }));
   const count = rooms.reduce((sum, { exports }) => sum + exports.length, 0);
-  const later = rooms.filter(({ name }) => LATER_ROOMS.has(name));
-  const limited = later.reduce((rest, { exports }) => rest - exports.length, count);
   const sections = rooms.map(
     ({ name, exports }) => `## ${name}\n\n${sectionOf(exports).join('\n')}\n`,
   );
-  return { page: [HEAD + `\n${count} names.\n`, ...sections].join('\n'), count, limited };
+  return { page: [`${HEAD}\n${count} names.\n`, ...sections].join('\n'), count };
 }
 
 function sectionOf(exports: PackageExports['exports']): readonly string[] {

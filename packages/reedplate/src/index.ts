@@ -294,7 +294,6 @@ export {
   songKeyOf,
 } from '@reedplate/position';
 export {
-  BEND_SHAPES,
   type ComposedLine,
   type ComposeOptions,
   composeLine,
@@ -304,7 +303,6 @@ export {
   type Exercise,
   findPhrases,
   formatPhrase,
-  type HeldBend,
   keyChords,
   LESSON_GOALS,
   type Lesson,
@@ -316,12 +314,9 @@ export {
   makeExercise,
   makeLesson,
   makePhrase,
-  modeOfPhrase,
   type NextStep,
-  type NextStepReason,
   type NextStepsOptions,
   nextSteps,
-  ORNAMENTS,
   PHRASE_GRADES,
   PHRASE_KINDS,
   type Phrase,

@@ -63,13 +63,8 @@ const LAST_HOLE = 7;
 const OPTIONS: OptionNames<ExerciseOptions> = { kind: true, level: true, known: true };
 
 /**
-<<<<<<< HEAD
- * An exercise over a chart, on holes 1 to 7 where they have its chords: each with a rhythm, rests to breathe, and a goal that a teacher can
- * hear. `bend-drill` takes its pitches from the harp: the unbent note, the bend held for two beats, and the
-=======
- * An exercise over one chorus of a chart: each with a rhythm, rests to breathe, and a goal that a teacher can
- * hear. `bend-drill` takes its pitches from the harp: the unbent note, the bend held for two beats, and the
->>>>>>> 5f377e5 (Take at most 320 names into the umbrella; write the glossary)
+ * An exercise over a chart, on holes 1 to 7 where they have its chords: each with a rhythm, rests to
+ * breathe, and a goal that a teacher can hear. `bend-drill` takes its pitches from the harp: the unbent note, the bend held for two beats, and the
  * release, for each bend of the player's on holes 1 to 6.
  *
  * @throws ReedplateError `OPTION_UNKNOWN`, `CHART_INVALID`, `HARP_INVALID`, `SOUNDING_IMPOSSIBLE` for a drill of

@@ -87,7 +87,7 @@ const OPTIONS: OptionNames<KeyChordsOptions> = { known: true };
  * position; // => 2
  * chords.map(({ chord }) => chord.symbol); // => ['G', 'Am', 'Bm', 'C', 'D', 'Em', 'F#dim']
  * chords.filter(({ whole }) => whole.length > 0).map(({ numeral }) => numeral); // => ['I', 'IV']
- * keyChords('H', 'C'); // throws KEY_UNKNOWN
+ * keyChords('H' as 'G', 'C'); // throws KEY_UNKNOWN
  * ```
  */
 export function keyChords(

@@ -73,7 +73,7 @@ export type PhraseTime = Pick<Phrase, 'harmony' | 'metre' | 'feel' | 'pickup'>;
  * import { phraseById, phraseChart } from '@reedplate/practice';
  *
  * phraseChart(phraseById('low-seat'), 'G').spans[0]?.chord?.symbol; // => 'G7'
- * phraseChart(phraseById('low-seat'), 'H'); // throws KEY_UNKNOWN
+ * phraseChart(phraseById('low-seat'), 'H' as 'G'); // throws KEY_UNKNOWN
  * ```
  */
 export function phraseChart({ harmony, metre, feel, pickup }: PhraseTime, key: KeyLike): Chart {
