@@ -1,8 +1,8 @@
-import * as reedplate from 'reedplate';
 import { describe, expect, test } from 'vitest';
 import { CALLS } from './calls.fixture.js';
+import * as everything from './everything.fixture.js';
 
-const EXPORTS: ReadonlyMap<string, unknown> = new Map(Object.entries(reedplate));
+const EXPORTS: ReadonlyMap<string, unknown> = new Map(Object.entries(everything));
 
 /** Writers of bytes give what any API takes, and none of them takes frozen bytes. */
 const isBytes = (value: unknown): boolean => ArrayBuffer.isView(value);

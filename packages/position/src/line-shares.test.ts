@@ -62,7 +62,10 @@ describe('lineShares', () => {
       makeTuning({ id: 'edge', blow: [blow], draw: [draw] });
     const at = (pitch: number, blow: number, valved: boolean) => {
       const edge = makeHarp('C', { tuning: tuning(blow, blow + 1) });
-      return lineShares(easiestOf(edge, { valved }), makeLine([{ start: 0, duration: 1, pitch }]));
+      return lineShares(
+        easiestOf(edge, { valved, level: 'overbends' }),
+        makeLine([{ start: 0, duration: 1, pitch }]),
+      );
     };
     // Reeds a semitone apart do not bend: the highest is overblown, the lowest a bend of a valved reed.
     expect(at(127, 125, false)).toMatchObject({ octaves: 0, overbent: 1, missing: 0 });

@@ -107,8 +107,7 @@ describe('readChart', () => {
 });
 
 describe('readChartFor', () => {
-  const score = async (...words: readonly string[]) =>
-    (await json('score', ...words, '--key', 'G')).score;
+  const score = (...words: readonly string[]) => json('score', ...words, '--key', 'G');
   const barsFor = (bars: number, words: Partial<ChartForLineWords> = {}) =>
     readChartFor(takeOf(bars), { form: 'basic', key: 'G', ...words }, { readText: () => '' }).bars;
 

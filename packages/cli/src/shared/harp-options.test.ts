@@ -105,7 +105,7 @@ describe('readMaybeHarp', () => {
   test('readMaybeHarp gives a take in tab its notes by the tuning of the harp', async () => {
     const words = ['score', 'take.tab', '--key', 'G', '--json', '--harp', 'C'];
     const pitches = async (...more: readonly string[]) =>
-      JSON.parse((await run([...words, ...more])).out).score.notes.map(
+      JSON.parse((await run([...words, ...more])).out).notes.map(
         ({ pitch }: { pitch: number }) => pitch,
       );
     expect(await pitches()).toEqual([64, 77]);

@@ -31,7 +31,7 @@ const LOSSES_OPTIONS: OptionNames<LossesOptions> = { harp: true, level: true, kn
  *
  * const line = makeLine([{ start: 0, duration: 960, pitch: 67 }], { title: 'Riff' });
  * unsupportedIn({ line, key: 'G' }, 'midi'); // => []
- * unsupportedIn({ line, key: 'G' }, 'tab')[0]?.value; // => 'title, key'
+ * unsupportedIn({ line, key: 'G' }, 'line')[0]?.value; // => 'key'
  * ```
  */
 export function unsupportedIn(

@@ -45,10 +45,10 @@ const WRITE_TAB_OPTIONS: OptionNames<WriteTabOptions> = {
  * import { makeLine } from '@reedplate/line';
  *
  * const line = makeLine([{ start: 0, duration: 3840, pitch: 67 }, { start: 3840, duration: 3840, pitch: 72 }]);
- * writeTab({ line }, 'C'); // => '-2:4 | +4:4 |\n'
+ * writeTab({ line }, 'C'); // => '+3:4 | +4:4 |\n'
  * const chart = makeChart(parseForm('I7 | IV7'), 'G');
  * writeTab({ line, chart }, 'C').split('\n')[2]; // => 'G7   | C7   |'
- * writeTab({ line }, 'Db'); // throws SOUNDING_IMPOSSIBLE
+ * writeTab({ line }, 'Db', { level: 'natural' }); // throws SOUNDING_IMPOSSIBLE
  * ```
  */
 export function writeTab(sheet: Sheet, harp: HarpLike, options: WriteTabOptions = {}): string {

@@ -94,7 +94,7 @@ describe('reedplate convert', () => {
     expect([code, out, path, textOf(bytes)]).toEqual([0, '', '-', "4B:2 3D'\n"]);
     expect(textOf((await convert("4B:2 3D'", words)).bytes)).toBe("+4:2 -3'\n");
     expect((await convert('4 5', words)).err).toMatch(
-      /are plain numbers blow \(sign\) or draw \(plus\)\?/u,
+      /are plain numbers blow \(plus-minus\) or draw \(plus-only\)\?/u,
     );
   });
 

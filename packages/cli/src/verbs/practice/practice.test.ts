@@ -41,9 +41,7 @@ describe('reedplate practice', () => {
     const { line } = JSON.parse((await runWords([...WORDS, '--json'], {})).out);
     expect(readLine(line)).toEqual(line);
     const words = ['score', 'line.json', '--key', 'G', '--json'];
-    const { score } = JSON.parse(
-      (await runWords(words, { readText: () => JSON.stringify(line) })).out,
-    );
+    const score = JSON.parse((await runWords(words, { readText: () => JSON.stringify(line) })).out);
     expect(score.measures).toMatchObject({ chordFit: 1, landing: 1, coverage: 1, clashTime: 0 });
   });
 
