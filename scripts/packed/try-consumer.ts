@@ -25,11 +25,20 @@ export const MANAGERS: Readonly<Record<string, Manager>> = {
   npm: { install: (cwd) => INSTALLERS.npm?.(cwd), node: plainNode },
   pnpm: { install: (cwd) => INSTALLERS.pnpm?.(cwd), node: plainNode },
   'yarn-1': {
+    // A cache of its own: yarn 1 takes a package of the same name and version from an earlier run for this one.
     install: (cwd) =>
-      void run('npx', [...YARN_CLASSIC, 'install', '--silent', '--no-lockfile'], {
-        cwd,
-        capture: true,
-      }),
+      void run(
+        'npx',
+        [
+          ...YARN_CLASSIC,
+          'install',
+          '--silent',
+          '--no-lockfile',
+          '--cache-folder',
+          `${cwd}/.cache`,
+        ],
+        { cwd, capture: true },
+      ),
     node: plainNode,
   },
   'yarn-4': {

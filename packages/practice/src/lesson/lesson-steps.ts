@@ -109,7 +109,7 @@ function exerciseStep(
 function phraseStep({ phrase, placed }: Chosen, { chart }: LessonGround, title: string): Content {
   const { line, soundings, tab, changes } = placed;
   return {
-    title: `${title}: ${phrase.name.replace(/, .*$/u, '')}`,
+    title: `${title}: ${phrase.name.split(', ')[0]}`,
     words: `It trains ${phrase.trains}. Sing it before you play it.`,
     line,
     soundings,
