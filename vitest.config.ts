@@ -15,6 +15,8 @@ export default defineConfig({
     // A loaded machine is slow, and nothing here asserts a time.
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    // All cores: without it a machine of two works on one.
+    maxWorkers: '100%',
     sequence: { sequencer: OwnTestsFirst },
     setupFiles: ['test/seed.setup.ts'],
     include: [
