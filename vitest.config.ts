@@ -4,6 +4,10 @@ import { OwnTestsFirst } from './scripts/lib/own-tests-first.js';
 
 const packages = fileURLToPath(new URL('./packages/', import.meta.url));
 
+/** Share of branches that tests take, in percent, in the packages that have come so far. */
+const BRANCHES = 95;
+const WELL_TESTED = ['form', 'interchange', 'layout', 'line', 'pitch', 'playability', 'position'];
+
 export default defineConfig({
   resolve: {
     alias: [
@@ -36,7 +40,15 @@ export default defineConfig({
         '**/index.ts',
       ],
       reporter: ['text-summary', 'json-summary', 'html'],
-      thresholds: { statements: 95, branches: 90, functions: 95, lines: 95 },
+      thresholds: {
+        statements: 95,
+        branches: 90,
+        functions: 95,
+        lines: 95,
+        ...Object.fromEntries(
+          WELL_TESTED.map((name) => [`packages/${name}/src/**`, { branches: BRANCHES }]),
+        ),
+      },
     },
   },
 });

@@ -1,11 +1,13 @@
 import { existsSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { relative } from 'node:path';
 import { recall, remember } from './cache.mjs';
+import { coverageTable } from './coverage-table.mjs';
 import { ROOT } from './root.mjs';
 import { ownHash, testHashes } from './test-inputs.mjs';
 import { tool } from './tools.mjs';
 
 const REPORT = `${ROOT}coverage/tests.json`;
+const COVERAGE = `${ROOT}coverage/coverage-summary.json`;
 const GENERATED = 'test/generated';
 const PASSED = 'tests';
 
@@ -17,7 +19,7 @@ export const forgetTests = () => rmSync(REPORT, { force: true });
 
 /**
  * Runs every test that has not passed on what is there now, those beside a changed file first, and keeps
- * a report for {@link countTests}. Where all are run, their coverage is measured and asked for too.
+ * a report for {@link countTests}. Where all are run, their coverage is measured, printed and asked for too.
  */
 export async function runTests() {
   const generated = existsSync(ROOT + GENERATED)
@@ -40,7 +42,14 @@ export async function runTests() {
     tool('vitest', ['run', ...reporters, ...files], { env });
   } finally {
     rememberPassed(hashes, passed);
+    if (all) printCoverage();
   }
+}
+
+/** The shares of branches and lines by package, also where one is below its limit. */
+function printCoverage() {
+  if (!existsSync(COVERAGE)) return;
+  for (const line of coverageTable(JSON.parse(readFileSync(COVERAGE, 'utf8')))) console.log(line);
 }
 
 /**
