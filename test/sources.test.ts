@@ -1,8 +1,9 @@
-import { readFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { BIBLIOGRAPHY } from './sources/bibliography.js';
-import { collectCitations } from './sources/collect.js';
+import { collectCitations, mismatches } from './sources/collect.js';
 import { sourcesPage } from './sources/page.js';
 import type { Source } from './sources/source.js';
 
@@ -16,10 +17,26 @@ describe('the sources of the tests of facts', () => {
   });
 
   test('every source that is named is in the bibliography, and every one there is named', () => {
-    const named = new Set(citations.map(({ source }) => source));
-    const known = new Set(SOURCES.map(({ id }) => id));
-    expect([...named].filter((id) => !known.has(id))).toEqual([]);
-    expect([...known].filter((id) => !named.has(id))).toEqual([]);
+    const ids = SOURCES.map(({ id }) => id);
+    expect(mismatches(citations, ids)).toEqual({ unknown: [], unused: [] });
+  });
+
+  test('a source that is in no bibliography, one that no test names, and a test without one are found', () => {
+    const root = mkdtempSync(`${tmpdir()}/sources-`);
+    mkdirSync(`${root}/packages/horn/src`, { recursive: true });
+    writeFileSync(
+      `${root}/packages/horn/src/horn.published.test.ts`,
+      "published('nowhere', 'a fact', () => {\n  test('is checked', () => {});\n});\ntest('rests on nothing', () => {});\n",
+    );
+    const read = collectCitations(root);
+    expect(read.citations.map(({ source, facts }) => [source, facts])).toEqual([
+      ['nowhere', 'a fact'],
+    ]);
+    expect(read.withoutSource).toEqual(['packages/horn/src/horn.published.test.ts:4']);
+    expect(mismatches(read.citations, ['oeis-layout'])).toEqual({
+      unknown: ['nowhere'],
+      unused: ['oeis-layout'],
+    });
   });
 
   test('the bibliography has no id twice, and an address or a place for each publication', () => {

@@ -32,9 +32,20 @@ export const OTHER = [
     kind: 'wiki',
     author: 'Wikipedia',
     title: 'Twelve-bar blues',
-    where: '"Variations"; section "In jazz" of editions up to about 2010',
+    where:
+      '"Variations", and the opening of a recent edition; section "In jazz" of editions up to about 2010',
     address: 'https://en.wikipedia.org/wiki/Twelve-bar_blues',
-    note: 'The sections "Bebop blues" and "Minor blues" of later editions were read at second hand, in two accounts that agree.',
+    note: 'Read in copies: https://wiki.riteme.site/wiki/Bebop_blues (edition not dated) up to "Quick to four", https://wikisum.wiki/wiki/Jazz_blues for one sentence of "Bebop blues". The rows of its sections "Bebop blues" and "Minor blues" were not in what could be read: our bebop and minor rows rest on "Bird changes" and on the articles that print them.',
+  },
+  {
+    id: 'wikipedia-bird',
+    kind: 'wiki',
+    author: 'Wikipedia',
+    title: 'Bird changes',
+    year: '2018',
+    where: 'edition of October 2018, "Structure"; the same rows in a later one',
+    address: 'https://kiwix.casplantje.nl/wikipedia_en_all_maxi_2018-10/A/Bird_Changes.html',
+    note: 'The copy of 2018 has lost its flats in bars 6 and 8; the later one (https://xiv.pages.dev, "Bird changes") prints them.',
   },
   {
     id: 'wikipedia-eight-bar',

@@ -25,6 +25,7 @@ export const TEXTS = [
     kind: 'textbook',
     author: 'Jarrett, S. and Day, H.',
     title: 'Music Composition For Dummies',
+    year: '2008',
     where: 'p. 153',
     address: 'https://issuhub.com/view/index/5685?pageIndex=173',
   },

@@ -52,6 +52,19 @@ export function collectCitations(root: string): Citations {
   return { citations, withoutSource };
 }
 
+/** Ids that tests name and the bibliography lacks, and ids there that no test names. */
+export function mismatches(
+  citations: readonly Pick<Citation, 'source'>[],
+  ids: readonly string[],
+): { readonly unknown: readonly string[]; readonly unused: readonly string[] } {
+  const named = new Set(citations.map(({ source }) => source));
+  const known = new Set(ids);
+  return {
+    unknown: [...named].filter((id) => !known.has(id)),
+    unused: [...known].filter((id) => !named.has(id)),
+  };
+}
+
 function citationOf(call: ts.CallExpression): Omit<Citation, 'file'> | undefined {
   if (call.expression.getText() !== 'published') return undefined;
   const [source, facts] = call.arguments;

@@ -22,8 +22,9 @@ one, what is taken from it, and the tests that check it. Written by \`npm run so
 bibliography in \`test/sources\` and from the tests; a test fails where this page is stale, where a test
 of facts names no source, and where a source is not used. The command also counts the cases.
 
-What was read only in part is marked so. Where two sources disagree, both are kept, and a note says which
-we follow.
+What was read only in part is marked so. Wiki pages and letters were read in stored copies, most of which
+carry no date: a year or an edition stands where the copy has one. Where two sources disagree, both are
+kept, and a note says which we follow.
 `;
 
 /** The bibliography as a page. */

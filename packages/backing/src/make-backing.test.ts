@@ -5,6 +5,7 @@ import { lineEnd, makeLine } from '@reedplate/line';
 import { describe, expect, test } from 'vitest';
 import { DRUMS } from './drums.js';
 import { makeBacking } from './make-backing.js';
+import { summariseBacking } from './summarise-backing.js';
 
 const chart = makeChart('basic', 'G', { tempo: 100, choruses: 2 });
 const part = (sheet: Sheet, name: string): PiecePart => {
@@ -12,6 +13,13 @@ const part = (sheet: Sheet, name: string): PiecePart => {
   if (found === undefined) throw new Error(`no ${name}`);
   return found;
 };
+
+describe('summariseBacking', () => {
+  test('summariseBacking minds the hearing once, and leaves the rest to those who treat it', () => {
+    const { cautions } = summariseBacking(makeBacking(chart));
+    expect(cautions).toEqual([expect.stringMatching(/hearing.*ask a doctor or an audiologist/u)]);
+  });
+});
 
 describe('makeBacking', () => {
   test('makeBacking counts in, plays the choruses, and ends on the tonic', () => {

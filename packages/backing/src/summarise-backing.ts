@@ -27,9 +27,9 @@ export interface BackingSummary {
   readonly cautions: readonly string[];
 }
 
-/** Common practice; what is loud for how long is for hearing specialists to say. */
+/** Common practice. How loud for how long is for those to say who treat hearing, not for us. */
 export const BACKING_CAUTIONS: readonly string[] = Object.freeze([
-  'Keep the volume low and take breaks: long loud practice, with an amplifier above all, harms hearing; ask a hearing specialist if in doubt.',
+  'Keep the volume low and take breaks: long loud practice, above all with an amplifier, harms hearing. If in doubt, ask a doctor or an audiologist.',
 ]);
 
 /** Felt beats a minute where the chart has none: as `writeMidi` plays it. */

@@ -79,7 +79,7 @@ export const JAZZ_FORMS = /* @__PURE__ */ (() =>
       name: 'Bebop twelve-bar, VI7♭9 for all of bar 8',
       description: 'v–I into IV, ♯IV diminished, VI7♭9 into ii–V, and a full turnaround.',
       use: 'Bebop; the arpeggio of VI7♭9 up to its ninth is a commonplace of the style.',
-      source: SOURCES.twelveBarBebop,
+      source: `${SOURCES.bebop} (bars 1 to 3, 5, 6, 8 to 11); bars 4 and 12: ${SOURCES.bird}; bar 7: ${SOURCES.commonPractice}`,
       bars: `| I7 | IV7 | I7 | v7 I7 |
            | IV7 | #ivdim7 | I7 | VI7b9 |
            | ii7 | V7 | I7 VI7b9 | ii7 V7 |`,
@@ -101,10 +101,10 @@ export const JAZZ_FORMS = /* @__PURE__ */ (() =>
       description:
         'A major seventh on I in bar 1; pairs of ii–V fall to IV, and by half steps from bar 6 to V.',
       use: 'Swing and bebop.',
-      source: SOURCES.memory,
+      source: SOURCES.bird,
       bars: `| Imaj7 | viim7b5 III7 | vi7 II7 | v7 I7 |
            | IV7 | iv7 bVII7 | iii7 VI7 | biii7 bVI7 |
-           | ii7 | V7 | iii7 VI7 | ii7 V7 |`,
+           | ii7 | V7 | Imaj7 VI7 | ii7 V7 |`,
     },
     {
       id: 'swing-major-seventh-simple',

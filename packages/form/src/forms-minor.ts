@@ -16,6 +16,17 @@ export const MINOR_FORMS = /* @__PURE__ */ (() =>
            | V7 | iv7 | i7 | V7 |`,
     },
     {
+      id: 'minor-two-bars-of-v',
+      name: 'Minor twelve-bar, two bars of V7',
+      mode: 'minor',
+      description: 'Minor sevenths on i and iv; V7 for bars 9 and 10, then i to end.',
+      use: 'The plainest minor blues in jazz; V7 is often altered.',
+      source: SOURCES.minorPlain,
+      bars: `| i7 | % | % | % |
+           | iv7 | % | i7 | % |
+           | V7 | % | i7 | % |`,
+    },
+    {
       id: 'minor-five-minor',
       name: 'Minor twelve-bar with minor v',
       mode: 'minor',
@@ -46,7 +57,7 @@ export const MINOR_FORMS = /* @__PURE__ */ (() =>
       description:
         'Minor sevenths, with ♭VI7 and V7 in bars 9 and 10, and i for the last two bars.',
       use: 'Minor blues in jazz, at medium tempo.',
-      source: SOURCES.twelveBarMinor,
+      source: `${SOURCES.minorFlatSix}; the sevenths: ${SOURCES.commonPractice}`,
       bars: `| i7 | % | % | % |
            | iv7 | % | i7 | % |
            | bVI7 | V7 | i7 | % |`,

@@ -3,8 +3,10 @@ export const SOURCES = {
   twelveBar: 'Wikipedia, "Twelve-bar blues"',
   twelveBarJazz:
     'Wikipedia, "Twelve-bar blues", section "In jazz" of editions up to 2010 (later ones have "Bebop blues")',
-  twelveBarBebop: 'Wikipedia, "Twelve-bar blues", section "Bebop blues" (read at second hand)',
-  twelveBarMinor: 'Wikipedia, "Twelve-bar blues", section "Minor blues" (read at second hand)',
+  bird: 'Wikipedia, "Bird changes", edition of October 2018',
+  bebop: 'guitar4free, "Bebop Blues"',
+  minorFlatSix: 'Jazz Piano Blog, "How to play a minor blues: 3 tips"',
+  minorPlain: '"10 Essential Minor Blues Songs", "Minor blues chords: basic changes"',
   eightBar: 'Wikipedia, "Eight-bar blues"',
   eightBarOlder: 'Wikipedia, "Eight-bar blues", an older revision',
   sixteenBar: 'Wikipedia, "Sixteen-bar blues"',

@@ -243,7 +243,7 @@ describe('the trade', () => {
   });
 
   published('positions-post', 'position numbers', () => {
-    // The position rule, a fifth up for each position (mailing-list posts, July 1994 and March 2012).
+    // The position rule, a fifth up for each position (letters to the harmonica list, July 1994, message 19, and March 2012).
     test('transposeKey gives the song keys of a C harp in all positions', () => {
       const keys = Array.from({ length: 12 }, (_, i) => transposeKey('C', 7 * i).name);
       expect(keys.join(' ')).toBe('C G D A E B F# Db Ab Eb Bb F');

@@ -2,8 +2,8 @@ import { deepFreeze, requireInteger } from '@reedplate/pitch';
 import type { Position, PositionNumber } from './position.js';
 
 /**
- * The twelve positions. Numbering: list post on position numbering, July 1994. Modes: list post on
- * positions and modes, March 2012. `Straight harp` and `cross harp`: Wikibooks,
+ * The twelve positions. Numbering: "Squaring the circle of 5ths", and a letter to the harmonica
+ * list, July 1994. Modes: the same article, and a letter of March 2012. `Straight harp` and `cross harp`: Wikibooks,
  * "Harmonica/Positions"; `slant harp`: common practice.
  */
 export const POSITIONS: readonly Position[] = deepFreeze([

@@ -6,8 +6,8 @@ import { harpKeyOf, POSITIONS, positionOf, scaleMap, songKeyOf } from './index.j
 
 describe('positions', () => {
   published('positions-post', 'position numbers', () => {
-    // The worked table of the position numbers on a C harp: list post on position numbering, July
-    // 1994. It prints 8th twice, for Db and for Ab; Ab is 9th (computed).
+    // The circle of keys on a C harp, letter of July 1994 (message 19). It prints 8th twice, for Db
+    // and for Ab, and no 7th: those two rows rest on "Squaring the circle of 5ths" below.
     it.each([
       ['C', 1],
       ['G', 2],
@@ -15,18 +15,19 @@ describe('positions', () => {
       ['A', 4],
       ['E', 5],
       ['B', 6],
-      ['F#', 7],
       ['Db', 8],
-      ['Ab', 9],
       ['Eb', 10],
       ['Bb', 11],
       ['F', 12],
-    ])('positionOf a song in %s on a C harp is %i: list post, July 1994', (song, position) => {
-      expect(positionOf('C', parseKey(song))).toBe(position);
-      expect(harpKeyOf(parseKey(song), position).name).toBe('C');
-    });
+    ])(
+      'positionOf a song in %s on a C harp is %i: letter to the harmonica list, July 1994',
+      (song, position) => {
+        expect(positionOf('C', parseKey(song))).toBe(position);
+        expect(harpKeyOf(parseKey(song), position).name).toBe('C');
+      },
+    );
 
-    it('POSITIONS goes up by fifths: list post on position numbering, July 1994', () => {
+    it('POSITIONS goes up by fifths: "numbered according to the cycle of fifths"', () => {
       const semitones = POSITIONS.map((position) => position.semitones);
       expect(semitones).toEqual(POSITIONS.map((_, fifths) => (fifths * 7) % 12));
     });

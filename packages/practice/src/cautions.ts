@@ -1,4 +1,4 @@
-/** Common practice; whoever has trouble with breath or heart asks a doctor, not us. */
+/** Common practice. What dizziness means is for a doctor to say, not for us. */
 export const PRACTICE_CAUTIONS: readonly string[] = Object.freeze([
-  'Play softly and rest between choruses; stop if you feel dizzy from long blows or draws.',
+  'Play softly and rest between choruses. Stop if long blows or draws make you dizzy; if it does not pass, ask a doctor.',
 ]);

@@ -1,6 +1,6 @@
 import { makeChart } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
-import { practiceLine } from '@reedplate/practice';
+import { PRACTICE_CAUTIONS, practiceLine } from '@reedplate/practice';
 import { describe, expect, it } from 'vitest';
 import { handoutPage } from './handout-page.js';
 
@@ -29,6 +29,11 @@ describe('handoutPage', () => {
     ]);
     expect(html.match(/<svg /gu)).toHaveLength(1 + 3 + 3);
     expect(html.match(/dizzy/gu)).toHaveLength(1);
+  });
+
+  it('handoutPage cautions in the words that practice has as data', () => {
+    expect(PRACTICE_CAUTIONS).toHaveLength(1);
+    expect(lesson()).toContain(`<p>${PRACTICE_CAUTIONS[0]}</p>`);
   });
 
   it('handoutPage needs nothing from elsewhere, and is the same each time', () => {

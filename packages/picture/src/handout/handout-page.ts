@@ -106,9 +106,9 @@ export function handoutPage(chart: Chart, harp: HarpLike, options: HandoutOption
   ].join('\n');
 }
 
-/** The one caution of a lesson. */
+/** The one caution of a lesson: PRACTICE_CAUTIONS of `practice`, which pictures do not import. */
 const CAUTION =
-  'Play softly, and rest between choruses. Stop if you feel dizzy from long blows or draws.';
+  'Play softly and rest between choruses. Stop if long blows or draws make you dizzy; if it does not pass, ask a doctor.';
 
 function section(title: string, content: readonly string[]): string {
   return `<section>\n<h2>${escapeText(title)}</h2>\n${content.join('\n')}\n</section>`;
