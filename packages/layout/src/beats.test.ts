@@ -41,9 +41,20 @@ describe('nearestRatio', () => {
     expect(written(700, 2)).toBe('2/1');
     expect(written(1000, 5)).toBe('9/5');
     expect(written(1000, 3)).toBe('16/9');
-    expect(written(297.5, 19)).toBe('6/5');
     expect(written(1049, 11)).toBe('11/6');
     expect(written(1049, 7)).toBe('9/5');
+  });
+
+  it('nearestRatio with a limit that is named takes a just ratio of that prime for what it is', () => {
+    expect(written(297.5)).toBe('6/5');
+    expect(written(297.5, 19)).toBe('19/16');
+    expect(written(404.4, 19)).toBe('24/19');
+    expect(written(300, 19)).toBe('6/5');
+    expect(written(435.1)).toBe('5/4');
+    expect(written(435.1, 7)).toBe('9/7');
+    // The prime is the limit's own: a just 32/27 stays a narrow 6/5.
+    expect(written(294.1, 19)).toBe('6/5');
+    expect(written(294.1, 3)).toBe('32/27');
   });
 
   it.each([
@@ -60,6 +71,20 @@ describe('nearestRatio', () => {
 });
 
 describe('intervalIntonation', () => {
+  it('chordIntonation measures the minor chord of a 19-limit harp against 19 where that is named', () => {
+    const harp = temperHarp(makeHarp('C'), 'nineteen-limit');
+    const named = chordIntonation(harp, [4, 5, 6], 'draw', { limit: 19 }).intervals;
+    expect(named.map(({ ratio }) => `${ratio.numerator}/${ratio.denominator}`)).toEqual([
+      '19/16',
+      '3/2',
+      '24/19',
+    ]);
+    for (const { deviation } of named) expect(deviation).toBeCloseTo(0, 6);
+    const [third] = chordIntonation(harp, [4, 5], 'draw').intervals;
+    expect(third?.ratio).toEqual({ numerator: 6, denominator: 5 });
+    expect(third?.deviation).toBeCloseTo(-18.1, 1);
+  });
+
   it('beats at the difference of the partials that should coincide', () => {
     const major = intervalIntonation(400, 502, { ratio: { numerator: 5, denominator: 4 } });
     expect(major.beats).toBe(8);

@@ -44,7 +44,10 @@ export function ratioCents(ratio: Ratio): number {
 
 /** How {@link nearestRatio} looks. */
 export interface NearestRatioOptions {
-  /** Largest prime factor allowed, 2 to 31; default 7. */
+  /**
+   * Largest prime factor allowed, 2 to 31; default 7. Where it is named, an interval that is just a ratio
+   * of that very prime is taken for that ratio, though a simpler one is near.
+   */
   readonly limit?: number;
 }
 
@@ -54,13 +57,16 @@ const NEAREST_OPTIONS: OptionNames<NearestRatioOptions> = { limit: true };
 const HIGHEST_PARTIAL = 32;
 /** An interval further than this from a ratio is another interval. Design choice, no source. */
 const HALF_A_SEMITONE = 50;
+/** Cents within which an interval is just a ratio: what rounding to a tenth may hide. Design choice, no source. */
+const JUST = 0.05;
 /** Cents that count as much as a ratio of twice the product. Design choice, no source. */
 const CENTS_PER_OCTAVE_OF_COMPLEXITY = 30;
 const PRIMES = [2, 3, 5, 7, 11, 13, 17, 19, 23, 29, 31] as const;
 
 /**
  * The just ratio that an interval is heard as: within half a semitone, simple and near at once,
- * weighing the logarithm of numerator times denominator against the distance in cents.
+ * weighing the logarithm of numerator times denominator against the distance in cents. A third of
+ * 297.5 cents is heard as a narrow 6/5; only who names 19 as the limit is told that it is just 19/16.
  *
  * @param cents size of the interval, 0 up to five octaves
  * @throws ReedplateError `NUMBER_RANGE`
@@ -71,14 +77,19 @@ const PRIMES = [2, 3, 5, 7, 11, 13, 17, 19, 23, 29, 31] as const;
  * nearestRatio(400); // => { numerator: 5, denominator: 4 }
  * nearestRatio(1000); // => { numerator: 7, denominator: 4 }
  * nearestRatio(1000, { limit: 5 }); // => { numerator: 9, denominator: 5 }
+ * nearestRatio(297.5, { limit: 19 }); // => { numerator: 19, denominator: 16 }
+ * nearestRatio(300, { limit: 19 }); // => { numerator: 6, denominator: 5 }
  * nearestRatio(-1); // throws NUMBER_RANGE
  * ```
  */
 export function nearestRatio(cents: number, options: NearestRatioOptions = {}): Ratio {
-  const { limit = 7 } = requireOptions(options, NEAREST_OPTIONS, 'nearestRatio');
+  const { limit: named } = requireOptions(options, NEAREST_OPTIONS, 'nearestRatio');
+  const limit = named ?? 7;
   requireWithin(cents, 0, 6000, 'cents');
   requireWithin(limit, 2, 31, 'a prime limit');
   const allowed = partialsWithin(limit);
+  const just = named === undefined ? undefined : justRatioOf(limit, cents, allowed);
+  if (just !== undefined) return just;
   let nearest: Ratio = makeRatio(1, 1);
   let least = costOf(nearest, cents);
   for (const denominator of allowed) {
@@ -93,6 +104,19 @@ export function nearestRatio(cents: number, options: NearestRatioOptions = {}): 
     }
   }
   return nearest;
+}
+
+/** The ratio with the limit's own prime that an interval just is, if it is one. */
+function justRatioOf(limit: number, cents: number, allowed: readonly number[]): Ratio | undefined {
+  const prime = PRIMES.findLast((one) => one <= limit) ?? 2;
+  for (const denominator of allowed) {
+    for (const numerator of allowed) {
+      const ratio = makeRatio(numerator, denominator);
+      if ((ratio.numerator * ratio.denominator) % prime !== 0) continue;
+      if (Math.abs(ratioCents(ratio) - cents) < JUST) return ratio;
+    }
+  }
+  return undefined;
 }
 
 function costOf(ratio: Ratio, cents: number): number {

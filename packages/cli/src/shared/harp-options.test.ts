@@ -95,6 +95,17 @@ describe('readHarp', () => {
     expect(sharp.soundings).toMatchObject([{ hole: 5, breath: 'draw', technique: 'natural' }]);
   });
 
+  test('readHarp takes the name of a harp, and says a register or a tuning once', async () => {
+    const of = (...words: readonly string[]) => json('map', '--harp', ...words);
+    expect(await of('low F')).toEqual(await of('F', '--register', 'low'));
+    expect(await of('Gm natural-minor')).toEqual(await of('Gm', '--tuning', 'natural-minor'));
+    const { code, err } = await run(['map', '--harp', 'low F', '--tuning', 'dorian']);
+    expect(code).toBe(2);
+    expect(err).toContain('"low F"');
+    expect(err).toContain('the key alone in --harp');
+    expect((await run(['map', '--harp', 'low H'])).err).toContain('"H" is not a key');
+  });
+
   test('readHarp refuses a register by name', async () => {
     const { err } = await run(['temper', '--harp', 'C', '--register', 'hgih']);
     expect(err).toContain('did you mean high?');

@@ -1,4 +1,4 @@
-import { type Harp, makeHarp, REGISTERS, type Register } from '@reedplate/layout';
+import { type Harp, makeHarp, parseHarp, REGISTERS, type Register } from '@reedplate/layout';
 import { parseKey, ReedplateError } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import type { Terminal } from '../terminal.js';
@@ -17,14 +17,16 @@ export type MaybeHarpWords = Partial<Pick<HarpWords, 'harp'>> & Omit<HarpWords, 
 
 type Reader = Pick<Terminal, 'readText'>;
 
-const HARP = '--harp <key>';
+const HARP = '--harp <harp>';
 const GROUP = 'Harp:';
 const STANDARD = 'standard';
 
 /** Adds `--harp` (required), `--tuning` and `--register`. */
 export function withHarpOptions(command: Command): Command {
   return withOptionGroup(command, GROUP, (group) =>
-    withKindOfHarp(group.requiredOption(HARP, 'key printed on the harp: C, A, Bb …')),
+    withKindOfHarp(
+      group.requiredOption(HARP, 'key printed on the harp: C, A, Bb …, or its name: low F'),
+    ),
   );
 }
 
@@ -40,11 +42,18 @@ function withKindOfHarp(command: Command): Command {
 }
 
 /**
- * The harp that the words name.
+ * The harp that the words name: a key, with its tuning and register in options of their own, or a name
+ * that holds them, such as `low F`.
  *
- * @throws ReedplateError what `parseKey`, `readTuningWord` and `makeHarp` throw
+ * @throws ReedplateError `USAGE` for a tuning or a register twice, and what `parseKey`, `parseHarp`,
+ * `readTuningWord` and `makeHarp` throw
  */
 export function readHarp({ harp, tuning, register }: HarpWords, terminal: Reader): Harp {
+  if (/\S\s+\S/u.test(harp)) {
+    if (tuning === STANDARD && register === STANDARD) return parseHarp(harp);
+    const expected = 'the key alone in --harp, where --tuning or --register is given';
+    throw new ReedplateError({ code: 'USAGE', value: harp, expected });
+  }
   return makeHarp(parseKey(harp), {
     tuning: readTuningWord(tuning, terminal),
     // A wrong register is refused by makeHarp.

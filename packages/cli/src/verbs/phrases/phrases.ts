@@ -1,5 +1,5 @@
 import { makeChart } from '@reedplate/form';
-import { makeHarp, type TechniqueLevel } from '@reedplate/layout';
+import { parseHarp, type TechniqueLevel } from '@reedplate/layout';
 import { parseKey, ReedplateError } from '@reedplate/pitch';
 import {
   findPhrases,
@@ -59,7 +59,7 @@ export function setUpPhrases(verb: Command, terminal: Terminal): void {
     .option('--mode <mode>', 'list for songs in major or minor')
     .option('--from-tab <file>', 'read a phrase from tab with rhythm, - for standard input')
     .option('--harmony <bars>', 'chords of --from-tab', 'I7')
-    .option('--harp <key>', 'harp to put the phrases on')
+    .option('--harp <harp>', 'harp to put the phrases on')
     .option('--key <key>', 'key of the song for --harp')
     .option('--over <form>', 'form for --harp; without it the chords of the phrase')
     .option('--bar <number>', 'bar of the form for --harp', '1')
@@ -124,7 +124,7 @@ function showOne(phrase: Phrase, words: PhrasesWords, terminal: Terminal): Shown
   const most = { min: 1, max: chart.bars, what: 'a bar' };
   const placed = placePhrase(phrase, {
     chart,
-    harp: makeHarp(parseKey(harp)),
+    harp: parseHarp(harp),
     bar: readWholeNumber(bar, most),
     level,
   });

@@ -59,6 +59,9 @@ export function setUpTemper(verb: Command, terminal: Terminal): void {
         ...showReeds(tuned, page),
         ...showCaveats(tuned, page),
         ...(chord === undefined ? [] : ['', ...showIntervals(chord, page)]),
+        ...(chord === undefined || (words.proportions ?? words.limit) !== undefined
+          ? []
+          : ['', page.paint('remark', AGAINST)]),
       ]);
     });
 }
@@ -117,6 +120,9 @@ function showReeds(
 function nameOfTemperament(id: string): string {
   return TEMPERAMENTS.find((temperament) => temperament.id === id)?.name ?? id;
 }
+
+const AGAINST =
+  'Each pair is measured against the simple ratio it is heard as. Say with --proportions what the whole chord is meant to be, or with --limit 19 that a just 19/16 is no narrow 6/5.';
 
 function showIntervals({ reeds, intervals }: ChordIntonation, { table }: Page): readonly string[] {
   const rows = intervals.map(({ lower, upper, ratio, cents, deviation, beats }) => [
