@@ -16,8 +16,8 @@ export interface Shading {
 
 /**
  * How far a reed a semitone above its neighbour goes down, in cents. Two figures are kept, since
- * sources differ: about a quarter tone is what players get (common practice, no source), and it is
- * what we follow; Missin measured about 90 on 7 blow of a harp in G (list post, 4 December 1996).
+ * they differ: about a quarter tone is what is commonly said, and what we follow; about 90 was measured on
+ * 7 blow of a harp in G. Both in Missin, letter to the harmonica list, 4 December 1996.
  */
 export const SHADING_CENTS = Object.freeze({ usual: 50, most: 90 });
 

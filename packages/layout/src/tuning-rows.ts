@@ -128,7 +128,7 @@ const USUAL_ROWS = [
     id: 'lowered-second-and-third-draw',
     aliases: ['minor-draw-chord'],
     name: 'Lowered second and third draw reeds (minor draw chord)',
-    use: 'Low end without bends: draw 1 to 4 is the minor chord of third position; no low 7th.',
+    use: 'Low end without bends: draw 1 to 4 is the minor chord of third position; the 7th of first position comes on 7 draw only.',
     source: TRADE,
     blow: 'C4 E4 G4 C5 E5 G5 C6 E6 G6 C7',
     draw: 'D4 F4 A4 D5 F5 A5 B5 D6 F6 A6',
