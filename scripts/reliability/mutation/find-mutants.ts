@@ -9,6 +9,8 @@ export interface Mutant {
   readonly to: number;
   /** What stands there instead. */
   readonly text: string;
+  /** Where the expression around it begins and ends: whoever computes it meets the change. */
+  readonly around: readonly [from: number, to: number];
   /** Line, from 1. */
   readonly line: number;
 }
@@ -51,7 +53,9 @@ export function findMutants(file: string, text: string): readonly Mutant[] {
   const add = (kind: string, node: ts.Node, instead: string): void => {
     const from = node.getStart(source);
     const line = source.getLineAndCharacterOfPosition(from).line + 1;
-    found.push({ kind, from, to: node.getEnd(), text: instead, line });
+    const outer = expressionAround(node);
+    const around = [outer.getStart(source), outer.getEnd()] as const;
+    found.push({ kind, from, to: node.getEnd(), text: instead, around, line });
   };
   const visit = (node: ts.Node): void => {
     if (isLeftAlone(node)) return;
@@ -61,6 +65,26 @@ export function findMutants(file: string, text: string): readonly Mutant[] {
   visit(source);
   return found;
 }
+
+/** The expression whose value a node gives or decides, with all that is called on it in one chain. */
+function expressionAround(node: ts.Node): ts.Node {
+  if (ts.isExpressionStatement(node)) return node.expression;
+  const isPart = ts.isToken(node) && ts.isBinaryExpression(node.parent);
+  let outer = isPart && node.parent.operatorToken === node ? node.parent : node;
+  while (isChained(outer.parent) && (outer.parent.expression === outer || isName(outer))) {
+    outer = outer.parent;
+  }
+  return outer;
+}
+
+const isChained = (node: ts.Node) =>
+  ts.isPropertyAccessExpression(node) ||
+  ts.isElementAccessExpression(node) ||
+  ts.isCallExpression(node) ||
+  ts.isNonNullExpression(node);
+
+const isName = (node: ts.Node): boolean =>
+  ts.isPropertyAccessExpression(node.parent) && node.parent.name === node;
 
 /** Types do not run, and the words of an error are nothing that a program rests on. */
 function isLeftAlone(node: ts.Node): boolean {
