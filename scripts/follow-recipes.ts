@@ -7,24 +7,24 @@ import { commandsOf } from './recipes/recipe.js';
 // Adds a tuning and a form as DEVELOPERS.md says, in a copy of the work tree, and runs the commands of
 // the two recipes: they must do exactly what they say.
 
-const TUNING = `  {
-    id: 'lowered-sixth-blow',
-    name: 'Lowered sixth blow reed',
-    use: 'A tuning that nobody has asked for, to try the recipe.',
-    source: MEMORY,
-    blow: 'C4 E4 G4 C5 E5 Gb5 C6 E6 G6 C7',
-    draw: 'D4 G4 B4 D5 F5 A5 B5 D6 F6 A6',
-  },
+const TUNING = `  [
+    'lowered-sixth-blow',
+    'Lowered sixth blow reed',
+    'A tuning that nobody has asked for, to try the recipe.',
+    MEMORY,
+    'C4 E4 G4 C5 E5 Gb5 C6 E6 G6 C7',
+    'D4 G4 B4 D5 F5 A5 B5 D6 F6 A6',
+  ],
 `;
 
-const FORM = `  {
-    id: 'recipe-six-bar',
-    name: 'Six bars of the recipe',
-    description: 'I for two bars, bIII, bVI, II7 and V7 for one each.',
-    use: 'A form that nobody plays, to try the recipe.',
-    source: SOURCES.memory,
-    bars: '| I7 | % | bIII7 | bVI7 | II7 | V7 |',
-  },
+const FORM = `  [
+    'recipe-six-bar',
+    'Six bars of the recipe',
+    'I for two bars, bIII, bVI, II7 and V7 for one each.',
+    'A form that nobody plays, to try the recipe.',
+    MEMORY,
+    '| I7 | % | bIII7 | bVI7 | II7 | V7 |',
+  ],
 `;
 
 const folder = copyWorkTree();

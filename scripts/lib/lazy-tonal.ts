@@ -28,16 +28,30 @@ export const lazyTonal: Plugin = {
   },
 };
 
-/** A module whose `all` gives a dictionary's entries, in their order, by what we read of them. */
+/** What stands between the fields of an entry; tonal's names hold neither this nor the end of a line. */
+const BETWEEN = '|';
+/** A sign for each interval, from `a` on. */
+const FIRST_SIGN = 97;
+
+/**
+ * A module whose `all` gives a dictionary's entries, in their order, by what we read of them: a line for
+ * each, its intervals a letter each, since every program that names a chord takes the text in.
+ */
 export function dictionaryModule(entries: readonly Entry[]): string {
-  const rows = entries.map(({ name, intervals, aliases }) =>
-    JSON.stringify([name, intervals.join(' '), ...aliases]),
+  const intervals = [...new Set(entries.flatMap((entry) => entry.intervals))];
+  const signOf = (interval: string): string =>
+    String.fromCharCode(FIRST_SIGN + intervals.indexOf(interval));
+  const lines = entries.map((entry) =>
+    [entry.name, entry.intervals.map(signOf).join(''), ...entry.aliases].join(BETWEEN),
   );
-  return `const rows = [
-${rows.join(',\n')}
-];
+  return `const intervals = ${JSON.stringify(intervals.join(' '))};
+const lines = ${JSON.stringify(lines.join('\n'))};
 export function all() {
-  return rows.map(([name, intervals, ...aliases]) => ({ name, intervals: intervals.split(' '), aliases }));
+  const names = intervals.split(' ');
+  return lines.split('\\n').map((line) => {
+    const [name, signs, ...aliases] = line.split('${BETWEEN}');
+    return { name, intervals: [...signs].map((sign) => names[sign.charCodeAt(0) - ${FIRST_SIGN}]), aliases };
+  });
 }
 `;
 }

@@ -46,29 +46,30 @@ export type ChordRoughness = Readonly<Record<ScaleDegree, number>>;
  */
 export const CHORD_ROUGHNESS: Readonly<
   Record<PlayingStyle, Readonly<Record<ChordFamily, ChordRoughness>>>
-> = deepFreeze({
-  blues: {
-    major: row(0, 1, 0, 0.3, 0, 0.6, 0.5, 0, 0.9, 0, 0, 0.8),
-    dominant: row(0, 0.8, 0, 0.3, 0, 0.6, 0.5, 0, 0.8, 0, 0, 1),
-    minor: row(0, 1, 0, 0, 0.8, 0, 0.5, 0, 0.6, 0, 0, 0.7),
-    diminished: row(0, 1, 0.2, 0, 0.8, 0.2, 0, 0.5, 0.3, 0, 0, 0.7),
-    open: row(0, 1, 0, 0, 0, 0, 0.5, 0, 0.7, 0, 0, 0.8),
-  },
-  major: {
-    major: row(0, 1, 0, 1, 0, 0.6, 0.9, 0, 1, 0, 0.6, 0.2),
-    dominant: row(0, 1, 0, 0.9, 0, 0.6, 0.8, 0, 1, 0, 0, 1),
-    minor: row(0, 1, 0, 0, 1, 0, 0.8, 0, 0.7, 0, 0, 0.7),
-    diminished: row(0, 1, 0.2, 0, 1, 0.2, 0, 0.6, 0.3, 0, 0, 0.8),
-    open: row(0, 1, 0, 0.6, 0, 0.2, 0.8, 0, 0.9, 0, 0.3, 0.5),
-  },
-  minor: {
-    major: row(0, 0.8, 0, 0.5, 0, 0.6, 0.6, 0, 0.7, 0, 0, 0.8),
-    dominant: row(0, 0.5, 0, 0.3, 0, 0.6, 0.5, 0, 0.5, 0, 0, 1),
-    minor: row(0, 1, 0, 0, 1, 0, 0.5, 0, 0.5, 0.2, 0, 0.6),
-    diminished: row(0, 1, 0.2, 0, 0.9, 0.2, 0, 0.5, 0.2, 0, 0, 0.7),
-    open: row(0, 1, 0, 0, 0.5, 0, 0.5, 0, 0.5, 0.2, 0, 0.8),
-  },
-} as const);
+> = /* @__PURE__ */ (() =>
+  deepFreeze({
+    blues: {
+      major: row(0, 1, 0, 0.3, 0, 0.6, 0.5, 0, 0.9, 0, 0, 0.8),
+      dominant: row(0, 0.8, 0, 0.3, 0, 0.6, 0.5, 0, 0.8, 0, 0, 1),
+      minor: row(0, 1, 0, 0, 0.8, 0, 0.5, 0, 0.6, 0, 0, 0.7),
+      diminished: row(0, 1, 0.2, 0, 0.8, 0.2, 0, 0.5, 0.3, 0, 0, 0.7),
+      open: row(0, 1, 0, 0, 0, 0, 0.5, 0, 0.7, 0, 0, 0.8),
+    },
+    major: {
+      major: row(0, 1, 0, 1, 0, 0.6, 0.9, 0, 1, 0, 0.6, 0.2),
+      dominant: row(0, 1, 0, 0.9, 0, 0.6, 0.8, 0, 1, 0, 0, 1),
+      minor: row(0, 1, 0, 0, 1, 0, 0.8, 0, 0.7, 0, 0, 0.7),
+      diminished: row(0, 1, 0.2, 0, 1, 0.2, 0, 0.6, 0.3, 0, 0, 0.8),
+      open: row(0, 1, 0, 0.6, 0, 0.2, 0.8, 0, 0.9, 0, 0.3, 0.5),
+    },
+    minor: {
+      major: row(0, 0.8, 0, 0.5, 0, 0.6, 0.6, 0, 0.7, 0, 0, 0.8),
+      dominant: row(0, 0.5, 0, 0.3, 0, 0.6, 0.5, 0, 0.5, 0, 0, 1),
+      minor: row(0, 1, 0, 0, 1, 0, 0.5, 0, 0.5, 0.2, 0, 0.6),
+      diminished: row(0, 1, 0.2, 0, 0.9, 0.2, 0, 0.5, 0.2, 0, 0, 0.7),
+      open: row(0, 1, 0, 0, 0.5, 0, 0.5, 0, 0.5, 0.2, 0, 0.8),
+    },
+  } as const))();
 
 /** One row of roughness, from the root up by semitones. */
 // biome-ignore format: one argument a semitone

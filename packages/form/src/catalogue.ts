@@ -4,7 +4,7 @@ import { readPlainBars } from './plain-bars.js';
 import type { Form, FormBar } from './types.js';
 
 /** Id of a form of the catalogue. */
-export type FormId = (typeof FORM_ROWS)[number]['id'];
+export type FormId = (typeof FORM_ROWS)[number][0];
 
 /**
  * The catalogue of forms, no two with the same chords. Twelve-bar forms come first, the basic one
@@ -23,9 +23,9 @@ export const FORMS: readonly Form[] = /* @__PURE__ */ (() => {
 })();
 
 function readRow(row: FormRow, known: Map<string, FormBar>): Form {
-  const { id, name, description, mode = 'major', metre = '4/4', feel = 'shuffle' } = row;
-  const { use, source } = row;
-  const bars = readPlainBars(row.bars, known);
+  const [id, name, description, use, source, marks, unlike] = row;
+  const { mode = 'major', metre = '4/4', feel = 'shuffle' } = unlike ?? {};
+  const bars = readPlainBars(marks, known);
   return Object.freeze({ id, name, description, mode, metre, feel, bars, use, source });
 }
 

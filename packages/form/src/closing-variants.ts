@@ -14,10 +14,12 @@ export interface ClosingVariant {
 
 /** Shorter forms are given no other closing: half of them would be of the closing's making. */
 const FEWEST_BARS = 8;
-const CLOSINGS: readonly ClosingBars[] = [...TURNAROUNDS, ...ENDINGS];
+const CLOSINGS: readonly ClosingBars[] = /* @__PURE__ */ (() => [...TURNAROUNDS, ...ENDINGS])();
 
 /** All bars that closings are made of. */
-export const CLOSING_BARS: readonly FormBar[] = CLOSINGS.flatMap(({ bars }) => bars);
+export const CLOSING_BARS: readonly FormBar[] = /* @__PURE__ */ CLOSINGS.flatMap(
+  ({ bars }) => bars,
+);
 
 const textOf = (bars: Form['bars']): string => JSON.stringify(bars);
 

@@ -1,5 +1,5 @@
 import { type ClosingBars, type ClosingRow, closeForm, readClosingRows } from './closing-bars.js';
-import { SOURCES } from './sources.js';
+import { COMMON_PRACTICE, TWELVE_BAR } from './sources.js';
 import { type FormLike, toForm } from './to-form.js';
 import type { Form } from './types.js';
 
@@ -8,71 +8,71 @@ const ROWS = /* @__PURE__ */ (() =>
     {
       id: 'one',
       name: 'Both bars on I',
-      source: SOURCES.twelveBar,
+      source: TWELVE_BAR,
       bars: '| I7 | I7 |',
     },
     {
       id: 'five-one',
       name: 'V–I in the last bar',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| I7 | V7 I7 |',
     },
     {
       id: 'half-step-above',
       name: '♭II–I in the last bar',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| I7 | bII7 I7 |',
     },
     {
       id: 'flat-six-five-one',
       name: '♭VI–V–I',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| I7 bVI7 | V7 I7 |',
     },
     {
       id: 'four-diminished-one',
       name: 'I–IV–♯IV diminished–I–V–I',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| I7 / IV7 #ivdim7 | I7 V7 I7 / |',
     },
     {
       id: 'four-one',
       name: 'IV–I',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| I7 IV7 | I7 |',
     },
     {
       id: 'break-five-one',
       name: 'I, a break, then V–I',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| I7 N.C. | V7 I7 |',
     },
     {
       id: 'minor-one',
       name: 'Both bars on i',
       mode: 'minor',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| i7 | i7 |',
     },
     {
       id: 'minor-five-one',
       name: 'V–i in the last bar',
       mode: 'minor',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| i7 | V7 i7 |',
     },
     {
       id: 'minor-flat-six-five-one',
       name: '♭VI–V–i',
       mode: 'minor',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| i7 bVI7 | V7 i7 |',
     },
     {
       id: 'minor-four-one',
       name: 'iv–i',
       mode: 'minor',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| i7 iv7 | i7 |',
     },
   ] as const satisfies readonly ClosingRow[])();
@@ -90,7 +90,7 @@ export type EndingId = (typeof ROWS)[number]['id'];
  * ENDINGS[1]?.bars[1]?.map(({ numeral }) => numeral); // => ['V7', 'I7']
  * ```
  */
-export const ENDINGS: readonly ClosingBars[] = readClosingRows(ROWS);
+export const ENDINGS: readonly ClosingBars[] = /* @__PURE__ */ readClosingRows(ROWS);
 
 /**
  * The form with an ending of the catalogue, of its own mode, for its last two bars. For the last

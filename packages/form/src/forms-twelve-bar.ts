@@ -1,140 +1,113 @@
 import type { FormRow } from './form-row.js';
-import { SOURCES } from './sources.js';
+import { COMMON_PRACTICE, MEMORY, TWELVE_BAR } from './sources.js';
 
 /** Twelve bars in dominant sevenths: the basic form, the quick change and their endings. */
 export const TWELVE_BAR_FORMS = /* @__PURE__ */ (() =>
   [
-    {
-      id: 'basic',
-      name: 'Basic twelve-bar',
-      description: 'Four bars of I, two of IV, two of I, then V, IV, I and V to turn around.',
-      use: 'Shuffles and most blues called without further word.',
-      source: `${SOURCES.twelveBar}; V in bar 12: ${SOURCES.commonPractice}`,
-      bars: `| I7 | % | % | % |
-           | IV7 | % | I7 | % |
-           | V7 | IV7 | I7 | V7 |`,
-    },
-    {
-      id: 'quick-change',
-      name: 'Quick-change twelve-bar',
-      description: 'The basic twelve bars with IV already in bar 2.',
-      use: 'Slow blues and most band arrangements.',
-      source: `${SOURCES.twelveBar}; bars 10 and 12: ${SOURCES.commonPractice}`,
-      bars: `| I7 | IV7 | I7 | % |
-           | IV7 | % | I7 | % |
-           | V7 | IV7 | I7 | V7 |`,
-    },
-    {
-      id: 'basic-tonic-ending',
-      name: 'Basic twelve-bar, V–IV–I–I',
-      description: 'The basic twelve bars without a turnaround: bars 11 and 12 stay on I.',
-      use: 'Shuffles; the last chorus of the basic form.',
-      source: SOURCES.twelveBar,
-      bars: `| I7 | % | % | % |
-           | IV7 | % | I7 | % |
-           | V7 | IV7 | I7 | % |`,
-    },
-    {
-      id: 'basic-two-bars-of-v',
-      name: 'Basic twelve-bar, V–V–I–I',
-      description: 'The older form: V is held for bars 9 and 10.',
-      use: 'Early blues, country blues and boogie.',
-      source: SOURCES.twelveBar,
-      bars: `| I7 | % | % | % |
-           | IV7 | % | I7 | % |
-           | V7 | % | I7 | % |`,
-    },
-    {
-      id: 'basic-two-bars-of-v-turnaround',
-      name: 'Basic twelve-bar, V–V–I–V',
-      description: 'The older form, with V in bar 12 to turn around.',
-      use: 'Boogie and early rock and roll.',
-      source: `${SOURCES.twelveBar}; V in bar 12: ${SOURCES.commonPractice}`,
-      bars: `| I7 | % | % | % |
-           | IV7 | % | I7 | % |
-           | V7 | % | I7 | V7 |`,
-    },
-    {
-      id: 'quick-change-tonic-ending',
-      name: 'Quick-change twelve-bar, V–IV–I–I',
-      description: 'The quick change without a turnaround.',
-      use: 'The last chorus of the quick-change form.',
-      source: SOURCES.commonPractice,
-      bars: `| I7 | IV7 | I7 | % |
-           | IV7 | % | I7 | % |
-           | V7 | IV7 | I7 | % |`,
-    },
-    {
-      id: 'quick-change-two-bars-of-v',
-      name: 'Quick-change twelve-bar, V–V–I–I',
-      description: 'The quick change with V held for bars 9 and 10.',
-      use: 'Early blues and swing.',
-      source: SOURCES.twelveBar,
-      bars: `| I7 | IV7 | I7 | % |
-           | IV7 | % | I7 | % |
-           | V7 | % | I7 | % |`,
-    },
-    {
-      id: 'quick-change-two-bars-of-v-turnaround',
-      name: 'Quick-change twelve-bar, V–V–I–V',
-      description: 'The quick change with V held for bars 9 and 10 and again in bar 12.',
-      use: 'Jump blues.',
-      source: SOURCES.commonPractice,
-      bars: `| I7 | IV7 | I7 | % |
-           | IV7 | % | I7 | % |
-           | V7 | % | I7 | V7 |`,
-    },
-    {
-      id: 'rock',
-      name: 'Rock twelve-bar',
-      description: 'Triads, with sevenths in bars 4, 6, 8, 9 and 11; both last bars on I.',
-      use: 'Rock and roll.',
-      source: SOURCES.commonPractice,
-      feel: 'straight',
-      bars: `| I | % | % | I7 |
-           | IV | IV7 | I | I7 |
-           | V7 | IV | I7 | I |`,
-    },
-    {
-      id: 'quick-change-late-sevenths',
-      name: 'Quick-change twelve-bar, late sevenths',
-      description: 'Plain chords with the quick change; a seventh is added just before each move.',
-      use: 'Rhythm and blues, and songs at the piano.',
-      source: SOURCES.twelveBar,
-      bars: `| I | IV | I | I7 |
-           | IV | IV7 | I | I7 |
-           | V | IV | I | V7 |`,
-    },
-    {
-      id: 'flat-six-cadence',
-      name: 'Twelve-bar, V–♭VI–V',
-      description: 'The quick change with ♭VI between two chords of V in bars 9 and 10.',
-      use: 'Slow blues and soul blues.',
-      source: SOURCES.memory,
-      bars: `| I7 | IV7 | I7 | % |
-           | IV7 | % | I7 | % |
-           | V7 | bVI7 V7 | I7 | V7 |`,
-    },
-    {
-      id: 'diminished',
-      name: 'Twelve-bar with a diminished passing chord',
-      description: 'The quick change with ♯IV diminished in bar 6, between IV and I.',
-      use: 'Swing, ragtime blues and jump blues.',
-      source: SOURCES.commonPractice,
-      bars: `| I7 | IV7 | I7 | % |
-           | IV7 | #ivdim7 | I7 | % |
-           | V7 | IV7 | I7 | V7 |`,
-    },
-    {
-      id: 'slow-ninths',
-      name: 'Slow twelve-bar in ninths',
-      description: 'The quick change in ninth chords, with I–IV–I–V in the last two bars.',
-      use: 'Slow blues in twelve-eight.',
-      source: SOURCES.commonPractice,
-      metre: '12/8',
-      feel: 'slow-12/8',
-      bars: `| I9 | IV9 | I9 | % |
-           | IV9 | % | I9 | % |
-           | V9 | IV9 | I9 IV9 | I9 V9 |`,
-    },
+    [
+      'basic',
+      'Basic twelve-bar',
+      'Four bars of I, two of IV, two of I, then V, IV, I and V to turn around.',
+      'Shuffles and most blues called without further word.',
+      `${TWELVE_BAR}; V in bar 12: ${COMMON_PRACTICE}`,
+      '| I7 | % | % | % || IV7 | % | I7 | % || V7 | IV7 | I7 | V7 |',
+    ],
+    [
+      'quick-change',
+      'Quick-change twelve-bar',
+      'The basic twelve bars with IV already in bar 2.',
+      'Slow blues and most band arrangements.',
+      `${TWELVE_BAR}; bars 10 and 12: ${COMMON_PRACTICE}`,
+      '| I7 | IV7 | I7 | % || IV7 | % | I7 | % || V7 | IV7 | I7 | V7 |',
+    ],
+    [
+      'basic-tonic-ending',
+      'Basic twelve-bar, V–IV–I–I',
+      'The basic twelve bars without a turnaround: bars 11 and 12 stay on I.',
+      'Shuffles; the last chorus of the basic form.',
+      TWELVE_BAR,
+      '| I7 | % | % | % || IV7 | % | I7 | % || V7 | IV7 | I7 | % |',
+    ],
+    [
+      'basic-two-bars-of-v',
+      'Basic twelve-bar, V–V–I–I',
+      'The older form: V is held for bars 9 and 10.',
+      'Early blues, country blues and boogie.',
+      TWELVE_BAR,
+      '| I7 | % | % | % || IV7 | % | I7 | % || V7 | % | I7 | % |',
+    ],
+    [
+      'basic-two-bars-of-v-turnaround',
+      'Basic twelve-bar, V–V–I–V',
+      'The older form, with V in bar 12 to turn around.',
+      'Boogie and early rock and roll.',
+      `${TWELVE_BAR}; V in bar 12: ${COMMON_PRACTICE}`,
+      '| I7 | % | % | % || IV7 | % | I7 | % || V7 | % | I7 | V7 |',
+    ],
+    [
+      'quick-change-tonic-ending',
+      'Quick-change twelve-bar, V–IV–I–I',
+      'The quick change without a turnaround.',
+      'The last chorus of the quick-change form.',
+      COMMON_PRACTICE,
+      '| I7 | IV7 | I7 | % || IV7 | % | I7 | % || V7 | IV7 | I7 | % |',
+    ],
+    [
+      'quick-change-two-bars-of-v',
+      'Quick-change twelve-bar, V–V–I–I',
+      'The quick change with V held for bars 9 and 10.',
+      'Early blues and swing.',
+      TWELVE_BAR,
+      '| I7 | IV7 | I7 | % || IV7 | % | I7 | % || V7 | % | I7 | % |',
+    ],
+    [
+      'quick-change-two-bars-of-v-turnaround',
+      'Quick-change twelve-bar, V–V–I–V',
+      'The quick change with V held for bars 9 and 10 and again in bar 12.',
+      'Jump blues.',
+      COMMON_PRACTICE,
+      '| I7 | IV7 | I7 | % || IV7 | % | I7 | % || V7 | % | I7 | V7 |',
+    ],
+    [
+      'rock',
+      'Rock twelve-bar',
+      'Triads, with sevenths in bars 4, 6, 8, 9 and 11; both last bars on I.',
+      'Rock and roll.',
+      COMMON_PRACTICE,
+      '| I | % | % | I7 || IV | IV7 | I | I7 || V7 | IV | I7 | I |',
+      { feel: 'straight' },
+    ],
+    [
+      'quick-change-late-sevenths',
+      'Quick-change twelve-bar, late sevenths',
+      'Plain chords with the quick change; a seventh is added just before each move.',
+      'Rhythm and blues, and songs at the piano.',
+      TWELVE_BAR,
+      '| I | IV | I | I7 || IV | IV7 | I | I7 || V | IV | I | V7 |',
+    ],
+    [
+      'flat-six-cadence',
+      'Twelve-bar, V–♭VI–V',
+      'The quick change with ♭VI between two chords of V in bars 9 and 10.',
+      'Slow blues and soul blues.',
+      MEMORY,
+      '| I7 | IV7 | I7 | % || IV7 | % | I7 | % || V7 | bVI7 V7 | I7 | V7 |',
+    ],
+    [
+      'diminished',
+      'Twelve-bar with a diminished passing chord',
+      'The quick change with ♯IV diminished in bar 6, between IV and I.',
+      'Swing, ragtime blues and jump blues.',
+      COMMON_PRACTICE,
+      '| I7 | IV7 | I7 | % || IV7 | #ivdim7 | I7 | % || V7 | IV7 | I7 | V7 |',
+    ],
+    [
+      'slow-ninths',
+      'Slow twelve-bar in ninths',
+      'The quick change in ninth chords, with I–IV–I–V in the last two bars.',
+      'Slow blues in twelve-eight.',
+      COMMON_PRACTICE,
+      '| I9 | IV9 | I9 | % || IV9 | % | I9 | % || V9 | IV9 | I9 IV9 | I9 V9 |',
+      { metre: '12/8', feel: 'slow-12/8' },
+    ],
   ] as const satisfies readonly FormRow[])();

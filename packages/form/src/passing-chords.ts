@@ -8,7 +8,7 @@ const ONE = 1;
 const TWO = 2;
 const FOUR = 4;
 const FIVE = 5;
-const PASSING = barOf('#ivdim7');
+const PASSING = /* @__PURE__ */ barOf('#ivdim7');
 
 /**
  * The form with ♯IV diminished in the second of two bars of IV that lead to I: bar 6 of twelve.

@@ -9,7 +9,7 @@ export interface ChordColours {
   readonly altersNinth: boolean;
 }
 
-const C_MAJOR = parseKey('C');
+const C_MAJOR = /* @__PURE__ */ parseKey('C');
 const LETTERS = ['I', 'II', 'III', 'IV', 'V', 'VI', 'VII'] as const;
 const SIGNS = new Map([
   [-1, 'b'],

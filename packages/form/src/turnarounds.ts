@@ -1,5 +1,5 @@
 import { type ClosingBars, type ClosingRow, closeForm, readClosingRows } from './closing-bars.js';
-import { SOURCES } from './sources.js';
+import { COMMON_PRACTICE, EIGHT_BAR, MAGAZINE, MEMORY, TWELVE_BAR_JAZZ } from './sources.js';
 import { type FormLike, toForm } from './to-form.js';
 import type { Form } from './types.js';
 
@@ -8,127 +8,127 @@ const ROWS = /* @__PURE__ */ (() =>
     {
       id: 'five',
       name: 'V in the last bar',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| I7 | V7 |',
     },
     {
       id: 'late-five',
       name: 'V on the last beat',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| I7 | I7 / / V7 |',
     },
     {
       id: 'one-four-one-five',
       name: 'I–IV–I–V in half bars',
-      source: SOURCES.eightBar,
+      source: EIGHT_BAR,
       bars: '| I7 IV7 | I7 V7 |',
     },
     {
       id: 'four-diminished',
       name: 'I–IV–♯IV diminished–I–V',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| I7 / IV7 #ivdim7 | I7 V7 |',
     },
     {
       id: 'minor-four',
       name: 'I–I7–IV–iv, a beat each, then I–V',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| I I7 IV iv | I V7 |',
     },
     {
       id: 'flat-six-five',
       name: '♭VI–V in the last bar',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| I7 | bVI7 V7 |',
     },
     {
       id: 'two-five',
       name: 'ii–V in the last bar',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| I7 | ii7 V7 |',
     },
     {
       id: 'one-six-two-five',
       name: 'I–VI–ii–V in half bars',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| I7 VI7 | ii7 V7 |',
     },
     {
       id: 'one-six-two-five-dominants',
       name: 'I–VI–II–V, all dominant',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| I7 VI7 | II7 V7 |',
     },
     {
       id: 'three-six-two-five',
       name: 'iii–VI–ii–V in half bars',
-      source: SOURCES.twelveBarJazz,
+      source: TWELVE_BAR_JAZZ,
       bars: '| iii7 VI7 | ii7 V7 |',
     },
     {
       id: 'rising-diminished',
       name: 'I–♯I diminished–ii–V',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| I7 #idim7 | ii7 V7 |',
     },
     {
       id: 'falling-diminished',
       name: 'I–♭III diminished–ii–V',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| I7 biiidim7 | ii7 V7 |',
     },
     {
       id: 'falling-dominants',
       name: 'I–♭III–II–♭II, all dominant',
-      source: SOURCES.twelveBarJazz,
+      source: TWELVE_BAR_JAZZ,
       bars: '| I7 bIII7 | II7 bII7 |',
     },
     {
       id: 'tritone',
       name: 'I–♭III–♭VI–♭II, all dominant',
-      source: SOURCES.memory,
+      source: MEMORY,
       bars: '| I7 bIII7 | bVI7 bII7 |',
     },
     {
       id: 'minor-five',
       name: 'V in the last bar, minor',
       mode: 'minor',
-      source: SOURCES.magazine,
+      source: MAGAZINE,
       bars: '| i7 | V7 |',
     },
     {
       id: 'minor-one-four-one-five',
       name: 'i–iv–i–V in half bars',
       mode: 'minor',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| i7 iv7 | i7 V7 |',
     },
     {
       id: 'minor-flat-six-five',
       name: '♭VI–V in the last bar, minor',
       mode: 'minor',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| i7 | bVI7 V7 |',
     },
     {
       id: 'minor-two-five',
       name: 'ii half-diminished–V in the last bar',
       mode: 'minor',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| i7 | iim7b5 V7 |',
     },
     {
       id: 'minor-one-six-two-five',
       name: 'i–♭VI–ii half-diminished–V in half bars',
       mode: 'minor',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| i7 bVI7 | iim7b5 V7 |',
     },
     {
       id: 'minor-descent',
       name: 'i–♭VII–♭VI–V in half bars',
       mode: 'minor',
-      source: SOURCES.commonPractice,
+      source: COMMON_PRACTICE,
       bars: '| i bVII | bVI V7 |',
     },
   ] as const satisfies readonly ClosingRow[])();
@@ -146,7 +146,7 @@ export type TurnaroundId = (typeof ROWS)[number]['id'];
  * TURNAROUNDS.filter(({ mode }) => mode === 'minor')[0]?.id; // => 'minor-five'
  * ```
  */
-export const TURNAROUNDS: readonly ClosingBars[] = readClosingRows(ROWS);
+export const TURNAROUNDS: readonly ClosingBars[] = /* @__PURE__ */ readClosingRows(ROWS);
 
 /**
  * The form with a turnaround of the catalogue, of its own mode, for its last two bars.

@@ -1,9 +1,12 @@
 import type { Tuning } from './tuning.js';
 
-/** A tuning of the catalogue as it is written: reeds by name, C and first position where not told. */
-export interface CatalogueRow extends Pick<Tuning, 'id' | 'aliases' | 'name' | 'use' | 'source'> {
-  readonly label?: Tuning['label'];
-  readonly labelPosition?: Tuning['labelPosition'];
-  readonly blow: string;
-  readonly draw: string;
-}
+/** A tuning of the catalogue as it is written: reeds by name, from hole 1 up. */
+export type CatalogueRow = readonly [
+  id: string,
+  name: string,
+  use: string,
+  source: string,
+  blow: string,
+  draw: string,
+  more?: Partial<Pick<Tuning, 'aliases' | 'label' | 'labelPosition'>>,
+];

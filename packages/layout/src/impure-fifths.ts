@@ -15,7 +15,7 @@ export interface ImpureFifth {
 }
 
 /** A pure fifth, 3:2. */
-const PURE = ratioCents({ numerator: 3, denominator: 2 });
+const PURE = /* @__PURE__ */ ratioCents({ numerator: 3, denominator: 2 });
 /** Holes that a chord reaches over. Common practice, no source. */
 const REACH = 3;
 /** A fifth this far off sounds wrong in any style; equal temperament's is 2 off. Design choice, no source. */

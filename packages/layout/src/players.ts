@@ -18,7 +18,7 @@ const OVERBENDS: readonly PlayerSkill[] = [
 ];
 
 /** The players that the levels are short words for. */
-export const PLAYERS: Readonly<Record<TechniqueLevel, Player>> = deepFreeze({
+export const PLAYERS: Readonly<Record<TechniqueLevel, Player>> = /* @__PURE__ */ deepFreeze({
   natural: playerOf('natural', 'Unbent notes', NATURAL),
   bends: playerOf('bends', 'Unbent notes and bends', BENDS),
   overbends: playerOf('overbends', 'Unbent notes, bends and overbends', OVERBENDS),

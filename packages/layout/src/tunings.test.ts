@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { CatalogueRow } from './catalogue-row.js';
 import {
   editTuning,
   makeHarp,
@@ -14,11 +15,17 @@ const failure = (details: object) =>
   expect.objectContaining({ code: 'TUNING_INVALID', ...details });
 
 describe('TUNINGS', () => {
-  it.each([...TUNING_ROWS])('reads $id as makeTuning does, frozen', (row) => {
-    const read = tuningById(row.id);
-    expect(read).toEqual(makeTuning(row));
-    for (const part of [read, read.holes, ...read.holes]) expect(Object.isFrozen(part)).toBe(true);
-  });
+  const rows: readonly CatalogueRow[] = TUNING_ROWS;
+  it.each(rows.map((row) => ({ id: row[0], row })))(
+    'reads $id as makeTuning does, frozen',
+    ({ row }) => {
+      const [id, name, use, source, blow, draw, more] = row;
+      const read = tuningById(id);
+      expect(read).toEqual(makeTuning({ id, name, use, source, blow, draw, ...more }));
+      for (const part of [read, read.holes, ...read.holes])
+        expect(Object.isFrozen(part)).toBe(true);
+    },
+  );
 
   it('holds at least 24 tunings, each with an id, a name and rows of its own', () => {
     expect(TUNINGS.length).toBeGreaterThanOrEqual(24);

@@ -4,7 +4,7 @@ import type { Tuning } from './tuning.js';
 import { TUNING_ROWS } from './tuning-rows.js';
 
 /** Id of a tuning in the catalogue. */
-export type TuningId = (typeof TUNING_ROWS)[number]['id'];
+export type TuningId = (typeof TUNING_ROWS)[number][0];
 
 /** Id of a tuning as a user may write it: an editor completes those of the catalogue. */
 export type TuningName = TuningId | (string & Record<never, never>);
@@ -14,7 +14,8 @@ export const TUNINGS: readonly Tuning[] = /* @__PURE__ */ (() =>
   Object.freeze(TUNING_ROWS.map(readRow)))();
 
 function readRow(row: CatalogueRow): Tuning {
-  const { id, aliases, name, use, source, label = 'C', labelPosition = 1, blow, draw } = row;
+  const [id, name, use, source, blow, draw, more] = row;
+  const { aliases, label = 'C', labelPosition = 1 } = more ?? {};
   const others = aliases === undefined ? {} : { aliases: Object.freeze(aliases) };
   const holes = readPlainReeds(blow, draw);
   return Object.freeze({ id, ...others, name, use, source, label, labelPosition, holes });

@@ -1,3 +1,5 @@
+import fc from 'fast-check';
+import { distance } from 'fastest-levenshtein';
 import { describe, expect, test } from 'vitest';
 import { nearestOf } from './nearest.js';
 
@@ -29,5 +31,21 @@ describe('nearestOf', () => {
 
   test('has nothing to say without choices', () => {
     expect(nearestOf('a', [])).toBeUndefined();
+  });
+
+  test('counts edits as the package fastest-levenshtein does', () => {
+    const word = fc.string({ unit: fc.constantFrom(...'abcd'), minLength: 1, maxLength: 8 });
+    fc.assert(
+      fc.property(word, fc.array(word, { minLength: 1, maxLength: 6 }), (wanted, choices) => {
+        const edits = choices.map((choice) => distance(wanted, choice));
+        const isNear = (choice: string, at: number): boolean =>
+          (edits[at] ?? 0) <= Math.max(wanted.length, choice.length) / 2;
+        const near = edits.filter((_, at) => isNear(choices[at] ?? '', at));
+        const nearest = choices.find(
+          (choice, at) => isNear(choice, at) && edits[at] === Math.min(...near),
+        );
+        expect(nearestOf(wanted, choices)).toBe(nearest);
+      }),
+    );
   });
 });

@@ -6,7 +6,7 @@ import type { Position, PositionNumber } from './position.js';
  * list, July 1994. Modes: the same article, and a letter of March 2012. `Straight harp` and `cross harp`: Wikibooks,
  * "Harmonica/Positions"; `slant harp`: common practice.
  */
-export const POSITIONS: readonly Position[] = deepFreeze([
+export const POSITIONS: readonly Position[] = /* @__PURE__ */ deepFreeze([
   { number: 1, ordinal: '1st', tradeName: 'straight harp', semitones: 0, mode: 'ionian' },
   { number: 2, ordinal: '2nd', tradeName: 'cross harp', semitones: 7, mode: 'mixolydian' },
   { number: 3, ordinal: '3rd', tradeName: 'slant harp', semitones: 2, mode: 'dorian' },

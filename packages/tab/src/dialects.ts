@@ -22,7 +22,7 @@ const NOTHING = { blow: '', draw: '' } as const;
  * The families of printed tablature that are read and written. All are common practice in method
  * books, no single source; no sign for an overbend is universal.
  */
-export const TAB_DIALECTS = deepFreeze({
+export const TAB_DIALECTS = /* @__PURE__ */ deepFreeze({
   'plus-minus': {
     id: 'plus-minus',
     description: "+4 blow, -4 draw, an apostrophe a semitone of bend, o for an overbend: -3'' +6o",

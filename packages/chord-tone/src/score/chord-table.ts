@@ -38,16 +38,16 @@ export interface CompiledChord extends ChordTable {
   readonly chord: Chord;
 }
 
-const PITCH_CLASSES = SCALE_DEGREES.map((_, pitchClass) => pitchClass);
+const PITCH_CLASSES = /* @__PURE__ */ SCALE_DEGREES.map((_, pitchClass) => pitchClass);
 
 /** The table of the times at which no chord sounds. */
-export const SILENCE: ChordTable = {
+export const SILENCE: ChordTable = /* @__PURE__ */ (() => ({
   chord: null,
   root: -1,
   resting: PITCH_CLASSES.map((): NoteClass => 'unjudged'),
   tone: PITCH_CLASSES.map(() => -1),
   blue: PITCH_CLASSES.map(() => false),
-};
+}))();
 
 /** Compiles a chord in a key and style. */
 export function compileChord(chord: Chord, key: Key, style: PlayingStyle): CompiledChord {

@@ -25,7 +25,7 @@ export interface PieceFormat {
 }
 
 /** The formats of whole pieces. */
-export const PIECE_FORMATS = deepFreeze({
+export const PIECE_FORMATS = /* @__PURE__ */ deepFreeze({
   line: {
     id: 'line',
     description: 'a line as JSON',

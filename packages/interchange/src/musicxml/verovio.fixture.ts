@@ -1,5 +1,6 @@
 import { createRequire } from 'node:module';
-import { childrenOf, readXml, type XmlElement } from './xml-tree.js';
+import { readXml } from './read-xml.js';
+import { childrenOf, type XmlElement } from './xml-tree.js';
 
 // The package is CommonJS without a name that Node's ESM loader can find.
 const { Midi } = createRequire(import.meta.url)('@tonejs/midi') as typeof import('@tonejs/midi');

@@ -162,7 +162,7 @@ function headOf(
   return [attributes, ...opening, ...(hasSound ? [element('sound', swing, sound)] : [])];
 }
 
-const SWING = element('swing', [
+const SWING = /* @__PURE__ */ element('swing', [
   element('first', '2'),
   element('second', '1'),
   element('swing-type', 'eighth'),

@@ -22,7 +22,7 @@ const TYPES = [
 /** Of a half note: three in the time of a whole bar. */
 const LONGEST_TRIPLET = 1280;
 
-const VALUES: readonly NoteValue[] = TYPES.flatMap(([type, ticks]) => [
+const VALUES: readonly NoteValue[] = /* @__PURE__ */ TYPES.flatMap(([type, ticks]) => [
   { type, ticks, dots: 0, triplet: false },
   { type, ticks: ticks * 1.5, dots: 1, triplet: false },
   { type, ticks: ticks * 1.75, dots: 2, triplet: false },

@@ -13,7 +13,7 @@ const FONT = "Verdana, 'DejaVu Sans', 'Liberation Sans', Arial, sans-serif";
  * The themes as data. The chords on I, IV and V are green, violet and amber, which the common
  * colour blindnesses keep apart by lightness, and each has a shape of its own beside the colour.
  */
-export const THEMES: Readonly<Record<ThemeId, Theme>> = deepFreeze({
+export const THEMES: Readonly<Record<ThemeId, Theme>> = /* @__PURE__ */ deepFreeze({
   screen: {
     id: 'screen',
     paper: '#fffdf8',
