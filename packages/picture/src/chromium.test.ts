@@ -205,6 +205,8 @@ describe.skipIf(REASON !== '')(`pictures in Chromium${REASON}`, () => {
       wide: document.documentElement.scrollWidth,
       smallest: Math.min(
         ...[...document.querySelectorAll('svg')].map((svg) => {
+          // Of each picture only the narrow one is shown.
+          if (svg.getBoundingClientRect().width === 0) return 100;
           const scale = svg.getBoundingClientRect().width / svg.viewBox.baseVal.width;
           return Math.min(
             ...[...svg.querySelectorAll('text')].map(
@@ -215,7 +217,8 @@ describe.skipIf(REASON !== '')(`pictures in Chromium${REASON}`, () => {
       ),
     }));
     expect(wide).toBeLessThanOrEqual(320);
-    expect(smallest).toBeGreaterThanOrEqual(7);
+    // As the browser lays them out: no text smaller than 10 px.
+    expect(smallest).toBeGreaterThanOrEqual(9.99);
   });
 
   test.each(['A4', 'Letter'] as const)(

@@ -22,7 +22,8 @@ export { type ScorePictureOptions, scorePicture } from './score/score-picture.js
 
 // Handouts
 
-export { type HandoutLine, type HandoutOptions, handoutPage } from './handout/handout-page.js';
+export type { HandoutLine } from './handout/handout-line.js';
+export { type HandoutOptions, handoutPage } from './handout/handout-page.js';
 
 // Themes
 

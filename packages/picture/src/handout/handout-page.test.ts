@@ -27,7 +27,9 @@ describe('handoutPage', () => {
       'Chords',
       'Take care',
     ]);
-    expect(html.match(/<svg /gu)).toHaveLength(1 + 3 + 3);
+    // The chart, a harp for each chord, and three rows of the line: for paper and for a telephone.
+    expect(html.match(/<figure class="wide"><svg /gu)).toHaveLength(1 + 3 + 3);
+    expect(html.match(/<figure class="narrow"><svg /gu)).toHaveLength(1 + 3 + 3);
     expect(html.match(/dizzy/gu)).toHaveLength(1);
   });
 

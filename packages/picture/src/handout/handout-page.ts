@@ -1,28 +1,19 @@
 import type { Chart } from '@reedplate/form';
 import { type Harp, type HarpLike, harpName, type PlayerLike, toHarp } from '@reedplate/layout';
-import { barBeatAt, type Line } from '@reedplate/line';
+import { barBeatAt } from '@reedplate/line';
 import { type Chord, type OptionNames, requireOptions } from '@reedplate/pitch';
 import { positionByNumber, positionOf } from '@reedplate/position';
+import { chartTitle } from '../chart/chart-in-words.js';
 import { chartPicture } from '../chart/chart-picture.js';
 import { harpPicture } from '../harp/harp-picture.js';
-import type { LineSoundings } from '../line/line-notes.js';
 import { linePicture } from '../line/line-picture.js';
-import type { Picture } from '../picture.js';
+import type { BarRange } from '../require-bars.js';
 import { escapeText } from '../svg/node.js';
 import type { Theme } from '../theme/theme.js';
 import { type ThemeId, toTheme } from '../theme/themes.js';
+import { figure } from './figure.js';
+import { type HandoutLine, requireLines } from './handout-line.js';
 import { handoutStyle } from './handout-style.js';
-
-/** A line that a handout teaches. */
-export interface HandoutLine {
-  /** What it is called: `Roots`, `Turnaround`. */
-  readonly title: string;
-  readonly line: Line;
-  /** What sounds each event; default the easiest path. */
-  readonly soundings?: LineSoundings;
-  /** The line as staff notation, in SVG text; default none. */
-  readonly notation?: string;
-}
 
 /** What {@link handoutPage} puts on the page. */
 export interface HandoutOptions {
@@ -46,16 +37,10 @@ const HANDOUT_OPTIONS: OptionNames<HandoutOptions> = {
   mirrored: true,
 };
 
-const HANDOUT_LINE: OptionNames<HandoutLine> = {
-  title: true,
-  line: true,
-  soundings: true,
-  notation: true,
-};
-
 /**
  * A lesson as a page of HTML that stands alone and prints on A4 and Letter: the chart, the harp for
- * each of its chords, and lines to practise as tab over their beats, four bars a row.
+ * each of its chords, and lines to practise as tab over their beats, four bars a row. Each picture is there
+ * twice, as wide as paper and as narrow as a telephone; the style shows the one that there is room for.
  *
  * @param harp a harp, or its name
  * @throws ReedplateError `HARP_INVALID`, `LINE_EMPTY`, `OPTION_UNKNOWN`
@@ -67,7 +52,7 @@ const HANDOUT_LINE: OptionNames<HandoutLine> = {
  * const chart = makeChart('basic', 'G');
  * const html = handoutPage(chart, 'C', { title: 'Lesson 1' });
  * html.includes('<h1>Lesson 1</h1>'); // => true
- * html.match(/<svg /gu)?.length; // => 4
+ * html.match(/<figure class="wide">/gu)?.length; // => 4
  * handoutPage(chart, 'H'); // throws KEY_UNKNOWN
  * ```
  */
@@ -75,16 +60,13 @@ export function handoutPage(chart: Chart, harp: HarpLike, options: HandoutOption
   requireOptions(options, HANDOUT_OPTIONS, 'handoutPage');
   const subject = toHarp(harp);
   const theme = toTheme(options.theme ?? 'print');
-  const overview = chartPicture(chart, { harp: subject, theme });
-  const title = options.title ?? overview.title;
   const sections = [
-    section('The chart', [figure(overview)]),
+    section('The chart', [figure((width) => chartPicture(chart, { harp: subject, theme, width }))]),
     section('The chords on the harp', harpFigures(chart, subject, theme, options)),
-    ...(options.lines ?? []).map((line) =>
-      lineSection(requireOptions(line, HANDOUT_LINE, 'a line of a handout'), chart, subject, theme),
-    ),
-    section('Take care', [`<p>${CAUTION}</p>`]),
+    ...requireLines(options.lines ?? []).map((line) => lineSection(line, chart, subject, theme)),
+    section('Take care', [paragraph(CAUTION)]),
   ];
+  const title = options.title ?? chartTitle(chart, subject);
   return [
     '<!doctype html>',
     '<html lang="en">',
@@ -114,9 +96,8 @@ function section(title: string, content: readonly string[]): string {
   return `<section>\n<h2>${escapeText(title)}</h2>\n${content.join('\n')}\n</section>`;
 }
 
-/** A figure can be moved to by keyboard, since on a telephone it scrolls. */
-function figure({ svg }: Picture): string {
-  return `<figure tabindex="0">${svg}</figure>`;
+function paragraph(words: string): string {
+  return `<p>${escapeText(words)}</p>`;
 }
 
 function facts({ key, metre, feel, tempo }: Chart, harp: Harp): string {
@@ -144,9 +125,10 @@ function harpFigures(
 ): readonly string[] {
   const chords = new Map<string, Chord>();
   for (const { chord } of spans) if (chord !== null) chords.set(chord.symbol, chord);
-  return [...chords.values()].map((chord) =>
-    figure(harpPicture(harp, { chord, key, theme, level, mirrored, title: chord.symbol })),
-  );
+  return [...chords.values()].map((chord) => {
+    const shared = { chord, key, theme, level, mirrored, title: chord.symbol };
+    return figure((width) => harpPicture(harp, { ...shared, width }));
+  });
 }
 
 const BARS_A_ROW = 4;
@@ -154,26 +136,32 @@ const BARS_A_ROW = 4;
 /** Staff notation comes without words; the tab below it says the same. */
 function staffOf(title: string, notation: string): string {
   const label = escapeText(`${title} as staff notation`);
-  return `<div class="staff" role="img" aria-label="${label}">${notation}</div>`;
+  const staff = `<div class="staff" role="img" aria-label="${label}">${notation}</div>`;
+  return `<figure tabindex="0">${staff}</figure>`;
 }
 
 /** A line as pictures of four bars each, so that a page can break between them. */
 function lineSection(
-  { title, line, soundings, notation }: HandoutLine,
+  { title, line, soundings, notation, words = [], chart: own }: HandoutLine,
   chart: Chart,
   harp: Harp,
   theme: Theme,
 ): string {
   const bars = [...new Set(line.notes.map(({ start }) => barBeatAt(start, line).bar))];
-  const rows = new Set(bars.map((bar) => Math.floor((Math.max(1, bar) - 1) / BARS_A_ROW)));
-  const shared = { chart, theme, ...(soundings === undefined ? {} : { soundings }) };
-  const pictures = [...rows].map((row) => {
-    const first = row * BARS_A_ROW + 1;
-    const range = [row === 0 ? 0 : first, first + BARS_A_ROW - 1] as const;
-    const named = `${title}, bars ${first} to ${range[1]}`;
-    return figure(linePicture(line, harp, { ...shared, bars: range, title: named }));
+  const rowOf = (bar: number): number => Math.floor((Math.max(1, bar) - 1) / BARS_A_ROW);
+  const shared = { chart: own ?? chart, theme, ...(soundings === undefined ? {} : { soundings }) };
+  const pictures = [...new Set(bars.map(rowOf))].map((row) => {
+    const here = bars.filter((bar) => rowOf(bar) === row);
+    const range = [Math.min(...here), Math.max(...here)] as const;
+    const named = { ...shared, bars: range, title: `${title}, ${barsInWords(range)}` };
+    return figure((width) => linePicture(line, harp, { ...named, width }));
   });
-  const staff =
-    notation === undefined ? [] : [`<figure tabindex="0">${staffOf(title, notation)}</figure>`];
-  return section(title, [...staff, ...pictures]);
+  const staff = notation === undefined ? [] : [staffOf(title, notation)];
+  return section(title, [...words.map(paragraph), ...staff, ...pictures]);
+}
+
+/** A pickup belongs to the bar after it. */
+function barsInWords([first, last]: BarRange): string {
+  const from = Math.max(1, first);
+  return last <= from ? `bar ${from}` : `bars ${from} to ${last}`;
 }

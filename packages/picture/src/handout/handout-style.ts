@@ -18,10 +18,13 @@ dt { color: ${faint}; font-size: 0.85em; }
 dd { margin: 0; font-weight: bold; }
 figure { margin: 0.4em 0; break-inside: avoid; }
 svg { display: block; width: 100%; height: auto; }
+.narrow { display: none; }
 @media screen and (max-width: 540px) {
   main { padding: 8px; }
+  .wide { display: none; }
+  .narrow { display: block; }
   figure { overflow-x: auto; }
-  svg { min-width: 500px; }
+  figure[tabindex] svg { min-width: 680px; }
 }
 /* Staff notation is black, whatever the theme. */
 .staff { background: #ffffff; }

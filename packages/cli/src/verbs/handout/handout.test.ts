@@ -26,7 +26,8 @@ describe('reedplate handout', () => {
     expect(out).toBe('wrote lesson.html: open it and print it\n');
     const headings = [...html.matchAll(/<h2>([^<]*)<\/h2>/gu)].map(([, name]) => name);
     expect(headings).toEqual([
-      ...['The chart', 'The chords on the harp', 'Roots', 'Chords', 'Take care'],
+      ...['The chart', 'The chords on the harp', 'Roots', 'Chords'],
+      ...['A riff through the form: low seat', 'The turnaround: turn five', 'Take care'],
     ]);
     expect(html).toContain('<dt>Tempo</dt><dd>96 beats a minute</dd>');
     expect(html).toContain('>(-2-3-4-5)</text>');
@@ -51,7 +52,7 @@ describe('reedplate handout', () => {
   });
 
   test('reedplate handout draws staff notation with Verovio, each note and no id twice', async () => {
-    const { code, html } = await write('--kinds', 'roots,arpeggios');
+    const { code, html } = await write('--kinds', 'roots,arpeggios', '--no-phrases');
     expect(code).toBe(0);
     expect(html).toContain('aria-label="Roots as staff notation"');
     expect(html).toContain('aria-label="Arpeggios as staff notation"');
@@ -59,6 +60,35 @@ describe('reedplate handout', () => {
     expect(html.match(/class="note"/gu)).toHaveLength(60);
     const ids = [...html.matchAll(/ id="([^"]+)"/gu)].map(([, id]) => id);
     expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  test('reedplate handout has the phrases asked for, each over its bar', async () => {
+    const { code, html } = await write('--no-staff', '--phrases', 'stair@5,turn-five@11');
+    expect(code).toBe(0);
+    const headings = [...html.matchAll(/<h2>([^<]*)<\/h2>/gu)].map(([, name]) => name);
+    expect(headings.slice(4, -1)).toEqual([
+      expect.stringMatching(/^Stair/u),
+      expect.stringMatching(/^Turn five/u),
+    ]);
+    const titles = [...html.matchAll(/<title id="[^"]*">([^<]*)<\/title>/gu)].map(
+      ([, name]) => name,
+    );
+    expect(titles).toContain('Stair, bar 5');
+    expect(titles).toContain('Turn five, bars 11 to 12');
+    expect(html).toMatch(/<p>It trains [^<]+\.<\/p>/u);
+  });
+
+  test('reedplate handout --no-phrases leaves riff and turnaround out', async () => {
+    const { html } = await write('--no-staff', '--no-phrases');
+    expect(html).not.toContain('turnaround:');
+    expect(html.match(/dizzy/gu)).toHaveLength(1);
+  });
+
+  test('reedplate handout puts a riff and a turnaround on every position that has one', async () => {
+    for (const harp of ['C', 'G', 'F']) {
+      const { html } = await write('--no-staff', '--harp', harp);
+      expect(html).toContain('<h2>The turnaround: ');
+    }
   });
 
   test('reedplate handout - writes the page alone to standard output', async () => {
@@ -77,6 +107,11 @@ describe('reedplate handout', () => {
     [['--level', 'expert'], /expert/u],
     [['--tempo', 'fast'], /felt beats a minute/u],
     [['--form', 'none'], /none/u],
+    [['--phrases', 'stiar'], /stair/u],
+    [['--phrases', 'stair@0'], /a bar/u],
+    [['--phrases', 'stair@x'], /a bar/u],
+    [['--phrases', 'stair@5@6'], /stair/u],
+    [['--phrases', ' , '], /one word/u],
   ])('reedplate handout %j says in one line what is wrong', async (words, message) => {
     const { code, out, err, html } = await write('--no-staff', ...words);
     expect([code, out, html]).toEqual([2, '', '']);

@@ -1,3 +1,5 @@
+import type { Chart } from '@reedplate/form';
+import type { Harp } from '@reedplate/layout';
 import { type HandoutLine, handoutPage, THEME_IDS, type ThemeId } from '@reedplate/picture';
 import { PRACTICE_KINDS, type PracticeKind, practiceLine } from '@reedplate/practice';
 import type { Command } from 'commander';
@@ -9,10 +11,12 @@ import { readList } from '../../shared/read-words.js';
 import { sayHarp } from '../../shared/say-harp.js';
 import { readTempoOption, type TempoWords, withTempoOption } from '../../shared/tempo-option.js';
 import type { Terminal } from '../../terminal.js';
+import { phraseLines } from './phrase-lines.js';
 import { findStaffDrawer, type StaffDrawer } from './staff-drawer.js';
 
 interface HandoutWords extends ChartWords, HarpWords, LevelWords, TempoWords {
   readonly kinds: string;
+  readonly phrases?: string | false;
   readonly theme: string;
   readonly title?: string;
   readonly mirrored: boolean;
@@ -28,6 +32,11 @@ export function setUpHandout(verb: Command, terminal: Terminal): void {
       `lines to practise, apart by commas: ${PRACTICE_KINDS.join(', ')}`,
       'roots,chords',
     )
+    .option(
+      '--phrases <phrases>',
+      'phrases by id, apart by commas, each over a bar: stair@5; without it a riff and a turnaround that fit',
+    )
+    .option('--no-phrases', 'leave phrases out')
     .option('--title <title>', 'title of the lesson; without it the form, its key and the harp')
     .option('--theme <theme>', `how it looks: ${THEME_IDS.join(', ')}`, 'print')
     .option('--mirrored', 'draw harps with hole 1 at the right', false)
@@ -50,23 +59,37 @@ async function writeHandout(
   terminal: Terminal,
   draw: StaffDrawer | undefined,
 ): Promise<string> {
-  const { writeMusicXml, tabLyrics } = await import('@reedplate/interchange');
   const chart = readChart(words, terminal, readTempoOption(words));
   const harp = readHarp(words, terminal);
   const level = readLevel(words, terminal);
-  const lines = readList(words.kinds).map((kind): HandoutLine => {
+  const practice = readList(words.kinds).map((kind): HandoutLine => {
     const { line, steps } = practiceLine(chart, harp, { kind: kind as PracticeKind, level });
     const title = kind.charAt(0).toUpperCase() + kind.slice(1).replaceAll('-', ' ');
-    const soundings = steps.map((step) => step.soundings);
-    if (draw === undefined) return { title, line, soundings };
-    const sheet = { line, chart, key: chart.key };
-    const score = { title, remark: sayHarp(harp), words: tabLyrics(line, harp, { soundings }) };
-    return { title, line, soundings, notation: draw(writeMusicXml(sheet, score)) };
+    return { title, line, soundings: steps.map(({ soundings }) => soundings) };
   });
+  const phrases = phraseLines(words.phrases, { chart, harp, level });
+  const lines = [...practice, ...phrases];
   return handoutPage(chart, harp, {
-    lines,
+    lines: draw === undefined ? lines : await withNotation(lines, chart, harp, draw),
     theme: words.theme as ThemeId,
     mirrored: words.mirrored,
+    level,
     ...(words.title === undefined ? {} : { title: words.title }),
+  });
+}
+
+/** Each line with its staff notation. */
+async function withNotation(
+  lines: readonly HandoutLine[],
+  chart: Chart,
+  harp: Harp,
+  draw: StaffDrawer,
+): Promise<readonly HandoutLine[]> {
+  const { writeMusicXml, tabLyrics } = await import('@reedplate/interchange');
+  return lines.map((each) => {
+    const { title, line, soundings = [], chart: own = chart } = each;
+    const sheet = { line, chart: own, key: own.key };
+    const score = { title, remark: sayHarp(harp), words: tabLyrics(line, harp, { soundings }) };
+    return { ...each, notation: draw(writeMusicXml(sheet, score)) };
   });
 }

@@ -87,7 +87,12 @@ function harpOptions(harp: string | undefined, words: LessonWords, terminal: Ter
 function filesOf(lesson: Lesson): ReadonlyMap<string, Uint8Array> {
   const { chart, harp, title, steps } = lesson;
   const text = (content: string): Uint8Array => new TextEncoder().encode(content);
-  const lines = steps.map(({ title: name, line, soundings }) => ({ title: name, line, soundings }));
+  const lines = steps.map((step) => ({
+    title: step.title,
+    line: step.line,
+    soundings: step.soundings,
+    words: [step.words, ...step.remarks],
+  }));
   const [tempo = 80] = steps[0]?.tempos ?? [];
   const files = new Map<string, Uint8Array>([
     ['handout.html', text(handoutPage(chart, harp, { title, lines }))],
