@@ -1,10 +1,14 @@
 /**
- * Goes through every practice line there is, 12 keys by all forms, kinds and levels, on the standard tuning
- * in second position, and every kind and level on every other tuning in G; writes each as tab, ABC and
- * MusicXML, and has every word of tab checked from its letters alone. `docs/sheets.md` holds the result.
+ * Goes through every practice line there is in second position: keys by tunings by all forms, kinds and
+ * levels; writes each as tab, ABC and MusicXML, and has every word of tab checked from its letters alone.
+ * `docs/sheets.md` holds the result.
+ *
+ *     npx tsx --tsconfig tsconfig.json scripts/playable-files.ts            the standard tuning, in 12 keys
+ *     npx tsx --tsconfig tsconfig.json scripts/playable-files.ts others G   all other tunings, in one key
+ *     npx tsx --tsconfig tsconfig.json scripts/playable-files.ts dorian     one tuning, in 12 keys
  */
 import { FORMS } from '@reedplate/form';
-import { TECHNIQUE_LEVELS, TUNINGS, type TuningId } from '@reedplate/layout';
+import { TECHNIQUE_LEVELS, TUNINGS, tuningById } from '@reedplate/layout';
 import { TWELVE_KEYS } from '@reedplate/pitch';
 import { PRACTICE_KINDS } from '@reedplate/practice';
 import {
@@ -12,40 +16,53 @@ import {
   type PracticeCase,
 } from '../test/playable/complaints-of-practice.js';
 
-const TONICS = TWELVE_KEYS.map(({ tonic }) => tonic);
+/** What was found of some cases. */
+interface Counts {
+  lines: number;
+  none: number;
+  complaints: number;
+}
 
-/** The standard tuning in every key, every other one in G. */
-const PLACES: readonly Pick<PracticeCase, 'tonic' | 'tuning'>[] = [
-  ...TONICS.map((tonic) => ({ tonic, tuning: 'standard' as const })),
-  ...TUNINGS.filter(({ id }) => id !== 'standard').map(({ id }) => ({
-    tonic: 'G' as const,
-    tuning: id as TuningId,
-  })),
-];
-
-/** A word names one tuning, to go through that alone. */
-const [only] = process.argv.slice(2);
-const places = PLACES.filter(({ tuning }) => only === undefined || tuning === only);
-
-const CASES: readonly PracticeCase[] = FORMS.flatMap((form) =>
-  PRACTICE_KINDS.flatMap((kind) =>
-    TECHNIQUE_LEVELS.flatMap((level) => places.map((place) => ({ form, kind, level, ...place }))),
-  ),
+const [asked = 'standard', ...tonics] = process.argv.slice(2);
+const tunings =
+  asked === 'others' ? TUNINGS.filter(({ id }) => id !== 'standard') : [tuningById(asked)];
+const keys = TWELVE_KEYS.map(({ tonic }) => tonic).filter(
+  (tonic) => tonics.length === 0 || tonics.includes(tonic),
 );
 
-const counts = { lines: 0, none: 0, complaints: 0 };
-for (const asked of CASES) {
-  const found = complaintsOfPractice(asked);
-  if (found === 'none') counts.none += 1;
-  else counts.lines += 1;
-  for (const complaint of found === 'none' ? [] : found) {
-    counts.complaints += 1;
-    const { tonic, form, kind, level, tuning } = asked;
-    console.error(`${tonic} ${form.id} ${kind} ${level} ${tuning}: ${complaint}`);
+/** Every form, kind and level of a tuning in a key. */
+function casesOf({ tonic, tuning }: Pick<PracticeCase, 'tonic' | 'tuning'>) {
+  return FORMS.flatMap((form) =>
+    PRACTICE_KINDS.flatMap((kind) =>
+      TECHNIQUE_LEVELS.map((level): PracticeCase => ({ form, kind, level, tonic, tuning })),
+    ),
+  );
+}
+
+function check(cases: readonly PracticeCase[], counts: Counts): void {
+  for (const each of cases) {
+    const found = complaintsOfPractice(each);
+    if (found === 'none') counts.none += 1;
+    else counts.lines += 1;
+    for (const complaint of found === 'none' ? [] : found) {
+      counts.complaints += 1;
+      const { tonic, form, kind, level, tuning } = each;
+      console.error(`${tonic} ${form.id} ${kind} ${level} ${tuning}: ${complaint}`);
+    }
+  }
+}
+
+const all: Counts = { lines: 0, none: 0, complaints: 0 };
+for (const tonic of keys) {
+  for (const { id } of tunings) {
+    check(casesOf({ tonic, tuning: id as PracticeCase['tuning'] }), all);
+    console.log(
+      `to ${id} in ${tonic}: ${all.lines} lines, ${all.none} none, ${all.complaints} complaints`,
+    );
   }
 }
 console.log(
-  `${counts.lines} practice lines, each in three formats; ${counts.none} more that their harp does not ` +
-    `have; ${counts.complaints} words of tab that cannot be played or differ from the screen`,
+  `${all.lines} practice lines, each in three formats; ${all.none} more that their harp does not ` +
+    `have; ${all.complaints} words of tab that cannot be played or differ from the screen`,
 );
-process.exitCode = counts.complaints === 0 ? 0 : 1;
+process.exitCode = all.complaints === 0 ? 0 : 1;

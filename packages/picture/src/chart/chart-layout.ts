@@ -85,6 +85,27 @@ export interface SizesWanted {
 /** Room at each side of a chord's text. */
 export const SIDE = 6;
 
+/** What a sign of repetition takes of its bar, in widths of a line: the line and its dots. */
+const REPEAT_ROOM = 8.5;
+
+/** Lines grow with the text beside them. */
+export function lineWidth(small: number): number {
+  return Math.max(1.25, small / 12);
+}
+
+/** Signs of repetition within a bar. */
+export type RepeatSign = 'begin' | 'end';
+
+/** The signs of repetition that a bar of a section has. */
+export function signsOf(
+  { cells, times }: Pick<ChartSection, 'cells' | 'times'>,
+  at: number,
+): readonly RepeatSign[] {
+  if (times === 1) return [];
+  const ends: RepeatSign[] = at === cells.length - 1 ? ['end'] : [];
+  return at === 0 ? ['begin', ...ends] : ends;
+}
+
 /** The largest text in which every chord fits its part of its bar. */
 export function sizesOf(
   frame: Frame,
@@ -95,17 +116,15 @@ export function sizesOf(
   const { columns } = wanted;
   const cellWidth = (frame.right - frame.left) / columns;
   let { large, small } = wanted;
-  for (const { chords, isSame } of content.sections.flatMap(({ cells }) => cells)) {
-    if (isSame) continue;
-    for (const [at, chord] of chords.entries()) {
-      const width = ((chords[at + 1]?.share ?? 1) - chord.share) * cellWidth - SIDE * 1.5;
-      const [main, second] =
-        reader === 'student'
-          ? [chord.numeralText || chord.nameText, chord.nameText]
-          : [chord.nameText, chord.numeralText];
-      large = Math.min(large, sizeToFit([main], { width, wanted: large, weight: 'bold' }));
-      small = Math.min(small, sizeToFit([second, chord.holesText], { width, wanted: small }));
-    }
+  for (const { chord, share, isBeside } of content.sections.flatMap(chordParts)) {
+    const sides = isBeside ? 2 * REPEAT_ROOM * lineWidth(wanted.small) : SIDE * 1.5;
+    const width = share * cellWidth - sides;
+    const [main, second] =
+      reader === 'student'
+        ? [chord.numeralText || chord.nameText, chord.nameText]
+        : [chord.nameText, chord.numeralText];
+    large = Math.min(large, sizeToFit([main], { width, wanted: large, weight: 'bold' }));
+    small = Math.min(small, sizeToFit([second, chord.holesText], { width, wanted: small }));
   }
   const least = Math.min(large, small);
   if (least < SMALLEST_TEXT && columns > 1) {
@@ -113,4 +132,20 @@ export function sizesOf(
   }
   if (least >= SMALLEST_TEXT) return { columns, cellWidth, large, small };
   throw tooNarrow(frame.width, (frame.width * SMALLEST_TEXT) / least, 'a bar of this chart');
+}
+
+/** The chords of a section that are drawn, each with its share of a bar, and whether a repeat stands beside it. */
+function chordParts(section: ChartSection) {
+  return section.cells
+    .flatMap(({ chords, isSame }, at) => {
+      const signs = signsOf(section, at);
+      return chords.map((chord, index) => ({
+        chord,
+        share: isSame ? 0 : (chords[index + 1]?.share ?? 1) - chord.share,
+        isBeside:
+          (signs.includes('begin') && index === 0) ||
+          (signs.includes('end') && index === chords.length - 1),
+      }));
+    })
+    .filter(({ share }) => share > 0);
 }

@@ -11,7 +11,10 @@ import {
   type ChartReader,
   type ChartSection,
   type ChartSizes,
+  lineWidth,
+  type RepeatSign,
   SIDE,
+  signsOf,
 } from './chart-layout.js';
 
 /** The shape of each chord's step, beside its colour. */
@@ -65,7 +68,7 @@ function drawSection(section: ChartSection, top: number, look: ChartLook) {
     const row = section.cells.slice(first, first + columns);
     for (const [column, cell] of row.entries()) {
       const place = { x: frame.left + column * width, y, width, height };
-      nodes.push(...drawBar(cell, place, look));
+      nodes.push(...drawBar(cell, place, signsOf(section, first + column), look));
       nodes.push(...repeatSigns(section, first + column, place, look));
     }
     y += height + sizes.small * (hasMarksBelow(section, first + row.length - 1) ? 1.8 : 0.5);
@@ -86,17 +89,26 @@ interface Place {
   readonly height: number;
 }
 
-function drawBar(cell: ChartCell, place: Place, look: ChartLook): readonly SvgNode[] {
+function drawBar(
+  cell: ChartCell,
+  place: Place,
+  signs: readonly RepeatSign[],
+  look: ChartLook,
+): readonly SvgNode[] {
   const { theme } = look.frame;
+  const { small } = look.sizes;
+  // Mark and number stand clear of the thick line of a repeat.
+  const clear = (sign: RepeatSign): number =>
+    Math.max(SIDE, small * 0.3) + (signs.includes(sign) ? 3 * lineWidth(small) : 0);
   const chords = cell.chords.flatMap((chord, at) => {
     const from = place.x + chord.share * place.width;
     const to = place.x + (cell.chords[at + 1]?.share ?? 1) * place.width;
     const part = { ...place, x: from, width: to - from };
-    return cell.isSame ? drawSame(chord, part, theme) : drawChord(chord, part, look);
+    if (cell.isSame) return drawSame(chord, part, theme);
+    return drawChord(chord, part, at === 0 ? clear('begin') : SIDE, look);
   });
-  const { small } = look.sizes;
   const number = say(`${cell.number}`, {
-    x: place.x + place.width - SIDE,
+    x: place.x + place.width - clear('end'),
     y: place.y + small * 1.2,
     size: Math.max(10, small * 0.8),
     fill: theme.faint,
@@ -121,7 +133,12 @@ function drawSame({ numeral }: ChartChord, place: Place, theme: Theme): readonly
   ];
 }
 
-function drawChord(chord: ChartChord, place: Place, look: ChartLook): readonly SvgNode[] {
+function drawChord(
+  chord: ChartChord,
+  place: Place,
+  side: number,
+  look: ChartLook,
+): readonly SvgNode[] {
   const { theme } = look.frame;
   const { large, small } = look.sizes;
   const role = roleOf(chord.numeral);
@@ -138,7 +155,7 @@ function drawChord(chord: ChartChord, place: Place, look: ChartLook): readonly S
     ...(chord.numeral === null
       ? []
       : [
-          shape(ROLE_SHAPES[role], place.x + SIDE + mark, place.y + SIDE + mark, mark, {
+          shape(ROLE_SHAPES[role], place.x + side + mark, place.y + SIDE + mark, mark, {
             fill: role === 'other' ? 'none' : strong,
             stroke: strong,
             strokeWidth: 1.5,
@@ -162,10 +179,10 @@ function repeatSigns(section: ChartSection, at: number, place: Place, look: Char
   const { small } = look.sizes;
   const nodes: SvgNode[] = [];
   const unit = lineWidth(small);
-  const isLast = at === section.cells.length - 1;
+  const signs = signsOf(section, at);
   const below = place.y + place.height;
-  if (section.times > 1 && at === 0) nodes.push(...repeatBar(place.x, unit, place, theme.ink));
-  if (section.times > 1 && isLast) {
+  if (signs.includes('begin')) nodes.push(...repeatBar(place.x, unit, place, theme.ink));
+  if (signs.includes('end')) {
     nodes.push(...repeatBar(place.x + place.width, -unit, place, theme.ink));
     const end = { x: place.x + place.width, y: below + small * 1.25, size: small };
     nodes.push(
@@ -183,11 +200,6 @@ function repeatSigns(section: ChartSection, at: number, place: Place, look: Char
     nodes.push(say('turnaround', { ...start, fill: theme.faint }));
   }
   return nodes;
-}
-
-/** Lines grow with the text beside them. */
-function lineWidth(small: number): number {
-  return Math.max(1.25, small / 12);
 }
 
 /** A thick line and two dots; a negative unit looks back. */

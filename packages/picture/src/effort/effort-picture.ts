@@ -12,6 +12,7 @@ import { box, say } from '../svg/draw.js';
 import { type Frame, finishPicture, makeFrame } from '../svg/frame.js';
 import type { SvgNode } from '../svg/node.js';
 import { textWidth } from '../text/text-width.js';
+import type { Theme } from '../theme/theme.js';
 
 /** The terms of an effort in words. */
 const TERM_WORDS: Readonly<Record<EffortTerm, string>> = Object.freeze({
@@ -98,23 +99,46 @@ function drawColumns(frame: Frame, steps: readonly ExplainedStep[]) {
   const fitting = Math.floor((right - left) / (widest + 6));
   const inRow = Math.max(1, Math.min(steps.length, fitting));
   const slot = Math.min((right - left) / inRow, widest * 2.5);
-  const height = theme.textSize * 5;
-  const rowHeight = small * 1.4 + height + size * 1.9;
-  const nodes = steps.flatMap((step, at): readonly SvgNode[] => {
-    const x = left + (at % inRow) * slot;
-    const y = top + Math.floor(at / inRow) * rowHeight + small * 1.4;
-    const high = (step.effort / most) * height;
-    const middle = x + slot / 2;
-    const word = { x: middle, fill: theme.ink, anchor: 'middle' as const };
-    const { tint, strong } = theme.chords.other;
-    const place = { x: x + 2, y: y + height - high, width: slot - 4, height: high };
-    return [
-      box(place, { fill: tint, stroke: strong, strokeWidth: 1.5 }),
-      say(`${round(step.effort)}`, { ...word, y: y + height - high - 3, size: small }),
-      say(labelOf(step), { ...word, y: y + height + size * 1.15, size, weight: 'bold' }),
-    ];
-  });
-  return { nodes, bottom: top + Math.ceil(steps.length / inRow) * rowHeight };
+  const tallest = theme.textSize * 5;
+  const heightOf = (effort: number): number => (effort / most) * tallest;
+  const nodes: SvgNode[] = [];
+  let y = top;
+  for (let first = 0; first < steps.length; first += inRow) {
+    const row = steps.slice(first, first + inRow);
+    // A row is as high as its hardest step: easy rows take little paper.
+    const ground = y + small * 1.4 + Math.max(...row.map(({ effort }) => heightOf(effort)));
+    const look = { theme, size, small, slot, ground };
+    for (const [at, step] of row.entries()) {
+      nodes.push(...drawColumn(step, { x: left + at * slot, height: heightOf(step.effort) }, look));
+    }
+    y = ground + size * 1.9;
+  }
+  return { nodes, bottom: y };
+}
+
+interface ColumnLook {
+  readonly theme: Theme;
+  readonly size: number;
+  readonly small: number;
+  /** Width that a column has. */
+  readonly slot: number;
+  /** The line that columns stand on. */
+  readonly ground: number;
+}
+
+function drawColumn(
+  step: ExplainedStep,
+  { x, height }: { readonly x: number; readonly height: number },
+  { theme, size, small, slot, ground }: ColumnLook,
+): readonly SvgNode[] {
+  const word = { x: x + slot / 2, fill: theme.ink, anchor: 'middle' as const };
+  const { tint, strong } = theme.chords.other;
+  const place = { x: x + 2, y: ground - height, width: slot - 4, height };
+  return [
+    box(place, { fill: tint, stroke: strong, strokeWidth: 1.5 }),
+    say(`${round(step.effort)}`, { ...word, y: ground - height - 3, size: small }),
+    say(labelOf(step), { ...word, y: ground + size * 1.15, size, weight: 'bold' }),
+  ];
 }
 
 interface TermCost {
@@ -122,21 +146,32 @@ interface TermCost {
   readonly cost: number;
 }
 
-function drawTerms({ theme, left, right }: Frame, costs: readonly TermCost[], top: number) {
+/** A row for each term: its word, a bar and its points; where that is too narrow the bar lies below. */
+function drawTerms(frame: Frame, costs: readonly TermCost[], top: number) {
+  const { theme, left, right } = frame;
   const size = Math.max(10, theme.textSize * 0.85);
   const most = Math.max(...costs.map(({ cost }) => cost), 0.001);
-  const from =
-    left + Math.max(0, ...costs.map(({ term }) => textWidth(TERM_WORDS[term], size))) + size;
-  const room = right - from - textWidth('0000.0', size) - size;
+  const words = Math.max(0, ...costs.map(({ term }) => textWidth(TERM_WORDS[term], size)));
+  const points = textWidth('0000.0', size) + size;
+  const beside = right - left - words - size - points;
+  const isBelow = beside < (right - left) * LEAST_BAR;
+  const room = isBelow ? right - left : beside;
+  const step = size * (isBelow ? 2.6 : 1.6);
+  const { tint, strong } = theme.chords.other;
   const nodes = costs.flatMap(({ term, cost }, at): readonly SvgNode[] => {
-    const y = top + (at + 1) * size * 1.6;
+    const y = top + at * step + size * 1.6;
     const width = (cost / most) * room;
-    const { tint, strong } = theme.chords.other;
+    const x = isBelow ? left : left + words + size;
+    const bar = { x, y: isBelow ? y + size * 0.35 : y - size * 0.85, width, height: size * 0.9 };
+    const figure = isBelow ? ({ x: right, anchor: 'end' } as const) : { x: x + width + size * 0.4 };
     return [
       say(TERM_WORDS[term], { x: left, y, size, fill: theme.ink }),
-      box({ x: from, y: y - size * 0.85, width, height: size }, { fill: tint, stroke: strong }),
-      say(`${round(cost)}`, { x: from + width + size * 0.4, y, size, fill: theme.ink }),
+      box(bar, { fill: tint, stroke: strong }),
+      say(`${round(cost)}`, { ...figure, y, size, fill: theme.ink }),
     ];
   });
-  return { nodes, bottom: top + costs.length * size * 1.6 + size * 0.3 };
+  return { nodes, bottom: top + costs.length * step + size * 0.5 };
 }
+
+/** A longest bar shorter than this share of the picture says too little. */
+const LEAST_BAR = 0.3;

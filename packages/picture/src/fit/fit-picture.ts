@@ -2,9 +2,10 @@ import { harpName } from '@reedplate/layout';
 import { requireOptions } from '@reedplate/pitch';
 import type { FitRanking, HarpFit } from '@reedplate/playability';
 import { PICTURE_OPTIONS, type Picture, type PictureOptions } from '../picture.js';
-import { box, say } from '../svg/draw.js';
+import { box, path, say } from '../svg/draw.js';
 import { type Frame, finishPicture, makeFrame } from '../svg/frame.js';
-import type { SvgNode } from '../svg/node.js';
+import { drawLegend, type LegendItem } from '../svg/legend.js';
+import { element, type SvgNode } from '../svg/node.js';
 import { textWidth } from '../text/text-width.js';
 import { withSigns } from '../text/with-signs.js';
 
@@ -37,14 +38,15 @@ export function fitPicture(ranking: FitRanking, options: PictureOptions = {}): P
     nodes.push(...drawn.nodes);
     top = drawn.bottom;
   }
+  const legend = drawLegend(frame, legendItems(frame), top);
   const best = ranked[0];
   return finishPicture(frame, {
     description: `${ranked.length} harps by tuning and key, each as full as the share of the line it plays.${
       best === undefined ? '' : ` The best is ${harpName(best.fit.harp)}.`
     }`,
     text: [frame.title, ...ranked.map(({ fit }) => fitInText(fit))].join('\n'),
-    nodes,
-    bottom: top,
+    nodes: [...nodes, ...legend.nodes],
+    bottom: legend.bottom,
   });
 }
 
@@ -110,6 +112,49 @@ function drawGroup(name: string, entries: readonly Ranked[], frame: Frame, top: 
   }
   const rows = Math.ceil(entries.length / inRow);
   return { nodes, bottom: top + small * 1.6 + rows * (height + 4) + small };
+}
+
+/** What the figures and the filling of a cell mean. */
+function legendItems({ theme }: Frame): readonly LegendItem[] {
+  const { one, other } = theme.chords;
+  const cell = (x: number, y: number, r: number) => ({
+    x: x - r,
+    y: y - r,
+    width: 2 * r,
+    height: 2 * r,
+  });
+  const filled = (x: number, y: number, r: number, share: number) => {
+    const height = 2 * r * share;
+    return box({ ...cell(x, y, r), y: y + r - height, height }, { fill: other.strong });
+  };
+  return [
+    {
+      label: 'share of the line that it plays',
+      sign: (x, y, r) =>
+        element('g', {}, [
+          filled(x, y, r, 0.6),
+          box(cell(x, y, r), { stroke: theme.rule, strokeWidth: 1 }),
+        ]),
+    },
+    {
+      label: 'below it: effort a note',
+      sign: (x, y, r) =>
+        element('g', {}, [
+          box(cell(x, y, r), { stroke: theme.rule, strokeWidth: 1 }),
+          path(
+            [
+              [x - r * 0.5, y + r * 0.5],
+              [x + r * 0.5, y + r * 0.5],
+            ],
+            { stroke: theme.ink, strokeWidth: 2 },
+          ),
+        ]),
+    },
+    {
+      label: `#1 to #${NUMBERED}: the best`,
+      sign: (x, y, r) => box(cell(x, y, r), { fill: one.tint, stroke: one.strong, strokeWidth: 2 }),
+    },
+  ];
 }
 
 interface CellPlace {

@@ -2,13 +2,23 @@ import { type ChordShape, chordAvailability, type PlayingStyle } from '@reedplat
 import type { Breath, Harp } from '@reedplate/layout';
 import type { Chord } from '@reedplate/pitch';
 
+/** How much of a chord lies together: all of it, its triad without what stands above, or less. */
+export type Extent = 'whole' | 'triad' | 'part';
+
+/** Each extent in words, in the order of a legend. */
+export const EXTENT_WORDS: Readonly<Record<Extent, string>> = Object.freeze({
+  whole: 'whole chord',
+  triad: 'its triad',
+  part: 'part of the chord',
+});
+
 /** Neighbouring holes that sound a chord together, whole or in part. */
 export interface Bracket {
   readonly breath: Breath;
   /** Lowest and highest hole. */
   readonly from: number;
   readonly to: number;
-  readonly isWhole: boolean;
+  readonly extent: Extent;
   /** Which of the lanes between the row and the hole numbers it lies in, from 0. */
   readonly lane: number;
 }
@@ -16,7 +26,7 @@ export interface Bracket {
 /**
  * Runs of neighbouring holes on one breath that sound a chord whole, and those that sound part of it
  * and are within no whole one. Runs that overlap are one bracket: any of its neighbours go together.
- * Where the harp has all tones together, runs with other notes beside them are left out.
+ * Where the harp has all tones together, those of the triad alone are left out.
  */
 export function bracketsOf(chord: Chord, harp: Harp, style: PlayingStyle): readonly Bracket[] {
   const { whole, partial } = chordAvailability(chord, harp, { style, level: 'natural' });
@@ -26,8 +36,8 @@ export function bracketsOf(chord: Chord, harp: Harp, style: PlayingStyle): reado
     runsOf(partial).filter((run) => !wholes.some((other) => contains(other, run))),
   );
   return inLanes([
-    ...wholes.map((run) => ({ ...run, isWhole: true })),
-    ...parts.map((run) => ({ ...run, isWhole: false })),
+    ...wholes.map((run) => ({ ...run, extent: complete.length > 0 ? 'whole' : 'triad' }) as const),
+    ...parts.map((run) => ({ ...run, extent: 'part' }) as const),
   ]);
 }
 

@@ -5,7 +5,7 @@ import type { SvgNode } from '../svg/node.js';
 import { sizeToFit } from '../text/text-width.js';
 import { withSigns } from '../text/with-signs.js';
 import type { Shade, Theme } from '../theme/theme.js';
-import type { Bracket } from './brackets.js';
+import { type Bracket, EXTENT_WORDS, type Extent } from './brackets.js';
 import type { PlacedCell } from './harp-cells.js';
 import { type HarpGrid, ROW_WORDS } from './harp-grid.js';
 import { inkOnMark, TONE_WORDS, type ToneKind, toneKind, toneMark } from './tone-marks.js';
@@ -43,8 +43,8 @@ export function drawCell(
     }),
     say(name, {
       x: middle,
-      y: y + height - grid.small * 0.35,
-      size: grid.small,
+      y: y + height - grid.name * 0.35,
+      size: grid.name,
       fill: theme.ink,
       anchor: 'middle',
     }),
@@ -93,27 +93,27 @@ export function drawNumbers(frame: Frame, grid: HarpGrid, holes: number): readon
   return [...numbers, ...words];
 }
 
-/** Draws a bracket over neighbouring holes: solid where the chord is whole, dashed where in part. */
+/** Draws a bracket over neighbouring holes: dashed where only part of the chord lies together. */
 export function drawBracket(bracket: Bracket, grid: HarpGrid, shade: Shade): SvgNode {
-  const { breath, lane, isWhole } = bracket;
+  const { breath, lane, extent } = bracket;
   const y = grid.bracketY(breath, lane);
   const foot = y + (breath === 'blow' ? -1 : 1) * grid.laneHeight * 0.4;
   const ends = [grid.xOf(bracket.from), grid.xOf(bracket.to)].sort((a, b) => a - b);
   const [from, to] = [(ends[0] ?? 0) + 4, (ends[1] ?? 0) + grid.cellWidth - 4];
-  return bracketLine([from, to], [foot, y], shade, isWhole);
+  return bracketLine([from, to], [foot, y], shade, extent);
 }
 
 function bracketLine(
   [from, to]: readonly [number, number],
   [foot, y]: readonly [number, number],
   { strong }: Shade,
-  isWhole: boolean,
+  extent: Extent,
 ): SvgNode {
   const points = [[from, foot] as const, [from, y] as const, [to, y] as const, [to, foot] as const];
   return path(points, {
     stroke: strong,
-    strokeWidth: isWhole ? 3 : 1.75,
-    ...(isWhole ? {} : { dash: '5 3' }),
+    strokeWidth: extent === 'part' ? 1.75 : 3,
+    ...(extent === 'part' ? { dash: '5 3' } : {}),
   });
 }
 
@@ -146,12 +146,12 @@ export function harpLegend(
       },
     ];
   });
-  const lines = [true, false]
-    .filter((isWhole) => brackets.some((bracket) => bracket.isWhole === isWhole))
-    .map((isWhole) => ({
-      label: isWhole ? 'whole chord' : 'part of the chord',
+  const lines = (Object.keys(EXTENT_WORDS) as Extent[])
+    .filter((extent) => brackets.some((bracket) => bracket.extent === extent))
+    .map((extent) => ({
+      label: EXTENT_WORDS[extent],
       sign: (x: number, y: number, r: number) =>
-        bracketLine([x - r, x + r * 1.1], [y + r * 0.6, y - r * 0.4], shade, isWhole),
+        bracketLine([x - r, x + r * 1.1], [y + r * 0.6, y - r * 0.4], shade, extent),
     }));
   return [...tones, ...outlines, ...lines];
 }

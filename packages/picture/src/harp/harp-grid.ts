@@ -11,6 +11,8 @@ export interface HarpGrid {
   /** Size of the names in cells, and of what stands small beside them. */
   readonly size: number;
   readonly small: number;
+  /** Size of a note's name below its degree: never larger than the degree. */
+  readonly name: number;
   readonly cellWidth: number;
   readonly cellHeight: number;
   /** Left edge of a hole's column. */
@@ -48,7 +50,8 @@ export function layGrid(frame: Frame, content: GridContent): HarpGrid {
   const left = frame.left + textWidth('draw', small) + small * 0.5;
   const cellWidth = (frame.right - left) / holes;
   const size = sizeOf(frame, content, cellWidth);
-  const cellHeight = hasDegrees ? size * 1.75 + small * 1.3 : size * 2;
+  const name = Math.min(small, size);
+  const cellHeight = hasDegrees ? size * 1.85 + name * 1.3 : size * 2;
   const laneHeight = small * 0.9;
   const lanes = (breath: Breath): number =>
     Math.max(0, ...brackets.filter((each) => each.breath === breath).map(({ lane }) => lane + 1));
@@ -62,6 +65,7 @@ export function layGrid(frame: Frame, content: GridContent): HarpGrid {
   return {
     size,
     small,
+    name,
     cellWidth,
     cellHeight,
     xOf,

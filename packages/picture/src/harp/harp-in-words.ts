@@ -1,7 +1,7 @@
 import { type Harp, harpName } from '@reedplate/layout';
 import type { Chord, Key } from '@reedplate/pitch';
 import { formatSounding } from '@reedplate/tab';
-import type { Bracket } from './brackets.js';
+import { type Bracket, EXTENT_WORDS } from './brackets.js';
 import type { PlacedCell } from './harp-cells.js';
 
 /** What a picture of a harp shows. */
@@ -23,11 +23,12 @@ export function harpTitle(harp: Harp, chord?: Chord, key?: Key): string {
 export function describeHarp({ harp, chord, brackets }: HarpSubject): string {
   const rows = `The holes of a ${harpName(harp)} harp, blow above and draw below the numbers.`;
   if (chord === undefined) return rows;
-  const whole = brackets.filter(({ isWhole }) => isWhole).map(holesInWords);
+  const most = brackets.filter(({ extent }) => extent !== 'part');
+  const called = most.some(({ extent }) => extent === 'whole') ? 'Whole' : 'Its triad';
   const together =
-    whole.length === 0
+    most.length === 0
       ? 'No neighbouring holes sound the whole chord'
-      : `Whole: ${whole.join('; ')}`;
+      : `${called}: ${most.map(holesInWords).join('; ')}`;
   return `${rows} The tones of ${chord.symbol} are marked by degree and shape. ${together}.`;
 }
 
@@ -42,8 +43,7 @@ export function harpInText(title: string, { harp, cells, brackets }: HarpSubject
     return `hole ${hole}: ${here.join(', ')}`;
   });
   const together = brackets.map(
-    (bracket) =>
-      `${bracket.isWhole ? 'whole chord' : 'part of the chord'}: ${holesInWords(bracket)}`,
+    (bracket) => `${EXTENT_WORDS[bracket.extent]}: ${holesInWords(bracket)}`,
   );
   return [title, ...holes, ...together].join('\n');
 }

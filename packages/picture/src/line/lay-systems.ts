@@ -35,8 +35,11 @@ export interface SystemLayout {
   readonly beatsPerBar: number;
 }
 
+/** A picture narrower than this is for a telephone, where length costs nothing. */
+const TELEPHONE = 480;
+
 /** How many lanes of labels a system may have before it gets fewer bars. */
-const COMFORTABLE_LANES = 2;
+const comfortableLanes = ({ width }: Frame): number => (width < TELEPHONE ? 1 : 2);
 
 /** Lays a line out in systems of four bars, or two or one where notes are too close for that. */
 export function laySystems(frame: Frame, content: LineContent): SystemLayout {
@@ -45,7 +48,7 @@ export function laySystems(frame: Frame, content: LineContent): SystemLayout {
     const lanes = Math.max(
       ...layout.systems.flatMap(({ labels, names }) => [lanesOf(labels), lanesOf(names)]),
     );
-    if (lanes <= COMFORTABLE_LANES || barsPerSystem === 1) return layout;
+    if (lanes <= comfortableLanes(frame) || barsPerSystem === 1) return layout;
   }
   throw new Error('unreachable: one bar is always taken');
 }

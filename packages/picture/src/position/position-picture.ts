@@ -9,6 +9,7 @@ import type { SvgNode } from '../svg/node.js';
 import { shape } from '../svg/shapes.js';
 import { textWidth } from '../text/text-width.js';
 import { withSigns } from '../text/with-signs.js';
+import type { Theme } from '../theme/theme.js';
 
 /** What {@link positionPicture} shows besides the key. */
 export interface PositionPictureOptions extends PictureOptions {
@@ -74,9 +75,7 @@ function seatInText({ position, harpKey, names }: Seat): string {
 
 function drawCircle(seats: readonly Seat[], key: Key, frame: Frame) {
   const { theme, left, right, top } = frame;
-  const size = theme.textSize;
-  const small = Math.max(10, size * 0.75);
-  const node = Math.max(size * 1.15, textWidth('12th', small, 'bold') * 0.72);
+  const { node, size, small } = sizesIn((right - left) / 2, theme.textSize);
   const radius = Math.min((right - left) / 2 - node, node * 6.2);
   const x = (left + right) / 2;
   const y = top + node + radius;
@@ -84,7 +83,11 @@ function drawCircle(seats: readonly Seat[], key: Key, frame: Frame) {
   for (const [at, seat] of seats.entries()) {
     const [across, down] = CLOCK[at] ?? [0, 0];
     nodes.push(
-      ...drawSeat(seat, { x: x - across * radius, y: y + down * radius }, { frame, node, small }),
+      ...drawSeat(
+        seat,
+        { x: x - across * radius, y: y + down * radius },
+        { theme, node, size, small },
+      ),
     );
   }
   nodes.push(
@@ -99,6 +102,21 @@ function drawCircle(seats: readonly Seat[], key: Key, frame: Frame) {
   );
   return { nodes, bottom: y + radius + node + small * 0.5 };
 }
+
+/** The harps on the circle, as large as their text needs and no larger than leaves them apart. */
+function sizesIn(half: number, textSize: number): Pick<SeatLook, 'node' | 'size' | 'small'> {
+  const small = Math.max(10, textSize * 0.75);
+  const wanted = Math.max(textSize * 1.15, textWidth('12th', small, 'bold') * 0.72);
+  // Neighbours are a twelfth of a circle of half - node apart, which is twice the sine of 15 degrees.
+  const most = (half * SINE_15 - GAP) / (1 + SINE_15);
+  const node = Math.min(wanted, most);
+  const share = node / wanted;
+  return { node, size: Math.max(10, textSize * share), small: Math.max(10, small * share) };
+}
+
+const SINE_15 = 0.25881904510252074;
+/** Half of what stays free between two harps on the circle. */
+const GAP = 2;
 
 const HALF = 0.5;
 const ROOT = 0.8660254037844386;
@@ -119,22 +137,22 @@ const CLOCK: readonly (readonly [number, number])[] = Object.freeze([
 ] as const);
 
 interface SeatLook {
-  readonly frame: Frame;
+  readonly theme: Theme;
+  /** Radius of a harp's disc. */
   readonly node: number;
+  readonly size: number;
   readonly small: number;
 }
 
 function drawSeat(
   { position, harpKey, names }: Seat,
   { x, y }: { readonly x: number; readonly y: number },
-  { frame, node, small }: SeatLook,
+  { theme, node, size, small }: SeatLook,
 ): readonly SvgNode[] {
-  const { theme } = frame;
   const isOwned = names.length > 0;
   const { strong } = theme.chords.one;
   const fill = isOwned ? strong : theme.paper;
   const ink = isOwned ? theme.paper : theme.ink;
-  const size = theme.textSize;
   return [
     disc(x, y, node, { fill, stroke: isOwned ? strong : theme.rule, strokeWidth: 1.5 }),
     sayAt(withSigns(harpKey), { x, y: y - size * 0.4, size, fill: ink, weight: 'bold' }),

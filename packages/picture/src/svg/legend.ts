@@ -1,6 +1,6 @@
-import { textWidth } from '../text/text-width.js';
+import { sizeToFit, textWidth } from '../text/text-width.js';
 import { say } from './draw.js';
-import type { Frame } from './frame.js';
+import { type Frame, SMALLEST_TEXT } from './frame.js';
 import type { SvgNode } from './node.js';
 
 /** A sign and what it means. */
@@ -19,7 +19,10 @@ export interface Legend {
 /** Sets signs and their meanings in rows below a picture. */
 export function drawLegend(frame: Frame, items: readonly LegendItem[], top: number): Legend {
   const { theme, left, right } = frame;
-  const size = Math.max(10, theme.textSize * 0.8);
+  const wanted = Math.max(SMALLEST_TEXT, theme.textSize * 0.8);
+  const labels = items.map(({ label }) => label);
+  const room = right - left - wanted * 1.3;
+  const size = Math.max(SMALLEST_TEXT, sizeToFit(labels, { width: room, wanted }));
   const radius = size * 0.45;
   const nodes: SvgNode[] = [];
   let x = left;
