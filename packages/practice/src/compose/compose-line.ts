@@ -13,13 +13,13 @@ import {
 import { DEFAULT_LINE_TEMPO, moveEffort, toEffortModel } from '@reedplate/playability';
 import { type ComposeOptions, mustHoldOf, readComposeOptions } from './compose-options.js';
 import { type DrawnPhrase, drawPhrase, type PhraseGround } from './draw-phrase.js';
-import { DEFAULT_MELODY_MODEL } from './melody-model.js';
+import { DEFAULT_MELODY_MODEL, MINOR_MELODY_MODEL } from './melody-model.js';
 import {
   barsPerChorus,
   type PhrasePlace,
   phrasesOf,
   requirePlan,
-  usualPlans,
+  usualPlan,
 } from './phrases-of.js';
 import { drawRhythm } from './rhythm.js';
 import { CELLS_OF_THREE, CELLS_OF_TWO } from './rhythm-cells.js';
@@ -80,23 +80,18 @@ export function composeLine(
 ): ComposedLine {
   const { seed = 1, plan, ...given } = readComposeOptions(options);
   const bars = barsPerChorus(checkChart(chart));
-  const plans = plan === undefined ? usualPlans(bars) : [requirePlan(plan, bars)];
-  let conflict: Conflict | undefined;
-  for (const each of plans) {
-    const drawn = drawAll(chart, each, groundOf(chart, harp, seed, given));
-    if (!('names' in drawn)) {
-      return Object.freeze({ seed, steps: Object.freeze(drawn), line: lineOf(drawn, chart) });
-    }
-    conflict ??= drawn;
-  }
-  throw impossible(chart, conflict as Conflict);
+  const letters = plan === undefined ? usualPlan(bars) : requirePlan(plan, bars);
+  const steps = drawAll(chart, letters, groundOf(chart, harp, seed, given));
+  return Object.freeze({ seed, steps: Object.freeze(steps), line: lineOf(steps, chart) });
 }
 
 type Given = Omit<ComposeOptions, 'seed' | 'plan'>;
 
 function groundOf(chart: Chart, given: HarpLike, seed: number, options: Given): PhraseGround {
   const { level = 'bends', known, effortModel = 'intermediate' } = options;
-  const { density = DEFAULT_DENSITY, model = DEFAULT_MELODY_MODEL } = options;
+  const { pitchClass: tonic, mode } = parseKey(chart.key);
+  const usual = mode === 'minor' ? MINOR_MELODY_MODEL : DEFAULT_MELODY_MODEL;
+  const { density = DEFAULT_DENSITY, model = usual } = options;
   const harp = toHarp(given, known);
   const { beatTicks, beatsPerBar } = parseMetre(chart.metre);
   const { cells = beatTicks % 960 === 0 ? CELLS_OF_TWO : CELLS_OF_THREE } = options;
@@ -104,7 +99,7 @@ function groundOf(chart: Chart, given: HarpLike, seed: number, options: Given): 
   const frame = { beatsPerBar, beatTicks };
   return {
     soundings: soundings(harp, { level }),
-    tonic: parseKey(chart.key).pitchClass,
+    tonic,
     model,
     secondsPerTick: SECONDS_PER_MINUTE / (chart.tempo ?? DEFAULT_LINE_TEMPO) / beatTicks,
     moves: moveEffort(toEffortModel(effortModel, known)),
@@ -114,27 +109,17 @@ function groundOf(chart: Chart, given: HarpLike, seed: number, options: Given): 
   };
 }
 
-/** What cannot hold together, in a phrase of a letter. */
-interface Conflict {
-  readonly letter: string;
-  readonly names: readonly string[];
-}
-
-function drawAll(
-  chart: Chart,
-  plan: string,
-  ground: PhraseGround,
-): readonly ComposedStep[] | Conflict {
+function drawAll(chart: Chart, plan: string, ground: PhraseGround): readonly ComposedStep[] {
   const steps: ComposedStep[] = [];
   for (const places of phrasesOf(chart, plan)) {
     const drawn = drawPhrase(places, ground);
-    if (!('beats' in drawn)) return { letter: places[0]?.letter ?? '', names: drawn };
+    if (!('beats' in drawn)) throw impossible(chart, places[0]?.letter ?? '', drawn);
     steps.push(...places.flatMap((place, at) => stepsOf(place, drawn, at, chart)));
   }
   return steps.sort((a, b) => a.start - b.start);
 }
 
-function impossible({ form }: Chart, { letter, names }: Conflict): ReedplateError {
+function impossible({ form }: Chart, letter: string, names: readonly string[]): ReedplateError {
   const together = names.length === 1 ? 'cannot hold' : 'cannot hold together';
   return new ReedplateError({
     code: 'COMPOSE_IMPOSSIBLE',

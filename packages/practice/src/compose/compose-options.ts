@@ -29,8 +29,9 @@ export interface ComposeOptions {
   readonly lowest?: number;
   readonly highest?: number;
   /**
-   * A letter for each phrase of a chorus, all as long; the same letter is the same phrase again. Default `AAB`
-   * for twelve bars, else another letter every four bars.
+   * A letter for each phrase of a chorus, all as long; the same letter is the same phrase again, its notes
+   * moved by as little as the chords there ask. Default `AAB` for twelve bars, else another letter every four
+   * bars.
    */
   readonly plan?: string;
   /** Notes that begin in a bar; the last bar of a phrase may have fewer. Default 2 to 6. */
@@ -49,7 +50,7 @@ export interface ComposeOptions {
   readonly effort?: number;
   /** Model that counts the effort. Default `intermediate`. */
   readonly effortModel?: EffortModelLike;
-  /** What the melody likes; {@link learnMelody} makes one. Default our own. */
+  /** What the melody likes; {@link learnMelody} makes one. Default learned from our phrases. */
   readonly model?: MelodyModel;
   /** Tunings and effort models of one's own, by their names. */
   readonly known?: KnownModels;
@@ -99,7 +100,7 @@ export function mustHoldOf(options: ComposeOptions, harp: Harp): MustHold {
   requireInteger(leap, { min: 0, what: 'a number of semitones' });
   requireOneOf(ending, LINE_ENDINGS, { what: 'an ending' });
   if (typeof changes !== 'boolean') throw invalid(changes, 'true or false', 'changes');
-  return { changes, resolve, leap, ending, effort, plan: true, range: { lowest, highest } };
+  return { changes, resolve, leap, ending, effort, range: { lowest, highest } };
 }
 
 function rangeOf({ lowest, highest }: ComposeOptions, { holes }: Harp): MustHold['range'] {

@@ -20,8 +20,6 @@ export interface MustHold {
   readonly ending: LineEnding;
   /** Most points of effort a bar, on the average of a phrase; `undefined` for no bound. */
   readonly effort: number | undefined;
-  /** Whether phrases of one letter are the same notes. */
-  readonly plan: boolean;
   /** Lowest and highest MIDI number. */
   readonly range: { readonly lowest: number; readonly highest: number };
 }
@@ -33,7 +31,6 @@ export const MUST_HOLD = Object.freeze([
   'resolve',
   'ending',
   'changes',
-  'plan',
   'range',
 ] as const);
 
@@ -44,7 +41,6 @@ export const NOTHING_HELD: MustHold = Object.freeze({
   leap: Infinity,
   ending: 'any',
   effort: undefined,
-  plan: false,
   range: Object.freeze({ lowest: 0, highest: 127 }),
 });
 

@@ -4,11 +4,11 @@ import { type Draws, drawChain, layDraws } from './chain.js';
 import { MUST_HOLD, type MustHold, NOTHING_HELD } from './constraints.js';
 import { notePlaces } from './note-place.js';
 import type { PhrasePlace } from './phrases-of.js';
-import { type PitchFrame, pitchChain } from './pitch-chain.js';
+import { type Motif, type PitchFrame, pitchChain } from './pitch-chain.js';
 import type { Beat } from './rhythm.js';
 
 /** What every phrase is drawn from. */
-export interface PhraseGround extends Omit<PitchFrame, 'notes' | 'lastOf' | 'bars'> {
+export interface PhraseGround extends Omit<PitchFrame, 'notes' | 'isLast' | 'bars' | 'motif'> {
   /** A rhythm for a phrase of so many bars; `undefined` where the cells give none. */
   readonly drawRhythm: (bars: number) => readonly Beat[] | undefined;
   readonly must: MustHold;
@@ -25,8 +25,9 @@ export interface DrawnPhrase {
 const RHYTHMS_TRIED = 12;
 
 /**
- * Draws one phrase for all the places where it is played: a rhythm, then the pitches. What must hold always
- * holds; where no pitches fit a rhythm another is drawn.
+ * Draws one phrase for all the places where it is played: a rhythm, then the pitches of the first place;
+ * at each of the others it comes again with its notes moved by as little as the chords there ask. What must
+ * hold always holds; where no pitches fit a rhythm another is drawn.
  *
  * @returns the phrase, or the names of what cannot hold together
  */
@@ -38,27 +39,46 @@ export function drawPhrase(
   for (let time = 0; time < RHYTHMS_TRIED; time += 1) {
     const beats = ground.drawRhythm(places[0]?.bars ?? 0);
     if (beats === undefined) return ['density', 'cells'];
-    const drawn = drawSoundings(beats, places, ground, ground.must);
-    if (drawn !== undefined) return { beats, soundings: drawn };
+    const soundings = drawPlaces(beats, places, ground);
+    if (soundings !== undefined) return { beats, soundings };
     if (conflict.length === 0) conflict = conflictIn(beats, places, ground);
   }
   return conflict;
 }
 
-function drawSoundings(
+function drawPlaces(
   beats: readonly Beat[],
   places: readonly PhrasePlace[],
   ground: PhraseGround,
-  must: MustHold,
 ): DrawnPhrase['soundings'] | undefined {
-  const together = must.plan ? [places] : places.map((place) => [place]);
-  const all = together.map((some) => drawsOf(beats, some, ground, must));
-  if (all.some((each) => each === undefined)) return undefined;
-  const drawn = all.map((each) => {
-    const { draws, soundings } = each as Drawable;
-    return drawChain(draws, ground.random).map((option) => soundings[option] as Sounding);
-  });
-  return places.map((_, at) => (must.plan ? drawn[0] : drawn[at]) ?? []);
+  const drawn: (readonly Sounding[])[] = [];
+  for (const place of places) {
+    const [first] = drawn;
+    const draws =
+      first === undefined
+        ? drawsOf(beats, place, ground, ground.must)
+        : drawsNear(first, beats, place, ground);
+    if (draws === undefined) return undefined;
+    drawn.push(drawSoundings(draws, ground.random));
+  }
+  return drawn;
+}
+
+/** Nothing on a harp is wider. */
+const WIDEST = 127;
+
+/** Draws of a phrase that comes again, each note moved by so many semitones at most, as few as can be. */
+function drawsNear(
+  soundings: readonly Sounding[],
+  beats: readonly Beat[],
+  place: PhrasePlace,
+  ground: PhraseGround,
+): Drawable | undefined {
+  for (let within = 0; within <= WIDEST; within += within < 12 ? 1 : WIDEST - within) {
+    const draws = drawsOf(beats, place, ground, ground.must, { soundings, within });
+    if (draws !== undefined || within === WIDEST) return draws;
+  }
+  return undefined;
 }
 
 interface Drawable {
@@ -66,19 +86,23 @@ interface Drawable {
   readonly soundings: readonly Sounding[];
 }
 
+function drawSoundings({ draws, soundings }: Drawable, random: Random): readonly Sounding[] {
+  return drawChain(draws, random).map((option) => soundings[option] as Sounding);
+}
+
 function drawsOf(
   beats: readonly Beat[],
-  places: readonly PhrasePlace[],
+  place: PhrasePlace,
   ground: PhraseGround,
   must: MustHold,
+  motif?: Motif,
 ): Drawable | undefined {
   const { lowest, highest } = must.range;
   const soundings = ground.soundings.filter(({ pitch }) => pitch >= lowest && pitch <= highest);
   if (soundings.length === 0) return undefined;
-  const notes = notePlaces(beats, places);
-  const lastOf = places.map(({ isLast }) => isLast);
-  const bars = places[0]?.bars ?? 0;
-  const draws = layDraws(pitchChain({ ...ground, soundings, notes, lastOf, bars }, must));
+  const { isLast, bars } = place;
+  const notes = notePlaces(beats, place);
+  const draws = layDraws(pitchChain({ ...ground, soundings, notes, isLast, bars, motif }, must));
   return draws === undefined ? undefined : { draws, soundings };
 }
 
@@ -91,12 +115,14 @@ function conflictIn(
   places: readonly PhrasePlace[],
   ground: PhraseGround,
 ): readonly string[] {
+  const isPossible = (must: MustHold): boolean =>
+    places.every((place) => drawsOf(beats, place, ground, must) !== undefined);
   let must = ground.must;
   const needed: string[] = [];
   for (const name of MUST_HOLD) {
     const without: MustHold = { ...must, [name]: NOTHING_HELD[name] };
-    if (drawSoundings(beats, places, ground, without) === undefined) must = without;
-    else needed.push(name);
+    if (isPossible(without)) needed.push(name);
+    else must = without;
   }
   // Without any of them the harp still has nothing at this level.
   return needed.length === 0 ? ['level'] : needed;

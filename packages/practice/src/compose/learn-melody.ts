@@ -1,7 +1,7 @@
 import type { Line } from '@reedplate/line';
 import { requireNotes } from '@reedplate/line';
 import { type KeyLike, requireSome, toKey, toPitchClass } from '@reedplate/pitch';
-import type { MelodyModel } from './melody-model.js';
+import { type MelodyModel, USUAL_CHORD_TONE } from './melody-model.js';
 
 /** A melody to learn from, and its key. */
 export interface MelodyExample {
@@ -12,7 +12,6 @@ export interface MelodyExample {
 /** What is added to each count, so that what the examples lack is rare and not forbidden. */
 const SMOOTHING = 0.1;
 const WIDEST = 12;
-const DEFAULT_CHORD_TONE = 2;
 
 /**
  * A {@link MelodyModel} counted from melodies: which degree follows which, and how far melodies leap, with
@@ -50,7 +49,7 @@ export function learnMelody(examples: readonly MelodyExample[]): MelodyModel {
   return Object.freeze({
     transitions: Object.freeze(transitions.map((row) => Object.freeze(row))),
     leaps: Object.freeze(leaps),
-    chordTone: DEFAULT_CHORD_TONE,
+    chordTone: USUAL_CHORD_TONE,
   });
 }
 

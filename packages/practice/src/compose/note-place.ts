@@ -2,39 +2,27 @@ import type { Chord, PitchClass } from '@reedplate/pitch';
 import type { PhrasePlace } from './phrases-of.js';
 import type { Beat } from './rhythm.js';
 
-/** What the chords ask of a note of a phrase at one of the places where the phrase is played. */
-export interface NoteContext {
+/** A note of a phrase before it has a pitch, with what the chords ask of it. */
+export interface NotePlace extends Beat {
   /** The chord it begins over; null over none. */
   readonly chord: Chord | null;
   /** Tones that it may be where chords change under it or before it; empty where none does. */
   readonly landings: readonly ReadonlySet<PitchClass>[];
 }
 
-/** A note of a phrase, before it has a pitch. */
-export interface NotePlace extends Beat {
-  /** One for each place of the phrase, in the order of these. */
-  readonly contexts: readonly NoteContext[];
+/** The notes of a rhythm with what the chords at a place of the phrase ask of them. */
+export function notePlaces(beats: readonly Beat[], place: PhrasePlace): readonly NotePlace[] {
+  return beats.map((beat) => placeOf(beat, beats, place));
 }
 
-/** The notes of a rhythm with what the chords at each place of the phrase ask of them. */
-export function notePlaces(
-  beats: readonly Beat[],
-  places: readonly PhrasePlace[],
-): readonly NotePlace[] {
-  return beats.map((beat) => ({
-    ...beat,
-    contexts: places.map((place) => contextOf(beat, beats, place)),
-  }));
-}
-
-function contextOf(beat: Beat, beats: readonly Beat[], place: PhrasePlace): NoteContext {
+function placeOf(beat: Beat, beats: readonly Beat[], place: PhrasePlace): NotePlace {
   const at = place.start + beat.start;
   const { chord = null } = place.spans.find(({ start, end }) => start <= at && at < end) ?? {};
   const landings = place.spans.flatMap((span) => {
     const isFirst = beat === beats.find((each) => sounds(each, place, span));
     return isFirst && span.chord !== null ? [tonesOf(span.chord)] : [];
   });
-  return { chord, landings };
+  return { ...beat, chord, landings };
 }
 
 /** Whether a note sounds while a chord lasts. */

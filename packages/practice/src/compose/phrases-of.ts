@@ -15,14 +15,11 @@ export interface PhrasePlace {
 
 const FOUR = 4;
 
-/**
- * Plans of a chorus to try where none is given: AAB over twelve bars; then, or over other lengths, another
- * letter every four, two or one bars.
- */
-export function usualPlans(bars: number): readonly string[] {
+/** The plan of a chorus where none is given: AAB over twelve bars, else another letter every four, two or one. */
+export function usualPlan(bars: number): string {
+  if (bars === 3 * FOUR) return 'AAB';
   const length = [FOUR, 2, 1].find((each) => bars % each === 0 && bars / each <= ALPHABET.length);
-  const letters = ALPHABET.slice(0, bars / (length ?? bars));
-  return bars === 3 * FOUR ? ['AAB', letters] : [letters];
+  return ALPHABET.slice(0, bars / (length ?? bars));
 }
 
 /** Bars of a chorus, an introduction left out. */
@@ -66,7 +63,7 @@ export function requirePlan(plan: string, bars: number): string {
   throw new ReedplateError({
     code: 'COMPOSE_INVALID',
     value: plan,
-    expected: `a plan in capital letters that divides ${bars} bars, such as ${usualPlans(bars)[0]}`,
+    expected: `a plan in capital letters that divides ${bars} bars, such as ${usualPlan(bars)}`,
     where: { path: 'plan' },
   });
 }

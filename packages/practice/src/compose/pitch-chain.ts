@@ -10,14 +10,22 @@ import { type NotePlace, tonesOf } from './note-place.js';
 /** A phrase to find pitches for. */
 export interface PitchFrame {
   readonly notes: readonly NotePlace[];
-  /** Which of the note's contexts end a chorus. */
-  readonly lastOf: readonly boolean[];
+  /** Whether a chorus ends with it. */
+  readonly isLast: boolean;
   readonly bars: number;
   readonly soundings: readonly Sounding[];
   readonly tonic: number;
   readonly model: MelodyModel;
   readonly secondsPerTick: number;
   readonly moves: MoveEffort;
+  /** What it repeats; `undefined` where it is new. */
+  readonly motif?: Motif | undefined;
+}
+
+/** A phrase that comes again: its notes, and how many semitones each may move at most. */
+export interface Motif {
+  readonly soundings: readonly Sounding[];
+  readonly within: number;
 }
 
 /** The soundings of a phrase as a chain: weights by the model, what must hold as rules. */
@@ -59,44 +67,48 @@ function moveLiking(
 
 /** Liking of a sounding at a note, whatever comes before; 0 where a landing or the ending forbids it. */
 function likingOf(
-  { contexts }: NotePlace,
+  { chord, landings }: NotePlace,
   place: number,
   sounding: Sounding,
-  { notes, lastOf, model }: PitchFrame,
+  { notes, isLast, model, motif }: PitchFrame,
   must: MustHold,
 ): number {
   const pitchClass = toPitchClass(sounding.pitch);
-  let liking = EASY / (EASY + techniqueCost(sounding));
-  for (const [at, { chord, landings }] of contexts.entries()) {
-    if (must.changes && !landings.every((tones) => tones.has(pitchClass))) return 0;
-    const ends = place === notes.length - 1 && lastOf[at] === true;
-    if (ends && !endsOn(must.ending, chord, pitchClass)) return 0;
-    if (chord !== null && tonesOf(chord).has(pitchClass)) liking *= model.chordTone;
-  }
-  return liking;
+  if (must.changes && !landings.every((tones) => tones.has(pitchClass))) return 0;
+  const ends = isLast && place === notes.length - 1;
+  if (ends && !endsOn(must.ending, chord, pitchClass)) return 0;
+  const isTone = chord !== null && tonesOf(chord).has(pitchClass);
+  const easy = EASY / (EASY + techniqueCost(sounding));
+  return easy * (isTone ? model.chordTone : 1) * likenessOf(sounding, motif, place);
 }
 
-function endsOn(
-  ending: LineEnding,
-  chord: NotePlace['contexts'][number]['chord'],
-  pitchClass: number,
-): boolean {
+/** A note that is moved is half as likely for each semitone that it moves. Our own choice. */
+const MOVED = 1 / 2;
+
+/** How like a note is to the one that it repeats; what is not moved is played in the same way. */
+function likenessOf(sounding: Sounding, motif: Motif | undefined, place: number): number {
+  const before = motif?.soundings[place];
+  if (motif === undefined || before === undefined) return 1;
+  const moved = Math.abs(sounding.pitch - before.pitch);
+  if (moved === 0 && sounding !== before) return 0;
+  return moved > motif.within ? 0 : MOVED ** moved;
+}
+
+function endsOn(ending: LineEnding, chord: NotePlace['chord'], pitchClass: number): boolean {
   if (ending === 'any' || chord === null) return true;
   const tones = ending === 'root' ? chord.tones.slice(0, 1) : chord.tones;
   return tones.some((tone) => tone.pitchClass === pitchClass);
 }
 
-/** For each place of the phrase: so many notes in a row, and no more, that are no chord tones. */
+/** So many notes in a row, and no more, that are no chord tones. */
 function resolveRules({ notes, soundings }: PitchFrame, { resolve }: MustHold): readonly Rule[] {
   if (resolve === Infinity) return [];
-  const contexts = notes[0]?.contexts.length ?? 0;
-  return Array.from({ length: contexts }, (_, at): Rule => {
-    const isTone = notes.map(({ contexts: all }) => {
-      const chord = all[at]?.chord ?? null;
-      const tones = chord === null ? undefined : tonesOf(chord);
-      return soundings.map(({ pitch }) => tones?.has(toPitchClass(pitch)) ?? true);
-    });
-    return {
+  const isTone = notes.map(({ chord }) => {
+    const tones = chord === null ? undefined : tonesOf(chord);
+    return soundings.map(({ pitch }) => tones?.has(toPitchClass(pitch)) ?? true);
+  });
+  return [
+    {
       states: resolve + 1,
       start: 0,
       next: (others, place, option) => {
@@ -104,8 +116,8 @@ function resolveRules({ notes, soundings }: PitchFrame, { resolve }: MustHold): 
         return others + 1 > resolve ? undefined : others + 1;
       },
       ends: (others) => others === 0,
-    };
-  });
+    },
+  ];
 }
 
 /** Effort is counted in halves of a point, each move rounded up, so that a bound always holds. */

@@ -6,14 +6,15 @@ import { runWords } from '../../shared/run-words.fixture.js';
 const WORDS = ['compose', '--form', 'quick-change', '--key', 'G', '--harp', 'C'];
 
 describe('reedplate compose', () => {
-  test('reedplate compose prints a line bar by bar, phrase A again in bars 5 to 8', async () => {
+  test('reedplate compose prints a line bar by bar, phrase A again from bar 5', async () => {
     const { code, out } = await runWords([...WORDS, '--level', 'natural', '--seed', '3'], {});
     expect(code).toBe(0);
     expect(out).toMatch(/^line over Quick-change twelve-bar in G on the C harp, seed 3$/mu);
     const tabIn = (bar: number) =>
       new RegExp(`^${bar} +A +\\S+ +([-+\\d ]+?)  `, 'mu').exec(out)?.[1];
     expect(tabIn(1)).toMatch(/^[-+]\d/u);
-    expect(tabIn(5)).toBe(tabIn(1));
+    // The same rhythm, so as many notes; over C7 they may move.
+    expect(tabIn(5)?.split(' ').length).toBe(tabIn(1)?.split(' ').length);
     expect(out).toMatch(/^9 +B +D7 /mu);
     expect(out).not.toMatch(/'/u);
   });

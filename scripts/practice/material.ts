@@ -1,0 +1,118 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { makeChart } from '@reedplate/form';
+import { readAbc } from '@reedplate/interchange';
+import type { Line } from '@reedplate/line';
+import { parseKey, randomFrom, toKey } from '@reedplate/pitch';
+import { songKeyOf } from '@reedplate/position';
+import {
+  composeLine,
+  findPhrases,
+  makeExercise,
+  type Phrase,
+  phraseChart,
+  placePhrase,
+} from '@reedplate/practice';
+import { readSolos } from '../../packages/chord-tone/validity/read-solos.js';
+import { catalogueMelodies } from '../../packages/practice/src/compose/catalogue-melodies.fixture.js';
+
+/** A line with the pitch class of its tonic. */
+export interface Heard {
+  readonly line: Pick<Line, 'notes'>;
+  readonly tonic: number;
+}
+
+/** Lines of one kind, to be held against those of another. */
+export interface Material {
+  readonly name: string;
+  readonly lines: readonly Heard[];
+}
+
+const KEY = 'G';
+const TONIC = parseKey(KEY).pitchClass;
+const CHART = makeChart('basic', KEY);
+const COUNT = 40;
+/** Ticks of four bars of four quarters. */
+const PHRASE = 4 * 4 * 960;
+
+/** Solos of the data file that is given. */
+export function solosOf(file: string): Material {
+  const lines = readSolos(file).map(({ line, chart }) => ({
+    line,
+    tonic: parseKey(chart.key).pitchClass,
+  }));
+  return { name: `${lines.length} real solos (Weimar Jazz Database, 2017, ODbL 1.0)`, lines };
+}
+
+/** Tunes of a folder of ABC files. */
+export function tunesOf(folder: string): Material {
+  const lines = readdirSync(folder)
+    .filter((name) => name.endsWith('.abc'))
+    .flatMap((name) => readAbc(readFileSync(`${folder}/${name}`, 'utf8')))
+    .filter(({ line }) => line.notes.length > 0)
+    .map(({ line, key = 'C' }) => ({ line, tonic: parseKey(key).pitchClass }));
+  return { name: `${lines.length} dance tunes (Nottingham Music Database, GPL 3)`, lines };
+}
+
+/** Choruses of the catalogue, each as it is placed on its harp. */
+export function catalogueChoruses(): Material {
+  const lines = findPhrases({ kind: 'chorus' }).flatMap(placed);
+  return { name: `${lines.length} choruses of the catalogue`, lines };
+}
+
+/** Every phrase of the catalogue in major, what composed lines are learned from. */
+export function cataloguePhrases(): Material {
+  const lines = catalogueMelodies('major').map(({ line, key }) => ({
+    line,
+    tonic: toKey(key).pitchClass,
+  }));
+  return { name: `${lines.length} phrases of the catalogue in major`, lines };
+}
+
+function placed(phrase: Phrase): readonly Heard[] {
+  const { tonic } = songKeyOf('C', phrase.position);
+  const chart = phraseChart(phrase, tonic);
+  const on = placePhrase(phrase, { chart, harp: 'C', level: phrase.level });
+  return on.playable ? [{ line: on.line, tonic: parseKey(chart.key).pitchClass }] : [];
+}
+
+/** Composed choruses, seeds 1 to 40, by the plan where no other is given or by another. */
+export function composed(plan?: string): Material {
+  const lines = Array.from({ length: COUNT }, (_, at) => {
+    const { line } = composeLine(CHART, 'C', { seed: at + 1, ...(plan ? { plan } : {}) });
+    return { line, tonic: TONIC };
+  });
+  return { name: `${COUNT} composed choruses${plan ? `, plan ${plan}` : ', plan AAB'}`, lines };
+}
+
+/** The same without the second A, which is the first note by note; what comes after it follows on the first. */
+export function withoutRepeat({ name, lines }: Material): Material {
+  const heard = lines.map(({ line, tonic }) => {
+    const kept = line.notes.filter(({ start }) => start < PHRASE || start >= 2 * PHRASE);
+    const notes = kept.map((note) =>
+      note.start < PHRASE ? note : { ...note, start: note.start - PHRASE },
+    );
+    return { line: { notes }, tonic };
+  });
+  return { name: `${name}, A once`, lines: heard };
+}
+
+/** The same rhythm with notes drawn from the line's own, each without regard to the one before. */
+export function inRandomOrder({ lines }: Material): Material {
+  const random = randomFrom(1);
+  const shuffled = lines.map(({ line, tonic }) => {
+    const pitches = [...new Set(line.notes.map(({ pitch }) => pitch))];
+    const notes = line.notes.map((note) => ({
+      ...note,
+      pitch: pitches[Math.floor(random() * pitches.length)] ?? 0,
+    }));
+    return { line: { notes }, tonic };
+  });
+  return { name: 'their rhythm over the same notes at random', lines: shuffled };
+}
+
+/** Arpeggios up over the same chart, as the exercise gives them. */
+export function arpeggios(): Material {
+  const exercise = makeExercise(CHART, 'C', { kind: 'arpeggios-up' });
+  if (!exercise.playable) throw new Error('arpeggios over a basic blues are not playable');
+  return { name: 'arpeggios up', lines: [{ line: exercise.line, tonic: TONIC }] };
+}
