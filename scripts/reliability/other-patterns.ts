@@ -132,3 +132,23 @@ export const NAME_PATTERNS: readonly Pattern[] = textPatterns({
   'hole 1': 'hole 1 ',
   'C on G': 'C/G',
 });
+
+const NO_END = {
+  'lists in each other': '[',
+  'objects in each other': '{"a":',
+  quotes: '"',
+  digits: '1',
+  spaces: ' ',
+  'signs of escape': '\\u0000',
+};
+
+/** JSON that repeats one thing, whole and broken off. */
+export const JSON_PATTERNS: readonly Pattern[] = [
+  ...textPatterns(NO_END),
+  textPattern('numbers', '1,', '{"notes":[', '1]}'),
+  textPattern('fields', (at) => `"f${at}":0,`, '{', '"id":"a"}'),
+  textPattern('bars', '{"chords":[{"chord":"G7"}]},', '{"bars":[', '{}]}'),
+  textPattern('holes', '{"blow":60,"draw":62},', '{"holes":[', '{}]}'),
+  textPattern('soundings', '"-2",', '{"soundings":[', '"4"]}'),
+  textPattern('a long name', 'x', '{"id":"', '"}'),
+];

@@ -1,14 +1,24 @@
-import { parseForm, readForm, recogniseForm } from '@reedplate/form';
-import { readAbc, readMidi, readMusicXml, readPiece } from '@reedplate/interchange';
-import { makeHarp, parseHarp, parseReedEdit, readScala, readTuning } from '@reedplate/layout';
+import { parseForm, readChart, readForm, recogniseForm } from '@reedplate/form';
+import { detectFormat, readAbc, readMidi, readMusicXml, readPiece } from '@reedplate/interchange';
+import {
+  makeHarp,
+  parseHarp,
+  parseReedEdit,
+  readHarp,
+  readPlayer,
+  readScala,
+  readTuning,
+} from '@reedplate/layout';
 import { parseMetre, readLine } from '@reedplate/line';
 import { parseChord, parseKey, parseNoteName, parseNumeral, parseScale } from '@reedplate/pitch';
+import { parsePhrase, readPhrase } from '@reedplate/practice';
 import { detectTab, parseTab, parseTimedTab } from '@reedplate/tab';
 import { zipSync } from 'fflate';
 import { ABC_PATTERNS } from './abc-patterns.js';
 import { MIDI_PATTERNS } from './midi-patterns.js';
 import {
   FORM_PATTERNS,
+  JSON_PATTERNS,
   LINE_PATTERNS,
   NAME_PATTERNS,
   SCALA_PATTERNS,
@@ -66,15 +76,26 @@ export const READERS: readonly Reader[] = [
     read: (input) => readPiece(input, { harp }),
     patterns: [...TAB_PATTERNS, ...LINE_PATTERNS],
   },
+  {
+    name: 'detectFormat',
+    kind: 'file',
+    read: (input) => detectFormat(input),
+    patterns: [...TAB_PATTERNS, ...ABC_PATTERNS, ...packed],
+  },
   text('parseTab', (input) => parseTab(input), TAB_PATTERNS),
   text('parseTimedTab', (input) => parseTimedTab(input), TAB_PATTERNS),
   text('detectTab', (input) => detectTab(input), TAB_PATTERNS),
+  text('parsePhrase', (input) => parsePhrase(input), TAB_PATTERNS),
   text('parseForm', (input) => parseForm(input), FORM_PATTERNS),
   text('recogniseForm', (input) => recogniseForm(input), FORM_PATTERNS),
   text('readScala', (input) => readScala(input), SCALA_PATTERNS),
   text('readLine', (input) => readLine(input), LINE_PATTERNS),
   text('readForm', (input) => readForm(input), LINE_PATTERNS),
   text('readTuning', (input) => readTuning(input), LINE_PATTERNS),
+  text('readChart', (input) => readChart(input), JSON_PATTERNS),
+  text('readHarp', (input) => readHarp(input), JSON_PATTERNS),
+  text('readPlayer', (input) => readPlayer(input), JSON_PATTERNS),
+  text('readPhrase', (input) => readPhrase(input), JSON_PATTERNS),
   text('parseChord', parseChord),
   text('parseNumeral', (input) => parseNumeral(input)),
   text('parseScale', (input) => parseScale(input)),

@@ -1,8 +1,9 @@
 import { FORMS, formatForm, makeChart } from '@reedplate/form';
 import { writeAbc, writeMidi, writeMusicXml } from '@reedplate/interchange';
-import { makeHarp, TUNINGS } from '@reedplate/layout';
+import { makeHarp, makePlayer, parseHarp, TUNINGS } from '@reedplate/layout';
 import { type Line, makeLine } from '@reedplate/line';
 import { chordSuffixes } from '@reedplate/pitch';
+import { findPhrases } from '@reedplate/practice';
 import { zipSync } from 'fflate';
 
 const PITCHES = [67, 70, 72, 73, 72, 70, 67, 65];
@@ -55,15 +56,30 @@ export const SEEDS: Readonly<Record<string, readonly (string | Uint8Array)[]>> =
     ...TABS,
     ...LINES.map((line) => JSON.stringify(line)),
   ],
+  detectFormat: [
+    ...ABC.slice(0, 2),
+    ...XML.slice(0, 2),
+    ...SHEETS.slice(0, 2).map((sheet) => writeMidi(sheet)),
+    ...TABS,
+  ],
   parseTab: TABS,
   parseTimedTab: TABS,
   detectTab: TABS,
+  parsePhrase: [...TABS, "-2:2 -3':1/2;scoop+accent r -4;fall100"],
   parseForm: FORMS.map((form) => formatForm(form)),
   recogniseForm: FORMS.slice(0, 8).map((form) => formatForm(form, { key: 'G' })),
   readScala: SCALES,
   readLine: LINES.map((line) => JSON.stringify(line)),
   readForm: FORMS.slice(0, 8).map((form) => JSON.stringify(form)),
   readTuning: TUNINGS.slice(0, 6).map((tuning) => JSON.stringify(tuning)),
+  readChart: ['quick-change', 'minor'].map((form) => JSON.stringify(makeChart(form, 'G'))),
+  readHarp: ['C', 'low F'].map((harp) => JSON.stringify(parseHarp(harp))),
+  readPlayer: [makePlayer(['natural']), makePlayer(['natural', 'bend'])].map((player) =>
+    JSON.stringify(player),
+  ),
+  readPhrase: findPhrases()
+    .slice(0, 6)
+    .map((phrase) => JSON.stringify(phrase)),
   parseChord: [...CHORDS, 'C', 'F#m7b5', 'Ebmaj7#11'],
   parseNumeral: ['I7', 'bVII', '#ivø7', 'V7/ii', 'iv6'],
   parseScale: ['blues', 'major', 'mixolydian', 'minor pentatonic'],
