@@ -12,7 +12,8 @@ import { SEEDS } from './seeds.js';
 // Throws changed files and texts at every reader: each must be read, or refused by a typed error, in time
 // and memory that its size allows. What fails is kept in scripts/reliability/corpus.
 //   npm run fuzz -- --minutes 5 [--seed 1] [--reader readAbc]
-//   npm run fuzz -- --cases 1000000      so many for each parser of text, a fifth for each reader of files
+//   npm run fuzz -- --cases 1000000      so many for each parser of text, a fifth for each reader of
+//                                        files, a fiftieth for each search
 const words = process.argv.slice(2);
 const option = (name: string): string | undefined => {
   const at = words.indexOf(`--${name}`);
@@ -22,6 +23,9 @@ const CASES = Number(option('cases') ?? Number.POSITIVE_INFINITY);
 const MINUTES = Number(option('minutes') ?? (CASES === Number.POSITIVE_INFINITY ? 1 : 1e6));
 const SEED = Number(option('seed') ?? 1);
 const WANTED = option('reader');
+
+/** Of the cases asked for, by kind. */
+const SHARES = { text: 1, file: 1 / 5, search: 1 / 50 } as const;
 
 /** Milliseconds of the processor for an input: so many for any, and so many for each byte. */
 const TIME = { forAll: 500, aByte: 0.05 } as const;
@@ -85,7 +89,7 @@ function fuzz(reader: Reader, until: number): number {
   const outcomes = new Map<string, number>();
   let cases = 0;
   let faults = 0;
-  const most = reader.kind === 'file' ? CASES / 5 : CASES;
+  const most = CASES * SHARES[reader.kind];
   for (; cases < most && performance.now() < until && faults < 10; cases += 1) {
     const input = makeCase(reader, random);
     const isFull = cases % 64 === 0 && process.memoryUsage.rss() > MEMORY;

@@ -30,7 +30,8 @@ import { XML_PATTERNS } from './xml-patterns.js';
 /** A reader or parser that is tried with input of strangers. */
 export interface Reader {
   readonly name: string;
-  readonly kind: 'text' | 'file';
+  /** A search is a parser, which the table has too, and then a comparison with every form that there is. */
+  readonly kind: 'text' | 'file' | 'search';
   readonly read: (input: string | Uint8Array) => unknown;
   readonly patterns: readonly Pattern[];
 }
@@ -87,7 +88,7 @@ export const READERS: readonly Reader[] = [
   text('detectTab', (input) => detectTab(input), TAB_PATTERNS),
   text('parsePhrase', (input) => parsePhrase(input), TAB_PATTERNS),
   text('parseForm', (input) => parseForm(input), FORM_PATTERNS),
-  text('recogniseForm', (input) => recogniseForm(input), FORM_PATTERNS),
+  { ...text('recogniseForm', (input) => recogniseForm(input), FORM_PATTERNS), kind: 'search' },
   text('readScala', (input) => readScala(input), SCALA_PATTERNS),
   text('readLine', (input) => readLine(input), LINE_PATTERNS),
   text('readForm', (input) => readForm(input), LINE_PATTERNS),
