@@ -1,11 +1,19 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { ROOT } from '../lib/root.mjs';
 import { buildCommand } from './faults/build-command.js';
 
-// Every verb that writes, run to every call that changes a disk, which fails with a full disk, without permission,
+// Every verb that writes, run to each of its calls that change a disk in turn, which fails with a full disk, without permission,
 // with a fault of the disk, or at which the process is killed; over an old file and where there is none.
 // Afterwards the old or the new file must be there, never half of one, and the fault be said in one line.
 //   npm run fault-sweep
@@ -22,13 +30,27 @@ const VERBS: Readonly<Record<string, readonly string[]>> = {
   'practice .mid': ['practice', ...SONG, ...HARP, '-o', '{}.mid'],
   'practice .musicxml': ['practice', ...SONG, ...HARP, '-o', '{}.musicxml'],
   'practice .json': ['practice', ...SONG, ...HARP, '-o', '{}.json'],
+  'practice .abc': ['practice', ...SONG, ...HARP, '-o', '{}.abc'],
+  'practice .tab': ['practice', ...SONG, ...HARP, '-o', '{}.tab'],
+  compose: ['compose', ...SONG, ...HARP, '-o', '{}.mid'],
   backing: ['backing', ...SONG, '-o', '{}.mid'],
   convert: ['convert', TAKE, '{}.abc', ...SONG, '--quantise', '1/8,1/8t'],
   handout: ['handout', ...SONG, ...HARP, '-o', '{}.html'],
   picture: ['picture', 'harp', ...HARP, '-o', '{}.svg'],
+  'picture chart': ['picture', 'chart', ...SONG, '-o', '{}.svg'],
+  lesson: ['lesson', ...SONG, '--level', 'natural', '-o', '{}'],
   study: ['study', TUNES, '--workers', '1', '--out', '{}.ndjson'],
 };
-const CALLS = ['openSync', 'writeSync', 'fsyncSync', 'renameSync', 'closeSync'] as const;
+/** A study adds to its own file and a lesson makes a folder: neither writes over what is there. */
+const NEW_ONLY: readonly string[] = ['study', 'lesson'];
+const CALLS = [
+  'mkdtempSync',
+  'openSync',
+  'writeSync',
+  'fsyncSync',
+  'renameSync',
+  'closeSync',
+] as const;
 const CODES = ['ENOSPC', 'EACCES', 'EIO', 'KILL'] as const;
 const OLD = 'what was there before\n';
 
@@ -53,41 +75,55 @@ let runs = 0;
 let met = 0;
 const wrong: string[] = [];
 
-/** A verb with the file that it writes, and what it writes there where nothing fails. */
+/** A verb with the file or folder that it writes, and what it writes there where nothing fails. */
 interface Swept {
   readonly verb: string;
   readonly words: readonly string[];
-  readonly file: string;
-  readonly whole: Buffer;
+  readonly place: string;
+  readonly whole: string;
   readonly hasOld: boolean;
 }
 
-function sweep(verb: string, typed: readonly string[], hasOld: boolean): void {
-  const place = join(folder, 'swept');
-  const file = (typed.find((word) => word.startsWith('{}')) ?? '').replace('{}', place);
-  const words = typed.map((word) => word.replace('{}', place));
-  rmSync(file, { force: true });
-  runCommand(words);
-  const swept = { verb, words, file, whole: readFileSync(file), hasOld };
-  for (const call of CALLS) for (const code of CODES) tryFault(swept, call, code);
+/** What is at a place: a file's bytes, those of each file of a folder, or nothing. */
+function contentOf(place: string): string | undefined {
+  if (!existsSync(place)) return undefined;
+  if (!statSync(place).isDirectory()) return readFileSync(place, 'latin1');
+  const files = readdirSync(place).sort();
+  return files.map((name) => `${name}\n${readFileSync(join(place, name), 'latin1')}`).join('\n');
 }
 
-function tryFault(swept: Swept, call: string, code: string): void {
-  const { verb, words, file, whole, hasOld } = swept;
-  rmSync(file, { force: true });
-  if (hasOld) writeFileSync(file, OLD);
-  const ended = runCommand(words, `${call} 1 ${code}`);
+function sweep(verb: string, typed: readonly string[], hasOld: boolean): void {
+  const name = join(folder, 'swept');
+  const place = (typed.find((word) => word.startsWith('{}')) ?? '').replace('{}', name);
+  const words = typed.map((word) => word.replace('{}', name));
+  rmSync(place, { recursive: true, force: true });
+  runCommand(words);
+  const swept = { verb, words, place, whole: contentOf(place) ?? '', hasOld };
+  for (const call of CALLS) {
+    for (const code of CODES) {
+      // The first call of this kind, the second, and so on until there is none left to fail.
+      for (let nth = 1; tryFault(swept, `${call} ${nth} ${code}`); nth += 1);
+    }
+  }
+}
+
+/** Runs a verb to a fault; tells whether it met it. */
+function tryFault(swept: Swept, fault: string): boolean {
+  const { verb, words, place, whole, hasOld } = swept;
+  rmSync(place, { recursive: true, force: true });
+  if (hasOld) writeFileSync(place, OLD);
+  const ended = runCommand(words, fault);
   runs += 1;
-  const now = existsSync(file) ? readFileSync(file) : undefined;
-  // The call may not come in this verb; then nothing has failed.
-  if (ended.status === 0 && now?.equals(whole)) return;
+  const now = contentOf(place);
+  if (ended.status === 0 && now === whole) return false;
   met += 1;
-  const faults = code === 'KILL' ? [] : wrongEnd(ended);
+  const faults = fault.endsWith('KILL') ? [] : wrongEnd(ended);
   if (!isOldOrNew(swept, now)) faults.push('half a file');
-  for (const fault of faults) {
-    wrong.push(`${verb}, ${call} ${code}${hasOld ? ', over an old file' : ''}: ${fault}`);
+  for (const each of faults) {
+    wrong.push(`${verb}, ${fault}${hasOld ? ', over an old file' : ''}: ${each}`);
   }
   sweepUp();
+  return true;
 }
 
 function wrongEnd({ status, err }: Ended): string[] {
@@ -99,17 +135,16 @@ function wrongEnd({ status, err }: Ended): string[] {
   ];
 }
 
-function isOldOrNew({ verb, whole, hasOld }: Swept, now: Buffer | undefined): boolean {
-  if (now?.equals(whole)) return true;
-  if (hasOld) return now?.toString() === OLD;
+function isOldOrNew({ verb, whole, hasOld }: Swept, now: string | undefined): boolean {
+  if (now === whole) return true;
+  if (hasOld) return now === OLD;
   // A study adds to its file; what is there are whole results, and a last line that resuming cuts off.
   return now === undefined || (verb === 'study' && isWhole(now));
 }
 
 /** Results of a study are whole where each line is. A kill may leave a last line that resuming cuts off. */
-function isWhole(results: Buffer): boolean {
+function isWhole(results: string): boolean {
   return results
-    .toString()
     .split('\n')
     .slice(0, -1)
     .every((line) => {
@@ -121,14 +156,16 @@ function isWhole(results: Buffer): boolean {
 /** What a killed process leaves beside the file, it has no chance to take away. */
 function sweepUp(): void {
   for (const name of readdirSync(folder)) {
-    if (name.startsWith('.reedplate-')) rmSync(join(folder, name));
+    if (name.startsWith('.reedplate-')) rmSync(join(folder, name), { recursive: true });
   }
 }
 
 try {
   for (const [verb, typed] of Object.entries(VERBS)) {
-    // A study refuses a file that is there, so it has none to lose.
-    for (const hasOld of verb === 'study' ? [false] : [false, true]) sweep(verb, typed, hasOld);
+    for (const hasOld of NEW_ONLY.includes(verb) ? [false] : [false, true]) {
+      sweep(verb, typed, hasOld);
+    }
+    console.error(`${verb}: ${runs} runs so far, ${met} met a fault, ${wrong.length} wrong`);
   }
 } finally {
   rmSync(folder, { recursive: true });

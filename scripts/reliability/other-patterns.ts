@@ -67,6 +67,8 @@ export const SCALA_PATTERNS: readonly Pattern[] = [
       letters: 'x',
       signs: '-',
       returns: '\r\n',
+      'whole numbers': '2\n',
+      tabs: '\t',
     },
     'a scale\n12\n',
   ),
@@ -74,39 +76,10 @@ export const SCALA_PATTERNS: readonly Pattern[] = [
     'comments and nothing else': '!\n',
     'a long description': 'x',
     'a long number of notes': '1',
+    'empty lines and nothing else': '\n',
+    'marks of byte order': '\ufeff',
   }),
   textPattern('a count as large as the file', '3/2\n', 'a scale\n1024\n'),
-];
-
-const noteOf = (at: number): string =>
-  `{"start":${at * 960},"duration":960,"pitch":${60 + (at % 12)}}`;
-
-/** JSON of a line that repeats one thing. */
-export const LINE_PATTERNS: readonly Pattern[] = [
-  textPattern(
-    'notes',
-    (at) => `${at === 0 ? '' : ','}${noteOf(at)}`,
-    '{"metre":"4/4","pickup":0,"notes":[',
-    ']}',
-  ),
-  textPattern('notes in each other', '[', '{"notes":'),
-  textPattern('objects in each other', '{"notes":'),
-  textPattern('a long title', 'x', '{"metre":"4/4","pickup":0,"notes":[],"title":"', '"}'),
-  textPattern('fields', (at) => `"f${at}":0,`, '{', '"metre":"4/4","pickup":0,"notes":[]}'),
-  textPattern(
-    'notes at once',
-    (at) => `${at === 0 ? '' : ','}{"start":0,"duration":1,"pitch":60}`,
-    '{"metre":"4/4","pickup":0,"notes":[',
-    ']}',
-  ),
-  ...textPatterns({
-    digits: '1',
-    quotes: '"',
-    brackets: '[]',
-    spaces: ' ',
-    letters: 'n',
-    commas: ',',
-  }),
 ];
 
 /** What people type, of no length that anyone would. */
@@ -132,23 +105,3 @@ export const NAME_PATTERNS: readonly Pattern[] = textPatterns({
   'hole 1': 'hole 1 ',
   'C on G': 'C/G',
 });
-
-const NO_END = {
-  'lists in each other': '[',
-  'objects in each other': '{"a":',
-  quotes: '"',
-  digits: '1',
-  spaces: ' ',
-  'signs of escape': '\\u0000',
-};
-
-/** JSON that repeats one thing, whole and broken off. */
-export const JSON_PATTERNS: readonly Pattern[] = [
-  ...textPatterns(NO_END),
-  textPattern('numbers', '1,', '{"notes":[', '1]}'),
-  textPattern('fields', (at) => `"f${at}":0,`, '{', '"id":"a"}'),
-  textPattern('bars', '{"chords":[{"chord":"G7"}]},', '{"bars":[', '{}]}'),
-  textPattern('holes', '{"blow":60,"draw":62},', '{"holes":[', '{}]}'),
-  textPattern('soundings', '"-2",', '{"soundings":[', '"4"]}'),
-  textPattern('a long name', 'x', '{"id":"', '"}'),
-];

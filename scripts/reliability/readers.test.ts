@@ -20,3 +20,7 @@ test('every reader is in the table once, with seeds', () => {
   expect(names).toEqual([...new Set(names)]);
   expect(names).toEqual(Object.keys(SEEDS).sort());
 });
+
+test.each(READERS)('$name is measured with at least twenty patterns', ({ patterns }) => {
+  expect(new Set(patterns.map(({ name }) => name)).size).toBeGreaterThanOrEqual(20);
+});

@@ -15,15 +15,9 @@ import { parsePhrase, readPhrase } from '@reedplate/practice';
 import { detectTab, parseTab, parseTimedTab } from '@reedplate/tab';
 import { zipSync } from 'fflate';
 import { ABC_PATTERNS } from './abc-patterns.js';
+import { JSON_PATTERNS, LINE_PATTERNS } from './json-patterns.js';
 import { MIDI_PATTERNS } from './midi-patterns.js';
-import {
-  FORM_PATTERNS,
-  JSON_PATTERNS,
-  LINE_PATTERNS,
-  NAME_PATTERNS,
-  SCALA_PATTERNS,
-  TAB_PATTERNS,
-} from './other-patterns.js';
+import { FORM_PATTERNS, NAME_PATTERNS, SCALA_PATTERNS, TAB_PATTERNS } from './other-patterns.js';
 import type { Pattern } from './pattern.js';
 import { XML_PATTERNS } from './xml-patterns.js';
 
@@ -91,8 +85,8 @@ export const READERS: readonly Reader[] = [
   { ...text('recogniseForm', (input) => recogniseForm(input), FORM_PATTERNS), kind: 'search' },
   text('readScala', (input) => readScala(input), SCALA_PATTERNS),
   text('readLine', (input) => readLine(input), LINE_PATTERNS),
-  text('readForm', (input) => readForm(input), LINE_PATTERNS),
-  text('readTuning', (input) => readTuning(input), LINE_PATTERNS),
+  text('readForm', (input) => readForm(input), JSON_PATTERNS),
+  text('readTuning', (input) => readTuning(input), JSON_PATTERNS),
   text('readChart', (input) => readChart(input), JSON_PATTERNS),
   text('readHarp', (input) => readHarp(input), JSON_PATTERNS),
   text('readPlayer', (input) => readPlayer(input), JSON_PATTERNS),

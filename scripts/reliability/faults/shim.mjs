@@ -29,7 +29,7 @@ syncBuiltinESMExports();
  */
 function changesDisk([first, flags]) {
   if (name === 'openSync') return typeof flags === 'string' && flags !== 'r';
-  if (name === 'renameSync') return true;
+  if (name === 'renameSync' || name === 'mkdtempSync') return true;
   return typeof first === 'number' && first > 2 && fs.fstatSync(first).isFile();
 }
 
