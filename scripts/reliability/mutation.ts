@@ -2,7 +2,7 @@ import { fork } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { ROOT } from '../lib/root.mjs';
-import type { Told } from './mutation/child.js';
+import type { Task, Told } from './mutation/child.js';
 import { draw, interval, mutantsOf, type Placed } from './mutation/sample.js';
 import type { Verdict } from './mutation/try-mutants.js';
 
@@ -10,7 +10,8 @@ import type { Verdict } from './mutation/try-mutants.js';
 // A seeded sample of all such changes is tried, or all of them, and the score of a sample is given with its 95 %
 // interval (Wilson). The tests run without vitest, in one process that stays: it takes a tenth of a second a change
 // where a new run of vitest takes seconds. Nothing is written to the tree.
-//   npm run mutation -- position [--sample 150] [--seed 1]
+//   npm run mutation -- position [--sample 150] [--seed 1] [--all]
+//   npm run mutation -- position /reach.ts /whole-chord.ts
 const words = process.argv.slice(2);
 const option = (name: string, otherwise: number): number => {
   const at = words.indexOf(`--${name}`);
@@ -18,7 +19,9 @@ const option = (name: string, otherwise: number): number => {
 };
 const [name = ''] = words;
 const seed = option('seed', 1);
-const all = mutantsOf(name);
+const named = words.filter((word) => word.endsWith('.ts'));
+const ends = named.length === 0 ? [''] : named;
+const all = mutantsOf(name, ends);
 const sample = option('sample', all.length);
 const drawn = draw(all, { sample, seed });
 /** Longer than any change takes that is not caught in a loop: then the process is ended. */
@@ -27,7 +30,7 @@ const CHILD = fileURLToPath(new URL('mutation/child.ts', import.meta.url));
 
 /** Tries the sample from a place on, and tells how many verdicts came before the process ended. */
 function tryFrom(first: number, hear: (told: Told) => void): Promise<number> {
-  const child = fork(CHILD, [JSON.stringify({ name, sample, seed, first })], {
+  const child = fork(CHILD, [JSON.stringify({ name, ends, sample, seed, first } satisfies Task)], {
     execArgv: [...process.execArgv, '--max-old-space-size=1500'],
     stdio: ['ignore', 'ignore', 'inherit', 'ipc'],
   });

@@ -55,6 +55,17 @@ describe('describePick', () => {
     ]);
   });
 
+  test('describePick says of the scale how much is there, and what is missing only where something is', () => {
+    const own = ['C'];
+    expect(reasonsFor('G', { own, scale: 'mixolydian' })).toContain(
+      '100 % of the mixolydian scale',
+    );
+    // Unbent, a C harp in second position has neither the flat third nor the flat fifth.
+    expect(reasonsFor('G', { own, scale: 'minor blues', level: 'natural' })).toContain(
+      '63 % of the minor blues scale, without b3 b5',
+    );
+  });
+
   test('describePick speaks first of the line, where one is given', () => {
     const line = makeLine([{ start: 0, duration: 960, pitch: midi('G4') }]);
     expect(reasonsFor('G', { line, own: ['C'] })[0]).toBe(

@@ -69,6 +69,11 @@ describe('positionOf', () => {
     expect(positionOf('Cb', 'F#')).toBe(2);
   });
 
+  it('takes a harp by its name, register and tuning among it', () => {
+    expect(positionOf('low F', 'C')).toBe(2);
+    expect(positionOf('Dm natural-minor', 'Dm')).toBe(2);
+  });
+
   it('does not mind the mode of the song', () => {
     expect(positionOf('C', 'Dm')).toBe(3);
     expect(positionOf('C', 'D')).toBe(3);

@@ -255,6 +255,11 @@ describe('fewestChanges', () => {
     );
   });
 
+  it('takes the first of ways that are as good', () => {
+    const alike = HARPS.map((one) => ({ ...(BASE as HarpPick), harp: one }));
+    expect(fewestChanges([alike, alike]).map(({ harp }) => harp)).toEqual([HARPS[0], HARPS[0]]);
+  });
+
   it('planSetList changes less often the less is asked of a harp', () => {
     const songs = fc.array(fc.record({ key: keyName }), { minLength: 1, maxLength: 6 });
     fc.assert(

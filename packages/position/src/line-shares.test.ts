@@ -80,6 +80,19 @@ describe('lineShares', () => {
     expect([at(60), at(84), at(36)]).toEqual([-1, -1, 1]);
   });
 
+  it('finds a line again from up to five octaves away', () => {
+    const octave = easiestOf(
+      makeHarp('C', { tuning: makeTuning({ id: 'one', blow: 'C4', draw: 'D4' }) }),
+      {
+        level: 'natural',
+      },
+    );
+    for (const octaves of [-5, -4, -3, -2, -1, 0, 1, 2, 3, 4, 5]) {
+      const tune = makeLine([{ start: 0, duration: 1, pitch: 60 - 12 * octaves }]);
+      expect(lineShares(octave, tune)).toMatchObject({ octaves, natural: 1 });
+    }
+  });
+
   it('takes notes at the ends of MIDI without moving them past it', () => {
     const tune = makeLine([
       { start: 0, duration: 1, pitch: 0 },

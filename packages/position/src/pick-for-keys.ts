@@ -64,7 +64,7 @@ export function pickForKeys(
   const picks = harpsOf(options).map((harp): KeysPick => {
     const perSection = sections.map((section) => pickOf(harp, section, options));
     const weight = perSection.reduce(
-      (sum, pick, index) => sum + (pick.weight * (lengths[index] ?? 0)) / total,
+      (sum, pick, index) => sum + (pick.weight * (lengths[index] as number)) / total,
       0,
     );
     return Object.freeze({ harp, weight, sections: Object.freeze(perSection) });

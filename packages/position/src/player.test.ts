@@ -21,6 +21,12 @@ describe('a player where a level is taken', () => {
     expect(pickHarps('C', { own: ['C'], level: single })[0]?.chords[0]?.whole).toBeNull();
   });
 
+  test('pickHarps lets a player who does not yet hold 2 draw alone have it within the chord', () => {
+    const level = makePlayer(['natural'], { holdsTwoDraw: false });
+    const [pick] = pickHarps('G', { own: ['C'], level });
+    expect(pick?.chords[0]?.whole).toEqual({ breath: 'draw', from: 1, to: 5 });
+  });
+
   test('a level and the player that it is short for pick the same', () => {
     const plan = (level: 'natural' | typeof PLAYERS.natural) => [
       pickHarps('G', { level }),

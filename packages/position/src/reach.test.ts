@@ -40,6 +40,21 @@ describe('reachOf', () => {
     });
   });
 
+  it('counts the lowest and the highest reed', () => {
+    const small = makeHarp('C', { tuning: makeTuning({ id: 'one', blow: 'C4', draw: 'D4' }) });
+    const ends = easiestOf(small, { level: 'natural' });
+    for (const end of [0, 2] as const)
+      expect(reachOf(ends, end)).toEqual({ best: 'natural', ease: 1 });
+  });
+
+  it('tells the best technique though a worse one comes in a higher octave, or a lower one', () => {
+    const rising = makeTuning({ id: 'rising', blow: 'C4 C5', draw: 'E4 D5' });
+    // Eb: 1 draw bent, 2 overblown. D: 1 draw bent, 2 draw.
+    const easiest = easiestOf(makeHarp('C', { tuning: rising }), { level: 'overbends' });
+    expect(reachOf(easiest, 3)).toMatchObject({ best: 'bend' });
+    expect(reachOf(easiest, 2)).toMatchObject({ best: 'natural' });
+  });
+
   it('grows from level to level, within 0 and 1, and is 0 exactly where a note is missing', () => {
     fc.assert(
       fc.property(harp, fc.constantFrom(...PITCH_CLASSES), (any, pitchClass) => {

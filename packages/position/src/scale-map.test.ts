@@ -64,6 +64,13 @@ describe('scaleRun', () => {
     expect(run).toHaveLength(2 * 22 - 1);
   });
 
+  it('turns at the highest tonic, also where the harp goes on above it', () => {
+    const run = scaleRun(HARP, 'G', 'mixolydian');
+    expect(run[0]).toMatchObject({ name: 'G4', degree: '1' });
+    expect(run[(run.length - 1) / 2]).toMatchObject({ name: 'G6', degree: '1' });
+    expect(Math.max(...run.map(({ pitch }) => pitch))).toBe(91);
+  });
+
   it('marks by null what cannot be sounded', () => {
     const run = scaleRun(HARP, 'C', 'major', { level: 'natural' });
     const silent = run.filter(({ sounding }) => sounding === null).map(({ name }) => name);

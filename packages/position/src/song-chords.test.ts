@@ -32,6 +32,14 @@ describe('songChords', () => {
     expect(longest).toEqual([...longest].sort((a, b) => b - a));
   });
 
+  it('puts the longest chord first wherever it stands', () => {
+    expect(told(songChords(G, ['IV7', 'I7', 'V7', 'I7', 'V7', 'I7']))).toEqual([
+      'G7 0.500',
+      'D7 0.333',
+      'C7 0.167',
+    ]);
+  });
+
   it('counts parts of a bar, and choruses alike', () => {
     const form = parseForm('I7 IV7 | I7');
     const shares = ['G7 0.750', 'C7 0.250'];

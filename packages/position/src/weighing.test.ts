@@ -18,6 +18,13 @@ describe('readWeights', () => {
     expect(readWeights({ scale: 2 })).toEqual({ ...PICK_WEIGHTS, scale: 2 });
   });
 
+  it('takes any one criterion for all there is', () => {
+    const none = { chordTones: 0, wholeChords: 0, scale: 0, home: 0 };
+    for (const one of ['chordTones', 'wholeChords', 'scale', 'home'] as const) {
+      expect(readWeights({ ...none, [one]: 1 })).toMatchObject({ ...none, [one]: 1 });
+    }
+  });
+
   it('names the criterion whose weight is none', () => {
     expect(() => readWeights({ wholeChords: -0.1 })).toThrow(
       expect.objectContaining({

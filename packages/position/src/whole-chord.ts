@@ -36,7 +36,7 @@ export function wholeChordOn(
 /** Whether the player has the unbent note of a hole. */
 type HasNatural = (hole: Hole, breath: Breath) => boolean;
 
-/** The longest runs of holes whose unbent notes on a breath are all wanted. */
+/** Runs of holes whose unbent notes on a breath are all wanted; of one that grows, each length it passes. */
 function runsOf(
   harp: Harp,
   breath: Breath,
@@ -49,8 +49,7 @@ function runsOf(
       from = undefined;
       continue;
     }
-    if (from === undefined) from = reeds.hole;
-    else runs.pop();
+    from ??= reeds.hole;
     runs.push(Object.freeze({ breath, from, to: reeds.hole }));
   }
   return runs;

@@ -7,6 +7,8 @@ import { prepareTrials, type Verdict } from './try-mutants.js';
 /** What is tried: a sample of a package's changes, from one of its places on. */
 export interface Task {
   readonly name: string;
+  /** How the names of the files end that are changed; an empty text for all. */
+  readonly ends: readonly string[];
   readonly sample: number;
   readonly seed: number;
   readonly first: number;
@@ -18,8 +20,8 @@ export interface Told {
   readonly verdict: Verdict;
 }
 
-const { name, sample, seed, first } = JSON.parse(process.argv[2] ?? '') as Task;
-const drawn = draw(mutantsOf(name), { sample, seed });
+const { name, ends, sample, seed, first } = JSON.parse(process.argv[2] ?? '') as Task;
+const drawn = draw(mutantsOf(name, ends), { sample, seed });
 const { tests, tryMutant } = await prepareTrials(testsOf(name), drawn);
 process.send?.({ tests });
 for (let at = first; at < drawn.length; at += 1) {

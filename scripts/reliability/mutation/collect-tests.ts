@@ -18,6 +18,18 @@ const bodyIn = (words: readonly unknown[]): Body | undefined =>
 const rowsOf = (table: readonly unknown[]): readonly (readonly unknown[])[] =>
   table.map((row) => (Array.isArray(row) ? row : [row]));
 
+/** Compares with a golden file; vitest's own way asks where its test stands. */
+function compareWithFiles(folder: () => string): void {
+  const { Assertion, util, assert } = vitest.chai;
+  util.addMethod(
+    Assertion.prototype,
+    'toMatchFileSnapshot',
+    function (this: { readonly _obj: unknown }, golden: string) {
+      assert.equal(this._obj, readFileSync(resolve(folder(), golden), 'utf8'));
+    },
+  );
+}
+
 /**
  * Stands in for vitest in a test file: the same `expect`; tests are kept, and run by whoever asks for them. What a
  * file leaves to be cleaned up is done when the next is taken.
@@ -50,12 +62,7 @@ export function makeCollector(): {
           for (const row of rowsOf(table)) one(format(title, ...row), () => body?.(...row));
         },
     });
-  const expectFile = async (received: string, golden: string) => {
-    const expected = readFileSync(resolve(dirname(at), golden), 'utf8');
-    return { pass: received === expected, message: () => `not what ${golden} holds` };
-  };
-  vitest.expect.extend({ toMatchFileSnapshot: expectFile } as never);
-
+  compareWithFiles(() => dirname(at));
   const test = withEach(add);
   const describe = withEach(group);
   const none = () => {};

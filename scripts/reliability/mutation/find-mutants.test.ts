@@ -26,6 +26,7 @@ describe('findMutants', () => {
     'throw new Error(a + b);',
     'const a: 1 = b;',
     'const a = { b: 1 };',
+    'const a: OptionNames<B> = { b: true };',
   ])('findMutants leaves %s alone', (text) => {
     expect(changed(text)).toEqual([]);
   });

@@ -86,7 +86,7 @@ const isChained = (node: ts.Node) =>
 const isName = (node: ts.Node): boolean =>
   ts.isPropertyAccessExpression(node.parent) && node.parent.name === node;
 
-/** Types do not run, and the words of an error are nothing that a program rests on. */
+/** Types do not run, and neither the words of an error nor what stands beside a name in a list are rested on. */
 function isLeftAlone(node: ts.Node): boolean {
   return (
     ts.isTypeNode(node) ||
@@ -94,8 +94,15 @@ function isLeftAlone(node: ts.Node): boolean {
     ts.isTypeAliasDeclaration(node) ||
     ts.isImportDeclaration(node) ||
     ts.isExportDeclaration(node) ||
-    ts.isThrowStatement(node)
+    ts.isThrowStatement(node) ||
+    isListOfNames(node)
   );
+}
+
+/** The names of options are the keys of a record; its values say nothing. */
+function isListOfNames(node: ts.Node): boolean {
+  if (!ts.isVariableDeclaration(node) || node.type === undefined) return false;
+  return ts.isTypeReferenceNode(node.type) && node.type.typeName.getText() === 'OptionNames';
 }
 
 type Add = (kind: string, node: ts.Node, instead: string) => void;

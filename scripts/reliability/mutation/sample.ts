@@ -22,10 +22,11 @@ const filesOf = (name: string): readonly string[] =>
 export const testsOf = (name: string): readonly string[] =>
   filesOf(name).filter((file) => file.endsWith('.test.ts'));
 
-/** Every change that the mutator knows for a package. */
-export const mutantsOf = (name: string): readonly Placed[] =>
+/** Every change that the mutator knows for a package, or for those of its files that end in what is given. */
+export const mutantsOf = (name: string, ends: readonly string[] = ['']): readonly Placed[] =>
   filesOf(name)
     .filter((file) => file.startsWith(`packages/${name}/src/`) && !NOT_SOURCE.test(file))
+    .filter((file) => ends.some((end) => file.endsWith(end)))
     .flatMap((file) =>
       findMutants(file, readFileSync(ROOT + file, 'utf8')).map((mutant) => ({ ...mutant, file })),
     );
