@@ -58,9 +58,20 @@ describe('the reedplate process', { timeout: 60_000 }, () => {
       const output = openSync('/dev/full', 'w');
       for (const words of [['pick', '--key', 'G'], ['--help'], ['map', '--harp', 'C', '--json']]) {
         const { code, err } = await runProcess(words, { output });
-        expect(err).toMatch(/^reedplate: ENOSPC[^\n]*\n$/u);
+        expect(err).toBe('reedplate: standard output cannot be written: the disk is full\n');
         expect(code).toBe(1);
       }
+      closeSync(output);
+    },
+  );
+
+  test.runIf(existsSync('/dev/full'))(
+    'reedplate says of wrong input only that, where its output finds no room',
+    async () => {
+      const output = openSync('/dev/full', 'w');
+      const { code, err } = await runProcess(['map', '--harp', 'H'], { output });
+      expect(err).toMatch(/^reedplate: "H" is not a key[^\n]*\n$/u);
+      expect(code).toBe(2);
       closeSync(output);
     },
   );

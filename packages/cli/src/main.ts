@@ -1,5 +1,5 @@
-import { readBytes, readText, writeBytes, writeFolder } from '@reedplate/files';
-import { exitCodeOf } from './exit-code.js';
+import { readBytes, readText, whyUnwritten, writeBytes, writeFolder } from '@reedplate/files';
+import { EXIT_FAULT } from './exit-code.js';
 import { runCommand } from './run.js';
 
 /** Columns of a print where nothing says how wide the screen is. */
@@ -28,7 +28,10 @@ export async function main(): Promise<void> {
   });
   // What could not be printed was not said, whatever the verb did.
   const fault = await written();
-  process.exitCode = fault === undefined ? code : exitCodeOf(fault, { err: sayError });
+  if (fault !== undefined) {
+    sayError(`reedplate: standard output cannot be written: ${whyUnwritten(fault)}\n`);
+  }
+  process.exitCode = fault === undefined ? code : EXIT_FAULT;
 }
 
 const sayError = (text: string): void => void process.stderr.write(text);
@@ -47,6 +50,9 @@ function watch(stream: NodeJS.WriteStream): () => Promise<Error | undefined> {
   return () =>
     new Promise((resolve) => {
       // The event of a fault comes a moment after the write that met it.
-      stream.write('', () => setImmediate(() => resolve(fault)));
+      const look = () => setImmediate(() => resolve(fault));
+      // Nothing more is written without need: a full disk refuses nothing, too.
+      if (stream.writableLength === 0) look();
+      else stream.write('', look);
     });
 }

@@ -46,6 +46,14 @@ describe('runCommand', () => {
     [['chart', '--key', 'G', '--form', 'quick-chnage'], /did you mean quick-change\?/u],
     [['chart', '--key', 'G', '--vary', 'minro'], /did you mean minor\?/u],
     [['chart', '--key'], /argument missing/u],
+    [
+      ['chart', '--key', '--form', 'basic'],
+      /^reedplate: --key has no value: the next word, --form, is an option itself\n$/u,
+    ],
+    [['chart', '--form', 'basic', '--key', '-h'], /--key has no value: the next word, -h,/u],
+    [['backing', '--key', 'G', '-o', '--json'], /-o has no value: the next word, --json,/u],
+    [['recognize', 'G7 |', '--key', '--jsno'], /--key has no value: the next word, --jsno,/u],
+    [['handout', '--title', '-o', 'x.html'], /--title has no value: the next word, -o,/u],
     [['chart'], /^reedplate: --key is missing\n/u],
     [['pick', 'G'], /--key is missing: did you mean --key G\?/u],
     [['target', '--key', 'G', 'C'], /--harp is missing: did you mean --harp C\?/u],
@@ -100,6 +108,19 @@ describe('runCommand', () => {
       1,
       'reedplate: "roots.mid" cannot be written: expected room on the disk\n',
     ]);
+  });
+
+  test('runCommand takes values that begin with dashes where they are no options', async () => {
+    const song = ['practice', '--key', 'G', '--harp', 'C'];
+    const written: string[] = [];
+    const writeBytes = (_: string, bytes: Uint8Array): void => {
+      written.push(new TextDecoder().decode(bytes));
+    };
+    const words = [...song, '--title=--mine', '-o', '-out.abc'];
+    expect((await runWords(words, { writeBytes })).code).toBe(0);
+    expect(written.join('')).toContain('T:--mine');
+    const missing = await runWords(['score', '--key', 'G', '--', '--key', '--form']);
+    expect(missing.err).toContain('no file --key');
   });
 
   test.each(['recognize', 'recognise'])('runCommand reads the spelling %s', async (verb) => {

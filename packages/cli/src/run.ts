@@ -1,6 +1,7 @@
 import { CommanderError } from 'commander';
 import { EXIT_USAGE, exitCodeOf } from './exit-code.js';
 import { buildProgram } from './program.js';
+import { requireValues } from './require-values.js';
 import { sayUsage } from './say-usage.js';
 import type { Terminal } from './terminal.js';
 
@@ -13,6 +14,7 @@ import type { Terminal } from './terminal.js';
 export async function runCommand(words: readonly string[], terminal: Terminal): Promise<number> {
   try {
     const program = await buildProgram(words, terminal);
+    requireValues(program, words);
     await program.parseAsync([...words], { from: 'user' });
     return 0;
   } catch (error) {

@@ -14,6 +14,6 @@ export interface Terminal {
   readonly readBytes: (path: string) => Uint8Array;
   /** Writes a file, over one that is there, or standard output for `-`; throws a typed error. */
   readonly writeBytes: (path: string, bytes: Uint8Array) => void;
-  /** Writes a folder of files, whole or not at all; left out where nothing can be written but files. */
-  readonly writeFolder?: (path: string, files: ReadonlyMap<string, Uint8Array>) => void;
+  /** Writes a folder of files, whole or not at all; throws a typed error. */
+  readonly writeFolder: (path: string, files: ReadonlyMap<string, Uint8Array>) => void;
 }

@@ -5,12 +5,12 @@
  */
 
 // Reading
-export { openFile, systemReason, unreadable } from './open-file.js';
+export { openFile, systemCode, systemReason, unreadable } from './open-file.js';
 // Where an error stood
 export { readAt, readInFile } from './read-at.js';
-export { LARGEST_FILE, readBytes, readText } from './read-text.js';
+export { LARGEST_FILE, readBytes, readChunk, readText, requireText } from './read-text.js';
 // Writing
-export { unwritable } from './unwritable.js';
+export { unwritable, whyUnwritten } from './unwritable.js';
 export { writeBytes } from './write-bytes.js';
 export { writeFolder } from './write-folder.js';
 export { writeAll } from './write-whole.js';

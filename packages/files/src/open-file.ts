@@ -23,13 +23,27 @@ function openOrRefuse(path: string): number {
   }
 }
 
-/** What the system has against a file, in words where they are known. */
+/** What the system has against a file that is read, in words where they are known. */
 export function systemReason(error: unknown): string {
-  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-  if (code === 'ENOENT') return 'there is no such file';
-  if (code === 'EACCES') return 'permission is denied';
-  return code === '' ? 'it cannot be opened' : code;
+  const code = systemCode(error);
+  return REASONS.get(code) ?? (code === '' ? 'it cannot be opened' : code);
 }
+
+/** The code of an error of the system, such as `ENOENT`; empty for any other error. */
+export function systemCode(error: unknown): string {
+  return error instanceof Error && 'code' in error ? String(error.code) : '';
+}
+
+const REASONS: ReadonlyMap<string, string> = new Map([
+  ['ENOENT', 'there is no such file'],
+  ['ENOTDIR', 'there is no such file'],
+  ['EACCES', 'permission is denied'],
+  ['EPERM', 'permission is denied'],
+  ['EISDIR', 'it is a directory'],
+  ['ENAMETOOLONG', 'its name is too long'],
+  ['ELOOP', 'its links lead in a circle'],
+  ['EIO', 'the disk has a fault'],
+]);
 
 /** The error of a file that cannot be read. */
 export function unreadable(path: string, reason: string): ReedplateError {

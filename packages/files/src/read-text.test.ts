@@ -42,8 +42,8 @@ describe('readText', () => {
     );
   });
 
-  test('readText reads a file of exactly the largest size', () => {
-    expect(readText(sparseFile('full.json', LARGEST_FILE)).length).toBe(LARGEST_FILE);
+  test('readBytes reads a file of exactly the largest size', () => {
+    expect(readBytes(sparseFile('full.json', LARGEST_FILE)).length).toBe(LARGEST_FILE);
   });
 
   test('readText refuses a directory and a missing file', () => {
@@ -52,6 +52,30 @@ describe('readText', () => {
   });
 
   test('readText counts what a device without size gives', () => {
-    expect(() => readText('/dev/zero')).toThrowError(/at most 16 MB/u);
+    expect(() => readBytes('/dev/zero')).toThrowError(/at most 16 MB/u);
+  });
+
+  test.each([
+    ['a PNG picture', '\u0089PNG\r\n\u001a\n'],
+    ['a ZIP archive', 'PK\u0003\u0004'],
+    ['a file of bytes that are no text', 'G7 \u0000 C7'],
+  ])('readText refuses %s by what it is, and readBytes gives its bytes', (kind, content) => {
+    const path = join(folder, 'strange');
+    writeFileSync(path, Buffer.from(content, 'latin1'));
+    expect(() => readText(path)).toThrow(
+      expect.objectContaining({
+        code: 'FORMAT_UNKNOWN',
+        value: kind,
+        where: { file: path },
+        message: `"${kind}" is not in a known format (file ${path}): expected a file of text`,
+      }),
+    );
+    expect(Buffer.from(readBytes(path)).toString('latin1')).toBe(content);
+  });
+
+  test('readText reads an empty file as a text of nothing', () => {
+    const path = join(folder, 'empty');
+    writeFileSync(path, '');
+    expect(readText(path)).toBe('');
   });
 });

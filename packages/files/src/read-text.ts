@@ -1,20 +1,40 @@
 import { closeSync, fstatSync, readSync } from 'node:fs';
-import { ReedplateError } from '@reedplate/pitch';
-import { openFile, systemReason, unreadable } from './open-file.js';
+import { kindOfFile, ReedplateError } from '@reedplate/pitch';
+import { openFile, systemCode, systemReason, unreadable } from './open-file.js';
 
 /** Largest file read, in bytes: a take of 100,000 notes has room; what is larger is a mistake. */
 export const LARGEST_FILE = 16 * 1024 * 1024;
 
 const STANDARD_INPUT = 0;
 const CHUNK = 64 * 1024;
+/** Milliseconds until standard input is asked again that had nothing to give yet. */
+const PATIENCE = 5;
 
 /**
  * Reads a text file whole, or standard input for `-`; never more than {@link LARGEST_FILE}.
  *
- * @throws ReedplateError as {@link readBytes}
+ * @throws ReedplateError as {@link readBytes}; `FORMAT_UNKNOWN` for a picture, a sound or the like
  */
 export function readText(path: string): string {
-  return new TextDecoder().decode(readBytes(path));
+  const bytes = readBytes(path);
+  requireText(bytes, path);
+  return new TextDecoder().decode(bytes);
+}
+
+/**
+ * Refuses a file that begins as no text does, by what kind of file it is. An empty one is text.
+ *
+ * @throws ReedplateError `FORMAT_UNKNOWN`
+ */
+export function requireText(begin: Uint8Array, path: string): void {
+  const kind = begin.length === 0 ? undefined : kindOfFile(begin);
+  if (kind === undefined) return;
+  throw new ReedplateError({
+    code: 'FORMAT_UNKNOWN',
+    value: kind,
+    expected: 'a file of text',
+    where: { file: path },
+  });
 }
 
 /**
@@ -47,13 +67,23 @@ function readBounded(file: number, path: string): Uint8Array {
   }
 }
 
-function readChunk(file: number, chunk: Buffer, path: string): number {
-  try {
-    return readSync(file, chunk);
-  } catch (error) {
-    const reason = systemReason(error);
-    if (reason === 'EOF') return 0;
-    throw unreadable(path, reason);
+/**
+ * Reads the next bytes of an open file into a chunk, and waits where standard input has none yet.
+ *
+ * @returns how many; 0 at the end
+ * @throws ReedplateError `FILE_UNREADABLE`
+ */
+export function readChunk(file: number, chunk: Buffer, path: string): number {
+  for (;;) {
+    try {
+      return readSync(file, chunk);
+    } catch (error) {
+      const code = systemCode(error);
+      // So a closed pipe ends on Windows.
+      if (code === 'EOF') return 0;
+      if (code !== 'EAGAIN') throw unreadable(path, systemReason(error));
+      Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, PATIENCE);
+    }
   }
 }
 

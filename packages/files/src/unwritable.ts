@@ -1,13 +1,19 @@
 import { ReedplateError } from '@reedplate/pitch';
+import { systemCode } from './open-file.js';
 
 /** The error of a file that cannot be written, with what the system has against it in words. */
 export function unwritable(path: string, error: unknown): ReedplateError {
-  const code = error instanceof Error && 'code' in error ? String(error.code) : 'unknown';
   return new ReedplateError({
     code: 'FILE_UNWRITABLE',
     value: path,
-    expected: `a file that can be written (${REASONS.get(code) ?? code})`,
+    expected: `a file that can be written (${whyUnwritten(error)})`,
   });
+}
+
+/** What the system has against writing, in words where they are known. */
+export function whyUnwritten(error: unknown): string {
+  const code = systemCode(error);
+  return REASONS.get(code) ?? (code === '' ? 'unknown' : code);
 }
 
 const REASONS: ReadonlyMap<string, string> = new Map([
@@ -20,4 +26,7 @@ const REASONS: ReadonlyMap<string, string> = new Map([
   ['ENOSPC', 'the disk is full'],
   ['EDQUOT', 'the disk is full'],
   ['EIO', 'the disk has a fault'],
+  ['EEXIST', 'a file of that name is there'],
+  ['ENOTEMPTY', 'it holds something already'],
+  ['ENAMETOOLONG', 'its name is too long'],
 ]);

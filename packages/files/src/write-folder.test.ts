@@ -43,4 +43,36 @@ describe('writeFolder', () => {
     );
     expect(readdirSync(dir)).toEqual([]);
   });
+
+  it('writeFolder takes an empty folder for its own', () => {
+    const dir = place();
+    mkdirSync(join(dir, 'lesson'));
+    writeFolder(join(dir, 'lesson'), new Map([['a.txt', bytes('a')]]));
+    expect(readdirSync(join(dir, 'lesson'))).toEqual(['a.txt']);
+  });
+
+  it('writeFolder says why there is no room for a folder', () => {
+    const dir = place();
+    writeFileSync(join(dir, 'file'), 'mine');
+    mkdirSync(join(dir, 'full'));
+    writeFileSync(join(dir, 'full', 'mine.txt'), 'mine');
+    const refused: readonly (readonly [string, string])[] = [
+      ['file', 'a file of that name is there'],
+      ['full', 'it holds something already'],
+      ['gone/lesson', 'its folder is not there'],
+      ['file/lesson', 'its folder is not there'],
+    ];
+    for (const [name, why] of refused) {
+      const path = join(dir, name);
+      expect(() => writeFolder(path, new Map([['a.txt', bytes('a')]]))).toThrow(
+        expect.objectContaining({
+          code: 'FILE_UNWRITABLE',
+          value: path,
+          expected: `a file that can be written (${why})`,
+        }),
+      );
+    }
+    expect(readdirSync(dir).sort()).toEqual(['file', 'full']);
+    expect(readFileSync(join(dir, 'file'), 'utf8')).toBe('mine');
+  });
 });

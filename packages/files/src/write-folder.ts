@@ -1,4 +1,4 @@
-import { mkdtempSync, renameSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, renameSync, rmSync, statSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { unwritable } from './unwritable.js';
 import { writeWhole } from './write-whole.js';
@@ -17,13 +17,23 @@ import { writeWhole } from './write-whole.js';
  * ```
  */
 export function writeFolder(path: string, files: ReadonlyMap<string, Uint8Array>): void {
-  let beside: string | undefined;
+  if (existsSync(path) && !statSync(path).isDirectory()) {
+    throw unwritable(path, Object.assign(new Error('EEXIST'), { code: 'EEXIST' }));
+  }
+  const beside = folderBeside(path);
   try {
-    beside = mkdtempSync(join(dirname(resolve(path)), '.reedplate-'));
     for (const [name, bytes] of files) writeWhole(join(beside, name), bytes);
     renameSync(beside, path);
   } catch (error) {
-    if (beside !== undefined) rmSync(beside, { recursive: true, force: true });
+    rmSync(beside, { recursive: true, force: true });
+    throw unwritable(path, error);
+  }
+}
+
+function folderBeside(path: string): string {
+  try {
+    return mkdtempSync(join(dirname(resolve(path)), '.reedplate-'));
+  } catch (error) {
     throw unwritable(path, error);
   }
 }

@@ -1,3 +1,4 @@
+import { kindOfFile } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { decodeText, LARGEST_INPUT, requireSize } from './decode-text.js';
@@ -55,12 +56,26 @@ describe('decodeText', () => {
     );
   });
 
-  test('decodeText decodes any bytes', () => {
+  test('decodeText decodes any bytes that may be text', () => {
     fc.assert(
-      fc.property(fc.uint8Array({ maxLength: 60 }), (bytes) => {
+      fc.property(fc.uint8Array({ min: 9, maxLength: 60 }), (bytes) => {
+        fc.pre(bytes.length === 0 || kindOfFile(bytes) === undefined);
         expect(typeof decodeText(bytes)).toBe('string');
       }),
       { numRuns: 300 },
+    );
+  });
+
+  test('decodeText refuses bytes that no text has, and says what they are', () => {
+    fc.assert(
+      fc.property(fc.uint8Array({ min: 32, max: 126, maxLength: 60 }), (bytes) => {
+        expect(() => decodeText(Uint8Array.of(65, 0, ...bytes))).toThrow(
+          expect.objectContaining({
+            code: 'FORMAT_UNKNOWN',
+            value: 'a file of bytes that are no text',
+          }),
+        );
+      }),
     );
   });
 

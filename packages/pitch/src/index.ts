@@ -93,6 +93,7 @@ export {
   requirePositive,
   requireSome,
 } from './guard.js';
+export { itemAt } from './item-at.js';
 export {
   asErrorOf,
   type JsonFields,
@@ -100,6 +101,7 @@ export {
   readJson,
   requireFields,
 } from './json-fields.js';
+export { kindOfFile } from './kind-of-file.js';
 export { nearestOf } from './nearest.js';
 export { type OptionNames, requireOptions } from './options.js';
 export { type Random, randomFrom } from './random.js';

@@ -12,6 +12,7 @@ import {
   type WritePieceOptions,
   writePiece,
 } from '@reedplate/interchange';
+import { kindOfFile } from '@reedplate/pitch';
 import type { Terminal } from '../terminal.js';
 
 /** What verbs that read a line say of their file. */
@@ -42,7 +43,7 @@ export function readPieceAndFormat(
 ): { readonly piece: Piece; readonly format: PieceFormatId } {
   const bytes = terminal.readBytes(file);
   const read = readInFile(file, () => {
-    const format = options.format ?? detectFormat(bytes);
+    const format = options.format ?? formatOf(bytes, file);
     return { format, piece: readPiece(bytes, { ...options, format }) };
   });
   for (const warning of read.piece.warnings) {
@@ -50,6 +51,20 @@ export function readPieceAndFormat(
   }
   return read;
 }
+
+/** What a file holds; where that says nothing, what its name says, so that its reader names the fault. */
+function formatOf(bytes: Uint8Array, file: string): PieceFormatId {
+  try {
+    return detectFormat(bytes);
+  } catch (error) {
+    const isText = bytes.length > 0 && kindOfFile(bytes) === undefined;
+    if (isText && HAS_ENDING.test(file)) return formatOfName(file);
+    throw error;
+  }
+}
+
+/** Endings of text whose readers say in which line it fails; what else there is is known by its bytes. */
+const HAS_ENDING = /\.(?:tab|abc|json|musicxml)$/iu;
 
 function sayWarning(file: string, { message, count, value, where }: PieceWarning): string {
   const place = Object.entries(where).map(([name, at]) => `${name} ${at}`);

@@ -32,6 +32,7 @@ export async function runWords(
     readText,
     readBytes: (path) => new TextEncoder().encode(readText(path)),
     writeBytes: noFile,
+    writeFolder: noFile,
     ...parts,
   });
   return { code, ...written };

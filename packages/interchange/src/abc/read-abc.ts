@@ -35,8 +35,8 @@ const READ_ABC_OPTIONS: OptionNames<ReadAbcOptions> = {
  *
  * @param input text, or the bytes of a file
  * @returns one piece a tune, in the order of the file
- * @throws ReedplateError `ABC_SYNTAX` where the text holds no tune, `FILE_TOO_LARGE` above 16 MB;
- * `OPTION_UNKNOWN`
+ * @throws ReedplateError `ABC_SYNTAX` where the text holds no tune, `FORMAT_UNKNOWN` for bytes that are no
+ * text, `FILE_TOO_LARGE` above 16 MB; `OPTION_UNKNOWN`
  * @example
  * ```ts
  * import { readAbc } from '@reedplate/interchange';

@@ -1,5 +1,6 @@
 import {
   deepFreeze,
+  kindOfFile,
   type OptionNames,
   ReedplateError,
   requireOneOf,
@@ -7,9 +8,8 @@ import {
   requireShape,
 } from '@reedplate/pitch';
 import { detectTab } from '@reedplate/tab';
-import { decodeText } from '../decode-text.js';
+import { decodeText, hasMark } from '../decode-text.js';
 import { bytesOf, type FileInput } from '../file-bytes.js';
-import { kindOfFile } from '../kind-of-file.js';
 import { isMxl } from '../musicxml/unpack-mxl.js';
 import { tabRowsOf } from '../tab/tab-rows.js';
 import { tabWithoutLengths } from './tab-text.js';
@@ -124,7 +124,7 @@ export function detectFormat(input: FileInput): PieceFormatId {
     if (isMidi(bytes)) return 'midi';
     if (isMxl(bytes)) return 'musicxml';
     const kind = kindOfFile(bytes);
-    if (kind !== undefined && !isMarked(bytes)) throw unknownFormat(kind);
+    if (kind !== undefined && !hasMark(bytes)) throw unknownFormat(kind);
   }
   const text = decodeText(input);
   const found = SIGNS.find(([, sign]) => sign.test(text))?.[0];
@@ -139,12 +139,6 @@ export function detectFormat(input: FileInput): PieceFormatId {
 function unknownFormat(value: string): ReedplateError {
   const expected = PIECE_FORMAT_IDS.map((id) => PIECE_FORMATS[id].description).join(', ');
   return new ReedplateError({ code: 'FORMAT_UNKNOWN', value, expected });
-}
-
-/** Whether it is text in UTF-16, of which every other byte is zero. */
-function isMarked([first, second]: Uint8Array): boolean {
-  const marks = [0xfffe, 0xfeff, 0x3c00, 0x003c];
-  return marks.includes((first ?? 0) * 256 + (second ?? 0));
 }
 
 /** What tells text formats apart, the surest first. */
@@ -171,9 +165,22 @@ function isJson(text: string): boolean {
   }
 }
 
+const USUAL_HOLES = 10;
+/** Most that a harp here has. */
+const MOST_HOLES = 16;
+
+/**
+ * Whether it is tablature, of whatever harp: the reader, who knows the harp, says that a hole is not there.
+ * A harp of ten comes first, on which a number such as 45 is two holes.
+ */
 function isTab(text: string): boolean {
+  const tab = tabWithoutLengths(tabRowsOf(text).tab);
+  return [USUAL_HOLES, MOST_HOLES].some((holes) => isTabFor(tab, holes));
+}
+
+function isTabFor(tab: string, holes: number): boolean {
   try {
-    return detectTab(tabWithoutLengths(tabRowsOf(text).tab)).events.length > 0;
+    return detectTab(tab, { holes }).events.length > 0;
   } catch (error) {
     if (error instanceof ReedplateError && error.code === 'TAB_SYNTAX') return false;
     throw error;

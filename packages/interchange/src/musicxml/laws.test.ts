@@ -12,7 +12,7 @@ import { child, childNumber, childrenOf } from './xml-tree.js';
 // A busy machine takes its time over hundreds of files.
 vi.setConfig({ testTimeout: 60_000 });
 
-const CODES = ['MUSICXML_MALFORMED', 'FILE_TOO_LARGE'];
+const CODES = ['MUSICXML_MALFORMED', 'FORMAT_UNKNOWN', 'FILE_TOO_LARGE'];
 
 function readOrTypedError(wild: string | Uint8Array): void {
   try {

@@ -27,7 +27,7 @@ import { child, childNumber, childrenOf, childText, type XmlElement } from './xm
  *
  * @param input text, or the bytes of a file in any encoding that its byte order mark names
  * @throws ReedplateError `MUSICXML_MALFORMED` for what is no score, with line and column where the
- * XML is at fault; `FILE_TOO_LARGE` above 16 MB, also when unpacked
+ * XML is at fault; `FORMAT_UNKNOWN` for bytes that are no text; `FILE_TOO_LARGE` above 16 MB, also when unpacked
  * @example
  * ```ts
  * import { makeLine } from '@reedplate/line';

@@ -1,4 +1,12 @@
-import { closeSync, existsSync, fstatSync, fsyncSync, ftruncateSync, openSync } from 'node:fs';
+import {
+  closeSync,
+  existsSync,
+  fstatSync,
+  fsyncSync,
+  ftruncateSync,
+  openSync,
+  statSync,
+} from 'node:fs';
 import { unwritable, writeAll } from '@reedplate/files';
 import { ReedplateError } from '@reedplate/pitch';
 
@@ -18,7 +26,7 @@ export interface StudyOutput {
  */
 export function openOutput(path: string | undefined, resume: boolean): StudyOutput {
   if (path === undefined) return { write: writeToStandardOutput, close: () => {} };
-  if (existsSync(path) && !resume) {
+  if (!resume && existsSync(path) && statSync(path).isFile()) {
     throw new ReedplateError({
       code: 'USAGE',
       value: path,

@@ -1,15 +1,17 @@
-import { closeSync, readSync } from 'node:fs';
+import { closeSync } from 'node:fs';
 import { StringDecoder } from 'node:string_decoder';
-import { openFile } from '@reedplate/files';
+import { openFile, readChunk, requireText } from '@reedplate/files';
 import { ReedplateError } from '@reedplate/pitch';
 import type { StudyFailure, StudyResult } from '../study.js';
+import { LONGEST_LINE, tooLong } from './whole-lines.js';
 
 const CHUNK = 256 * 1024;
 
 /**
  * The results of a study from a file of them, `-` for standard input, one at a time.
  *
- * @throws ReedplateError `FILE_UNREADABLE`; `STUDY_INVALID` for a line that is no result, with
+ * @throws ReedplateError `FILE_UNREADABLE`; `FORMAT_UNKNOWN` for a picture, a sound or the like;
+ *   `FILE_TOO_LARGE` for a line of more than 16 MB; `STUDY_INVALID` for a line that is no result, with
  *   `where.file` and `where.line`
  */
 export function* readResults(path: string): Generator<StudyResult | StudyFailure> {
@@ -26,9 +28,12 @@ function* linesOf(path: string): Generator<string> {
   const chunk = Buffer.alloc(CHUNK);
   let begun = '';
   try {
-    for (let length = readSync(file, chunk); length > 0; length = readSync(file, chunk)) {
+    let length = readChunk(file, chunk, path);
+    requireText(chunk.subarray(0, length), path);
+    for (; length > 0; length = readChunk(file, chunk, path)) {
       const [first = '', ...rest] = decoder.write(chunk.subarray(0, length)).split('\n');
       begun += first;
+      if (begun.length > LONGEST_LINE) throw tooLong(LONGEST_LINE);
       for (const next of rest) {
         yield begun;
         begun = next;

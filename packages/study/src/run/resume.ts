@@ -1,4 +1,13 @@
-import { closeSync, existsSync, fstatSync, ftruncateSync, openSync, readSync } from 'node:fs';
+import {
+  closeSync,
+  existsSync,
+  fstatSync,
+  ftruncateSync,
+  openSync,
+  readSync,
+  statSync,
+} from 'node:fs';
+import { unwritable } from '@reedplate/files';
 import { toPlayer } from '@reedplate/layout';
 import { ReedplateError } from '@reedplate/pitch';
 import type { StudyResult } from '../study.js';
@@ -9,13 +18,14 @@ const LINE_END = 10;
 
 /**
  * How many lines of input a file of results has done, after cutting a line off that was not
- * written to its end. 0 where there is no file yet. A file that is refused stays as it is.
+ * written to its end. 0 where there is no file yet, and for a device. A file that is refused stays as it is.
  *
- * @throws ReedplateError `STUDY_INVALID` for a file that holds no results, or those of another setup
+ * @throws ReedplateError `STUDY_INVALID` for a file that holds no results, or those of another setup;
+ *   `FILE_UNWRITABLE`
  */
 export function linesDone(path: string, setup: StudySetup): number {
-  if (!existsSync(path)) return 0;
-  const file = openSync(path, 'r+');
+  if (!existsSync(path) || !statSync(path).isFile()) return 0;
+  const file = openToCut(path);
   try {
     const { size } = fstatSync(file);
     const end = lastLineEnd(file, size);
@@ -25,6 +35,14 @@ export function linesDone(path: string, setup: StudySetup): number {
     return done;
   } finally {
     closeSync(file);
+  }
+}
+
+function openToCut(path: string): number {
+  try {
+    return openSync(path, 'r+');
+  } catch (error) {
+    throw unwritable(path, error);
   }
 }
 

@@ -1,8 +1,16 @@
-import { closeSync, read as readFile, readFileSync, statSync } from 'node:fs';
+import { closeSync, read as readFile, type Stats, statSync } from 'node:fs';
 import { basename } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { promisify } from 'node:util';
-import { openFile, readInFile, unreadable } from '@reedplate/files';
+import {
+  openFile,
+  readBytes,
+  readInFile,
+  requireText,
+  systemCode,
+  systemReason,
+  unreadable,
+} from '@reedplate/files';
 import type { Piece } from '@reedplate/interchange';
 import {
   isReedplateError,
@@ -46,20 +54,20 @@ const STANDARD_INPUT = '-';
 export function openSources(paths: readonly string[], options: SourceOptions = {}): StudySources {
   requireOptions(options, SOURCE_OPTIONS, 'openSources');
   const sizes = paths.map(sizeOf);
-  let read = 0;
+  let done = 0;
   return {
     size: sizes.includes(0) ? 0 : sizes.reduce((sum, size) => sum + size, 0),
-    bytesRead: () => read,
+    bytesRead: () => done,
     parts: async function* () {
       for (const path of paths) {
         if (PIECES.test(path)) {
           yield* piecesOf(path, options);
-          read += sizeOf(path);
+          done += sizeOf(path);
           continue;
         }
         for await (const part of linesOf(path)) {
           yield part;
-          if (part instanceof Uint8Array) read += part.length;
+          if (part instanceof Uint8Array) done += part.length;
         }
       }
     },
@@ -68,45 +76,61 @@ export function openSources(paths: readonly string[], options: SourceOptions = {
 
 function sizeOf(path: string): number {
   if (path === STANDARD_INPUT) return 0;
-  const stats = statSync(path, { throwIfNoEntry: false });
-  if (stats?.isFile()) return stats.size;
+  const stats = lookAt(path);
+  if (stats.isDirectory()) throw unreadable(path, 'it is a directory');
   // A pipe or a device has no size, but can be read.
-  if (stats !== undefined && !stats.isDirectory()) return 0;
-  throw unreadable(path, stats === undefined ? 'there is no such file' : 'it is a directory');
+  return stats.isFile() ? stats.size : 0;
+}
+
+function lookAt(path: string): Stats {
+  try {
+    return statSync(path);
+  } catch (error) {
+    throw unreadable(path, systemReason(error));
+  }
 }
 
 const BYTE_ORDER_MARK = Buffer.from([0xef, 0xbb, 0xbf]);
 
-/** The lines of a text file, without a byte order mark. */
+/** The lines of a text file, without a byte order mark; or why it is left out, where it is no text. */
 async function* linesOf(path: string): AsyncGenerator<InputPart> {
   const file = path === STANDARD_INPUT ? 0 : openFile(path);
   let isFirst = true;
   try {
-    for await (const part of wholeLines(readerOf(file))) {
+    for await (const part of wholeLines(readerOf(file, path))) {
       const mark = BYTE_ORDER_MARK.length;
       const isMarked =
         isFirst && part instanceof Buffer && part.subarray(0, mark).equals(BYTE_ORDER_MARK);
       isFirst = false;
       yield isMarked ? part.subarray(mark) : part;
     }
+  } catch (error) {
+    if (!isReedplateError(error) || error.code !== 'FORMAT_UNKNOWN') throw error;
+    yield error;
   } finally {
     if (file !== 0) closeSync(file);
   }
 }
 
-const readBytes = promisify(readFile);
+const read = promisify(readFile);
 /** Milliseconds until standard input is asked again that had nothing to give yet. */
 const PATIENCE = 5;
 
-function readerOf(file: number): ReadInto {
+/** Reads on in a file. One without the end of a line, as a picture or a device may be, is known by its beginning. */
+function readerOf(file: number, path: string): ReadInto {
+  let isBegun = false;
   return async function readInto(buffer, offset): Promise<number> {
     try {
-      return (await readBytes(file, buffer, offset, buffer.length - offset, null)).bytesRead;
+      const { bytesRead } = await read(file, buffer, offset, buffer.length - offset, null);
+      if (!isBegun) requireText(buffer.subarray(offset, offset + bytesRead), path);
+      isBegun = true;
+      return bytesRead;
     } catch (error) {
-      const code = error instanceof Error && 'code' in error ? error.code : undefined;
+      if (isReedplateError(error)) throw error;
+      const code = systemCode(error);
       // So a closed pipe ends on Windows.
       if (code === 'EOF') return 0;
-      if (code !== 'EAGAIN') throw error;
+      if (code !== 'EAGAIN') throw unreadable(path, systemReason(error));
     }
     await wait(PATIENCE);
     return readInto(buffer, offset);
@@ -117,10 +141,10 @@ function readerOf(file: number): ReadInto {
 async function* piecesOf(path: string, { key, part }: SourceOptions): AsyncGenerator<InputPart> {
   // Only files that are no lines need the readers of other formats.
   const { readAbc, readPiece } = await import('@reedplate/interchange');
-  const bytes = readFileSync(path);
   const asked = part === undefined ? {} : { part };
   const name = basename(path);
   try {
+    const bytes = readBytes(path);
     const pieces = readInFile(path, () =>
       /\.abc$/iu.test(path) ? readAbc(bytes, asked) : [readPiece(bytes, asked)],
     );

@@ -56,7 +56,8 @@ export async function* wholeLines(
   }
 }
 
-function tooLong(longest: number): ReedplateError {
+/** The error of a line that is longer than what is read. */
+export function tooLong(longest: number): ReedplateError {
   return new ReedplateError({
     code: 'FILE_TOO_LARGE',
     value: 'a line',

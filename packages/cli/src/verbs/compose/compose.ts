@@ -1,6 +1,5 @@
 import type { Chart } from '@reedplate/form';
 import { type Harp, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
-import { positionByNumber, positionOf } from '@reedplate/position';
 import {
   type ComposedLine,
   type ComposedStep,
@@ -18,8 +17,8 @@ import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { readNumber, readWholeNumber } from '../../shared/read-words.js';
 import { saySong } from '../../shared/say-chart.js';
 import { tabOf } from '../../shared/say-grips.js';
-import { sayHarp } from '../../shared/say-harp.js';
 import { readTempoOption, type TempoWords, withTempoOption } from '../../shared/tempo-option.js';
+import { writeLine } from '../../shared/write-line.js';
 import type { Terminal } from '../../terminal.js';
 
 /** What `reedplate compose --json` prints; `reedplate score` and `path` read its line. */
@@ -61,7 +60,9 @@ export function setUpCompose(verb: Command, terminal: Terminal): void {
       const harp = readHarp(words, terminal);
       const answer: ComposeAnswer = composeLine(chart, harp, readOptions(words));
       if (words.output !== undefined) {
-        await writeLine(answer, { chart, harp, title: words.title }, words.output, terminal);
+        const title = words.title ?? `Line over ${saySong(chart)}`;
+        const soundings = answer.steps.map(({ sounding }) => [sounding]);
+        await writeLine({ ...answer, soundings, title }, { chart, harp }, words.output, terminal);
         if (words.output === '-') return;
       }
       printAnswer(answer, words, terminal, (line, page) => showComposed(line, chart, harp, page));
@@ -86,28 +87,6 @@ function readOptions({
     ...(plan === undefined ? {} : { plan }),
     ...(effort === undefined ? {} : { effort: readNumber(effort, 'points of effort a bar') }),
   };
-}
-
-interface WrittenSong {
-  readonly chart: Chart;
-  readonly harp: Harp;
-  readonly title: string | undefined;
-}
-
-/** Writers of files are loaded only where a file is written. */
-async function writeLine(
-  { steps, line }: ComposedLine,
-  { chart, harp, title: given }: WrittenSong,
-  file: string,
-  terminal: Terminal,
-): Promise<void> {
-  const { writePieceFile } = await import('../../shared/piece-file.js');
-  const title = given ?? `Line over ${saySong(chart)}`;
-  const { ordinal } = positionByNumber(positionOf(harp, chart.key));
-  const remark = `${sayHarp(harp)}, ${ordinal} position`;
-  const soundings = steps.map(({ sounding }) => [sounding]);
-  const sheet = { line, chart, key: chart.key };
-  writePieceFile(sheet, file, terminal, { harp, soundings, title, remark });
 }
 
 function showComposed(

@@ -54,7 +54,7 @@ export function setUpLesson(verb: Command, terminal: Terminal): void {
     )
     .action((words: LessonWords) => {
       const answer: LessonAnswer = makeLesson(readOptions(words, terminal));
-      if (words.output !== undefined) terminal.writeFolder?.(words.output, filesOf(answer));
+      if (words.output !== undefined) terminal.writeFolder(words.output, filesOf(answer));
       printAnswer(answer, words, terminal, showLesson);
     });
 }

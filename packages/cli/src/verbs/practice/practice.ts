@@ -1,7 +1,6 @@
 import type { Chart } from '@reedplate/form';
 import type { Harp } from '@reedplate/layout';
 import { parseKey, ReedplateError } from '@reedplate/pitch';
-import { positionByNumber, positionOf } from '@reedplate/position';
 import {
   EXERCISE_KINDS,
   type Exercise,
@@ -22,8 +21,8 @@ import { withJson } from '../../shared/options.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { saySong } from '../../shared/say-chart.js';
 import { notesOf, placeOf, tabOf } from '../../shared/say-grips.js';
-import { sayHarp } from '../../shared/say-harp.js';
 import { readTempoOption, type TempoWords, withTempoOption } from '../../shared/tempo-option.js';
+import { type WrittenSong, writeLine } from '../../shared/write-line.js';
 import type { Terminal } from '../../terminal.js';
 
 /** What `reedplate practice --json` prints; `reedplate score` and `path` read its line. */
@@ -56,13 +55,12 @@ export function setUpPractice(verb: Command, terminal: Terminal): void {
       const chart = readChart(words, terminal, readTempoOption(words));
       const harp = readHarp(words, terminal);
       const exercise = EXERCISE_KINDS.find((kind) => kind === words.kind);
-      if (exercise !== undefined)
-        return drill(exercise, { chart, harp, title: words.title }, words, terminal);
+      if (exercise !== undefined) return drill(exercise, { chart, harp }, words, terminal);
       const answer = practiceLine(chart, harp, readOptions(words, terminal));
       if (words.output !== undefined) {
-        const song = { chart, harp, title: words.title };
+        const title = words.title ?? titleOf(answer.kind, chart);
         const soundings = answer.steps.map((step) => step.soundings);
-        await writeLine({ ...answer, soundings }, song, words.output, terminal);
+        await writeLine({ ...answer, soundings, title }, { chart, harp }, words.output, terminal);
         // The line has gone where the answer would stand.
         if (words.output === '-') return;
       }
@@ -87,7 +85,8 @@ async function drill(
     });
   }
   if (words.output !== undefined) {
-    await writeLine(made, song, words.output, terminal);
+    const title = words.title ?? titleOf(kind, chart);
+    await writeLine({ ...made, title }, song, words.output, terminal);
     if (words.output === '-') return;
   }
   printAnswer(made, words, terminal, ({ goal, tab, cautions }, { paint }) => [
@@ -103,34 +102,10 @@ function readOptions(words: PracticeWords, terminal: Terminal): PracticeOptions 
   return { kind: words.kind as PracticeKind, level: readLevel(words, terminal) };
 }
 
-/** What a line is written with: its song, the harp, and a title of the player's own. */
-interface WrittenSong {
-  readonly chart: Chart;
-  readonly harp: Harp;
-  readonly title: string | undefined;
-}
-
-/**
- * Writes the line with the tab that the screen shows, a title, and what to pick up. Writers of files are
- * loaded only where a file is written.
- */
-async function writeLine(
-  { kind, soundings, line }: Pick<Exercise, 'line' | 'soundings'> & { readonly kind: string },
-  { chart, harp, title: given }: WrittenSong,
-  file: string,
-  terminal: Terminal,
-): Promise<void> {
-  const { writePieceFile } = await import('../../shared/piece-file.js');
+/** What is called after its kind where a player gives no title. */
+function titleOf(kind: string, chart: Chart): string {
   const usual = `${kind.charAt(0).toUpperCase()}${kind.slice(1).replaceAll('-', ' ')}`;
-  const title = given ?? `${usual} of ${saySong(chart)}`;
-  const { ordinal } = positionByNumber(positionOf(harp, chart.key));
-  const remark = `${sayHarp(harp)}, ${ordinal} position`;
-  writePieceFile({ line, chart, key: chart.key }, file, terminal, {
-    harp,
-    soundings,
-    title,
-    remark,
-  });
+  return `${usual} of ${saySong(chart)}`;
 }
 
 function showPractice(

@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -141,6 +141,32 @@ describe('readResults', () => {
         value: path,
         expected: expect.stringContaining(reason),
       }),
+    );
+  });
+
+  test.runIf(existsSync('/dev/zero'))(
+    'readResults refuses a picture, and a device without end, by what they are',
+    () => {
+      const png = fileOf('picture.ndjson', '\u0089PNG\r\n\u001a\n\u0000');
+      for (const [path, kind] of [
+        [png, /^a (?:PNG picture|file of bytes that are no text)$/u],
+        ['/dev/zero', /^a file of bytes that are no text$/u],
+      ] as const) {
+        expect(() => [...readResults(path)]).toThrow(
+          expect.objectContaining({
+            code: 'FORMAT_UNKNOWN',
+            value: expect.stringMatching(kind),
+            where: { file: path },
+          }),
+        );
+      }
+    },
+  );
+
+  test('readResults refuses a line longer than any result', () => {
+    const path = fileOf('endless.ndjson', `{"number":1,"x":"${'x'.repeat(17 * 1024 * 1024)}`);
+    expect(() => [...readResults(path)]).toThrow(
+      expect.objectContaining({ code: 'FILE_TOO_LARGE', value: 'a line' }),
     );
   });
 

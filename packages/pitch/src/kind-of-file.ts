@@ -25,6 +25,8 @@ const LONGEST_SIGN = 32;
 /**
  * What kind of file some bytes are, in words; `undefined` where they look like text. Their bytes
  * themselves would say nothing to anyone.
+ *
+ * @internal
  */
 export function kindOfFile(bytes: Uint8Array): string | undefined {
   if (bytes.length === 0) return 'an empty file';
