@@ -1,5 +1,5 @@
 import type { TimedNote } from '@reedplate/line';
-import { type Chord, midi, type Random } from '@reedplate/pitch';
+import { type Chord, itemAt, midi, type Random } from '@reedplate/pitch';
 import type { Beat } from './beats.js';
 import type { BassFigure } from './groove.js';
 import { partTicks } from './pattern.js';
@@ -33,8 +33,9 @@ export function playBass(
     const notes = figureAt(beat, chord, figure, random);
     const places = partTicks(2, ticks);
     return notes.map(([part, above], at) => {
-      const from = places[part] ?? 0;
-      const to = at + 1 < notes.length ? (places[notes[at + 1]?.[0] ?? 0] ?? ticks) : ticks;
+      const from = itemAt(places, part);
+      const following = notes[at + 1];
+      const to = following === undefined ? ticks : itemAt(places, following[0]);
       before = reach((root as number) + above, before);
       const velocity = part === 0 && beat.inBar % 2 === 0 ? VELOCITY : WEAK_VELOCITY;
       return {
@@ -48,9 +49,9 @@ export function playBass(
 }
 
 /** The root of a chord nearest to a pitch, low enough to walk up from; the lowest at the beginning. */
-function rootNear({ tones }: Chord, near: number | undefined): number {
+function rootNear(chord: Chord, near: number | undefined): number {
   const { lowest } = BASS_RANGE;
-  const root = lowest + (((tones[0]?.pitchClass ?? 0) - lowest + 10 * OCTAVE) % OCTAVE);
+  const root = lowest + ((rootOf(chord) - lowest + 10 * OCTAVE) % OCTAVE);
   const high = root + OCTAVE;
   if (near === undefined || high + OCTAVE > BASS_RANGE.highest) return root;
   return Math.abs(high - near) < Math.abs(root - near) ? high : root;
@@ -59,13 +60,15 @@ function rootNear({ tones }: Chord, near: number | undefined): number {
 /** A pitch within the range, and no more than an octave from the one before, by octaves. */
 function reach(pitch: number, before: number | undefined): number {
   const { lowest, highest } = BASS_RANGE;
+  const least = before === undefined ? lowest : Math.max(lowest, before - OCTAVE);
+  const most = before === undefined ? highest : Math.min(highest, before + OCTAVE);
   let within = pitch;
-  while (within < lowest) within += OCTAVE;
-  while (within > highest) within -= OCTAVE;
-  if (before === undefined || Math.abs(within - before) <= OCTAVE) return within;
-  const nearer = within > before ? within - OCTAVE : within + OCTAVE;
-  return nearer >= lowest && nearer <= highest ? nearer : within;
+  while (within < least) within += OCTAVE;
+  while (within > most) within -= OCTAVE;
+  return within;
 }
+
+const rootOf = ({ tones }: Chord): number => itemAt(tones, 0).pitchClass;
 
 function figureAt(
   beat: Beat,
@@ -94,7 +97,7 @@ const FIGURES: Readonly<Record<BassFigure, FigureOf>> = {
   },
   boogie: (chord, underChord, approach) => {
     const { third, fifth, top } = intervalsOf(chord);
-    const step = approach ?? [0, third, fifth, top][underChord % 4] ?? 0;
+    const step = approach ?? itemAt([0, third, fifth, top], underChord % 4);
     return bothParts(step, step);
   },
   eighths: (chord, underChord, approach) =>
@@ -113,9 +116,8 @@ function bothParts(first: number, second: number): readonly FigureNote[] {
 }
 
 /** Semitones above this chord's root of a half step below or above the root of the next. */
-function approachTo(next: Chord, { tones }: Chord, random: Random): number {
-  const root = tones[0]?.pitchClass ?? 0;
-  const target = ((next.tones[0]?.pitchClass ?? 0) - root + OCTAVE) % OCTAVE;
+function approachTo(next: Chord, chord: Chord, random: Random): number {
+  const target = (rootOf(next) - rootOf(chord) + OCTAVE) % OCTAVE;
   return target + (random() < BELOW ? -1 : 1);
 }
 
@@ -125,7 +127,7 @@ const BELOW = 0.7;
 function walkAt(chord: Chord, underChord: number): number {
   const { third, fifth, top } = intervalsOf(chord);
   const walk = [0, third, fifth, top, OCTAVE, top, fifth, third];
-  return walk[underChord % walk.length] ?? 0;
+  return itemAt(walk, underChord % walk.length);
 }
 
 /** What a walk steps on: minor chords go up to their seventh, others to their sixth. */
@@ -137,8 +139,7 @@ function intervalsOf(chord: Chord): { third: number; fifth: number; top: number 
   return { third, fifth, top };
 }
 
-function intervalOf({ tones }: Chord, degrees: readonly string[]): number | undefined {
-  const root = tones[0]?.pitchClass ?? 0;
-  const tone = tones.find(({ degree }) => degrees.includes(degree));
-  return tone && (tone.pitchClass - root + OCTAVE) % OCTAVE;
+function intervalOf(chord: Chord, degrees: readonly string[]): number | undefined {
+  const tone = chord.tones.find(({ degree }) => degrees.includes(degree));
+  return tone && (tone.pitchClass - rootOf(chord) + OCTAVE) % OCTAVE;
 }

@@ -1,6 +1,6 @@
-import { type Chart, type ChordSpan, chordChanges } from '@reedplate/form';
+import { type Chart, chordChanges } from '@reedplate/form';
 import { parseMetre } from '@reedplate/line';
-import type { Chord } from '@reedplate/pitch';
+import { type Chord, itemAt } from '@reedplate/pitch';
 
 /** A beat of a chart, as a band counts it. */
 export interface Beat {
@@ -41,8 +41,8 @@ export function beatsOf(chart: Chart): readonly Beat[] {
       change += 1;
       underChord = 0;
     }
-    while ((chart.spans[span]?.end ?? Number.POSITIVE_INFINITY) <= start) span += 1;
-    const { barOfForm = 0, chorus = 0 } = chart.spans[span] ?? ({} as Partial<ChordSpan>);
+    while (itemAt(chart.spans, span).end <= start) span += 1;
+    const { barOfForm, chorus } = itemAt(chart.spans, span);
     const following = changes[change + 1];
     const isLast = following !== undefined && following.start <= start + beatTicks;
     const inBar = at % beatsPerBar;

@@ -1,5 +1,5 @@
 import type { TimedNote } from '@reedplate/line';
-import { type Chord, midi } from '@reedplate/pitch';
+import { type Chord, itemAt, midi } from '@reedplate/pitch';
 import type { Beat } from './beats.js';
 import type { Groove } from './groove.js';
 import { partTicks, readPattern } from './pattern.js';
@@ -29,9 +29,9 @@ export function comp(
     const { chord, start, ticks, inBar, left } = beat;
     if (chord === null) return [];
     const places = partTicks(parts, ticks);
-    const strokes = pattern[inBar % pattern.length] ?? [];
+    const strokes = itemAt(pattern, inBar % pattern.length);
     return strokes.flatMap(({ part, velocity }) => {
-      const from = places[part] ?? 0;
+      const from = itemAt(places, part);
       const step = (places[part + 1] ?? ticks) - from;
       const isHeld = figure === 'held';
       before = figure === 'fifth-and-sixth' ? dyad(chord, beat) : nearestVoicing(chord, before);
@@ -43,7 +43,7 @@ export function comp(
 
 /** Root and fifth on odd beats, root and sixth on even ones; the fifth of the chord where it is altered. */
 function dyad(chord: Chord, { inBar }: Beat): readonly number[] {
-  const root = lowestOf(chord.tones[0]?.pitchClass ?? 0);
+  const root = lowestOf(itemAt(chord.tones, 0).pitchClass);
   const altered = chord.tones.find(({ degree }) => degree === 'b5' || degree === '#5');
   const minorSixth = chord.tones.some(({ degree }) => degree === 'b3');
   if (altered !== undefined)
@@ -80,6 +80,6 @@ function inversionsOf({ tones }: Chord): readonly (readonly number[])[] {
         .map((pitchClass) => lowest + ((pitchClass - bottom + OCTAVE) % OCTAVE))
         .sort((a, b) => a - b);
     })
-    .filter((voicing) => (voicing.at(-1) ?? 0) <= highest)
-    .sort((a, b) => (a[0] ?? 0) - (b[0] ?? 0));
+    .filter((voicing) => itemAt(voicing, -1) <= highest)
+    .sort((a, b) => itemAt(a, 0) - itemAt(b, 0));
 }

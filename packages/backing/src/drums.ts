@@ -1,5 +1,5 @@
 import type { TimedNote } from '@reedplate/line';
-import type { Random } from '@reedplate/pitch';
+import { itemAt, type Random } from '@reedplate/pitch';
 import type { Beat } from './beats.js';
 import type { DrumName, Groove } from './groove.js';
 import { partTicks, readPattern, type Stroke } from './pattern.js';
@@ -64,9 +64,9 @@ function fillBeat({ bar, inBar, beatsPerBar }: Beat): number | undefined {
 function strike(layers: readonly Layer[], at: number, { start, ticks }: Beat): TimedNote[] {
   return layers.flatMap(({ pitch, parts, beats }) => {
     const places = partTicks(parts, ticks);
-    const strokes = beats[at % beats.length] ?? [];
+    const strokes = itemAt(beats, at % beats.length);
     return strokes.map(({ part, velocity }) => ({
-      start: start + (places[part] ?? 0),
+      start: start + itemAt(places, part),
       duration: Math.floor(ticks / parts / 2),
       pitch,
       velocity,

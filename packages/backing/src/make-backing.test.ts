@@ -1,10 +1,12 @@
-import { chordAt, FORMS, makeChart } from '@reedplate/form';
+import { chordAt, FORMS, makeChart, parseForm } from '@reedplate/form';
 import type { PiecePart, Sheet } from '@reedplate/interchange';
 import { readMidi, writeMidi } from '@reedplate/interchange';
 import { lineEnd, makeLine } from '@reedplate/line';
 import { describe, expect, test } from 'vitest';
 import { DRUMS } from './drums.js';
-import { makeBacking } from './make-backing.js';
+import type { Groove } from './groove.js';
+import { GROOVES } from './grooves.js';
+import { type BackingOptions, makeBacking } from './make-backing.js';
 import { summariseBacking } from './summarise-backing.js';
 
 const chart = makeChart('basic', 'G', { tempo: 100, choruses: 2 });
@@ -19,6 +21,41 @@ describe('summariseBacking', () => {
     const { cautions } = summariseBacking(makeBacking(chart));
     expect(cautions).toEqual([expect.stringMatching(/hearing.*ask a doctor or an audiologist/u)]);
   });
+
+  test('summariseBacking counts the notes of each part, and the seconds of all bars', () => {
+    const backing = makeBacking(makeChart('basic', 'G', { tempo: 120, choruses: 3 }), {
+      countIn: 2,
+    });
+    const { parts, seconds, bars } = summariseBacking(backing);
+    // 2 bars of count-in, 36 and a last one, of 4 beats at 120 a minute.
+    expect([bars, seconds]).toEqual([39, 39 * 4 * 0.5]);
+    expect(parts).toEqual(
+      backing.parts?.map(({ name, line }) => ({ name, notes: line.notes.length })),
+    );
+  });
+
+  test('summariseBacking takes 96 beats a minute where a chart has no tempo, as writeMidi plays it', () => {
+    const backing = makeBacking(makeChart('basic', 'G'));
+    const { seconds, tempo } = summariseBacking(backing);
+    const midi = readMidi(writeMidi(backing));
+    const lasts = (14 * 4 * 60) / 96;
+    expect([tempo, seconds]).toEqual([96, lasts]);
+    expect(midi.line.tempo).toBe(96);
+  });
+
+  test('summariseBacking tells of a sheet without parts that there are none', () => {
+    const { parts, bars } = summariseBacking({ line: makeLine([]), chart });
+    expect([parts, bars]).toEqual([[], 24]);
+  });
+
+  test.each([undefined, null, 'basic', {}, { chart: {} }, { chart: 'basic' }])(
+    'summariseBacking refuses %j, which has no chart',
+    (sheet) => {
+      expect(() => summariseBacking(sheet as unknown as Sheet)).toThrow(
+        expect.objectContaining({ code: 'CHART_INVALID' }),
+      );
+    },
+  );
 });
 
 describe('makeBacking', () => {
@@ -127,5 +164,71 @@ describe('makeBacking', () => {
 
   test('makeBacking refuses a count-in of nine bars', () => {
     expect(() => makeBacking(chart, { countIn: 9 })).toThrowError(/bars counted in/u);
+  });
+
+  test('makeBacking rests with the chart in a break, and aims at no chord that a break follows', () => {
+    const stops = makeChart(parseForm('I7 | N.C. | IV7 | I7'), 'G');
+    const { parts = [] } = makeBacking(stops, { countIn: 0, ending: false, groove: 'boogie' });
+    for (const { line } of parts) {
+      const inBreak = line.notes.filter(({ start }) => start >= 3840 && start < 2 * 3840);
+      expect(inBreak).toEqual([]);
+      expect(line.notes.some(({ start }) => start >= 2 * 3840)).toBe(true);
+    }
+    const [bass] = parts;
+    // The boogie over G goes on to its sixth, E, and does not lead elsewhere.
+    const last = bass?.line.notes.filter(({ start }) => start < 3840).at(-1);
+    expect((last?.pitch ?? 0) % 12).toBe(4);
+  });
+
+  test.each([
+    ['its first tonic', 'IV7 | I7 | V7 | IV7', 'I7'],
+    ['its first chord, where it has no tonic', 'ii7 | V7 | ii7 | V7', 'ii7'],
+    ['its first chord, after a break', 'N.C. | IV7 | V7 | IV7', 'IV7'],
+  ])('makeBacking ends a form on %s', (_, bars, numeral) => {
+    const { chart: played, parts = [] } = makeBacking(makeChart(parseForm(bars), 'G'));
+    expect(played?.spans.at(-1)?.numeral).toBe(numeral);
+    const end = played?.spans.at(-1)?.start;
+    const root = played?.spans.at(-1)?.chord?.tones[0]?.pitchClass;
+    const last = parts[0]?.line.notes.filter(({ start }) => start === end) ?? [];
+    expect(last.map(({ pitch }) => pitch % 12)).toEqual([root]);
+  });
+
+  test('makeBacking of nothing but breaks is a count-in alone', () => {
+    const { chart: played, parts = [] } = makeBacking(makeChart(parseForm('N.C. | N.C.'), 'G'));
+    expect(played?.spans.at(-1)).toMatchObject({ numeral: null, chord: null });
+    const counts = parts.map(({ name, line }) => [name, line.notes.length > 0]);
+    expect(counts).toEqual([
+      ['Bass', false],
+      ['Comping', false],
+      ['Drums', true],
+    ]);
+  });
+
+  test('makeBacking gives each part the program that is asked for, and drums none', () => {
+    const programs = (options: BackingOptions) =>
+      makeBacking(chart, options).parts?.map(({ program }) => program);
+    expect(programs({})).toEqual([34, 28, undefined]);
+    expect(programs({ bass: { program: 33 }, comping: { program: 17 } })).toEqual([
+      33,
+      17,
+      undefined,
+    ]);
+    for (const name of ['bass', 'comping', 'drums']) {
+      expect(() => makeBacking(chart, { [name]: { program: 129 } })).toThrow(
+        expect.objectContaining({ code: 'NUMBER_RANGE', value: 129 }),
+      );
+    }
+  });
+
+  test.each([
+    ['a pattern that is no text', { kick: 5 }],
+    ['a pattern with a sign that is none', { kick: 'X. o! X. x.' }],
+    ['beats of another number of parts', { kick: 'X.. x..' }],
+    ['a pattern of nothing', { snare: ' ' }],
+  ])('makeBacking refuses a groove with %s', (_, drums) => {
+    const groove = { ...GROOVES[0], id: 'ours', drums } as unknown as Groove;
+    expect(() => makeBacking(chart, { groove })).toThrow(
+      expect.objectContaining({ code: 'GROOVE_INVALID' }),
+    );
   });
 });

@@ -4,6 +4,7 @@ import { type Line, makeLine, parseMetre } from '@reedplate/line';
 import {
   type Chord,
   deepFreeze,
+  itemAt,
   type OptionNames,
   requireInteger,
   requireOptions,
@@ -87,7 +88,7 @@ export function makeBacking(chart: Chart, options: BackingOptions = {}): Sheet {
   const played = frameChart(chart, { countIn, ending, lead: line?.pickup ?? 0 });
   const { metre, pickup, tempo } = played;
   const head = { metre, pickup, ...(tempo === undefined ? {} : { tempo }) };
-  const shift = played.spans[countIn]?.start ?? pickup;
+  const shift = itemAt(played.spans, countIn).start;
   const tune = line === undefined ? makeLine([], head) : moveLine(line, head, shift);
   return deepFreeze({
     line: tune,
@@ -126,7 +127,7 @@ function frameChart(chart: Chart, { countIn, ending, lead }: Frame): Chart {
     end: span.end + shift,
     bar: span.bar + countIn,
   }));
-  const end = own.at(-1)?.end ?? shift;
+  const { end } = itemAt(own, -1);
   const bars = countIn + chart.bars + (ending ? 1 : 0);
   const after = ending ? [{ ...barSpan(end, bars, barTicks), ...tonicOf(chart) }] : [];
   return { ...chart, pickup, bars, spans: [...before, ...own, ...after] };

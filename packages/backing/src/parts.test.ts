@@ -1,6 +1,7 @@
-import { parseChord, randomFrom } from '@reedplate/pitch';
+import { chordSuffixes, parseChord, randomFrom, TONICS } from '@reedplate/pitch';
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { playBass } from './bass.js';
+import { BASS_RANGE, playBass } from './bass.js';
 import type { Beat } from './beats.js';
 import { comp, nearestVoicing } from './comping.js';
 import { countOff, DRUMS, drum } from './drums.js';
@@ -65,6 +66,43 @@ describe('playBass', () => {
       playBass(beats('G7', 4, { next: 'C7' }), 'walk', randomFrom(seed)).at(-1)?.pitch;
     const found = new Set(Array.from({ length: 40 }, (_, seed) => last(seed)));
     expect(found).toEqual(new Set([35, 37]));
+  });
+
+  test('playBass stays in its range and leaps no octave, over chords of every quality', () => {
+    const { lowest, highest } = BASS_RANGE;
+    const chords = fc.record({
+      root: fc.constantFrom(...TONICS),
+      quality: fc.constantFrom(...chordSuffixes()),
+    });
+    const figures = fc.constantFrom(...BASS_FIGURES);
+    fc.assert(
+      fc.property(
+        fc.array(chords, { minLength: 2, maxLength: 8 }),
+        figures,
+        fc.nat(),
+        (row, figure, seed) => {
+          const symbols = row.map(({ root, quality }) => `${root}${quality}`);
+          const all = symbols.flatMap((symbol, at) => {
+            const next = symbols[at + 1];
+            return beats(symbol, 4, next === undefined ? {} : { next });
+          });
+          const played = pitches(playBass(all, figure, randomFrom(seed)));
+          expect(played.every((pitch) => pitch >= lowest && pitch <= highest)).toBe(true);
+          for (const [at, pitch] of played.slice(1).entries()) {
+            expect(Math.abs(pitch - (played[at] ?? 0))).toBeLessThanOrEqual(12);
+          }
+        },
+      ),
+    );
+  });
+
+  test('playBass begins every chord on its root, whatever its quality', () => {
+    for (const quality of chordSuffixes()) {
+      for (const figure of BASS_FIGURES) {
+        const [first] = pitches(bassOf(`Bb${quality}`, figure));
+        expect([quality, figure, (first ?? 0) % 12]).toEqual([quality, figure, 10]);
+      }
+    }
   });
 
   test('playBass rests in a break', () => {

@@ -11,7 +11,7 @@ import type { BackingOptions, PartOptions } from './make-backing.js';
 import { readLevel } from './read-level.js';
 
 /** General MIDI programs, counted from 1: fingered bass, clean electric guitar. */
-const PROGRAMS = { bass: 34, comping: 28 } as const;
+const PROGRAMS = { Bass: 34, Comping: 28 } as const;
 
 const PART_OPTIONS = { mute: true, level: true, program: true } as const;
 
@@ -31,7 +31,7 @@ export function playBand(chart: Chart, groove: Groove, options: BandOptions): re
   const final = last === undefined ? NO_ENDING : endWith(last);
   // Each part draws from a chance of its own, so that muting one leaves the others as they are.
   const [bass, drums] = [randomFrom(seed), randomFrom(seed + 1)];
-  const part = (name: string, given: PartOptions | undefined, notes: readonly TimedNote[]) =>
+  const part = (name: PartName, given: PartOptions | undefined, notes: readonly TimedNote[]) =>
     makePart(name, given, makeLine(notes, head));
   return [
     part('Bass', options.bass, [...playBass(heard, groove.bass, bass), ...final.bass]),
@@ -44,19 +44,19 @@ export function playBand(chart: Chart, groove: Groove, options: BandOptions): re
   ].flat();
 }
 
+type PartName = keyof typeof PROGRAMS | 'Drums';
+
 function makePart(
-  name: string,
+  name: PartName,
   given: PartOptions = {},
   line: PiecePart['line'],
 ): readonly PiecePart[] {
   const { mute = false, level = 1, program } = requireOptions(given, PART_OPTIONS, 'a part');
-  const usual = { Bass: PROGRAMS.bass, Comping: PROGRAMS.comping }[name];
-  const chosen = program ?? usual;
-  if (chosen !== undefined) requireInteger(chosen, { min: 1, max: 128, what: 'a program' });
+  if (program !== undefined) requireInteger(program, { min: 1, max: 128, what: 'a program' });
   const loud = readLevel(line, level);
   if (mute) return [];
   if (name === 'Drums') return [{ name, percussion: true, line: loud }];
-  return [{ name, ...(chosen === undefined ? {} : { program: chosen }), line: loud }];
+  return [{ name, program: program ?? PROGRAMS[name], line: loud }];
 }
 
 const BARS_OF_TURN = 4;
@@ -82,9 +82,8 @@ function endWith({ start, end, chord }: ChordSpan): Ending {
   const held = { start, duration: end - start, velocity: LAST_VELOCITY };
   const beat = { start, ticks: end - start, bar: 1, inBar: 0, beatsPerBar: 1, underChord: 0 };
   const only: Beat = { ...beat, left: end - start, chord, next: undefined, opensChorus: false };
-  const [root] = playBass([only], 'walk', randomFrom(1));
   return {
-    bass: root === undefined ? [] : [{ ...held, pitch: root.pitch }],
+    bass: playBass([only], 'walk', randomFrom(1)).map(({ pitch }) => ({ ...held, pitch })),
     comping: nearestVoicing(chord, []).map((pitch) => ({ ...held, pitch })),
     drums: [DRUMS.crash, DRUMS.kick].map((pitch) => ({ ...held, pitch })),
   };

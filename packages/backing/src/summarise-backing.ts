@@ -1,7 +1,7 @@
-import { chartEnd, type Feel } from '@reedplate/form';
+import { type Chart, chartEnd, type Feel, requireChart } from '@reedplate/form';
 import type { Sheet } from '@reedplate/interchange';
 import { type Metre, parseMetre } from '@reedplate/line';
-import { type KeyName, ReedplateError } from '@reedplate/pitch';
+import { type KeyName, requireShape } from '@reedplate/pitch';
 
 /** A part of a backing. */
 export interface BackingPart {
@@ -49,12 +49,19 @@ const USUAL_TEMPO = 96;
  * [bars, seconds]; // => [14, 28]
  * ```
  */
-export function summariseBacking({ chart, parts = [] }: Sheet): BackingSummary {
-  if (chart === undefined) {
-    throw new ReedplateError({ code: 'CHART_INVALID', value: chart, expected: 'a chart' });
-  }
-  const { form, key, metre, feel, tempo = USUAL_TEMPO, choruses, bars } = chart;
-  const seconds = (chartEnd(chart) / parseMetre(metre).beatTicks / tempo) * 60;
+export function summariseBacking(sheet: Sheet): BackingSummary {
+  const words = { what: 'a sheet, as makeBacking gives it', code: 'CHART_INVALID' } as const;
+  const { chart, parts = [] } = requireShape(sheet, {}, words);
+  const {
+    form,
+    key,
+    metre,
+    feel,
+    tempo = USUAL_TEMPO,
+    choruses,
+    bars,
+  } = requireChart(chart as Chart);
+  const seconds = (chartEnd(chart as Chart) / parseMetre(metre).beatTicks / tempo) * 60;
   return Object.freeze({
     form,
     key,

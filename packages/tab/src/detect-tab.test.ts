@@ -100,6 +100,10 @@ describe('detectTab', () => {
       'are plain numbers blow (plus-minus) or draw (plus-only)?',
     );
     expect(detectTab('4+ 4').question).toBe('');
+    // An overbend written out is one in every dialect: the number after it is what is open.
+    expect(detectTab('OB6 4').question).toBe(
+      'are plain numbers blow (plus-minus) or draw (plus-only)?',
+    );
   });
 
   test('detectTab reads for a harp of ten holes, unless it is told another', () => {

@@ -1,11 +1,12 @@
 import {
   isReedplateError,
+  itemAt,
   type OptionNames,
   type ReedplateError,
   requireOptions,
 } from '@reedplate/pitch';
 import { TAB_DIALECT_IDS, type TabDialectId } from './dialects.js';
-import { type ParseTabOptions, parseTab } from './parse-tab.js';
+import { type ParseTabOptions, parseTab, type TextPlace } from './parse-tab.js';
 import type { TabEvent, TabMark } from './tab-mark.js';
 
 /** One way to read a text. */
@@ -81,20 +82,21 @@ function areSame(some: readonly TabEvent[], others: readonly TabEvent[]): boolea
 }
 
 function isSame(event: TabEvent, other: TabEvent = []): boolean {
-  const isSameMark = (mark: TabMark, at: number): boolean => {
-    const { hole, breath, bend, over } = other[at] ?? {};
+  const isSameMark = ({ hole, breath, bend, over }: TabMark, at: number): boolean => {
+    const mark = itemAt(other, at);
     const isSameReed = mark.hole === hole && mark.breath === breath;
     return isSameReed && mark.bend === bend && mark.over === over;
   };
   return event.length === other.length && event.every(isSameMark);
 }
 
-function ask({ dialect, events }: TabReading, [other]: readonly TabReading[]): string {
-  const breath = events[0]?.[0]?.breath;
-  const otherBreath = other?.events[0]?.[0]?.breath;
-  return breath === otherBreath
-    ? `is it written as ${dialect} or as ${other?.dialect}?`
-    : `are plain numbers ${breath} (${dialect}) or ${otherBreath} (${other?.dialect})?`;
+/** Readings differ where a number stands plain, which is a blow in one dialect and a draw in the other. */
+function ask(first: TabReading, others: readonly TabReading[]): string {
+  const other = itemAt(others, 0);
+  const breathsOf = ({ events }: TabReading) => events.flat().map(({ breath }) => breath);
+  const [breaths, otherBreaths] = [breathsOf(first), breathsOf(other)];
+  const at = breaths.findIndex((breath, index) => breath !== otherBreaths[index]);
+  return `are plain numbers ${breaths[at]} (${first.dialect}) or ${otherBreaths[at]} (${other.dialect})?`;
 }
 
 function farthest(errors: readonly ReedplateError[]): ReedplateError {
@@ -102,7 +104,8 @@ function farthest(errors: readonly ReedplateError[]): ReedplateError {
   return rest.reduce((best, error) => (comesAfter(error, best) ? error : best), first);
 }
 
-function comesAfter({ where: a }: ReedplateError, { where: b }: ReedplateError): boolean {
-  const lines = (a.line ?? 0) - (b.line ?? 0);
-  return lines > 0 || (lines === 0 && (a.column ?? 0) > (b.column ?? 0));
+/** Every error of the syntax of tab says where it stands. */
+function comesAfter(one: ReedplateError, other: ReedplateError): boolean {
+  const [a, b] = [one.where as TextPlace, other.where as TextPlace];
+  return a.line > b.line || (a.line === b.line && a.column > b.column);
 }

@@ -1,4 +1,5 @@
 import type { Breath, Hole } from '@reedplate/layout';
+import { itemAt } from '@reedplate/pitch';
 import type { TabDialectId } from './dialects.js';
 import { BEND_SIGNS, DRAW_SIGNS, MARK_PATTERNS } from './mark-patterns.js';
 import type { TabMark } from './tab-mark.js';
@@ -20,10 +21,23 @@ export function parseMarkAt(
   const { marks, overbends } = MARK_PATTERNS[dialect];
   const over = firstMatch(overbends, text, at);
   const found = over ?? firstMatch(marks, text, at);
-  if (found?.groups === undefined) return undefined;
-  const read = toMarks(found.groups, dialect, { isOver: over !== undefined, mostHoles });
+  if (found === undefined) return undefined;
+  const groups = found.groups as unknown as MarkGroups;
+  const read = toMarks(groups, dialect, { isOver: over !== undefined, mostHoles });
   return read === undefined ? undefined : { marks: read, end: at + found[0].length };
 }
+
+/** What a pattern of marks names; each part of it takes part in every match, empty where it says nothing. */
+interface MarkGroups {
+  readonly holes: string;
+  /** Not there where the dialect marks the digits themselves. */
+  readonly breath?: string;
+  readonly bend: string;
+  readonly over: string;
+}
+
+/** The patterns of bends hold these signs and no others. */
+const semitonesOf = (sign: string): number => BEND_SIGNS.get(sign) as number;
 
 function firstMatch(
   patterns: readonly RegExp[],
@@ -39,14 +53,14 @@ function firstMatch(
 }
 
 function toMarks(
-  groups: Readonly<Record<string, string>>,
+  groups: MarkGroups,
   dialect: TabDialectId,
   { isOver, mostHoles }: { readonly isOver: boolean; readonly mostHoles: number },
 ): readonly TabMark[] | undefined {
-  const written = groups.holes ?? '';
+  const { holes: written, bend: bends, over: overbend } = groups;
   const breath = breathOf(groups.breath, written, dialect);
-  const bend = [...(groups.bend ?? '')].reduce((sum, sign) => sum + (BEND_SIGNS.get(sign) ?? 0), 0);
-  const over = isOver || (groups.over ?? '') !== '';
+  const bend = Array.from(bends, semitonesOf).reduce((sum, semitones) => sum + semitones, 0);
+  const over = isOver || overbend !== '';
   const holes = holesOf(written.replaceAll('\u0332', ''), mostHoles);
   const isChord = holes.length > 1;
   if (breath === undefined || holes.length === 0 || (over && bend > 0)) return undefined;
@@ -77,7 +91,7 @@ function holesOf(digits: string, mostHoles: number): readonly number[] {
   const whole = Number(digits);
   if (!digits.startsWith('0') && whole <= mostHoles) return [whole];
   const holes = (digits.match(/10|[1-9]/gu) ?? []).map(Number);
-  const areNeighbours = holes.every((hole, at) => hole === (holes[0] ?? 0) + at);
-  const isWhole = holes.join('') === digits && holes.length > 1;
-  return isWhole && areNeighbours && (holes.at(-1) ?? 0) <= mostHoles ? holes : [];
+  if (holes.length < 2 || holes.join('') !== digits) return [];
+  const areNeighbours = holes.every((hole, at) => hole === itemAt(holes, 0) + at);
+  return areNeighbours && itemAt(holes, -1) <= mostHoles ? holes : [];
 }

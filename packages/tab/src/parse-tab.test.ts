@@ -147,4 +147,10 @@ describe('parseTab', () => {
     const error = failure('4', { dialect: 'arow' });
     expect(error).toMatchObject({ code: 'OPTION_UNKNOWN', value: 'arow', nearest: 'arrows' });
   });
+
+  test.each([undefined, null, 4, ['-4']])('parseTab refuses %j, which is no text', (text) => {
+    expect(() => parseTab(text as never)).toThrow(
+      expect.objectContaining({ code: 'TAB_SYNTAX', where: { line: 1, column: 1 } }),
+    );
+  });
 });
