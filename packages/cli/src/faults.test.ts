@@ -41,7 +41,7 @@ const VERBS: readonly (readonly [string, readonly string[]])[] = [
   ['practice.musicxml', ['practice', ...SONG, ...HARP, '-o']],
   ['band.mid', ['backing', ...SONG, '-o']],
   ['take.abc', ['convert', 'take.json', ...SONG, '--quantise', '1/8,1/8t', '--to', 'abc']],
-  ['lesson.html', ['handout', ...SONG, ...HARP, '-o']],
+  ['lesson.html', ['handout', ...SONG, ...HARP, '--no-staff', '--no-phrases', '-o']],
   ['harp.svg', ['picture', 'harp', ...HARP, '-o']],
 ];
 const CALLS = ['openSync', 'writeSync', 'fsyncSync', 'renameSync'];

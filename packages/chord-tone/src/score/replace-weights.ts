@@ -2,9 +2,12 @@ import { ReedplateError, requireFields } from '@reedplate/pitch';
 import { type CalibrationPoint, SCORE_WEIGHTS, type ScoreWeights } from './weights.js';
 
 /** Parts of {@link SCORE_WEIGHTS} to replace, down to single figures; the rest stays. */
-export type WeightChanges = Partial<Omit<ScoreWeights, Table>> & {
-  readonly [Name in Table]?: Partial<ScoreWeights[Name]>;
-};
+export interface WeightChanges
+  extends Partial<Omit<ScoreWeights, 'credit' | 'landing' | 'faults'>> {
+  readonly credit?: Partial<ScoreWeights['credit']>;
+  readonly landing?: Partial<ScoreWeights['landing']>;
+  readonly faults?: Partial<ScoreWeights['faults']>;
+}
 
 type Table = 'credit' | 'landing' | 'faults';
 type Figure = Exclude<keyof ScoreWeights, Table | 'calibration'>;
