@@ -39,6 +39,7 @@ const NOT_USED: readonly (readonly [string, RegExp, readonly string[]])[] = [
   // Recognising a form, a chord may contradict another; a colour of text is no shape.
   ['contradicting', /\b(?:contradicting|coloured (?:shape|chord))/iu, ['/form/', 'docs/forms.md']],
   ['to tune a harp', /\btun(?:e|es|ed) (?:a|the|your) harp\b/iu, []],
+  ['turn of breath', /\b(?:breath[- ]turns?|turns? of (?:the )?breath|breath turns)\b/iu, []],
   ['a set of songs', /\bset of songs\b/iu, []],
 ];
 

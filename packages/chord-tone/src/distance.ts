@@ -6,7 +6,7 @@ export interface SoundingDistance {
   readonly semitones: number;
   /** Holes up (negative: down). */
   readonly holes: number;
-  /** Whether the breath turns between the two. */
+  /** Whether there is a breath change between the two. */
   readonly breathChange: boolean;
 }
 

@@ -23,7 +23,7 @@ import { headOf, settingOf } from './setting.js';
  * import { makeLine } from '@reedplate/line';
  * import { bestPath } from '@reedplate/playability';
  *
- * // G then A: from 2 draw the mouth would move a hole, from 3 blow only the breath turns.
+ * // G then A: from 2 draw the mouth would move a hole, from 3 blow there is only a breath change.
  * const line = makeLine([
  *   { start: 0, duration: 960, pitch: 67 },
  *   { start: 960, duration: 960, pitch: 69 },

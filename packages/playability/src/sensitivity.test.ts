@@ -59,7 +59,7 @@ describe('effortSensitivity', () => {
   });
 
   test('effortSensitivity says which weights turn the path over', () => {
-    // G then A: 3 blow and a turn of breath, or 2 draw and a move of one hole.
+    // G then A: 3 blow and a breath change, or 2 draw and a move of one hole.
     const pitches = [67, 69];
     const toA = makeLine(pitches.map((pitch, at) => ({ start: at * 960, duration: 960, pitch })));
     const found = effortSensitivity(toA, makeHarp('C'), { factor: 4 });

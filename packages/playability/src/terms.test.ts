@@ -128,7 +128,7 @@ describe('moves', () => {
     );
   });
 
-  test('breathTerm is paid where the breath turns and nowhere else', () => {
+  test('breathTerm is paid at a breath change and nowhere else', () => {
     fc.assert(
       fc.property(figures, choices, choices, (any, from, to) => {
         const paid = breathTerm(from, to, any);

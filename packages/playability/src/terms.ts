@@ -66,7 +66,7 @@ export function reachTerm(from: Choice, to: Choice, { cost }: Figures): number {
   return Math.round(cost.reach * holes + cost.farReach * Math.max(0, holes - USUAL_REACH));
 }
 
-/** Turning the breath. */
+/** Breath changes. */
 export function breathTerm(from: Choice, to: Choice, { cost }: Figures): number {
   return from.breath === to.breath ? 0 : cost.breathChange;
 }

@@ -157,7 +157,7 @@ const ROWS = [
   {
     id: 'turnTime',
     unit: 'seconds',
-    meaning: 'time to turn the breath',
+    meaning: 'time of a breath change',
     ground: 'assumption',
     source: 'no measured harmonica data',
   },

@@ -11,8 +11,8 @@ import { type Figure, targetsWithin, type Voicing, type VoicingLimits } from './
  * so on. Tones that cannot be had within the limits are passed over; without a root it begins on any
  * tone. Where not every tone lies above the one before, the longest figures there are.
  *
- * In order of pitch; one figure from each beginning, with the easiest soundings and the fewest turns of
- * breath.
+ * In order of pitch; one figure from each beginning, with the easiest soundings and the fewest
+ * breath changes.
  *
  * @param beats how many notes, at least 1
  */
@@ -66,7 +66,7 @@ function riseFrom(
   return rising;
 }
 
-/** Technique outweighs a turn of the breath: a figure has fewer turns than this. */
+/** Technique outweighs a breath change: a figure has fewer of them than this. */
 const TECHNIQUE = 100;
 
 function easiestWay(rising: readonly Way[]): readonly Target[] {
@@ -74,11 +74,11 @@ function easiestWay(rising: readonly Way[]): readonly Target[] {
   return cheapestPath(
     rising,
     costOf,
-    (from, to) => costOf(to) + Number(turnsBreath(from.sounding, to.sounding)),
+    (from, to) => costOf(to) + Number(changesBreath(from.sounding, to.sounding)),
   );
 }
 
-function turnsBreath(from: Sounding, to: Sounding): boolean {
+function changesBreath(from: Sounding, to: Sounding): boolean {
   return from.breath !== to.breath;
 }
 

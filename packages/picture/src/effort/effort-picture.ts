@@ -20,7 +20,7 @@ const TERM_WORDS: Readonly<Record<EffortTerm, string>> = Object.freeze({
   chord: 'chords',
   hold: 'holding bends',
   reach: 'reach',
-  breath: 'turns of breath',
+  breath: 'breath changes',
   bendMove: 'into and out of bends',
   repeat: 'repeats',
   hurry: 'hurry',

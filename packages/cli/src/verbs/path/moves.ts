@@ -34,7 +34,7 @@ const TERM_NAMES: Readonly<Record<keyof TermEfforts, string>> = {
   chord: 'chord',
   hold: 'holding',
   reach: 'reach',
-  breath: 'breath turn',
+  breath: 'breath change',
   bendMove: 'into and out of bends',
   repeat: 'repeat',
   hurry: 'hurry',
