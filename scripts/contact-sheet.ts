@@ -3,9 +3,11 @@
  * abcm2ps (of Debian, `apt-get install abcm2ps`) what `writeAbc` writes.
  *
  *     npx tsx --tsconfig tsconfig.json scripts/contact-sheet.ts .outside/contact-sheet.html
+ *
+ * Where Chromium is installed the page is cut into pictures of five sheets beside it.
  */
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { FORMS, type Form, makeChart } from '@reedplate/form';
@@ -13,6 +15,7 @@ import { tabLyrics, writeAbc, writeMusicXml } from '@reedplate/interchange';
 import { makeHarp } from '@reedplate/layout';
 import { harpKeyOf } from '@reedplate/position';
 import { PRACTICE_KINDS, practiceLine } from '@reedplate/practice';
+import { chromium } from 'playwright-core';
 import { drawerOfVerovio } from '../packages/interchange/src/musicxml/verovio.fixture.js';
 import { keyFor } from '../test/playable/key-for.js';
 
@@ -52,7 +55,17 @@ function engraveAbc(abc: string): string {
   return pages.map((name) => readFileSync(join(folder, name), 'utf8')).join('\n');
 }
 
-const draw = await drawerOfVerovio();
+/** One page as wide as A4 and as high as the music, as in a handout of the command. */
+const LAYOUT = Object.freeze({
+  adjustPageHeight: true,
+  footer: 'none',
+  svgViewBox: true,
+  pageWidth: 1750,
+  pageHeight: 60000,
+  minLastJustification: 0,
+});
+
+const draw = await drawerOfVerovio(LAYOUT);
 const cells = sheets().map(({ sheet, ...options }) => {
   const pictures = [draw(writeMusicXml(sheet, options)), engraveAbc(writeAbc(sheet, options))];
   const shown = pictures.map((svg) => {
@@ -62,10 +75,22 @@ const cells = sheets().map(({ sheet, ...options }) => {
   return `<section>${shown.join('')}</section>`;
 });
 const style =
-  'section{display:inline-flex;width:980px;margin:4px;border:1px solid #999}img{width:50%;object-fit:contain;object-position:top;max-height:640px}';
+  'body{margin:0}section{display:flex;width:1600px;height:330px;overflow:hidden;margin:4px;border:1px solid #999}img{width:50%;height:max-content}';
+const pageOf = (sections: readonly string[]): string =>
+  `<!doctype html><html lang="en"><title>Thirty sheets</title><style>${style}</style>${sections.join('\n')}</html>\n`;
 const [out = '.outside/contact-sheet.html'] = process.argv.slice(2);
-writeFileSync(
-  out,
-  `<!doctype html><html lang="en"><title>Thirty sheets</title><style>${style}</style>${cells.join('\n')}</html>\n`,
-);
+writeFileSync(out, pageOf(cells));
+
+const IN_PICTURE = 5;
+const CHROMIUM = '/usr/bin/chromium';
+if (existsSync(CHROMIUM)) {
+  const browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox'] });
+  const page = await browser.newPage({ viewport: { width: 1620, height: 600 } });
+  for (let first = 0; first < cells.length; first += IN_PICTURE) {
+    await page.setContent(pageOf(cells.slice(first, first + IN_PICTURE)));
+    const path = out.replace(/(\.html)?$/u, `-${first / IN_PICTURE + 1}.png`);
+    await page.screenshot({ path, fullPage: true });
+  }
+  await browser.close();
+}
 console.log(`${SHEETS} sheets, drawn by Verovio (left) and abcm2ps (right): ${out}`);

@@ -54,7 +54,7 @@ describe('writeAbc', () => {
   test('writeAbc writes chord symbols, and cuts a note that one comes within', () => {
     const chart = makeChart('basic', 'G', { tempo: 96 });
     const abc = writeAbc({ line: makeLine([at(14, 67, 4)]), chart });
-    expect(abc).toContain('R:shuffle\nM:4/4\nL:1/8\nQ:1/4=96\nK:G\n"G7"z8 |');
+    expect(abc).toContain('R:shuffle\nM:4/4\nL:1/8\nQ:"Medium, shuffle" 1/4=96\nK:G\n"G7"z8 |');
     expect(abc).toContain('z4 G4- |\n"C7"G4 z4 |');
     const split = writeAbc({
       line: makeLine([at(0, 67, 4)]),
@@ -70,7 +70,7 @@ describe('writeAbc', () => {
 
   test('writeAbc writes a tempo in felt beats', () => {
     const line = makeLine([at(0, 67)], { metre: '12/8', tempo: 60 });
-    expect(writeAbc({ line })).toContain('Q:3/8=60\n');
+    expect(writeAbc({ line })).toContain('Q:"Slow" 3/8=60\n');
   });
 
   test.each([
@@ -89,6 +89,34 @@ describe('writeAbc', () => {
       expect(writeAbc({ line, chart }, { repeats: false })).not.toContain('|:');
     },
   );
+
+  test('writeAbc writes four bars a line after a pickup, and a double bar line where a chorus ends', () => {
+    const chart = makeChart('basic', 'G', { choruses: 2, pickup: 960, intro: 'from-the-five' });
+    const line = makeLine([at(0, 62), at(1, 67)], { pickup: 960 });
+    const rows = music(writeAbc({ line, chart })).trim().split('\n');
+    const bars = rows.map(
+      (row) => row.split(/\|\]|\|\||\|/u).filter((bar) => bar.trim() !== '').length,
+    );
+    // A pickup, four bars of introduction, and two choruses of twelve.
+    expect(bars).toEqual([5, 4, 4, 4, 4, 4, 4]);
+    const double = rows.map((row) => row.endsWith('||'));
+    expect(double).toEqual([true, false, false, true, false, false, false]);
+    expect(rows.at(-1)?.endsWith('|]')).toBe(true);
+  });
+
+  test('writeAbc writes a remark as a line that is printed, whatever stands in it', () => {
+    const line = makeLine([at(0, 67)], { title: 'Roots' });
+    const abc = writeAbc({ line, key: 'G' }, { remark: 'C harp,\n100 % & 2nd position' });
+    expect(abc).toContain('K:G\n%%center C harp, 100 \\% \\& 2nd position\n');
+    const [piece] = readAbc(abc);
+    expect([piece?.line.title, piece?.line.notes]).toEqual(['Roots', line.notes]);
+  });
+
+  test('writeAbc writes the feel of a chart without a tempo', () => {
+    const chart = makeChart('basic', 'G');
+    expect(writeAbc({ line: makeLine([]), chart })).toContain('\nQ:"Shuffle"\n');
+    expect(writeAbc({ line: makeLine([at(0, 67)]) })).not.toContain('Q:');
+  });
 
   test('writeAbc writes every part as a voice, percussion left out', () => {
     const line = makeLine([at(0, 67)]);

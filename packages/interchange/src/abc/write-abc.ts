@@ -9,7 +9,9 @@ import {
 import { HARMONICA_PROGRAM } from '../midi/melody-clues.js';
 import { partsOf } from '../midi/write-midi.js';
 import { WRITE_NOTATION_OPTIONS, type WriteNotationOptions } from '../musicxml/write-musicxml.js';
+import { endsSection, startsSystem } from '../notation/bar-places.js';
 import { foldRepeats } from '../notation/fold-repeats.js';
+import { openingWords } from '../notation/opening-words.js';
 import { titled } from '../notation/titled.js';
 import { type WrittenBar, writeBars } from '../notation/write-bars.js';
 import type { PiecePart, Sheet } from '../piece.js';
@@ -24,7 +26,6 @@ export interface WriteAbcOptions extends WriteNotationOptions {
   readonly number?: number;
 }
 
-const BARS_A_LINE = 4;
 /** The standard has `|::` for three times; abc2midi 4.84 and abcjs 6.7.2 play it twice, so more is written out. */
 const MOST_REPEATS = 2;
 
@@ -60,13 +61,14 @@ export function writeAbc(untitled: Sheet, options: WriteAbcOptions = {}): string
   return [
     `X:${number}`,
     ...(line.title === undefined ? [] : [`T:${fieldText(line.title)}`]),
-    ...(options.remark === undefined ? [] : [`N:${fieldText(options.remark)}`]),
     ...(isSwing ? ['R:shuffle'] : []),
     `M:${line.metre}`,
     ...(line.countIn === undefined ? [] : [`I:count-in ${line.countIn}`]),
     'L:1/8',
     ...tempoField(sheet),
     `K:${toKey(key).name}`,
+    // Notes in an N: field are left out by most who engrave; a centred line is printed.
+    ...(options.remark === undefined ? [] : [`%%center ${fieldText(options.remark)}`]),
     ...parts.flatMap((part, at) => [
       ...(parts.length > 1
         ? [`V:${at + 1} name="${fieldText(part.name).replaceAll('"', '')}"`]
@@ -84,8 +86,11 @@ function fieldText(text: string): string {
 
 function tempoField({ line, chart }: Sheet): readonly string[] {
   const tempo = line.tempo ?? chart?.tempo;
-  if (tempo === undefined) return [];
-  return [`Q:${tempoText(tempo, parseMetre(line.metre).beatTicks)}`];
+  const words = openingWords({ feel: chart?.feel, tempo });
+  const said = words === '' ? [] : [`"${words}"`];
+  const beats = tempo === undefined ? [] : [tempoText(tempo, parseMetre(line.metre).beatTicks)];
+  const value = [...said, ...beats].join(' ');
+  return value === '' ? [] : [`Q:${value}`];
 }
 
 interface PartContext {
@@ -106,22 +111,28 @@ function writePart(
   const context: WriteContext = { key, signature, beatTicks: parseMetre(line.metre).beatTicks };
   const shown = isFirst ? folded : folded.map((bar) => ({ ...bar, chords: [], tempos: [] }));
   const texts = shown.map((bar, at) => {
-    const { before, after } = barLines(bar, at === shown.length - 1);
-    return `${before}${writeBar(bar, context)} ${after}`;
+    const { before, after } = barLines(bar, at === shown.length - 1, chart);
+    return { bar, text: `${before}${writeBar(bar, context)} ${after}` };
   });
   return lines(texts);
 }
 
 function barLines(
-  { opens, closes }: WrittenBar,
+  bar: WrittenBar,
   isLast: boolean,
+  chart: Sheet['chart'],
 ): { readonly before: string; readonly after: string } {
-  const after = isLast ? '|]' : '|';
-  return { before: opens ? '|:' : '', after: closes > 0 ? ':|' : after };
+  const plain = endsSection(bar, chart) ? '||' : '|';
+  const after = isLast ? '|]' : plain;
+  return { before: bar.opens ? '|:' : '', after: bar.closes > 0 ? ':|' : after };
 }
 
-function lines(bars: readonly string[]): readonly string[] {
-  return Array.from({ length: Math.ceil(bars.length / BARS_A_LINE) }, (_, line) =>
-    bars.slice(line * BARS_A_LINE, (line + 1) * BARS_A_LINE).join(' '),
-  );
+/** Four bars a line, a pickup before the first. */
+function lines(bars: readonly { readonly bar: WrittenBar; readonly text: string }[]) {
+  const written: string[][] = [];
+  for (const { bar, text } of bars) {
+    if (written.length === 0 || startsSystem(bar)) written.push([text]);
+    else written.at(-1)?.push(text);
+  }
+  return written.map((line) => line.join(' '));
 }

@@ -12,7 +12,7 @@ interface VerovioPackage {
 }
 
 interface Toolkit {
-  setOptions(options: Readonly<Record<string, string | boolean>>): void;
+  setOptions(options: Readonly<Record<string, string | boolean | number>>): void;
   loadData(data: string): boolean;
   getLog(): string;
   getMEI(options: Readonly<Record<string, never>>): string;
@@ -55,11 +55,13 @@ export async function openVerovio(): Promise<(xml: string) => VerovioReading> {
 }
 
 /** What Verovio draws of a score, lines broken as written, all pages. */
-export async function drawerOfVerovio(): Promise<(xml: string) => string> {
+export async function drawerOfVerovio(
+  layout: Readonly<Record<string, string | boolean | number>> = {},
+): Promise<(xml: string) => string> {
   const { default: start } = await load('verovio/wasm');
   const { VerovioToolkit } = await load('verovio/esm');
   const toolkit = new VerovioToolkit(await start());
-  toolkit.setOptions({ breaks: 'encoded', inputFrom: 'xml', xmlIdChecksum: true });
+  toolkit.setOptions({ breaks: 'encoded', inputFrom: 'xml', xmlIdChecksum: true, ...layout });
   return (xml) => {
     if (!toolkit.loadData(xml)) throw new Error(`Verovio does not read it: ${toolkit.getLog()}`);
     const pages = Array.from({ length: toolkit.getPageCount() }, (_, at) => at + 1);

@@ -1,4 +1,4 @@
-import type { Feel } from '@reedplate/form';
+import { type Opening, openingWords } from '../notation/opening-words.js';
 import { element } from './xml-text.js';
 
 /** Note values that felt beats have, by their ticks. */
@@ -12,35 +12,16 @@ const BEAT_UNITS: ReadonlyMap<number, readonly [unit: string, dots: number]> = n
   [240, ['16th', 0]],
 ]);
 
-const FEEL_WORDS: Readonly<Record<Feel, string>> = Object.freeze({
-  straight: 'even eighths',
-  shuffle: 'shuffle',
-  'slow-12/8': 'slow 12/8',
-});
-
 /** What stands over the first bar, as far as it is known. */
-export interface Opening {
-  readonly feel?: Feel | undefined;
-  /** Felt beats a minute. */
-  readonly tempo?: number | undefined;
+export interface WrittenOpening extends Opening {
   readonly beatTicks: number;
-  readonly remark?: string | undefined;
 }
 
 /** Words and metronome mark over the first bar; none where nothing is known. */
-export function writeOpening({ feel, tempo, beatTicks, remark }: Opening): readonly string[] {
-  const words = [...tempoWords(tempo), ...(feel === undefined ? [] : [FEEL_WORDS[feel]])];
-  const said = words.join(', ');
-  const types = [
-    ...(said === '' ? [] : [writeWords(said.charAt(0).toUpperCase() + said.slice(1))]),
-    ...writeMetronome(tempo, beatTicks),
-  ];
-  return [
-    ...(types.length === 0 ? [] : [element('direction', types, { placement: 'above' })]),
-    ...(remark === undefined
-      ? []
-      : [element('direction', [writeWords(remark)], { placement: 'above' })]),
-  ];
+export function writeOpening({ feel, tempo, beatTicks }: WrittenOpening): readonly string[] {
+  const said = openingWords({ feel, tempo });
+  const types = [...(said === '' ? [] : [writeWords(said)]), ...writeMetronome(tempo, beatTicks)];
+  return types.length === 0 ? [] : [element('direction', types, { placement: 'above' })];
 }
 
 function writeWords(text: string): string {
@@ -58,11 +39,4 @@ export function writeMetronome(tempo: number | undefined, beatTicks: number): re
     element('per-minute', `${tempo}`),
   ]);
   return [element('direction-type', [mark])];
-}
-
-/** How a band says a tempo. The bounds are a design choice, no source. */
-function tempoWords(tempo: number | undefined): readonly string[] {
-  if (tempo === undefined) return [];
-  if (tempo < 76) return ['slow'];
-  return [tempo < 132 ? 'medium' : 'fast'];
 }

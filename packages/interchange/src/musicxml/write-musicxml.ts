@@ -4,6 +4,7 @@ import { HARMONICA_PROGRAM } from '../midi/melody-clues.js';
 import { signatureOfKey } from '../midi/read-head.js';
 import { partsOf } from '../midi/write-midi.js';
 import type { AlteredPlaces } from '../notation/accidentals.js';
+import { endsSection, startsSystem } from '../notation/bar-places.js';
 import { foldRepeats } from '../notation/fold-repeats.js';
 import { titled } from '../notation/titled.js';
 import { type BarTempo, type WrittenBar, writeBars } from '../notation/write-bars.js';
@@ -11,6 +12,7 @@ import type { PiecePart, Sheet } from '../piece.js';
 import { requireSheet } from '../require-sheet.js';
 import { isSwung } from '../swing.js';
 import { spellBar } from './spell-bar.js';
+import { writeCredits } from './write-credits.js';
 import { writeOpening } from './write-direction.js';
 import { writeHarmony } from './write-harmony.js';
 import { element } from './xml-text.js';
@@ -23,7 +25,7 @@ export interface WriteNotationOptions {
   readonly repeats?: boolean;
   /** Title; default that of the line. */
   readonly title?: string;
-  /** What stands over the first bar besides tempo and feel: the harp and its position, say. */
+  /** What stands below the title: the harp and its position, say. */
   readonly remark?: string;
 }
 
@@ -65,6 +67,7 @@ export function writeMusicXml(untitled: Sheet, options: WriteNotationOptions = {
         element('encoding', [element('software', 'Reedplate')]),
         ...writeCountIn(sheet.line),
       ]),
+      ...writeCredits(title, options.remark),
       element('part-list', parts.map(writeScorePart)),
       ...parts.map((part, at) => writePart(part, at, sheet, options)),
     ],
@@ -116,7 +119,7 @@ function writePart(
   { line }: PiecePart,
   at: number,
   sheet: Sheet,
-  { words, repeats = true, remark }: WriteNotationOptions,
+  { words, repeats = true }: WriteNotationOptions,
 ): string {
   const { chart } = sheet;
   const key = sheet.key ?? chart?.key ?? 'C';
@@ -132,7 +135,7 @@ function writePart(
     altered = voices.altered;
     return writeMeasure(own, voices.notes, {
       beatTicks,
-      head: index === 0 ? headOf(sheet, key, isFirst, remark) : [],
+      head: index === 0 ? headOf(sheet, key, isFirst) : [],
       style: barStyle(own, index === folded.length - 1, chart),
     });
   });
@@ -140,12 +143,7 @@ function writePart(
 }
 
 /** What stands before the first note: key, metre, clef, tempo and swing. */
-function headOf(
-  { line, chart }: Sheet,
-  key: KeyName,
-  isFirst: boolean,
-  remark: string | undefined,
-): readonly string[] {
+function headOf({ line, chart }: Sheet, key: KeyName, isFirst: boolean): readonly string[] {
   const { numerator, denominator, beatTicks } = parseMetre(line.metre);
   const attributes = element('attributes', [
     element('divisions', `${TICKS_PER_QUARTER}`),
@@ -158,7 +156,7 @@ function headOf(
   const swing = chart !== undefined && isSwung(line.metre, chart.feel) ? [SWING] : [];
   const hasSound = isFirst && (quarters !== undefined || swing.length > 0);
   const sound = quarters === undefined ? {} : { tempo: quarters };
-  const opening = isFirst ? writeOpening({ feel: chart?.feel, tempo, beatTicks, remark }) : [];
+  const opening = isFirst ? writeOpening({ feel: chart?.feel, tempo, beatTicks }) : [];
   return [attributes, ...opening, ...(hasSound ? [element('sound', swing, sound)] : [])];
 }
 
@@ -203,20 +201,10 @@ function writeMeasure(
   );
 }
 
-const BARS_IN_SYSTEM = 4;
-
-/** Four bars a line, as lead sheets have them. */
-function startsSystem({ number }: WrittenBar): boolean {
-  return number > 1 && (number - 1) % BARS_IN_SYSTEM === 0;
-}
-
 /** A final bar line at the end, a double one where an introduction or a chorus ends. */
 function barStyle(bar: WrittenBar, isLast: boolean, chart: Sheet['chart']): string | undefined {
   if (isLast) return 'light-heavy';
-  if (chart === undefined || bar.number < 1) return undefined;
-  const { bars, choruses, intro = 0 } = chart;
-  const inChorus = bar.number - intro;
-  return inChorus >= 0 && inChorus % ((bars - intro) / choruses) === 0 ? 'light-light' : undefined;
+  return endsSection(bar, chart) ? 'light-light' : undefined;
 }
 
 function writeTempo({ offset, tempo }: BarTempo, beatTicks: number): string {
