@@ -37,18 +37,20 @@ export interface Drawing {
 
 /** Begins a picture: checks what was asked and sets the title as a heading. */
 export function makeFrame(options: PictureOptions, usualTitle: string): Frame {
-  const theme = toTheme(options.theme ?? 'screen');
+  // What is null is no choice: it is refused, and not taken for what is left out.
+  const { theme: asked = 'screen', width: wide = USUAL_WIDTH, title: own = usualTitle } = options;
+  const theme = toTheme(asked);
   const size = requireInteger(Math.round(theme.textSize), {
     min: SMALLEST_TEXT,
     max: 96,
     what: 'pixels of text',
   });
-  const width = requireInteger(options.width ?? USUAL_WIDTH, {
+  const width = requireInteger(wide, {
     min: 200,
     max: 4000,
     what: 'pixels of width',
   });
-  const title = requireTitle(options.title ?? usualTitle);
+  const title = requireTitle(own);
   const margin = Math.round(Math.min(size, width / 32));
   const headSize = size * 1.15;
   const lines = wrapText(title, width - 2 * margin, headSize, 'bold');
