@@ -92,6 +92,20 @@ describe('intervalIntonation', () => {
     expect(intervalIntonation(400, 498, { ratio: { numerator: 5, denominator: 4 } }).beats).toBe(8);
   });
 
+  it.each([
+    [440, 439],
+    [0, 440],
+    [440, 100_000.5],
+  ])('throws NUMBER_RANGE for an interval from %d up to %d Hz', (lower, upper) => {
+    expect(() => intervalIntonation(lower, upper)).toThrow(
+      expect.objectContaining({ code: 'NUMBER_RANGE' }),
+    );
+  });
+
+  it('takes a unison, and the highest frequency', () => {
+    expect(intervalIntonation(100_000, 100_000)).toMatchObject({ cents: 0, beats: 0 });
+  });
+
   it('does not beat in a just interval', () => {
     const { beats, deviation } = intervalIntonation(264, 396);
     expect(beats).toBe(0);
@@ -137,6 +151,11 @@ describe('chordIntonation', () => {
 
   it('takes a hole named twice once', () => {
     expect(chordIntonation(equal, [1, 4, 1], 'blow').reeds).toHaveLength(2);
+  });
+
+  it('takes proportions that begin with one', () => {
+    const split = chordIntonation(equal, [1, 4], 'blow', { proportions: [1, 2] });
+    expect(split).toEqual(chordIntonation(equal, [1, 4], 'blow'));
   });
 
   it('throws HOLE_RANGE for a hole there is not, or a single one', () => {

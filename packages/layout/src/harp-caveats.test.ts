@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { harpCaveats, makeHarp, TUNINGS } from './index.js';
+import { harpCaveats, makeHarp, makeTuning, TUNINGS } from './index.js';
 
 describe('harpCaveats', () => {
   it('marks blow bends of four semitones at the top of twelve and fourteen holes', () => {
@@ -7,6 +7,14 @@ describe('harpCaveats', () => {
       harpCaveats(makeHarp('C', { tuning })).map(({ hole, breath }) => `${hole} ${breath}`);
     expect(deep('extended-top-twelve')).toEqual(['11 blow', '12 blow']);
     expect(deep('extended-fourteen')).toEqual(['14 blow']);
+  });
+
+  it('marks a draw bend of four semitones as it does a blow bend', () => {
+    const tuning = makeTuning({ id: 'deep', blow: 'C4 G4', draw: 'F4 A4' });
+    const deep = makeTuning({ id: 'deeper', blow: 'C4 G4', draw: 'F4 C5' });
+    const marked = (one: typeof tuning) =>
+      harpCaveats(makeHarp('C', { tuning: one })).map(({ hole, breath }) => `${hole} ${breath}`);
+    expect([marked(tuning), marked(deep)]).toEqual([['1 draw'], ['1 draw', '2 draw']]);
   });
 
   it('marks nothing of the ten-hole layouts of the catalogue', () => {

@@ -154,6 +154,11 @@ describe('makePlayer and readPlayer', () => {
     );
   });
 
+  test('makePlayer keeps the name of a model of effort, and none where none is given', () => {
+    expect(makePlayer(['natural'], { model: 'gentle' }).model).toBe('gentle');
+    expect(makePlayer(['natural'])).not.toHaveProperty('model');
+  });
+
   test('players are frozen to the last list', () => {
     const player = makePlayer([{ technique: 'bend', holes: [4] }]);
     expect(Object.isFrozen(player.skills[0]?.holes)).toBe(true);

@@ -5,6 +5,7 @@ import {
   type RetuningStep,
   retuningPlan,
   type TuningName,
+  temperamentById,
   transposeHarp,
 } from './index.js';
 
@@ -53,6 +54,31 @@ describe('retuningPlan', () => {
       fromTemperament: 'five-limit',
     });
     expect(worked(plan)).toHaveLength(1);
+  });
+
+  it('takes temperaments of one’s own, and files what a reed is off by a cent', () => {
+    const cents = [0, 1, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0];
+    const own = { ...temperamentById('equal'), id: 'cent', cents };
+    const known = { temperaments: [own] };
+    const flat = makeHarp('Db');
+    const plan = retuningPlan(flat, flat, { toTemperament: 'cent', known });
+    expect(worked(plan)).toEqual([]);
+    const third = { ...own, cents: [0, 0, 0, 0, 1, 0, 0, 0, 0, 0, 0, 0] };
+    const options = { toTemperament: 'cent', known: { temperaments: [third] } } as const;
+    expect(worked(retuningPlan(flat, flat, options))).toEqual([
+      '2 blow 1 file-tip',
+      '5 blow 1 file-tip',
+      '8 blow 1 file-tip',
+    ]);
+    expect(() => retuningPlan(flat, flat, { toTemperament: 'cent' })).toThrow(
+      expect.objectContaining({ code: 'TEMPERAMENT_UNKNOWN' }),
+    );
+  });
+
+  it('replaces every reed that changes where none bears anything', () => {
+    const raised = makeHarp('C', { tuning: 'raised-third-blow' });
+    const plan = retuningPlan(makeHarp('C'), raised, { mostCents: 0 });
+    expect(worked(plan)).toEqual(['3 blow 200 replace']);
   });
 
   it('has the cautions once each, and what they must say', () => {

@@ -89,7 +89,9 @@ describe('temperHarp', () => {
     expect(() => temperHarp(C_HARP, wrong)).toThrow(
       expect.objectContaining({ code: 'NUMBER_RANGE' }),
     );
-    const rows = { blow: Array<number>(10).fill(1300), draw: Array<number>(10).fill(0) };
+    const most = { blow: Array<number>(10).fill(1200), draw: Array<number>(10).fill(-1200) };
+    expect(temperHarp(C_HARP, most).reeds[0]?.cents).toBe(1200);
+    const rows = { blow: Array<number>(10).fill(1200.5), draw: Array<number>(10).fill(0) };
     expect(() => temperHarp(C_HARP, rows)).toThrow(
       expect.objectContaining({ code: 'NUMBER_RANGE' }),
     );
@@ -156,6 +158,7 @@ describe('readScala', () => {
 
   it('keeps the stretch of a wide octave', () => {
     expect(readScala('wide\n1\n1203.5').octaveStretch).toBeCloseTo(3.5, 9);
+    expect(readScala('widest\n1\n1250.').octaveStretch).toBe(50);
   });
 
   it('takes the nearest of several pitches for a semitone', () => {
@@ -170,6 +173,8 @@ describe('readScala', () => {
     ['x\n2\n3/2', 4],
     ['x\n1\ntwo', 3],
     ['x\n1\n2/0', 3],
+    ['x\n1\n0/2', 3],
+    ['x\n1\n1250.1', 3],
     ['x\n1\n-3/2', 3],
     ['x\n1\n3/1', 3],
     ['x\n1\n2/', 3],

@@ -27,6 +27,7 @@ function compile(file: string, text: string): Run {
     format: 'cjs',
     target: 'node20',
     define: { 'import.meta.url': url },
+    supported: { 'dynamic-import': false },
   });
   return compileFunction(code, ['exports', 'require', 'module'], { filename: file }) as Run;
 }

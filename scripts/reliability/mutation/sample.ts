@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { ROOT } from '../../lib/root.mjs';
 import { makeRandom } from '../random.js';
 import { findMutants, type Mutant } from './find-mutants.js';
@@ -18,9 +18,11 @@ const filesOf = (name: string): readonly string[] =>
     .map((file) => `packages/${name}/${file}`)
     .toSorted();
 
-/** The test files of a package. */
-export const testsOf = (name: string): readonly string[] =>
-  filesOf(name).filter((file) => file.endsWith('.test.ts'));
+/** The test files of a package, and that of its examples where it was generated. */
+export const testsOf = (name: string): readonly string[] => [
+  ...filesOf(name).filter((file) => file.endsWith('.test.ts')),
+  ...[`test/generated/${name}.test.ts`].filter((file) => existsSync(ROOT + file)),
+];
 
 /** Every change that the mutator knows for a package, or for those of its files that end in what is given. */
 export const mutantsOf = (name: string, ends: readonly string[] = ['']): readonly Placed[] =>

@@ -124,8 +124,11 @@ async function runDry(file: string, load: () => void): Promise<DryFile> {
   return { file, time: performance.now() - begin, atLoad, tests };
 }
 
-const meets = ({ atLoad, tests }: DryFile, mutant: number): boolean =>
-  atLoad.has(mutant) || tests.some(({ reached }) => reached.has(mutant));
+/** The places of the tests that may see a change: those that meet it; all, where loading does. */
+function placesOf({ atLoad, tests }: DryFile, mutant: number): readonly number[] {
+  const places = [...tests.keys()];
+  return atLoad.has(mutant) ? places : places.filter((at) => tests[at]?.reached.has(mutant));
+}
 
 async function tryMutant(
   mutant: number,
@@ -136,23 +139,38 @@ async function tryMutant(
   const before = readFileSync(ROOT + file, 'utf8');
   const changed = { file: ROOT + file, text: before.slice(0, from) + text + before.slice(to) };
   const own = file.replace(/\.ts$/u, '.test.ts');
-  // Its own test first, which finds most; then the quickest.
-  const order = (one: DryFile) => (one.file === own ? 0 : one.time);
-  const reaching = dry.filter((one) => meets(one, mutant)).toSorted((a, b) => order(a) - order(b));
-  for (const one of reaching) {
+  const reaching = dry
+    .map((one) => ({ one, places: placesOf(one, mutant) }))
+    .filter(({ places }) => places.length > 0)
+    // Its own test first, which finds most; then the quickest.
+    .toSorted(
+      (a, b) => Number(b.one.file === own) - Number(a.one.file === own) || costOf(a) - costOf(b),
+    );
+  for (const { one, places } of reaching) {
     const load = () => modules.loadChanged(ROOT + one.file, changed);
-    const failure = await firstFailure(one, mutant, load);
+    const failure = await firstFailure(one, places, load);
     if (failure !== undefined) return failure;
   }
   return { by: undefined, reached: reaching.length };
 }
 
+const costOf = ({
+  one,
+  places,
+}: {
+  readonly one: DryFile;
+  readonly places: readonly number[];
+}): number => places.reduce((sum, at) => sum + (one.tests[at]?.time ?? 0), 0);
+
 /** Far longer than a test takes, also on a machine that is busy with other things. */
 const longest = (time: number): number => Math.ceil(5_000 + 20 * time);
 
+/** A test that the change took away: nobody would see that. */
+const NOT_THERE: Test = { title: 'not there', run: () => undefined };
+
 async function firstFailure(
   { file, time, tests: dryTests }: DryFile,
-  mutant: number,
+  places: readonly number[],
   load: () => void,
 ): Promise<Verdict | undefined> {
   const failed = (title: string, error: unknown): Verdict => {
@@ -168,11 +186,8 @@ async function firstFailure(
   } catch (error) {
     return failed('does not load', error);
   }
-  // Tests that meet the change before the others, which may see what these left behind.
-  const isMet = (at: number) => dryTests[at]?.reached.has(mutant) ?? true;
-  const places = [...tests.keys()];
-  for (const at of [...places.filter(isMet), ...places.filter((at) => !isMet(at))]) {
-    const { title, run } = tests[at] as Test;
+  for (const at of places) {
+    const { title, run } = tests[at] ?? NOT_THERE;
     try {
       await runWithin(run, longest(dryTests[at]?.time ?? 0));
     } catch (error) {
