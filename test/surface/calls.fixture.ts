@@ -221,6 +221,7 @@ export const CALLS: { readonly [Name in FunctionName]?: Readonly<Parameters<Expo
   songKeyOf: [harp, 2],
   // practice
   composeLine: [chart, harp],
+  describeKeyChords: [reedplate.keyChords('G', harp)],
   findPhrases: [],
   formatPhrase: [phrase],
   keyChords: ['G', harp],
@@ -229,6 +230,10 @@ export const CALLS: { readonly [Name in FunctionName]?: Readonly<Parameters<Expo
   makePhrase: [phrase.notes],
   nextSteps: [[score]],
   parsePhrase: ['-2:2 -3:2'],
+  phraseById: [phrase.id],
+  phraseChart: [phrase, 'G'],
+  readPhrase: [phrase],
+  varyPhrase: [phrase, [{ way: 'displaced', beats: 1 }]],
   placePhrase: [phrase, { chart, harp }],
   learnMelody: [[{ line, key: 'G' }]],
   practiceLine: [chart, harp],

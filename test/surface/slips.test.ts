@@ -217,12 +217,12 @@ const SLIPS: readonly (readonly [slip: string, call: () => unknown, message: str
   [
     `makeChart('G', 'basic')`,
     () => r.makeChart('G', 'basic' as never),
-    '"G" is not a form of the catalogue: expected one of the 67 ids of the catalogue, such as basic or quick-change',
+    '"G" is not a form of the catalogue: expected one of the 68 ids of the catalogue, such as basic or quick-change',
   ],
   [
     `makeChart('12-bar', 'G')`,
     () => r.makeChart('12-bar', 'G'),
-    '"12-bar" is not a form of the catalogue: expected one of the 67 ids of the catalogue, such as basic or quick-change; did you mean basic?',
+    '"12-bar" is not a form of the catalogue: expected one of the 68 ids of the catalogue, such as basic or quick-change; did you mean basic?',
   ],
   [
     `makeChart('basic', 'G', 2)`,
@@ -287,7 +287,7 @@ const SLIPS: readonly (readonly [slip: string, call: () => unknown, message: str
   [
     'chordNow(chart, 960)',
     () => r.chordNow(chart, 960 as never),
-    '960 is not a number in range: expected a place: { tick } or { seconds }',
+    '960 is not a number in range: expected a place, by its tick or its seconds',
   ],
   [
     'scoreLine(chart, line)',

@@ -1,7 +1,7 @@
 import { type Chart, chartEnd, type Feel, requireChart } from '@reedplate/form';
 import type { Sheet } from '@reedplate/interchange';
-import { type Metre, parseMetre } from '@reedplate/line';
-import { type KeyName, requireShape } from '@reedplate/pitch';
+import { type Metre, parseMetre, requireLine } from '@reedplate/line';
+import { type KeyName, requireShape, requireShapes } from '@reedplate/pitch';
 
 /** A part of a backing. */
 export interface BackingPart {
@@ -32,6 +32,8 @@ export const BACKING_CAUTIONS: readonly string[] = Object.freeze([
   'Keep the volume low and take breaks: long loud practice, above all with an amplifier, harms hearing. If in doubt, ask a doctor or an audiologist.',
 ]);
 
+const BACKING = { what: 'a backing, as makeBacking gives it', code: 'CHART_INVALID' } as const;
+
 /** Felt beats a minute where the chart has none: as `writeMidi` plays it. */
 const USUAL_TEMPO = 96;
 
@@ -49,9 +51,10 @@ const USUAL_TEMPO = 96;
  * [bars, seconds]; // => [14, 28]
  * ```
  */
-export function summariseBacking(sheet: Sheet): BackingSummary {
-  const words = { what: 'a sheet, as makeBacking gives it', code: 'CHART_INVALID' } as const;
-  const { chart, parts = [] } = requireShape(sheet, {}, words);
+export function summariseBacking(backing: Sheet): BackingSummary {
+  const { chart, parts = [] } = requireShape(backing, { chart: 'object' }, BACKING);
+  requireShapes(parts, { name: 'text', line: 'object' }, BACKING);
+  for (const { line } of parts) requireLine(line);
   const {
     form,
     key,

@@ -73,7 +73,7 @@ export interface ChordNow {
  */
 export function chordNow(chart: Chart, place: ChartPlace, options: ChordNowOptions = {}): ChordNow {
   const given = requireOptions(options, CHORD_NOW_OPTIONS, 'chordNow');
-  const words = { what: 'a place: { tick } or { seconds }', code: 'NUMBER_RANGE' } as const;
+  const words = { what: 'a place, by its tick or its seconds', code: 'NUMBER_RANGE' } as const;
   requireShape(place, {}, words);
   const { harp, loop = choruses(checkChart(chart)), ...player } = given;
   const { tick, pass } = foldTick(tickOf(place, chart, loop), loop);
@@ -108,7 +108,7 @@ function tickOf(place: ChartPlace, chart: Chart, loop: Loop): number {
   throw new ReedplateError({
     code: 'NUMBER_RANGE',
     value: place,
-    expected: 'a place: { tick } or { seconds }',
+    expected: 'a place, by its tick or its seconds',
   });
 }
 

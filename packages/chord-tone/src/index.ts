@@ -42,6 +42,7 @@ export type { OtherHarp } from './score/other-harp.js';
 export { type ProgressReport, progressOf, type TakeProgress } from './score/progress.js';
 export type { Reading, ReadingKind } from './score/readings.js';
 export type { WeightChanges } from './score/replace-weights.js';
+export { requireScores } from './score/require-scores.js';
 export { type ScoreOptions, scoreLine } from './score/score-line.js';
 export type {
   BarScore,

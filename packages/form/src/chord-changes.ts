@@ -48,7 +48,7 @@ export function chordChanges(chart: Chart): readonly ChordSpan[] {
  */
 export function nextChange(changes: readonly ChordSpan[], tick: number): ChordSpan | undefined {
   requireInteger(tick, { min: 0, what: 'a tick' });
-  return requireChanges(changes)[lastStartedAt(changes, tick) + 1];
+  return changeIn(changes, lastStartedAt(requireChanges(changes), tick) + 1);
 }
 
 /**
@@ -69,11 +69,27 @@ export function nextChange(changes: readonly ChordSpan[], tick: number): ChordSp
  */
 export function previousChange(changes: readonly ChordSpan[], tick: number): ChordSpan | undefined {
   requireInteger(tick, { min: 0, what: 'a tick' });
-  return requireChanges(changes)[lastStartedAt(changes, tick)];
+  return changeIn(changes, lastStartedAt(requireChanges(changes), tick));
+}
+
+const CHANGES = {
+  what: 'a list of changes, as chordChanges gives it',
+  code: 'CHART_INVALID',
+} as const;
+
+/** A change by its place in a list; only the one that is asked for is looked at. */
+function changeIn(changes: readonly ChordSpan[], at: number): ChordSpan | undefined {
+  const change = changes[at];
+  return change === undefined
+    ? undefined
+    : requireShape(
+        change,
+        { start: 'number', end: 'number' },
+        { ...CHANGES, path: `changes[${at}]` },
+      );
 }
 
 function requireChanges(changes: readonly ChordSpan[]): readonly ChordSpan[] {
-  const what = 'a list of changes, as chordChanges gives it';
-  requireShape({ changes }, { changes: 'list' }, { what, code: 'CHART_INVALID' });
+  requireShape({ changes }, { changes: 'list' }, CHANGES);
   return changes;
 }

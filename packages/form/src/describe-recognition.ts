@@ -1,4 +1,4 @@
-import { requireShape } from '@reedplate/pitch';
+import { ReedplateError, requireShape, requireShapes } from '@reedplate/pitch';
 import type { FormMatch, FormRecognition } from './recognition.js';
 
 const RECOGNITION = {
@@ -20,14 +20,18 @@ const RECOGNITION = {
  */
 export function describeRecognition(recognition: FormRecognition): string {
   const { best, tie, near } = requireShape(recognition, { best: 'list' }, RECOGNITION);
-  for (const match of best) {
-    requireShape(match, { name: 'text', key: 'text', agreement: 'number' }, RECOGNITION);
-  }
+  requireShapes(best, { name: 'text', key: 'text', agreement: 'number' }, RECOGNITION);
   const names = best.map(nameOfMatch);
   const [first] = best;
   if (!near) return 'near no form of the catalogue';
   if (tie) return `a tie of ${names.length}: ${names.join(', ')}`;
-  if (first === undefined || first.cost === 0) return `${names[0]}, bar for bar`;
+  if (first === undefined)
+    throw new ReedplateError({
+      code: RECOGNITION.code,
+      value: best,
+      expected: 'at least one match',
+    });
+  if (first.cost === 0) return `${names[0]}, bar for bar`;
   const agreement = Math.round(first.agreement * 100);
   return `nearest to ${names[0]}: ${agreement} % of the bars agree`;
 }

@@ -1,3 +1,4 @@
+import { requireShape } from '@reedplate/pitch';
 import type { PiecePart } from './piece.js';
 
 /** Why a part is taken for the tune, in words for people. */
@@ -33,6 +34,12 @@ export interface PartChoice {
   readonly doubtful: boolean;
 }
 
+const CHOICE_SHAPE = { part: 'number', name: 'text', reasons: 'list', ties: 'list' } as const;
+const CHOICE = {
+  what: 'the choice of a part, as readMidi gives it',
+  code: 'OPTION_UNKNOWN',
+} as const;
+
 /** What a reader that looks for the tune finds. */
 export type FoundPart = Omit<PartChoice, 'name'>;
 
@@ -53,7 +60,8 @@ export interface ChosenPart {
  * // => 'part 2 (Harp): its name says so, it lies where melodies lie; as likely: part 3'
  * ```
  */
-export function sayPartChoice({ part, name, reasons, ties, doubtful }: PartChoice): string {
+export function sayPartChoice(choice: PartChoice): string {
+  const { part, name, reasons, ties, doubtful } = requireShape(choice, CHOICE_SHAPE, CHOICE);
   const why = reasons.map((reason) => PART_REASONS[reason]).join(', ');
   const others = ties.length === 0 ? '' : `; as likely: part ${ties.join(', ')}`;
   const doubt = doubtful ? '; it does not look like a melody, and no other part does' : '';

@@ -1,6 +1,7 @@
 import { barBeatAt, type Metre } from '@reedplate/line';
-import type { KeyName } from '@reedplate/pitch';
+import { type KeyName, requireShape } from '@reedplate/pitch';
 import type { Piece, PiecePart } from './piece.js';
+import { requireSheet } from './require-sheet.js';
 import type { PieceWarning } from './warning.js';
 
 /** A part of a piece, by what is in it. */
@@ -31,6 +32,9 @@ export interface PieceSummary {
   readonly warnings: readonly PieceWarning[];
 }
 
+const LISTS = { line: 'object', parts: 'list', warnings: 'list' } as const;
+const PIECE = { what: 'a piece, as readPiece gives it', code: 'LINE_INVALID' } as const;
+
 /**
  * What a piece that was read holds, in figures, and what was left out of it.
  *
@@ -43,7 +47,8 @@ export interface PieceSummary {
  * [title, key, bars, notes]; // => ['Gate', 'G', 2, 5]
  * ```
  */
-export function summarisePiece({ line, key, chart, parts, warnings }: Piece): PieceSummary {
+export function summarisePiece(piece: Piece): PieceSummary {
+  const { line, key, chart, parts, warnings } = requireSheet(requireShape(piece, LISTS, PIECE));
   const last = line.notes.at(-1)?.start;
   return Object.freeze({
     title: line.title ?? null,

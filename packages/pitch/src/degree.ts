@@ -31,7 +31,7 @@ export type ScaleDegree = (typeof SCALE_DEGREES)[number];
  * ```
  */
 export function degreeAbove(pitchClass: PitchClass, tonic: PitchClass): ScaleDegree {
-  return SCALE_DEGREES[toPitchClass(pitchClass - tonic)] as ScaleDegree;
+  return SCALE_DEGREES[toPitchClass(toPitchClass(pitchClass) - toPitchClass(tonic))] as ScaleDegree;
 }
 
 /** Degrees above the root of a chord, extensions named as extensions. */

@@ -105,5 +105,5 @@ export { kindOfFile } from './kind-of-file.js';
 export { nearestOf } from './nearest.js';
 export { type OptionNames, requireOptions } from './options.js';
 export { type Random, randomFrom } from './random.js';
-export { requireShape, type Shape, type ShapeWords } from './shape.js';
+export { requireShape, requireShapes, type Shape, type ShapeWords } from './shape.js';
 export { logOfTwo, powerOfTwo } from './two-power.js';

@@ -70,3 +70,20 @@ function isOfKind(value: unknown, kind: FieldKind): boolean {
       return typeof value === 'object' && value !== null;
   }
 }
+
+/**
+ * A list of things whose fields hold what they should, checked as {@link requireShape} checks one.
+ *
+ * @internal
+ */
+export function requireShapes<Value extends object>(
+  list: readonly Value[],
+  shape: Shape<Value>,
+  words: ShapeWords,
+): readonly Value[] {
+  requireShape({ list }, { list: 'list' }, words);
+  for (const [at, value] of list.entries()) {
+    requireShape(value, shape, { ...words, path: `${words.path ?? ''}[${at}]` });
+  }
+  return list;
+}

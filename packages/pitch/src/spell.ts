@@ -41,7 +41,7 @@ export function spell(pitchClass: PitchClass, key: KeyLike = 'C'): NoteName {
  */
 export function spellAbove(pitchClass: PitchClass, root: NoteLike): NoteName {
   const from = parseNoteName(root);
-  const interval = fromSemitones(toPitchClass(pitchClass - from.pitchClass));
+  const interval = fromSemitones(toPitchClass(toPitchClass(pitchClass) - from.pitchClass));
   const strict = readNoteName(transpose(from.name, interval));
   return strict === undefined || strict.name.length > 2 ? plainName(pitchClass) : strict.name;
 }

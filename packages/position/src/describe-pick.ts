@@ -1,5 +1,5 @@
-import type { Harp } from '@reedplate/layout';
-import { parseNoteName, requireShape, toPitchClass } from '@reedplate/pitch';
+import { type Harp, toHarp } from '@reedplate/layout';
+import { parseNoteName, requireShape, requireShapes, toPitchClass } from '@reedplate/pitch';
 import type { ChordShare } from './chord-share.js';
 import type { LineShares } from './line-shares.js';
 import type { HarpPick } from './pick.js';
@@ -26,8 +26,14 @@ const PICK = { what: 'a pick, as pickHarps gives it', code: 'HARP_INVALID' } as 
 export function describePick(pick: HarpPick): readonly string[] {
   const shape = { harp: 'object', chords: 'list', scale: 'object' } as const;
   const { harp, chords, scale, line } = requireShape(pick, shape, PICK);
+  requireShapes(chords, { symbol: 'text', tones: 'list' }, PICK);
+  requireShape(
+    scale,
+    { name: 'text', coverage: 'number', missing: 'list' },
+    { ...PICK, path: 'scale' },
+  );
   return Object.freeze(
-    [sayLine(line), sayWhole(harp, chords), sayTones(chords), sayScale(scale)].flat(),
+    [sayLine(line), sayWhole(toHarp(harp), chords), sayTones(chords), sayScale(scale)].flat(),
   );
 }
 

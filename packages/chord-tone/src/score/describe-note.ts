@@ -1,6 +1,9 @@
+import { requireOneOf, requireShape } from '@reedplate/pitch';
 import type { NoteClass } from './note-class.js';
 import { placeInWords } from './place-in-words.js';
 import type { NoteScore } from './score-types.js';
+
+const NOTE = { what: 'a note of a score', code: 'OPTION_UNKNOWN' } as const;
 
 /**
  * Why a note counts as it does, in English: its place, its degree over the chord, its class with the
@@ -23,6 +26,9 @@ import type { NoteScore } from './score-types.js';
  * ```
  */
 export function describeNote(note: NoteScore): string {
+  requireShape(note, { name: 'text', bar: 'number', beat: 'number', credit: 'number' }, NOTE);
+  requireOneOf(note.class, Object.keys(REASONS) as NoteClass[], { what: 'the class of a note' });
+  if (note.chord !== null) requireShape(note, { chord: 'text', degree: 'text' }, NOTE);
   const { name, chord, degree, held, push, resolvesTo, credit } = note;
   const over = chord === null ? '' : ` (${degree} over ${chord})`;
   const how = `${held ? ', held from the chord before' : ''}${push ? ', struck before the change' : ''}`;

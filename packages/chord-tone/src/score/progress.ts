@@ -1,3 +1,4 @@
+import { requireScores } from './require-scores.js';
 import type { FeedbackCode, Score } from './score-types.js';
 
 /** What changed from one take to the next. */
@@ -43,6 +44,7 @@ const NOTICED = 0.2;
  * ```
  */
 export function progressOf(scores: readonly Score[]): ProgressReport {
+  requireScores(scores);
   const progress = scores.map((score, at) => progressFrom(scores[at - 1], score));
   return Object.freeze({ takes: Object.freeze([...scores]), progress: Object.freeze(progress) });
 }

@@ -1,5 +1,5 @@
 import type { HarpLike, KnownTunings, PlayerLike, Sounding } from '@reedplate/layout';
-import { type Line, makeLine } from '@reedplate/line';
+import { type Line, makeLine, requireLine } from '@reedplate/line';
 import { type OptionNames, requireOptions } from '@reedplate/pitch';
 import { formatTab, type TabDialectId, tabOfLine } from '@reedplate/tab';
 import { graceTargets } from '../grace-notes.js';
@@ -43,7 +43,7 @@ export function tabLyrics(
   options: TabLyricsOptions = {},
 ): readonly string[] {
   const { dialect, ...which } = requireOptions(options, TAB_LYRICS_OPTIONS, 'tabLyrics');
-  const { notes, ...head } = line;
+  const { notes, ...head } = requireLine(line);
   const targets = graceTargets(notes);
   const counted = notes.filter((_, at) => targets[at] === undefined);
   const plain = makeLine(counted, head);

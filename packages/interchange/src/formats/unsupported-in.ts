@@ -3,6 +3,7 @@ import type { Line, TimedNote } from '@reedplate/line';
 import { noteNameWithOctave, type OptionNames, requireOptions } from '@reedplate/pitch';
 import { isBent } from '../midi/write-bends.js';
 import type { Sheet } from '../piece.js';
+import { requireSheet } from '../require-sheet.js';
 import { eventsApart } from '../tab/choose-soundings.js';
 import { makeWarningList, type PieceWarning, type PieceWarningCode } from '../warning.js';
 import { type PieceFormatId, requireFormat } from './formats.js';
@@ -40,6 +41,7 @@ export function unsupportedIn(
   options: LossesOptions = {},
 ): readonly PieceWarning[] {
   const { harp, ...which } = requireOptions(options, LOSSES_OPTIONS, 'unsupportedIn');
+  requireSheet(sheet);
   const losses = makeWarningList();
   const id = requireFormat(format);
   if (harp !== undefined && HAS_TAB.has(id)) {

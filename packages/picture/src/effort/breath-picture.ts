@@ -1,4 +1,4 @@
-import { type Line, parseMetre } from '@reedplate/line';
+import { type Line, parseMetre, requireLine } from '@reedplate/line';
 import { type OptionNames, requireOptions } from '@reedplate/pitch';
 import {
   DEFAULT_LINE_TEMPO,
@@ -15,6 +15,7 @@ import { drawLegend } from '../svg/legend.js';
 import type { SvgNode } from '../svg/node.js';
 import { textWidth } from '../text/text-width.js';
 import { type AirStretch, airTrack } from './air-track.js';
+import { requireExplanation } from './require-explanation.js';
 
 /** What {@link breathPicture} goes by. */
 export interface BreathPictureOptions extends PictureOptions {
@@ -56,6 +57,8 @@ export function breathPicture(
   options: BreathPictureOptions = {},
 ): Picture {
   requireOptions(options, BREATH_PICTURE_OPTIONS, 'breathPicture');
+  requireExplanation(explanation);
+  requireLine(line);
   const model = options.model ?? effortModelById(explanation.path.model);
   const { comfort, capacity } = model.weights;
   const tempo = options.tempo ?? line.tempo ?? DEFAULT_LINE_TEMPO;

@@ -13,6 +13,7 @@ import { type Frame, finishPicture, makeFrame } from '../svg/frame.js';
 import type { SvgNode } from '../svg/node.js';
 import { textWidth } from '../text/text-width.js';
 import type { Theme } from '../theme/theme.js';
+import { requireExplanation } from './require-explanation.js';
 
 /** The terms of an effort in words. */
 const TERM_WORDS: Readonly<Record<EffortTerm, string>> = Object.freeze({
@@ -51,7 +52,7 @@ const TERM_WORDS: Readonly<Record<EffortTerm, string>> = Object.freeze({
  */
 export function effortPicture(explanation: PathExplanation, options: PictureOptions = {}): Picture {
   requireOptions(options, PICTURE_OPTIONS, 'effortPicture');
-  const { path, steps, terms } = explanation;
+  const { path, steps, terms } = requireExplanation(explanation);
   const frame = makeFrame(
     options,
     `Effort on a ${harpName(path.harp)} harp: ${points(path.effort)}`,

@@ -1,5 +1,5 @@
 import { harpName } from '@reedplate/layout';
-import { requireOptions } from '@reedplate/pitch';
+import { requireOptions, requireShape, requireShapes } from '@reedplate/pitch';
 import type { FitRanking, HarpFit } from '@reedplate/playability';
 import { PICTURE_OPTIONS, type Picture, type PictureOptions } from '../picture.js';
 import { box, path, say } from '../svg/draw.js';
@@ -8,6 +8,8 @@ import { drawLegend, type LegendItem } from '../svg/legend.js';
 import { element, type SvgNode } from '../svg/node.js';
 import { textWidth } from '../text/text-width.js';
 import { withSigns } from '../text/with-signs.js';
+
+const RANKING = { what: 'a ranking, as fitHarps gives it', code: 'OPTION_UNKNOWN' } as const;
 
 /**
  * Harps by tuning and key: how much of a line each plays, by how full its cell is, and with what
@@ -28,6 +30,8 @@ import { withSigns } from '../text/with-signs.js';
  */
 export function fitPicture(ranking: FitRanking, options: PictureOptions = {}): Picture {
   requireOptions(options, PICTURE_OPTIONS, 'fitPicture');
+  requireShape(ranking, { harps: 'list', events: 'number' }, RANKING);
+  requireShapes(ranking.harps, { harp: 'object', effortPerEvent: 'number' }, RANKING);
   const ranked = bestOfEach(ranking.harps);
   const frame = makeFrame(options, `Harps for ${ranking.events} notes or chords`);
   const groups = groupRows(ranked);

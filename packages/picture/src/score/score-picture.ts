@@ -1,6 +1,6 @@
 import { checkChart, type Score } from '@reedplate/chord-tone';
 import type { Chart } from '@reedplate/form';
-import { type OptionNames, ReedplateError, requireOptions } from '@reedplate/pitch';
+import { type OptionNames, requireOptions, requireShape } from '@reedplate/pitch';
 import { PICTURE_OPTIONS, type Picture, type PictureOptions } from '../picture.js';
 import { type BarRange, requireBars } from '../require-bars.js';
 import { type Frame, finishPicture, makeFrame } from '../svg/frame.js';
@@ -52,7 +52,8 @@ export function scorePicture(
 ): Picture {
   requireOptions(options, SCORE_PICTURE_OPTIONS, 'scorePicture');
   checkChart(chart);
-  requireScore(score);
+  const lists = { notes: 'list', bars: 'list', changes: 'list' } as const;
+  requireShape(score, { total: 'number', ...lists }, SCORE);
   const range = options.bars === undefined ? undefined : requireBars(options.bars);
   const bars = takeBarsOf(score, chart, range);
   const frame = makeFrame(options, `A take in ${chart.key}: ${Math.round(score.total)} of 100`);
@@ -79,15 +80,7 @@ export function scorePicture(
   });
 }
 
-function requireScore(score: unknown): void {
-  const { notes, bars, changes } = (score ?? {}) as Partial<Score>;
-  if (Array.isArray(notes) && Array.isArray(bars) && Array.isArray(changes)) return;
-  throw new ReedplateError({
-    code: 'OPTION_UNKNOWN',
-    value: score,
-    expected: 'a score, as scoreLine gives it',
-  });
-}
+const SCORE = { what: 'a score, as scoreLine gives it', code: 'OPTION_UNKNOWN' } as const;
 
 /** What the chords of a chart are in its key, by symbol. */
 function rolesOf({ spans }: Chart): TakeLook['roleOfChord'] {

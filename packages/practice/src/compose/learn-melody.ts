@@ -1,6 +1,6 @@
 import type { Line } from '@reedplate/line';
 import { requireNotes } from '@reedplate/line';
-import { type KeyLike, requireSome, toKey, toPitchClass } from '@reedplate/pitch';
+import { type KeyLike, requireShape, requireSome, toKey, toPitchClass } from '@reedplate/pitch';
 import { type MelodyModel, USUAL_CHORD_TONE } from './melody-model.js';
 
 /** A melody to learn from, and its key. */
@@ -12,6 +12,7 @@ export interface MelodyExample {
 /** What is added to each count, so that what the examples lack is rare and not forbidden. */
 const SMOOTHING = 0.1;
 const WIDEST = 12;
+const EXAMPLE = { what: 'a melody: a line and its key', code: 'COMPOSE_INVALID' } as const;
 
 /**
  * A {@link MelodyModel} counted from melodies: which degree follows which, and how far melodies leap, with
@@ -33,7 +34,8 @@ const WIDEST = 12;
 export function learnMelody(examples: readonly MelodyExample[]): MelodyModel {
   const transitions = Array.from({ length: 12 }, () => new Array<number>(12).fill(SMOOTHING));
   const leaps = new Array<number>(WIDEST + 1).fill(SMOOTHING);
-  for (const { line, key } of requireSome(examples, 'one melody')) {
+  for (const [index, example] of requireSome(examples, 'one melody').entries()) {
+    const { line, key } = requireShape(example, {}, { ...EXAMPLE, path: `[${index}]` });
     const { pitchClass } = toKey(key);
     const pitches = topPitches(line);
     for (const [at, pitch] of pitches.entries()) {

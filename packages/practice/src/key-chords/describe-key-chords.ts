@@ -1,5 +1,12 @@
+import { requireShape, requireShapes } from '@reedplate/pitch';
 import { positionByNumber } from '@reedplate/position';
 import type { ChordPlace, KeyChord, KeyChords } from './key-chords.js';
+
+const SHAPE = { key: 'text', harp: 'text', position: 'number', chords: 'list' } as const;
+const KEY_CHORDS = {
+  what: 'the chords of a key, as keyChords gives them',
+  code: 'OPTION_UNKNOWN',
+} as const;
 
 /** Common practice, no source. */
 const WHY = [
@@ -12,6 +19,7 @@ const WHY = [
  * The chords of a key in words: which they are, why a blues needs three of them, and which the harp gives
  * whole, with breath and holes. The first page of a lesson.
  *
+ * @throws ReedplateError `OPTION_UNKNOWN`
  * @example
  * ```ts
  * import { describeKeyChords, keyChords } from '@reedplate/practice';
@@ -20,7 +28,9 @@ const WHY = [
  * // => 'The chords of G: I G, ii Am, iii Bm, IV C, V D, vi Em, vii° F#dim.'
  * ```
  */
-export function describeKeyChords({ key, harp, position, chords }: KeyChords): readonly string[] {
+export function describeKeyChords(given: KeyChords): readonly string[] {
+  const { key, harp, position, chords } = requireShape(given, SHAPE, KEY_CHORDS);
+  requireShapes(chords, { numeral: 'text', chord: 'object', whole: 'list' }, KEY_CHORDS);
   const all = chords.map(({ numeral, chord }) => `${said(numeral)} ${chord.symbol}`);
   const { ordinal } = positionByNumber(position);
   return Object.freeze([

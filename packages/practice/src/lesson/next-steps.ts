@@ -1,4 +1,4 @@
-import type { Score } from '@reedplate/chord-tone';
+import { requireScores, type Score } from '@reedplate/chord-tone';
 import {
   deepFreeze,
   type OptionNames,
@@ -75,6 +75,7 @@ export function nextSteps(
   options: NextStepsOptions = {},
 ): readonly NextStep[] {
   const { bends = [] } = requireOptions(options, OPTIONS, 'nextSteps');
+  requireScores(requireSome(scores, 'one score'));
   if (!Array.isArray(scores)) {
     throw new ReedplateError({ code: 'LIST_EMPTY', value: scores, expected: 'a list of scores' });
   }

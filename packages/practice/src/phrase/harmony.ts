@@ -13,6 +13,7 @@ import {
   type Chord,
   type KeyLike,
   parseKey,
+  requireShape,
   SCALE_DEGREES,
   type ScaleDegree,
   toPitchClass,
@@ -60,6 +61,8 @@ export function barsOf({ harmony }: Pick<Phrase, 'harmony'>): number {
   return readHarmony(harmony).bars.length;
 }
 
+const PHRASE = { what: 'a phrase, as makePhrase gives it', code: 'PHRASE_INVALID' } as const;
+
 /** What says which chords sound under a phrase, and when. */
 export type PhraseTime = Pick<Phrase, 'harmony' | 'metre' | 'feel' | 'pickup'>;
 
@@ -76,7 +79,8 @@ export type PhraseTime = Pick<Phrase, 'harmony' | 'metre' | 'feel' | 'pickup'>;
  * phraseChart(phraseById('low-seat'), 'H' as 'G'); // throws KEY_UNKNOWN
  * ```
  */
-export function phraseChart({ harmony, metre, feel, pickup }: PhraseTime, key: KeyLike): Chart {
+export function phraseChart(phrase: PhraseTime, key: KeyLike): Chart {
+  const { harmony, metre, feel, pickup } = requireShape(phrase, { harmony: 'text' }, PHRASE);
   return makeChart(makeForm(readHarmony(harmony).bars, { metre, feel }), key, { pickup });
 }
 

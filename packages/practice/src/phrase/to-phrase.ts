@@ -40,7 +40,7 @@ export function toPhrase(phrase: PhraseLike): Phrase {
   if (typeof phrase === 'string') return phraseById(phrase);
   return requireShape(
     phrase,
-    { notes: 'list', harmony: 'text', metre: 'text', pickup: 'number' },
+    { id: 'text', name: 'text', notes: 'list', harmony: 'text', metre: 'text', pickup: 'number' },
     { what: 'a phrase, as makePhrase gives it, or the id of one', code: 'PHRASE_INVALID' },
   );
 }
