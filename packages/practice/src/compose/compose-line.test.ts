@@ -1,5 +1,5 @@
 import { type Chart, FORMS, makeChart, parseForm } from '@reedplate/form';
-import { makeHarp, TECHNIQUE_LEVELS } from '@reedplate/layout';
+import { makeHarp, makePlayer, TECHNIQUE_LEVELS } from '@reedplate/layout';
 import { makeLine, parseMetre } from '@reedplate/line';
 import { TWELVE_KEYS, toPitchClass } from '@reedplate/pitch';
 import fc from 'fast-check';
@@ -102,6 +102,24 @@ describe('composeLine', () => {
     });
     expect(Math.max(...moved)).toBeLessThanOrEqual(5);
     expect(moved.filter((by) => by === 0).length / moved.length).toBeGreaterThan(1 / 2);
+  });
+
+  test.each([
+    ['G', undefined, '3 blow'],
+    ['C', undefined, '2 draw'],
+    ['G', makePlayer(['natural'], { holdsTwoDraw: false }), '2 draw'],
+  ] as const)('in %s one note has one place: with player %j never %s', (key, level, never) => {
+    const chart = makeChart('quick-change', key);
+    const lines = Array.from({ length: 20 }, (_, seed) =>
+      composeLine(chart, 'C', { seed, ...(level && { level }) }),
+    );
+    const places = lines.flatMap(({ steps }) =>
+      steps
+        .filter(({ sounding }) => sounding.pitch === 67)
+        .map(({ sounding: { hole, breath } }) => `${hole} ${breath}`),
+    );
+    expect(places.length).toBeGreaterThan(20);
+    expect(places).not.toContain(never);
   });
 
   test('draws another melody for each chorus, by the same plan', () => {

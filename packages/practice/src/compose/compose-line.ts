@@ -11,6 +11,7 @@ import {
   toPitchClass,
 } from '@reedplate/pitch';
 import { DEFAULT_LINE_TEMPO, moveEffort, toEffortModel } from '@reedplate/playability';
+import { withOneHome } from '../phrase/easiest-path.js';
 import { type ComposeOptions, mustHoldOf, readComposeOptions } from './compose-options.js';
 import { type DrawnPhrase, drawPhrase, type PhraseGround } from './draw-phrase.js';
 import { DEFAULT_MELODY_MODEL, MINOR_MELODY_MODEL } from './melody-model.js';
@@ -69,7 +70,7 @@ const SECONDS_PER_MINUTE = 60;
  * const chart = makeChart('basic', 'G');
  * const { steps } = composeLine(chart, 'C', { seed: 3 });
  * [...new Set(steps.map(({ phrase }) => phrase))]; // => ['A', 'B']
- * steps.filter(({ bar, beat }) => bar === 5 && beat === 1).map(({ degree }) => degree); // => ['5']
+ * steps.filter(({ bar, beat }) => bar === 5 && beat === 1).map(({ degree }) => degree); // => ['1']
  * composeLine(chart, 'C', { lowest: 61, highest: 61 }); // throws COMPOSE_IMPOSSIBLE
  * ```
  */
@@ -98,7 +99,7 @@ function groundOf(chart: Chart, given: HarpLike, seed: number, options: Given): 
   const random = randomFrom(seed);
   const frame = { beatsPerBar, beatTicks };
   return {
-    soundings: soundings(harp, { level }),
+    soundings: soundings(harp, { level: withOneHome(harp, level, tonic) }),
     tonic,
     model,
     secondsPerTick: SECONDS_PER_MINUTE / (chart.tempo ?? DEFAULT_LINE_TEMPO) / beatTicks,

@@ -43,6 +43,16 @@ function waysOf(harp: Harp, level: PlayerLike, tonic: number): readonly PlayerLi
   return toPitchClass(draw) === toPitchClass(tonic) ? [onDraw] : [onDraw, onBlow];
 }
 
+/**
+ * The player with one place for the note that 2 draw and 3 blow share: 3 blow among the blow notes of first
+ * position and for who cannot hold 2 draw, else 2 draw. Common practice, no source.
+ */
+export function withOneHome(harp: Harp, level: PlayerLike, tonic: number): PlayerLike {
+  const [onDraw = level, onBlow = onDraw] = waysOf(harp, level, tonic);
+  const isFirst = toPitchClass(tonic) === toPitchClass(natural(harp, 1, 'blow') ?? -1);
+  return isFirst ? onBlow : onDraw;
+}
+
 function natural(harp: Harp, hole: number, breath: 'blow' | 'draw'): number | undefined {
   return harp.holes.length < hole
     ? undefined
