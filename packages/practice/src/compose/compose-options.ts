@@ -29,8 +29,8 @@ export interface ComposeOptions {
   readonly lowest?: number;
   readonly highest?: number;
   /**
-   * A letter for each phrase of a chorus, all as long; the same letter is the same phrase again, its notes
-   * moved by as little as the chords there ask. Default `AAB` for twelve bars, else another letter every four
+   * A letter for each phrase of a chorus, all as long; the same letter is the same phrase again: note
+   * for note over the same chords, over others in the same rhythm with few notes moved, and little. Default `AAB` for twelve bars, else another letter every four
    * bars.
    */
   readonly plan?: string;

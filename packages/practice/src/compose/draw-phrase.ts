@@ -26,8 +26,8 @@ const RHYTHMS_TRIED = 12;
 
 /**
  * Draws one phrase for all the places where it is played: a rhythm, then the pitches of the first place;
- * at each of the others it comes again with its notes moved by as little as the chords there ask. What must
- * hold always holds; where no pitches fit a rhythm another is drawn.
+ * at each of the others it comes again, over other chords with notes moved by a tone, or by more where
+ * they ask for it. What must hold always holds; where no pitches fit a rhythm another is drawn.
  *
  * @returns the phrase, or the names of what cannot hold together
  */
@@ -57,28 +57,35 @@ function drawPlaces(
     const draws =
       first === undefined
         ? drawsOf(beats, place, ground, ground.must)
-        : drawsNear(first, beats, place, ground);
+        : drawsNear(first, beats, [places[0] ?? place, place], ground);
     if (draws === undefined) return undefined;
     drawn.push(drawSoundings(draws, ground.random));
   }
   return drawn;
 }
 
-/** Nothing on a harp is wider. */
-const WIDEST = 127;
+/** Semitones that a note may move where a phrase comes again over other chords, the fewest that do tried first. */
+const MOVES = [2, 3, 4, 5, 7, 12, 127] as const;
 
-/** Draws of a phrase that comes again, each note moved by so many semitones at most, as few as can be. */
+/** Draws of a phrase that comes again: note for note over the same chords, else moved as they ask. */
 function drawsNear(
   soundings: readonly Sounding[],
   beats: readonly Beat[],
-  place: PhrasePlace,
+  [first, place]: readonly [PhrasePlace, PhrasePlace],
   ground: PhraseGround,
 ): Drawable | undefined {
-  for (let within = 0; within <= WIDEST; within += within < 12 ? 1 : WIDEST - within) {
+  for (const within of chordsOf(first) === chordsOf(place) ? [0, ...MOVES] : MOVES) {
     const draws = drawsOf(beats, place, ground, ground.must, { soundings, within });
-    if (draws !== undefined || within === WIDEST) return draws;
+    if (draws !== undefined) return draws;
   }
   return undefined;
+}
+
+/** The chords of a place with when they begin, counted from its beginning. */
+function chordsOf({ start, spans }: PhrasePlace): string {
+  return spans
+    .map((span) => `${Math.max(0, span.start - start)} ${span.chord?.symbol ?? 'N.C.'}`)
+    .join(', ');
 }
 
 interface Drawable {
