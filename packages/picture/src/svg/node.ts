@@ -20,7 +20,7 @@ export function element(
 /** Writes an element as SVG text; whatever text it holds stands for itself. */
 export function writeNode({ tag, attributes, children }: SvgNode): string {
   const head = Object.entries(attributes)
-    .map(([name, value]) => ` ${name}="${escapeText(writeValue(value))}"`)
+    .map(([name, value]) => ` ${name}="${writeValue(value)}"`)
     .join('');
   if (children.length === 0) return `<${tag}${head}/>`;
   const body = children.map((child) =>
@@ -30,7 +30,7 @@ export function writeNode({ tag, attributes, children }: SvgNode): string {
 }
 
 function writeValue(value: AttributeValue): string {
-  return typeof value === 'number' ? writeNumber(value) : value;
+  return typeof value === 'number' ? writeNumber(value) : escapeText(value);
 }
 
 /** A number to the hundredth, without an exponent or a negative zero. */
