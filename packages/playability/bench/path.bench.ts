@@ -31,7 +31,7 @@ requireEqual(line);
 
 /** Nothing is measured that does not give the same. */
 function requireEqual(checked: Line): void {
-  const ours = bestPath(checked, harp, { model });
+  const ours = bestPath(checked, harp, { model, level: 'overbends' });
   const byHand = tight(checked);
   const byName = named(namedLine);
   if (!ours.playable) throw new Error('the line must be playable');
@@ -43,16 +43,16 @@ function requireEqual(checked: Line): void {
 const bench = new Bench({ time: 1500, warmupTime: 500 });
 bench
   .add('by hand', () => tight(line))
-  .add('bestPath', () => bestPath(line, harp, { model }))
+  .add('bestPath', () => bestPath(line, harp, { model, level: 'overbends' }))
   .add('on note names', () => named(namedLine))
-  .add('fit', () => rankHarps(line, harps, { model: 'intermediate' }))
+  .add('fit', () => rankHarps(line, harps, { model: 'intermediate', level: 'overbends' }))
   .add('fit, new harps', () =>
-    rankHarps(line, everyHarp({ tunings: TUNINGS }), { model: 'intermediate' }),
+    rankHarps(line, everyHarp({ tunings: TUNINGS }), { model: 'intermediate', level: 'overbends' }),
   );
 const lengths = [200, 800, 3200, 12_800];
 for (const length of lengths) {
   const long = melodyOf(length);
-  bench.add(`bestPath of ${length}`, () => bestPath(long, harp, { model }));
+  bench.add(`bestPath of ${length}`, () => bestPath(long, harp, { model, level: 'overbends' }));
 }
 await bench.run();
 
@@ -72,5 +72,8 @@ for (const length of lengths) {
     `${length} notes: ${((micros(`bestPath of ${length}`) / length) * 1000).toFixed(0)} ns a note`,
   );
 }
-const { considered, searched } = rankHarps(line, harps, { model: 'intermediate' });
+const { considered, searched } = rankHarps(line, harps, {
+  model: 'intermediate',
+  level: 'overbends',
+});
 console.log(`fit searched ${searched} of ${considered}`);

@@ -13,7 +13,7 @@ export interface TightResult {
 // biome-ignore-start lint/complexity: written flat on purpose, as the ceiling to measure against
 /** Fills the tables for a harp and a model, and gives the search over them. */
 export function tightSearch(harp: Harp, { weights, holeRanks }: EffortModel, tick: number) {
-  const all = soundings(harp);
+  const all = soundings(harp, { level: 'overbends' });
   const grips = all.map((sounding) => [sounding]);
   const size = all.length;
   const t = (points: number) => Math.round(points * 1000);

@@ -31,7 +31,7 @@ export function namedSearch(harp: Harp, { weights, holeRanks }: EffortModel, tic
     return found;
   };
   const byMidi = new Map<number, Sounding[]>();
-  for (const sounding of soundings(harp)) {
+  for (const sounding of soundings(harp, { level: 'overbends' })) {
     const midi = midiOf(noteNameWithOctave(sounding.pitch)) ?? 0;
     byMidi.set(midi, [...(byMidi.get(midi) ?? []), sounding]);
   }
