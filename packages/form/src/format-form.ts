@@ -6,7 +6,7 @@ import {
   requireOptions,
   toKey,
 } from '@reedplate/pitch';
-import { type FormLike, toForm } from './to-form.js';
+import { type FormLike, type KnownForms, toForm } from './to-form.js';
 import type { Feel, Form, FormBar } from './types.js';
 
 /** How {@link formatForm} writes. */
@@ -15,9 +15,15 @@ export interface FormatFormOptions {
   readonly key?: KeyLike;
   /** Bars to a line of text, from 1; default 4. */
   readonly barsPerLine?: number;
+  /** Forms of one's own that are known by their id. */
+  readonly known?: KnownForms;
 }
 
-const FORMAT_OPTIONS: OptionNames<FormatFormOptions> = { key: true, barsPerLine: true };
+const FORMAT_OPTIONS: OptionNames<FormatFormOptions> = {
+  key: true,
+  barsPerLine: true,
+  known: true,
+};
 
 const FEEL_WORDS: Readonly<Record<Feel, string>> = {
   straight: 'straight',
@@ -41,8 +47,8 @@ const FEEL_WORDS: Readonly<Record<Feel, string>> = {
  * ```
  */
 export function formatForm(given: FormLike, options: FormatFormOptions = {}): string {
-  const form = toForm(given);
-  const { key, barsPerLine = 4 } = requireOptions(options, FORMAT_OPTIONS, 'formatForm');
+  const { key, barsPerLine = 4, known } = requireOptions(options, FORMAT_OPTIONS, 'formatForm');
+  const form = toForm(given, known);
   const perLine = requireInteger(barsPerLine, { min: 1, what: 'bars to a line' });
   const write = chordWriter(key);
   const lines = linesOf(form.bars, perLine).map((bars) => barTexts(bars, write));

@@ -1,6 +1,6 @@
 import { type OptionNames, requireOneOf, requireOptions } from '@reedplate/pitch';
 import { coloursOf, plainStep, withQuality } from './quality.js';
-import { type FormLike, toForm } from './to-form.js';
+import { type FormLike, type KnownForms, toForm } from './to-form.js';
 import type { Form } from './types.js';
 import { mapChords } from './vary.js';
 
@@ -8,9 +8,11 @@ import { mapChords } from './vary.js';
 export interface ToMinorOptions {
   /** `V` keeps the major third, the default; `v` makes it minor. */
   readonly five?: 'V' | 'v';
+  /** Forms of one's own that are known by their id. */
+  readonly known?: KnownForms;
 }
 
-const TO_MINOR_OPTIONS: OptionNames<ToMinorOptions> = { five: true };
+const TO_MINOR_OPTIONS: OptionNames<ToMinorOptions> = { five: true, known: true };
 
 /**
  * The form on a minor tonic: I and IV become minor, ii half-diminished, V stays or becomes minor.
@@ -27,8 +29,8 @@ const TO_MINOR_OPTIONS: OptionNames<ToMinorOptions> = { five: true };
  * ```
  */
 export function toMinor(given: FormLike, options: ToMinorOptions = {}): Form {
-  const { five = 'V' } = requireOptions(options, TO_MINOR_OPTIONS, 'toMinor');
-  const form = toForm(given);
+  const { five = 'V', known } = requireOptions(options, TO_MINOR_OPTIONS, 'toMinor');
+  const form = toForm(given, known);
   requireOneOf(five, ['V', 'v'], { what: 'a fifth degree' });
   const minorSteps = new Set<number | undefined>(five === 'v' ? [1, 4, 5] : [1, 4]);
   return mapChords(form, (numeral) => {

@@ -6,7 +6,7 @@ import {
   requireOptions,
   requireShape,
 } from '@reedplate/pitch';
-import { type FormLike, toForm } from './to-form.js';
+import { type FormLike, type KnownForms, toForm } from './to-form.js';
 import type { Form, FormBar } from './types.js';
 import { withBars } from './vary.js';
 
@@ -19,9 +19,11 @@ export type BreakHit = (typeof BREAK_HITS)[number];
 export interface BreakOptions {
   /** Default `none`; `first-beat` is stop time. */
   readonly hit?: BreakHit;
+  /** Forms of one's own that are known by their id. */
+  readonly known?: KnownForms;
 }
 
-const BREAK_OPTIONS: OptionNames<BreakOptions> = { hit: true };
+const BREAK_OPTIONS: OptionNames<BreakOptions> = { hit: true, known: true };
 
 /**
  * The form with a break: no chord in the bars given, so that a singer or player is alone. With a
@@ -43,8 +45,8 @@ export function withBreak(
   bars: readonly number[],
   options: BreakOptions = {},
 ): Form {
-  const { hit = 'none' } = requireOptions(options, BREAK_OPTIONS, 'withBreak');
-  const form = toForm(given);
+  const { hit = 'none', known } = requireOptions(options, BREAK_OPTIONS, 'withBreak');
+  const form = toForm(given, known);
   requireOneOf(hit, BREAK_HITS, { what: 'a hit' });
   requireShape({ bars }, { bars: 'list' }, { what: 'a list of bars', code: 'NUMBER_RANGE' });
   for (const bar of bars) {

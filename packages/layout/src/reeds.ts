@@ -16,6 +16,7 @@ import {
 } from '@reedplate/pitch';
 import type { Breath, Hole } from './sounding.js';
 import { type HarpLike, toHarp } from './to-harp.js';
+import type { KnownTunings } from './to-tuning.js';
 
 /** A reed of a harp. */
 export interface Reed {
@@ -29,7 +30,10 @@ export interface Reed {
   readonly frequency: number;
 }
 
-const REEDS_OPTIONS: OptionNames<FrequencyOptions> = { a4: true };
+/** The frequency of A4, and tunings of one's own for a harp that is named in one. */
+type ReedsOptions = FrequencyOptions & { readonly known?: KnownTunings };
+
+const REEDS_OPTIONS: OptionNames<ReedsOptions> = { a4: true, known: true };
 
 /**
  * The reeds of a harp by name and frequency: from hole 1 up, blow before draw.
@@ -42,16 +46,16 @@ const REEDS_OPTIONS: OptionNames<FrequencyOptions> = { a4: true };
  * reedsOf(makeHarp('A'))[2]; // => { hole: 2, breath: 'blow', pitch: 61, name: 'C#4', frequency: 277.1826309768721 }
  * ```
  */
-export function reedsOf(given: HarpLike, options: FrequencyOptions = {}): readonly Reed[] {
-  requireOptions(options, REEDS_OPTIONS, 'reedsOf');
-  const harp = toHarp(given);
+export function reedsOf(given: HarpLike, options: ReedsOptions = {}): readonly Reed[] {
+  const { known, ...at } = requireOptions(options, REEDS_OPTIONS, 'reedsOf');
+  const harp = toHarp(given, known);
   const reed = (hole: Hole, breath: Breath, pitch: number): Reed =>
     Object.freeze({
       hole,
       breath,
       pitch,
       name: nameOnHarp(harp, pitch),
-      frequency: frequency(pitch, options),
+      frequency: frequency(pitch, at),
     });
   return Object.freeze(
     harp.holes.flatMap(({ hole, blow, draw }) => [

@@ -50,7 +50,12 @@ export function toTuning(tuning: TuningLike, known: KnownTunings = {}): Tuning {
   });
 }
 
-const KNOWN: OptionNames<KnownTunings> = { tunings: true, temperaments: true };
+/** Effort models stand in the same field, where a function takes both. */
+const KNOWN: OptionNames<KnownTunings & { readonly models?: unknown }> = {
+  tunings: true,
+  temperaments: true,
+  models: true,
+};
 
 /**
  * What one's own tunings and temperaments are given by, if it is that.

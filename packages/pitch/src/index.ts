@@ -44,13 +44,12 @@ export {
   parseKey,
   TONICS,
   type Tonic,
-  type TransposeKeyOptions,
   TWELVE_KEYS,
   toKey,
-  transposeKey,
 } from './key.js';
 export { parseScale, type Scale, type ScaleLike, scaleNames } from './scale.js';
 export { spell, spellAbove } from './spell.js';
+export { type TransposeKeyOptions, transposeKey } from './transpose-key.js';
 
 // Chords and Roman numerals
 

@@ -1,13 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-  type Key,
-  type KeyName,
-  parseKey,
-  TONICS,
-  TWELVE_KEYS,
-  toKey,
-  transposeKey,
-} from './key.js';
+import { type Key, type KeyName, parseKey, TONICS, TWELVE_KEYS, toKey } from './key.js';
+import { transposeKey } from './transpose-key.js';
 
 const code = (name: string) => expect.objectContaining({ code: name });
 

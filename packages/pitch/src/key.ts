@@ -1,11 +1,9 @@
 import { note as tonalNote } from '@tonaljs/pitch-note';
 import { ReedplateError } from './error.js';
-import { requireInteger, requireOneOf } from './guard.js';
 import { lazily } from './lazily.js';
 import { nearestOf } from './nearest.js';
 import { type NoteNameParts, readNoteName, withoutH } from './note-name.js';
-import { type OptionNames, requireOptions } from './options.js';
-import { type PitchClass, toPitchClass } from './pitch-class.js';
+import type { PitchClass } from './pitch-class.js';
 import { PLAIN_NAMES } from './plain-name.js';
 import type { TonalKey } from './tonal-types.js';
 
@@ -185,61 +183,12 @@ export function keySignature(key: KeyLike): number {
   return mode === 'minor' ? fifths - FIFTHS_TO_RELATIVE_MAJOR : fifths;
 }
 
-/** How {@link transposeKey} spells. */
-export interface TransposeKeyOptions {
-  /**
-   * `plain` (default) takes the spelling with fewer sharps or flats: F# and flats for major keys, as
-   * harps are labelled, C#, F#, G# and flats for minor ones; `alike` keeps sharps with sharps and
-   * flats with flats where a band names such a key.
-   */
-  readonly spelling?: 'plain' | 'alike';
-}
-
-const TRANSPOSE_OPTIONS: OptionNames<TransposeKeyOptions> = { spelling: true };
-const KEY_SPELLINGS = ['plain', 'alike'] as const;
-
 /**
- * A key moved by semitones. Moving by a multiple of twelve keeps the spelling.
+ * The key with fewest signs; of two with as many the plain tonic, as harps are labelled.
  *
- * @param semitones any whole number; negative moves down
- * @throws ReedplateError `NUMBER_RANGE`, `KEY_UNKNOWN`, or `OPTION_UNKNOWN` for a wrong spelling
- * @example
- * ```ts
- * import { transposeKey } from '@reedplate/pitch';
- *
- * transposeKey('G', 5).name; // => 'C'
- * transposeKey('Am', 4).name; // => 'C#m'
- * transposeKey('C#', 12).name; // => 'C#'
- * transposeKey('C#', 7).name; // => 'Ab'
- * transposeKey('C#', 7, { spelling: 'alike' }).name; // => 'G#'
- * ```
+ * @internal
  */
-export function transposeKey(
-  key: KeyLike,
-  semitones: number,
-  options: TransposeKeyOptions = {},
-): Key {
-  const { spelling = 'plain' } = requireOptions(options, TRANSPOSE_OPTIONS, 'transposeKey');
-  const { name, tonic, mode, pitchClass } = toKey(key);
-  requireInteger(semitones, { what: 'semitones' });
-  requireOneOf(spelling, KEY_SPELLINGS, { what: 'a spelling' });
-  if (semitones % 12 === 0) return keysByName().get(name) as Key;
-  const moved = toPitchClass(pitchClass + (semitones % 12));
-  const alike = spelling === 'alike' ? tonicSignedAs(tonic, moved) : undefined;
-  return alike === undefined ? plainKey(moved, mode) : keyOn(alike, mode);
-}
-
-/** The tonic of a pitch class with the sign that `model` has, or `undefined`. */
-function tonicSignedAs(model: Tonic, pitchClass: PitchClass): Tonic | undefined {
-  const sign = model.slice(1);
-  if (sign === '') return undefined;
-  return TONICS.find(
-    (tonic) => tonic.endsWith(sign) && keyOn(tonic, 'major').pitchClass === pitchClass,
-  );
-}
-
-/** The key with fewest signs; of two with as many the plain tonic, as harps are labelled. */
-function plainKey(pitchClass: PitchClass, mode: Mode): Key {
+export function plainKey(pitchClass: PitchClass, mode: Mode): Key {
   const plain = keyOn(PLAIN_NAMES[pitchClass], mode);
   const others = TONICS.map((tonic) => keyOn(tonic, mode));
   const alike = [plain, ...others.filter((key) => key.pitchClass === pitchClass)];
@@ -247,6 +196,11 @@ function plainKey(pitchClass: PitchClass, mode: Mode): Key {
   return alike.reduce((least, key) => (signs(key) < signs(least) ? key : least));
 }
 
-function keyOn(tonic: Tonic, mode: Mode): Key {
+/**
+ * The key of a tonic that a band names.
+ *
+ * @internal
+ */
+export function keyOn(tonic: Tonic, mode: Mode): Key {
   return keysByName().get(mode === 'minor' ? `${tonic}m` : tonic) as Key;
 }

@@ -31,6 +31,7 @@ import {
   searchCandidate,
   settingOf,
 } from '@reedplate/playability';
+import { editsOf } from './edits-of.js';
 
 /** What a tuning costs over a corpus. */
 export interface CorpusCost {
@@ -213,24 +214,6 @@ function readCorpus(lines: readonly Line[], tempo: number | undefined): readonly
     });
   }
   return lines.map((line) => fitLine(line, tempo));
-}
-
-/** Every change of one reed, then every pair of changes of two reeds. */
-function editsOf({ holes }: Tuning, within: number, reeds: 1 | 2): readonly ReedEdit[][] {
-  const steps = Array.from({ length: within }, (_, index) => index + 1);
-  const single = holes.flatMap(({ hole }) =>
-    (['blow', 'draw'] as const).flatMap((breath) =>
-      [...steps.map((by) => -by).reverse(), ...steps].map((by): ReedEdit => ({ hole, breath, by })),
-    ),
-  );
-  const singles = single.map((edit) => [edit]);
-  if (reeds === 1) return singles;
-  const perReed = 2 * within;
-  const pairs = single.flatMap((first, at) =>
-    // The next reed begins after all the changes of this one.
-    single.slice((Math.floor(at / perReed) + 1) * perReed).map((second) => [first, second]),
-  );
-  return [...singles, ...pairs];
 }
 
 /** A step is one line of the corpus. */

@@ -1,5 +1,12 @@
 import type { Chart } from '@reedplate/form';
-import { type Harp, type HarpLike, harpName, type PlayerLike, toHarp } from '@reedplate/layout';
+import {
+  type Harp,
+  type HarpLike,
+  harpName,
+  type KnownTunings,
+  type PlayerLike,
+  toHarp,
+} from '@reedplate/layout';
 import { barBeatAt } from '@reedplate/line';
 import { type Chord, type OptionNames, requireOptions } from '@reedplate/pitch';
 import { positionByNumber, positionOf } from '@reedplate/position';
@@ -27,6 +34,8 @@ export interface HandoutOptions {
   readonly level?: PlayerLike;
   /** Whether harps are drawn with hole 1 at the right; default false. */
   readonly mirrored?: boolean;
+  /** Tunings of one's own, for a harp that is named in one. */
+  readonly known?: KnownTunings;
 }
 
 const HANDOUT_OPTIONS: OptionNames<HandoutOptions> = {
@@ -35,6 +44,7 @@ const HANDOUT_OPTIONS: OptionNames<HandoutOptions> = {
   theme: true,
   level: true,
   mirrored: true,
+  known: true,
 };
 
 /**
@@ -58,7 +68,7 @@ const HANDOUT_OPTIONS: OptionNames<HandoutOptions> = {
  */
 export function handoutPage(chart: Chart, harp: HarpLike, options: HandoutOptions = {}): string {
   requireOptions(options, HANDOUT_OPTIONS, 'handoutPage');
-  const subject = toHarp(harp);
+  const subject = toHarp(harp, options.known);
   const theme = toTheme(options.theme ?? 'print');
   const sections = [
     section('The chart', [figure((width) => chartPicture(chart, { harp: subject, theme, width }))]),

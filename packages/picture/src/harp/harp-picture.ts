@@ -1,5 +1,5 @@
 import { styleOfKey, toChord } from '@reedplate/chord-tone';
-import { type HarpLike, type PlayerLike, toHarp } from '@reedplate/layout';
+import { type HarpLike, type KnownTunings, type PlayerLike, toHarp } from '@reedplate/layout';
 import {
   type ChordLike,
   type KeyLike,
@@ -33,10 +33,13 @@ export interface HarpPictureOptions extends PictureOptions {
   readonly level?: PlayerLike;
   /** Whether hole 1 is at the right, as some left-handed players hold it; default false. */
   readonly mirrored?: boolean;
+  /** Tunings of one's own, for a harp that is named in one. */
+  readonly known?: KnownTunings;
 }
 
 const HARP_PICTURE_OPTIONS: OptionNames<HarpPictureOptions> = {
   ...PICTURE_OPTIONS,
+  known: true,
   names: true,
   key: true,
   chord: true,
@@ -65,7 +68,7 @@ export function harpPicture(harp: HarpLike, options: HarpPictureOptions = {}): P
   requireOptions(options, HARP_PICTURE_OPTIONS, 'harpPicture');
   const { names = 'notes', level = 'bends', mirrored = false } = options;
   requireOneOf(names, HARP_NAMES, { what: 'what notes are called' });
-  const subject = toHarp(harp);
+  const subject = toHarp(harp, options.known);
   const key = options.key === undefined ? undefined : toKey(options.key);
   const chord = options.chord === undefined ? undefined : toChord(options.chord);
   const frame = makeFrame(options, harpTitle(subject, chord, key));

@@ -1,5 +1,11 @@
 import type { Chart } from '@reedplate/form';
-import { type HarpLike, harpName, type PlayerLike, toHarp } from '@reedplate/layout';
+import {
+  type HarpLike,
+  harpName,
+  type KnownTunings,
+  type PlayerLike,
+  toHarp,
+} from '@reedplate/layout';
 import { barBeatAt, type Line, parseMetre } from '@reedplate/line';
 import { type OptionNames, ReedplateError, requireOptions } from '@reedplate/pitch';
 import { PICTURE_OPTIONS, type Picture, type PictureOptions } from '../picture.js';
@@ -29,6 +35,8 @@ export interface LinePictureOptions extends PictureOptions {
   readonly bars?: BarRange;
   /** What the player can do, where the path is looked for; default `bends`. */
   readonly level?: PlayerLike;
+  /** Tunings of one's own, for a harp that is named in one. */
+  readonly known?: KnownTunings;
 }
 
 const LINE_PICTURE_OPTIONS: OptionNames<LinePictureOptions> = {
@@ -37,6 +45,7 @@ const LINE_PICTURE_OPTIONS: OptionNames<LinePictureOptions> = {
   soundings: true,
   bars: true,
   level: true,
+  known: true,
 };
 
 /**
@@ -60,7 +69,7 @@ const LINE_PICTURE_OPTIONS: OptionNames<LinePictureOptions> = {
  */
 export function linePicture(line: Line, harp: HarpLike, options: LinePictureOptions = {}): Picture {
   requireOptions(options, LINE_PICTURE_OPTIONS, 'linePicture');
-  const subject = toHarp(harp);
+  const subject = toHarp(harp, options.known);
   const all = notesOf(line, subject, options.soundings, options.level ?? 'bends');
   const notes = within(all, line, options.bars);
   const chords = chordsOf(options.chart);

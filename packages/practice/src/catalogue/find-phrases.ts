@@ -1,5 +1,5 @@
 import { FEELS, type Feel } from '@reedplate/form';
-import { TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import { type PlayerLike, toPlayer } from '@reedplate/layout';
 import {
   type Mode,
   type OptionNames,
@@ -10,6 +10,7 @@ import {
 import { phraseChart } from '../phrase/harmony.js';
 import { PHRASE_KINDS, type Phrase, type PhraseGrade, type PhraseKind } from '../phrase/phrase.js';
 import { allPhrases } from './phrases.js';
+import { playableBy } from './playable-by.js';
 
 /** Which phrases {@link findPhrases} gives; what is left out is free. */
 export interface PhraseFilter {
@@ -19,8 +20,11 @@ export interface PhraseFilter {
   readonly feel?: Feel;
   /** The highest grade, 1 to 5. */
   readonly grade?: PhraseGrade;
-  /** The highest level. */
-  readonly level?: TechniqueLevel;
+  /**
+   * Who plays: the highest level, or a player, who has a phrase when they can play it as it is written, on a
+   * standard harp in its position.
+   */
+  readonly level?: PlayerLike;
   /** Phrases to choose from; default the catalogue. */
   readonly from?: readonly Phrase[];
 }
@@ -51,7 +55,7 @@ const FILTER: OptionNames<PhraseFilter> = {
  */
 export function findPhrases(filter: PhraseFilter = {}): readonly Phrase[] {
   const { kind, position, mode, feel, grade, level, from } = checkFilter(filter);
-  const most = level === undefined ? TECHNIQUE_LEVELS.length : TECHNIQUE_LEVELS.indexOf(level);
+  const has = level === undefined ? () => true : playableBy(toPlayer(level));
   return Object.freeze(
     (from ?? allPhrases()).filter(
       (phrase) =>
@@ -60,7 +64,7 @@ export function findPhrases(filter: PhraseFilter = {}): readonly Phrase[] {
         (mode === undefined || modeOfPhrase(phrase) === mode) &&
         (feel === undefined || phrase.feel === feel) &&
         (grade === undefined || phrase.grade <= grade) &&
-        TECHNIQUE_LEVELS.indexOf(phrase.level) <= most,
+        has(phrase),
     ),
   );
 }
@@ -79,7 +83,7 @@ function checkFilter(filter: PhraseFilter): PhraseFilter {
   if (kind !== undefined) requireOneOf(kind, PHRASE_KINDS, { what: 'a kind of phrase' });
   if (mode !== undefined) requireOneOf(mode, ['major', 'minor'], { what: 'a mode' });
   if (feel !== undefined) requireOneOf(feel, FEELS, { what: 'a feel' });
-  if (level !== undefined) requireOneOf(level, TECHNIQUE_LEVELS, { what: 'a technique level' });
+  if (level !== undefined) toPlayer(level);
   if (position !== undefined) requireInteger(position, { min: 1, max: 12, what: 'a position' });
   if (grade !== undefined) requireInteger(grade, { min: 1, max: 5, what: 'a grade' });
   return filter;
