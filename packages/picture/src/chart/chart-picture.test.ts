@@ -1,8 +1,9 @@
-import { makeChart } from '@reedplate/form';
+import { makeChart, parseForm } from '@reedplate/form';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { anyChart, anyHarp, anyLevel, anyLook } from '../arbitraries.fixture.js';
 import { textBoxes, textComplaints } from '../text-boxes.fixture.js';
+import { THEME_IDS } from '../theme/themes.js';
 import { chartPicture } from './chart-picture.js';
 
 const chart = makeChart('quick-change', 'G');
@@ -96,6 +97,54 @@ describe('chartPicture', () => {
     ];
     for (const options of refused) {
       expect(() => chartPicture(chart, options as object)).toThrow(/expected/u);
+    }
+  });
+
+  it('chartPicture takes fewer bars a row where four have no room, and refuses what one bar has none for', () => {
+    const crowded = makeChart(
+      parseForm('Imaj7 bVI7 bII7 V7 | I7 | IV7 | I7', { id: 'crowded', name: 'Crowded' }),
+      'Gb',
+    );
+    const rowsOf = (width: number): number => {
+      const numbers = textBoxes(chartPicture(crowded, { width }).svg).filter(({ text }) =>
+        /^[1-4]$/u.test(text),
+      );
+      return new Set(numbers.map(({ top }) => top)).size;
+    };
+    expect(rowsOf(1200)).toBe(1);
+    expect(rowsOf(420)).toBe(2);
+    expect(rowsOf(300)).toBe(4);
+    let error: unknown;
+    try {
+      chartPicture(makeChart(parseForm('#ivm7b5 bVIImaj7 #ivm7b5 bVIImaj7'), 'Gb'), { width: 200 });
+    } catch (thrown) {
+      error = thrown;
+    }
+    expect(error).toMatchObject({ code: 'NUMBER_RANGE', value: 200 });
+    expect(Number((error as { nearest: string }).nearest)).toBeGreaterThan(200);
+  });
+
+  it('chartPicture keeps marks, chords and numbers clear of the signs of a repeat', () => {
+    for (const theme of THEME_IDS) {
+      for (const reader of ['band', 'student'] as const) {
+        const { svg } = chartPicture(makeChart('basic', 'G', { choruses: 2 }), {
+          theme,
+          reader,
+          width: 320,
+        });
+        const dots = [...svg.matchAll(/<circle cx="([\d.]+)" cy="([\d.]+)" r="([\d.]+)"/gu)].map(
+          ([, x, y, r]) => ({ x: Number(x), y: Number(y), r: Number(r) }),
+        );
+        // Dots of a repeat are smaller than any mark.
+        const small = Math.min(...dots.map(({ r }) => r)) * 1.01;
+        for (const { x, y, r } of dots.filter((dot) => dot.r <= small)) {
+          for (const box of textBoxes(svg)) {
+            const apart =
+              x + r <= box.left || x - r >= box.right || y + r <= box.top || y - r >= box.bottom;
+            expect(apart, box.text).toBe(true);
+          }
+        }
+      }
     }
   });
 });

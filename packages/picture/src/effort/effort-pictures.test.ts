@@ -93,4 +93,25 @@ describe('breathPicture and effortPicture', () => {
     expect(text.split('\n')).toHaveLength(1 + explained.steps.length + costing);
     expect(textBoxes(svg).some((box) => box.text === "-3'")).toBe(true);
   });
+
+  it('effortPicture has the bar of every term at any width, as long as its points', () => {
+    const explained = explain(lineOfTab(parseTimedTab("-2 -3' +4 -6 +4 (-1-2-3) -3''"), harp));
+    const costs = Object.values(explained.terms).filter((cost) => cost > 0);
+    for (const [theme, width] of [
+      ['large', 320],
+      ['screen', 320],
+      ['print', 680],
+    ] as const) {
+      const { svg } = effortPicture(explained, { theme, width });
+      const widths = [...svg.matchAll(/<rect x="[^"]*" y="[^"]*" width="([\d.]+)"/gu)]
+        .slice(-costs.length)
+        .map(([, wide]) => Number(wide));
+      const [longest, most] = [Math.max(...widths), Math.max(...costs)];
+      expect(longest).toBeGreaterThan(width * 0.2);
+      const shares = widths.map((wide) => wide / longest).sort((a, b) => a - b);
+      for (const [at, cost] of [...costs].sort((a, b) => a - b).entries()) {
+        expect(shares[at]).toBeCloseTo(cost / most, 1);
+      }
+    }
+  });
 });

@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { anyHarp, anyLevel, anyLook } from '../arbitraries.fixture.js';
 import { textBoxes, textComplaints } from '../text-boxes.fixture.js';
+import { THEME_IDS } from '../theme/themes.js';
 import { harpPicture } from './harp-picture.js';
 
 const anyChord = fc
@@ -115,4 +116,34 @@ describe('harpPicture', () => {
     expect(svg).toContain('&lt;b&gt;&quot;A&quot; &amp; &#39;B&#39;&lt;/b&gt;');
     expect(svg).not.toContain('<b>');
   });
+
+  it('harpPicture calls neighbours the whole chord only where all its tones are there', () => {
+    const saidOf = (chord: string, harp = 'C') => {
+      const { text, description } = harpPicture(harp, { chord, key: 'G', level: 'natural' });
+      const rows = text.split('\n').filter((row) => /^(?:whole|its triad|part)/u.test(row));
+      return { rows, description };
+    };
+    // Draw 1 to 5 of a C harp is D G B D F: all of G7. Blow has C E G, and no B flat.
+    expect(saidOf('G7').rows[0]).toBe('whole chord: draw 1 to 5');
+    expect(saidOf('C7').rows).toEqual(['its triad: blow 1 to 10']);
+    expect(saidOf('C7').description).toContain('Its triad: blow 1 to 10.');
+    expect(saidOf('C').rows).toEqual(['whole chord: blow 1 to 10']);
+    // D has no F sharp unbent.
+    expect(saidOf('D7').rows.filter((row) => !row.startsWith('part'))).toEqual([]);
+    expect(saidOf('D7').description).toContain('No neighbouring holes sound the whole chord');
+  });
+
+  it.each(THEME_IDS)(
+    'harpPicture sets no name of a note larger than its degree in theme %s',
+    (theme) => {
+      for (const width of [320, 680]) {
+        const { svg } = harpPicture('C', { chord: 'G7', key: 'G', level: 'natural', theme, width });
+        const boxes = textBoxes(svg);
+        const degree = boxes.find(({ text }) => text === '♭7');
+        const names = boxes.filter(({ text, top }) => text === 'F' && top > (degree?.top ?? 0));
+        expect(names.length).toBeGreaterThan(0);
+        for (const { size } of names) expect(size).toBeLessThanOrEqual(degree?.size ?? 0);
+      }
+    },
+  );
 });

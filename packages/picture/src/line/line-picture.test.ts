@@ -1,4 +1,4 @@
-import { makeChart } from '@reedplate/form';
+import { makeChart, parseForm } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { makeLine } from '@reedplate/line';
 import { PRACTICE_KINDS, practiceLine } from '@reedplate/practice';
@@ -90,5 +90,57 @@ describe('linePicture', () => {
     expect(() => linePicture(makeLine([]), harp)).toThrow(/note/u);
     const line = makeLine([{ start: 0, duration: 960, pitch: 67 }]);
     expect(() => linePicture(line, harp, { soundings: [] })).toThrow(/each of the 1 events/u);
+  });
+
+  it('linePicture says N.C. where a chart has no chord, and keeps texts apart there', () => {
+    const broken = makeChart(parseForm('I7 | N.C. | V7 | N.C.'), 'G');
+    const line = lineOfTab(parseTimedTab('-2:4 -3:4 -4:4 -2:4'), harp);
+    const { svg, text } = linePicture(line, harp, { chart: broken });
+    expect(text).toContain('bar 2 (N.C.): -3 on beat 1 for 4');
+    expect(textComplaints(svg)).toEqual([]);
+  });
+
+  it('linePicture shows a line of which the harp has nothing, each note as ?', () => {
+    const line = makeLine([0, 960].map((start) => ({ start, duration: 960, pitch: 20 })));
+    const { svg, description } = linePicture(line, harp);
+    expect(textBoxes(svg).filter(({ text }) => text === '?')).toHaveLength(2);
+    expect(description).toContain('cannot sound 2 of them');
+  });
+
+  it('linePicture takes fewer bars a row at 320 px than lets labels stand over one another', () => {
+    const { line, steps } = practiceLine(chart, harp, { kind: 'arpeggios' });
+    const soundings = steps.map((step) => step.soundings);
+    const heightsOf = (width: number): number => {
+      const boxes = textBoxes(linePicture(line, harp, { chart, soundings, width }).svg);
+      return new Set(boxes.filter(({ text }) => /^[-+]\d/u.test(text)).map(({ top }) => top)).size;
+    };
+    // One height a row of bars: three rows of four, or more and shorter ones.
+    expect(heightsOf(680)).toBe(3);
+    const { svg } = linePicture(line, harp, { chart, soundings, width: 320 });
+    const bars = textBoxes(svg).filter(({ text }) => /^bar \d+$/u.test(text));
+    expect(heightsOf(320)).toBe(new Set(bars.map(({ top }) => top)).size);
+    expect(heightsOf(320)).toBeGreaterThan(3);
+  });
+
+  it('linePicture draws only the bars asked for, a pickup among them as bar 0', () => {
+    const line = lineOfTab(parseTimedTab('-2:4 -3:4 -4:4 -5:4'), harp);
+    expect(linePicture(line, harp, { bars: [2, 3] }).text.match(/^bar \d+/gmu)).toEqual([
+      'bar 2',
+      'bar 3',
+    ]);
+    const up = makeLine(
+      [0, 480].map((start) => ({ start, duration: 480, pitch: 67 })),
+      { pickup: 480 },
+    );
+    expect(linePicture(up, harp, { bars: [0, 0] }).text.split('\n')[1]).toMatch(/^pickup: /u);
+  });
+
+  it('linePicture marks breath by shape: as many triangles up as blow notes, down as draw notes', () => {
+    const line = lineOfTab(parseTimedTab('+4 +4 -4 +4 -4:2'), harp);
+    const { svg } = linePicture(line, harp);
+    const triangles = [...svg.matchAll(/<path d="M[-\d.]+ ([-\d.]+)L[-\d.]+ ([-\d.]+)L[^"]*Z"/gu)];
+    const up = triangles.filter(([, tip, foot]) => Number(tip) < Number(foot)).length;
+    // One more of each is the sign of the legend.
+    expect([up, triangles.length - up]).toEqual([3 + 1, 2 + 1]);
   });
 });

@@ -30,4 +30,24 @@ describe('positionPicture', () => {
     expect(text).toContain('2nd position (cross harp): D harp, at hand: D, Am natural-minor');
     expect(text).toContain('1st position (straight harp): A harp');
   });
+
+  it.each(THEME_IDS)(
+    'positionPicture keeps every two harps of theme %s apart, at any width',
+    (theme) => {
+      for (const width of [200, 240, 320, 480, 680, 2000]) {
+        const { svg } = positionPicture('G', { theme, width, harps: ['C'] });
+        const discs = [...svg.matchAll(/<circle cx="([\d.]+)" cy="([\d.]+)" r="([\d.]+)"/gu)]
+          .map(([, x, y, r]) => ({ x: Number(x), y: Number(y), r: Number(r) }))
+          .slice(1, 13);
+        expect(discs).toHaveLength(12);
+        for (const [at, one] of discs.entries()) {
+          for (const other of discs.slice(at + 1)) {
+            expect(Math.hypot(one.x - other.x, one.y - other.y)).toBeGreaterThan(
+              one.r + other.r + 3,
+            );
+          }
+        }
+      }
+    },
+  );
 });
