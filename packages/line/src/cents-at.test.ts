@@ -27,6 +27,15 @@ describe('centsAt', () => {
     expect(centsAt({}, 50)).toBe(0);
   });
 
+  test.each([[Number.NaN], [Number.POSITIVE_INFINITY], ['3'], [undefined]])(
+    'refuses the moment %s',
+    (at) => {
+      expect(() => centsAt(bend, at as number)).toThrow(
+        expect.objectContaining({ code: 'LINE_INVALID' }),
+      );
+    },
+  );
+
   test('goes by the curve where there are both', () => {
     expect(centsAt({ ...bend, cents: 7 }, 100)).toBe(-50);
   });

@@ -47,7 +47,9 @@ describe('makeLine', () => {
   });
 
   test('writes a negative zero as the zero of JSON', () => {
-    expect(Object.is(makeLine([{ ...note, start: -0 }]).notes[0]?.start, 0)).toBe(true);
+    const [written] = makeLine([{ ...note, start: -0, confidence: -0 }]).notes;
+    expect(Object.is(written?.start, 0)).toBe(true);
+    expect(Object.is(written?.confidence, 0)).toBe(true);
   });
 
   test.each<[string, unknown]>([
@@ -133,6 +135,21 @@ describe('makeLine', () => {
       expect(Object.isFrozen(list) && Object.isFrozen(list?.[0])).toBe(true);
     }
     expect([curve, curve[0], tempoChanges, tempoChanges[0]].some(Object.isFrozen)).toBe(false);
+  });
+
+  test('puts notes alike in all but how they are played in the order of their text', () => {
+    const [soft, loud] = [3, 5].map((velocity) => ({ ...note, velocity })) as [
+      TimedNote,
+      TimedNote,
+    ];
+    for (const given of [
+      [soft, loud],
+      [loud, soft],
+      [loud, soft, loud, soft],
+    ]) {
+      const velocities = makeLine(given).notes.map(({ velocity = 0 }) => velocity);
+      expect(velocities).toEqual(velocities.toSorted((a, b) => a - b));
+    }
   });
 
   test('sorts notes of the same time and pitch by how they are played', () => {

@@ -62,6 +62,11 @@ describe('secondsAt', () => {
 });
 
 describe('tickAtSeconds', () => {
+  test('counts at a beat in a day, and no slower', () => {
+    expect(secondsAt(960, { tempo: 1 / 1440 })).toBeCloseTo(86_400, 6);
+    expect(() => secondsAt(960, { tempo: 1 / 1441 })).toThrow(error('NUMBER_RANGE'));
+  });
+
   test('rounds to the nearest tick', () => {
     expect(tickAtSeconds(1.0004, { tempo: 60 })).toBe(960);
     expect(tickAtSeconds(1.0006, { tempo: 60 })).toBe(961);

@@ -85,6 +85,20 @@ describe('the message of a ReedplateError', () => {
     expect(new ReedplateError({ ...details, expected }).expected).toBe(expected);
   });
 
+  test('names a choice of 60 signs and a place of 80, and no longer ones whole', () => {
+    const [choice, place] = ['c'.repeat(60), `p${'q'.repeat(79)}`];
+    expect(messageOf({ nearest: choice })).toContain(`did you mean ${choice}?`);
+    expect(messageOf({ nearest: `${choice}c` })).not.toContain('did you mean');
+    expect(messageOf({ where: { path: place } })).toContain(`(${place})`);
+    expect(messageOf({ where: { path: `o${place}` } })).toContain(`(…${place.slice(1)})`);
+  });
+
+  test('begins with the beginning of what was expected, however long that is', () => {
+    expect(messageOf({ expected: `one of ${'many '.repeat(100)}` })).toContain(
+      'expected one of many',
+    );
+  });
+
   test('keeps the end of a long path, which says most, and shows no sign that moves the cursor', () => {
     const path = `${'a'.repeat(200)}.notes[3]`;
     expect(messageOf({ where: { path } })).toMatch(/\(…a+\.notes\[3\]\):/u);
@@ -185,6 +199,15 @@ describe('a ReedplateError that leaves the thread or the program', () => {
       expect(back.error).toMatchObject(kept);
     } finally {
       await worker.terminate();
+    }
+  });
+
+  test('is not seen in an error whose cause only looks like one', () => {
+    for (const cause of [
+      { name: 'ReedplateError', code: 'NO_CODE', message: 'm' },
+      { name: 'Error', code: 'NOTE_UNKNOWN', message: 'm' },
+    ]) {
+      expect(isReedplateError(new Error('m', { cause }))).toBe(false);
     }
   });
 

@@ -35,6 +35,9 @@ describe('requireShape', () => {
         expect(() => requireShape(wrong, SHAPE, { ...WORDS, path })).toThrow(
           expect.objectContaining({ value, where: { path: `${path}.${field}` } }),
         );
+        expect(() => requireShape(wrong, SHAPE, WORDS)).toThrow(
+          expect.objectContaining({ value, where: { path: field } }),
+        );
       }
     }
   });
