@@ -68,6 +68,11 @@ describe('makeHarp', () => {
     );
   });
 
+  it('takes reeds from the lowest to the highest that still bend and overblow within MIDI', () => {
+    const ends = makeTuning({ id: 'ends', blow: [2, 126], draw: [4, 124] });
+    expect(makeHarp('C', { tuning: ends }).holes.map(({ blow }) => blow)).toEqual([2, 126]);
+  });
+
   it('throws TUNING_INVALID for a tuning, not made by makeTuning, with half a semitone', () => {
     const holes = [{ hole: 1, blow: 60.5, draw: 62 }] as const;
     const tuning = { ...tuningById('standard'), holes };

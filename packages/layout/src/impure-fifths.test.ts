@@ -18,6 +18,17 @@ describe('impureFifths of temperHarp', () => {
     }
   });
 
+  it('are those more than ten cents off a pure fifth, and no nearer ones', () => {
+    // A fifth of equal temperament is 1.955 cents narrow: 8.5 more are too many, 8 are not.
+    const fifth = (narrower: number) => {
+      const cents = [0, 0, 0, 0, 0, 0, 0, -narrower, 0, 0, 0, 0];
+      const own = { ...TEMPERAMENTS[0], id: 'own', cents, octaveStretch: 0 } as never;
+      return temperHarp(makeHarp('C'), own).impureFifths.map(({ breath }) => breath);
+    };
+    expect(fifth(8)).toEqual([]);
+    expect(fifth(8.5)).toContain('blow');
+  });
+
   it('name D to A on the draw in five-limit, 40:27, which spoils third position', () => {
     expect(fifthsOf('standard', 'five-limit')).toEqual(['draw 4-6 680', 'draw 8-10 680']);
   });
