@@ -15,6 +15,20 @@ const heard: NoteInSeconds = {
 };
 
 describe('lineFromSeconds', () => {
+  test.each([-0.001, Number.NaN, Number.POSITIVE_INFINITY])(
+    'says in seconds where a note cannot start: %d',
+    (start) => {
+      expect(() => lineFromSeconds([{ ...heard, start }], { tempo: 120 })).toThrow(
+        expect.objectContaining({
+          code: 'LINE_INVALID',
+          value: Number.isFinite(start) ? start : expect.anything(),
+          expected: 'seconds, from 0',
+          where: { path: 'notes[0].start', index: 0 },
+        }),
+      );
+    },
+  );
+
   test('lays notes on ticks with all that is known of how they are played', () => {
     const head = { tempo: 120, metre: '12/8', title: 'Take one' } as const;
     const line = lineFromSeconds([heard], head);

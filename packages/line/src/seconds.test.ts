@@ -65,6 +65,10 @@ describe('tickAtSeconds', () => {
   test('counts at a beat in a day, and no slower', () => {
     expect(secondsAt(960, { tempo: 1 / 1440 })).toBeCloseTo(86_400, 6);
     expect(() => secondsAt(960, { tempo: 1 / 1441 })).toThrow(error('NUMBER_RANGE'));
+    const tempoChanges = [1e-4, 1e-5].map((tempo, at) => ({ start: 960 * (at + 1), tempo }));
+    expect(() => secondsAt(960, { tempo: 60, tempoChanges })).toThrow(
+      expect.objectContaining({ code: 'NUMBER_RANGE', value: 1e-4 }),
+    );
   });
 
   test('rounds to the nearest tick', () => {
@@ -78,6 +82,11 @@ describe('tickAtSeconds', () => {
       expect(() => tickAtSeconds(seconds as number, { tempo: 60 })).toThrow(error('NUMBER_RANGE'));
     },
   );
+
+  test.each([[-1], [0.5], [Number.NaN], ['0']])('foldTick refuses the tick %s', (tick) => {
+    const loop = { start: 0, end: 960 };
+    expect(() => foldTick(tick as number, loop)).toThrow(error('NUMBER_RANGE'));
+  });
 
   test.each([
     [{ start: 960, end: 960 }],

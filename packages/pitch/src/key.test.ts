@@ -24,6 +24,11 @@ describe('parseKey', () => {
     expect(parseKey(text).name).toBe(name);
   });
 
+  test('takes twelve signs with what stands between, and no more', () => {
+    expect(parseKey('C#     minor').name).toBe('C#m');
+    expect(() => parseKey('C#      minor')).toThrow(code('KEY_UNKNOWN'));
+  });
+
   test('gives tonic, mode and pitch class, frozen', () => {
     const key = parseKey('F#m');
     expect(key).toEqual({ name: 'F#m', tonic: 'F#', mode: 'minor', pitchClass: 6 });

@@ -121,9 +121,7 @@ function readQuality(letters: string, suffix: string): ChordQuality | undefined 
 function readMinorQuality(suffix: string): ChordQuality | undefined {
   const written = readChordQuality(suffix);
   if (written !== undefined && hasMinorThird(written)) return written;
-  const minor = readChordQuality(`m${suffix}`);
-  const major = suffix.startsWith('maj') ? readChordQuality(`mM${suffix.slice(1)}`) : undefined;
-  const quality = major ?? minor;
+  const quality = readChordQuality(`m${suffix}`);
   return quality !== undefined && hasMinorThird(quality) ? quality : undefined;
 }
 
