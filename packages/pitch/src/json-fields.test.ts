@@ -31,6 +31,10 @@ describe('readJson', () => {
   });
 });
 
+test('readJson says no place where the text ends too early', () => {
+  expect(() => readJson('{"notes": [')).toThrow(expect.objectContaining({ where: {} }));
+});
+
 describe('requireFields', () => {
   test('requireFields gives back an object that has no other fields', () => {
     const value = { hole: 4 };

@@ -64,6 +64,8 @@ describe('numeralOfChord', () => {
 
   test('leaves the bass out', () => {
     expect(numeralOfChord('C/G', 'C').text).toBe('I');
+    // A root two signs away from the key's own letter is read as it sounds.
+    expect(numeralOfChord('D#7', 'Gb')).toEqual(numeralOfChord('Eb7', 'Gb'));
   });
 
   test('takes the chord parsed, or a copy that has been through JSON', () => {
