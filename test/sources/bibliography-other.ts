@@ -113,13 +113,6 @@ export const OTHER = [
     address: 'https://github.com/Tonejs/Midi',
   },
   {
-    id: 'sax',
-    kind: 'program',
-    author: 'I. Schlueter and contributors',
-    title: 'sax 1.6.1, read in its strict mode',
-    address: 'https://github.com/isaacs/sax-js',
-  },
-  {
     id: 'verovio',
     kind: 'program',
     author: 'RISM Digital Center',

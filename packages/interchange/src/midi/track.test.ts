@@ -1,6 +1,7 @@
 import fc from 'fast-check';
+import { parseMidi, writeMidi } from 'midi-file';
 import { describe, expect, test, vi } from 'vitest';
-import { eventAt, toTrack } from './track.js';
+import { eventAt, textAt, toTrack } from './track.js';
 
 // A busy machine takes its time over hundreds of cases.
 vi.setConfig({ testTimeout: 60_000 });
@@ -12,13 +13,8 @@ const off = (tick: number, noteNumber: number) =>
 
 describe('toTrack', () => {
   test('toTrack ends a note before another begins at the same tick, and puts texts first', () => {
-    const track = toTrack([
-      on(0, 60),
-      on(480, 60),
-      off(480, 60),
-      eventAt(480, { type: 'marker', text: 'C7' }),
-    ]);
-    expect(track.map(({ event, deltaTime }) => `${event.type} ${deltaTime}`)).toEqual([
+    const track = toTrack([on(0, 60), on(480, 60), off(480, 60), textAt(480, 'marker', 'C7')]);
+    expect(track.map(({ type, deltaTime }) => `${type} ${deltaTime}`)).toEqual([
       ...['noteOn 0', 'marker 480', 'noteOff 0', 'noteOn 0', 'endOfTrack 0'],
     ]);
   });
@@ -39,5 +35,14 @@ describe('toTrack', () => {
         expect(times.slice(0, -1)).toEqual([...ticks].sort((a, b) => a - b));
       }),
     );
+  });
+
+  test('textAt writes text in UTF-8, which the library writes a byte a character', () => {
+    const tracks = [toTrack([textAt(0, 'trackName', 'Größe ♭')])];
+    const bytes = Uint8Array.from(
+      writeMidi({ header: { format: 0, numTracks: 1, ticksPerBeat: 960 }, tracks }),
+    );
+    expect(new TextDecoder().decode(bytes)).toContain('Größe ♭');
+    expect(parseMidi(bytes).tracks.length).toBe(1);
   });
 });

@@ -14,15 +14,15 @@ import {
   requireOptions,
   toKey,
 } from '@reedplate/pitch';
+import { writeMidi as writeBytes } from 'midi-file';
 import type { FileBytes } from '../file-bytes.js';
 import type { PiecePart, Sheet } from '../piece.js';
 import { requireSheet } from '../require-sheet.js';
 import { applySwing } from '../swing.js';
 import { countInMarker } from './count-in-marker.js';
 import { HARMONICA_PROGRAM } from './melody-clues.js';
-import { midiBytes } from './midi-bytes.js';
 import { signatureOfKey } from './read-head.js';
-import { eventAt, type TimedEvent, toTrack } from './track.js';
+import { eventAt, type TimedEvent, textAt, toTrack } from './track.js';
 import { usualVelocity } from './velocity.js';
 import { bendEvents } from './write-bends.js';
 
@@ -75,7 +75,8 @@ export function writeMidi(sheet: Sheet, options: WriteMidiOptions = {}): FileByt
     toTrack(conductorEvents(sheet), endOf(sheet)),
     ...parts.map((part, at) => toTrack(partEvents(part, played(part), channelOf(parts, at)))),
   ];
-  return midiBytes(tracks, TICKS_PER_QUARTER);
+  const header = { format: 1, numTracks: tracks.length, ticksPerBeat: 960 } as const;
+  return Uint8Array.from(writeBytes({ header, tracks }));
 }
 
 /** The line as a part, unless it is one already or holds nothing; parts as they are. */
@@ -114,11 +115,9 @@ function conductorEvents({ line, key, chart }: Sheet): readonly TimedEvent[] {
   const tempo = line.tempo ?? chart?.tempo ?? USUAL_TEMPO;
   const name = key ?? chart?.key;
   return [
-    ...(title === undefined ? [] : [eventAt(0, { type: 'trackName', text: title })]),
+    ...(title === undefined ? [] : [textAt(0, 'trackName', title)]),
     ...metreEvents(line),
-    ...(line.countIn === undefined
-      ? []
-      : [eventAt(0, { type: 'marker', text: countInMarker(line.countIn) })]),
+    ...(line.countIn === undefined ? [] : [textAt(0, 'marker', countInMarker(line.countIn))]),
     ...[{ start: 0, tempo }, ...(line.tempoChanges ?? [])].map((change) =>
       tempoEvent(change, metre),
     ),
@@ -140,7 +139,8 @@ const WHOLE_TICKS = 4 * TICKS_PER_QUARTER;
 const METRE_UNITS = [1, 2, 4, 8, 16, 32, 64] as const;
 
 function metreEvent(tick: number, numerator: number, denominator: number): TimedEvent {
-  return eventAt(tick, { type: 'timeSignature', numerator, denominator });
+  const clocks = { metronome: 24, thirtyseconds: 8 };
+  return eventAt(tick, { type: 'timeSignature', numerator, denominator, ...clocks });
 }
 
 const SLOWEST_TEMPO = 2 ** 24 - 1;
@@ -159,7 +159,7 @@ function keyEvent(name: KeyName): TimedEvent {
 /** A marker where each chord comes; bar 1 of the chart is bar 1 of the line. */
 function chordMarkers(chart: Chart, barOne: number): readonly TimedEvent[] {
   return chordChanges(chart).map(({ start, chord }) =>
-    eventAt(start - chart.pickup + barOne, { type: 'marker', text: markerOf(chord) }),
+    textAt(start - chart.pickup + barOne, 'marker', markerOf(chord)),
   );
 }
 
@@ -173,7 +173,7 @@ function partEvents(part: PiecePart, { notes }: Line, channel: number): readonly
   const { name, program, percussion } = part;
   const usual = usualVelocity(part);
   return [
-    ...(name === '' ? [] : [eventAt(0, { type: 'trackName', text: name })]),
+    ...(name === '' ? [] : [textAt(0, 'trackName', name)]),
     ...(program === undefined
       ? []
       : [eventAt(0, { type: 'programChange', channel, programNumber: program - 1 })]),

@@ -3,8 +3,8 @@ import { type Chord, parseChord } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { kindOfSuffix, symbolOfHarmony } from './harmony.js';
-import { readXml } from './read-xml.js';
 import { writeHarmony } from './write-harmony.js';
+import { readXml } from './xml-tree.js';
 
 // A busy machine takes its time over hundreds of cases.
 vi.setConfig({ testTimeout: 60_000 });

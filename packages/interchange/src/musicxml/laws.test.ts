@@ -5,9 +5,8 @@ import { zipSync } from 'fflate';
 import { describe, expect, test, vi } from 'vitest';
 import { lines, mutations, overlappingLines } from '../arbitraries.fixture.js';
 import { readMusicXml } from './read-musicxml.js';
-import { readXml } from './read-xml.js';
 import { writeMusicXml } from './write-musicxml.js';
-import { child, childNumber, childrenOf } from './xml-tree.js';
+import { child, childNumber, childrenOf, readXml } from './xml-tree.js';
 
 // A busy machine takes its time over hundreds of files.
 vi.setConfig({ testTimeout: 60_000 });

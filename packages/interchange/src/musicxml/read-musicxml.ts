@@ -14,10 +14,9 @@ import type { Piece } from '../piece.js';
 import { makeWarningList, type WarningList } from '../warning.js';
 import { requireParts } from './notation-limits.js';
 import { readPart } from './read-part.js';
-import { readXml } from './read-xml.js';
 import { isMxl, unpackMxl } from './unpack-mxl.js';
 import { COUNT_IN_FIELD } from './write-musicxml.js';
-import { child, childNumber, childrenOf, childText, type XmlElement } from './xml-tree.js';
+import { child, childNumber, childrenOf, childText, readXml, type XmlElement } from './xml-tree.js';
 
 /**
  * Reads a MusicXML score, plain or compressed (`.mxl`), partwise or timewise: notes with ties,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { quartersOf } from './read-tempo.js';
-import { readXml } from './read-xml.js';
+import { readXml } from './xml-tree.js';
 
 const read = (element: string) => quartersOf(readXml(element));
 

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { published } from '../../../../test/sources/published.js';
 import { symbolOfHarmony } from './harmony.js';
 import { readMusicXml } from './read-musicxml.js';
-import { readXml } from './read-xml.js';
+import { readXml } from './xml-tree.js';
 
 /** What a kind consists of, in semitones above the root. */
 const KINDS: readonly (readonly [string, string, readonly number[]])[] = [

@@ -1,6 +1,5 @@
 import { createRequire } from 'node:module';
-import { readXml } from './read-xml.js';
-import { childrenOf, type XmlElement } from './xml-tree.js';
+import { childrenOf, readXml, type XmlElement } from './xml-tree.js';
 
 // The package is CommonJS without a name that Node's ESM loader can find.
 const { Midi } = createRequire(import.meta.url)('@tonejs/midi') as typeof import('@tonejs/midi');

@@ -1,9 +1,8 @@
 import { isReedplateError } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
-import { readXml } from './read-xml.js';
 import { element } from './xml-text.js';
-import { child, childNumber, childrenOf, childText, type XmlElement } from './xml-tree.js';
+import { child, childNumber, childrenOf, childText, readXml, type XmlElement } from './xml-tree.js';
 
 // A busy machine takes its time over hundreds of cases.
 vi.setConfig({ testTimeout: 60_000 });
