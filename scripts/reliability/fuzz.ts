@@ -27,8 +27,8 @@ const WANTED = option('reader');
 /** Of the cases asked for, by kind. */
 const SHARES = { text: 1, file: 1 / 5, search: 1 / 50 } as const;
 
-/** Milliseconds of the processor for an input: so many for any, and so many for each byte. */
-const TIME = { forAll: 500, aByte: 0.05 } as const;
+/** Milliseconds of the processor for an input: so many for any, and so many for each byte; a search may take more. */
+const TIME = { forAll: 500, aByte: { text: 0.05, file: 0.05, search: 1 } } as const;
 /** Bytes that the process may hold, all readers tried: what a reader keeps is soon seen. */
 const MEMORY = 1.5 * 2 ** 30;
 
@@ -57,7 +57,11 @@ function makeCase({ name, kind }: Reader, random: Random): string | Uint8Array {
 }
 
 /** What is wrong with how a reader took an input; undefined where all is well. */
-function faultOf({ read }: Reader, input: string | Uint8Array, outcomes: Map<string, number>) {
+function faultOf(
+  { read, kind }: Reader,
+  input: string | Uint8Array,
+  outcomes: Map<string, number>,
+) {
   const began = performance.now();
   try {
     const outcome = outcomeOf(() => read(input));
@@ -66,7 +70,7 @@ function faultOf({ read }: Reader, input: string | Uint8Array, outcomes: Map<str
     return `an error without a code: ${String(error).slice(0, 200)}`;
   }
   // Nobody works longer than the clock says: only where that is long is the processor asked.
-  const most = TIME.forAll + TIME.aByte * input.length;
+  const most = TIME.forAll + TIME.aByte[kind] * input.length;
   if (performance.now() - began <= most) return undefined;
   const before = process.cpuUsage();
   outcomeOf(() => read(input));

@@ -31,7 +31,7 @@ while (performance.now() < until) {
   spawnSync('npx', ['vitest', 'run', ...PLACES, '--reporter=json', `--outputFile=${REPORT}`], {
     cwd: ROOT,
     env: { ...process.env, SEED: `${seed}` },
-    timeout: Math.max(1, until - performance.now()),
+    timeout: Math.max(1, Math.round(until - performance.now())),
     stdio: 'ignore',
   });
   const report = readReport();
