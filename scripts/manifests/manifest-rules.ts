@@ -89,6 +89,14 @@ const workspaceVersions: Rule = ({ manifest }) =>
     .filter(([name, version]) => isOurs(name) && version !== 'workspace:^')
     .map(([name, version]) => `${name} must be "workspace:^", not "${version}"`);
 
+const EXACT = /^\d+\.\d+\.\d+$/u;
+
+/** What is installed beside ours is what was tested with them; what a person brings along may be newer. */
+const exactVersions: Rule = ({ manifest }) =>
+  Object.entries((manifest.dependencies as Record<string, string> | undefined) ?? {})
+    .filter(([name, version]) => !isOurs(name) && !EXACT.test(version))
+    .map(([name, version]) => `${name} must be one exact version, not "${version}"`);
+
 /** Every rule on a package's manifest and the files around it. */
 export const MANIFEST_RULES: readonly Rule[] = [
   ownFields,
@@ -98,4 +106,5 @@ export const MANIFEST_RULES: readonly Rule[] = [
   licenceAndReadme,
   arrowsDownward,
   workspaceVersions,
+  exactVersions,
 ];

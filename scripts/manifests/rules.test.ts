@@ -74,6 +74,7 @@ describe('the rules', () => {
     ['an arrow upward for tests', { devDependencies: { reedplate: 'workspace:^' } }, 'stand below'],
     ['an arrow to itself', { devDependencies: { '@reedplate/tab': 'workspace:^' } }, 'stand below'],
     ['a fixed version', { dependencies: { '@reedplate/pitch': '^0.1.0' } }, 'workspace:^'],
+    ['a floating version', { dependencies: { tinypool: '^2.1.0' } }, 'one exact version'],
     [
       'an idle dependency',
       { dependencies: { '@reedplate/pitch': 'workspace:^', lodash: '4' } },

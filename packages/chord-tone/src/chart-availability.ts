@@ -44,13 +44,15 @@ export function chartAvailability(
   checkChart(chart);
   const harp = toHarp(given, checked.known);
   const { style = styleOfKey(chart.key) } = checked;
-  const symbols = new Set(chart.spans.flatMap(({ chord }) => chord?.symbol ?? []));
+  const chords = new Map(
+    chart.spans.flatMap(({ chord }) => (chord ? [[chord.symbol, chord]] : [])),
+  );
   return Object.freeze(
-    [...symbols].map((symbol) => {
-      const spans = chart.spans.filter(({ chord }) => chord?.symbol === symbol);
+    [...chords].map(([symbol, chord]) => {
+      const spans = chart.spans.filter((span) => span.chord?.symbol === symbol);
       const numerals = new Set(spans.flatMap(({ numeral }) => numeral ?? []));
       return Object.freeze({
-        ...chordAvailability(spans[0]?.chord ?? symbol, harp, { ...options, style }),
+        ...chordAvailability(chord, harp, { ...options, style }),
         numerals: Object.freeze([...numerals]),
         bars: Object.freeze([...new Set(spans.map(({ bar }) => bar))]),
       });

@@ -12,6 +12,7 @@ import {
   type ChordLike,
   type ChordTone,
   degreeAbove,
+  itemAt,
   type NoteNameWithOctave,
   type OptionNames,
   requireOneOf,
@@ -138,7 +139,7 @@ function shapeTone(
     pitch,
     name: spelledPitch(pitch, tone?.name ?? spellAbove(pitchClass, chord.root)),
     degree: tone?.degree ?? null,
-    above: degreeAbove(pitchClass, chord.tones[0]?.pitchClass ?? 0),
+    above: degreeAbove(pitchClass, itemAt(chord.tones, 0).pitchClass),
   });
 }
 

@@ -1,6 +1,7 @@
 import {
   type Chord,
   type ChordDegree,
+  itemAt,
   SCALE_DEGREES,
   type ScaleDegree,
   toPitchClass,
@@ -32,7 +33,7 @@ export function clashOf(above: ScaleDegree, chord: Chord, style: PlayingStyle): 
 }
 
 function semitoneNeighbour(above: ScaleDegree, chord: Chord): ChordDegree | undefined {
-  const pitchClass = SCALE_DEGREES.indexOf(above) + (chord.tones[0]?.pitchClass ?? 0);
+  const pitchClass = SCALE_DEGREES.indexOf(above) + itemAt(chord.tones, 0).pitchClass;
   const near = [pitchClass - 1, pitchClass + 1].map(toPitchClass);
   return near
     .map((neighbour) => chord.tones.find((tone) => tone.pitchClass === neighbour)?.degree)

@@ -24,6 +24,7 @@ const MISSING_AT: Readonly<Record<TechniqueLevel, string>> = {
 };
 
 const CODES = ['NO_WHOLE_CHORD', 'CLASHING_CHORD', 'NO_UNBENT_TONE', 'NO_TONE'] as const;
+const WARNING = { what: 'a warning of chordAvailability', code: 'OPTION_UNKNOWN' } as const;
 const WARNED_OF: OptionNames<WarnedOf> = { chord: true, level: true };
 
 function sayMissing(level: PlayerLike): string {
@@ -45,8 +46,7 @@ function sayMissing(level: PlayerLike): string {
  * ```
  */
 export function describeWarning(warning: ChordWarning, of: WarnedOf): string {
-  const words = { what: 'a warning of chordAvailability', code: 'OPTION_UNKNOWN' } as const;
-  const { code, degrees } = requireShape(warning, { degrees: 'list' }, words);
+  const { code, degrees } = requireShape(warning, { degrees: 'list' }, WARNING);
   const { chord, level = 'bends' } = requireOptions(of, WARNED_OF, 'describeWarning');
   requireOneOf(code, CODES, { what: 'the code of a warning' });
   const { symbol } = toChord(chord);
@@ -57,12 +57,13 @@ export function describeWarning(warning: ChordWarning, of: WarnedOf): string {
   return sayClash(symbol, warning);
 }
 
-function sayClash(symbol: string, { shape, clash }: ChordWarning): string {
-  const holes = shape?.holes.join('-') ?? '';
-  const notes = shape?.tones.map(({ name }) => name).join(' ') ?? '';
-  const degrees = shape?.tones.map(({ above }) => above).join(' and ') ?? '';
-  const against = clash?.against === undefined ? '' : ` against its ${clash.against}`;
+function sayClash(symbol: string, warning: ChordWarning): string {
+  const parts = requireShape(warning, { shape: 'object', clash: 'object' }, WARNING);
+  const { shape, clash } = parts as Required<ChordWarning>;
+  const notes = shape.tones.map(({ name }) => name).join(' ');
+  const degrees = shape.tones.map(({ above }) => above).join(' and ');
+  const against = clash.against === undefined ? '' : ` against its ${clash.against}`;
   // Common practice: blues players use the minor third over V, a major tune does not bear it.
-  const style = clash?.above === 'b3' ? ': usual in a blues, wrong in a major tune' : '';
-  return `${shape?.breath} ${holes} (${notes}) sounds ${degrees} of ${symbol}${against}${style}`;
+  const style = clash.above === 'b3' ? ': usual in a blues, wrong in a major tune' : '';
+  return `${shape.breath} ${shape.holes.join('-')} (${notes}) sounds ${degrees} of ${symbol}${against}${style}`;
 }

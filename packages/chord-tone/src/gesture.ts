@@ -6,6 +6,7 @@ import {
   soundingsAt,
   toPlayer,
 } from '@reedplate/layout';
+import { itemAt } from '@reedplate/pitch';
 
 /**
  * How several holes are sounded at once: a `run` of three to five neighbours, a `double-stop` of
@@ -54,7 +55,7 @@ export function gesturesOf(harp: Harp, level: PlayerLike): readonly SoundedHoles
 
 type Part = Omit<SoundedHoles, 'breath'>;
 
-const widthOf = ({ holes }: Part): number => (holes.at(-1)?.hole ?? 0) - (holes[0]?.hole ?? 0) + 1;
+const widthOf = ({ holes }: Part): number => itemAt(holes, -1).hole - itemAt(holes, 0).hole + 1;
 
 function runs(row: readonly SoundedHole[]): readonly Part[] {
   return row.flatMap((_, low) =>

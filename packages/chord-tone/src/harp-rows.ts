@@ -17,6 +17,7 @@ import {
   type ChordDegree,
   type ChordLike,
   degreeAbove,
+  itemAt,
   type Key,
   type KeyLike,
   type OptionNames,
@@ -91,15 +92,13 @@ export function harpRows(harpLike: HarpLike, options: HarpRowsOptions = {}): rea
     const row = `${sounding.breath} ${sounding.technique} ${sounding.depth}`;
     rows.set(row, [...(rows.get(row) ?? []), sounding]);
   }
-  const laid = [...rows.values()].flatMap((found) => {
-    const [first] = found;
-    if (first === undefined) return [];
-    const { breath, technique, depth } = first;
+  const laid = [...rows.values()].map((found) => {
+    const { breath, technique, depth } = itemAt(found, 0);
     const cells = harp.holes.map(({ hole }) => {
       const sounding = found.find((each) => each.hole === hole);
       return sounding === undefined ? null : Object.freeze({ hole, sounding, ...name(sounding) });
     });
-    return [Object.freeze({ breath, technique, depth, cells: Object.freeze(cells) })];
+    return Object.freeze({ breath, technique, depth, cells: Object.freeze(cells) });
   });
   return Object.freeze(laid.sort((a, b) => heightOf(b) - heightOf(a)));
 }

@@ -1,6 +1,6 @@
 import { type Harp, makeHarp, type Tuning, toPlayer } from '@reedplate/layout';
 import { type Line, readLine } from '@reedplate/line';
-import { isReedplateError, type KeyName, parseKey, ReedplateError } from '@reedplate/pitch';
+import { isReedplateError, itemAt, type KeyName, parseKey, ReedplateError } from '@reedplate/pitch';
 import {
   candidateOn,
   countTechniques,
@@ -195,7 +195,7 @@ function cellOf(
     position,
     level: toPlayer(setting.level).id,
     harp: harp.key,
-    octave: octaves[candidate.order] ?? 0,
+    octave: itemAt(octaves, candidate.order),
     playableShare: played / events,
     effortPerEvent: played === 0 ? 0 : inPoints(way.cost) / played,
     ...countTechniques(problem, way),

@@ -10,6 +10,7 @@ import {
 } from '@reedplate/layout';
 import { type Line, requireLine } from '@reedplate/line';
 import {
+  itemAt,
   type OptionNames,
   ReedplateError,
   requireInteger,
@@ -227,14 +228,15 @@ function* corpusCost(
   let effort = 0;
   let missing = 0;
   for (const line of corpus) {
-    const [best] = candidatesFor(line, [harp], transpositions, setting)
+    const ways = candidatesFor(line, [harp], transpositions, setting)
       .map((candidate) => {
         const { way } = searchCandidate(line, candidate);
         return { effort: way.cost, missing: candidate.missing };
       })
       .sort((a, b) => a.effort - b.effort + missingCost * POINT * (a.missing - b.missing));
-    effort += best?.effort ?? 0;
-    missing += best?.missing ?? 0;
+    const best = itemAt(ways, 0);
+    effort += best.effort;
+    missing += best.missing;
     yield;
   }
   const cost = inPoints(effort + missingCost * POINT * missing);

@@ -1,4 +1,5 @@
 import type { Chart } from '@reedplate/form';
+import { itemAt } from '@reedplate/pitch';
 import type { Change, ScoringGrid } from './grid.js';
 import type { Judged } from './judge.js';
 import type { BarScore } from './score-types.js';
@@ -15,7 +16,7 @@ export function scoreBars(
   const bars = sums.map(({ notes, credit, weight }, at) =>
     Object.freeze({
       bar: at + 1,
-      chords: chords[at] ?? NO_CHORDS,
+      chords: itemAt(chords, at),
       notes,
       chordFit: weight === 0 ? null : credit / weight,
     }),

@@ -1,6 +1,7 @@
 import {
   type Chord,
   type ChordDegree,
+  itemAt,
   type Key,
   SCALE_DEGREES,
   type ScaleDegree,
@@ -51,7 +52,7 @@ export const SILENCE: ChordTable = /* @__PURE__ */ (() => ({
 
 /** Compiles a chord in a key and style. */
 export function compileChord(chord: Chord, key: Key, style: PlayingStyle): CompiledChord {
-  const root = chord.tones[0]?.pitchClass ?? 0;
+  const root = itemAt(chord.tones, 0).pitchClass;
   const toneAt = toneByPitchClass(chord);
   const family = chordFamily(chord);
   const roughness = CHORD_ROUGHNESS[style][family];

@@ -1,6 +1,6 @@
 import type { Chart } from '@reedplate/form';
 import { parseMetre } from '@reedplate/line';
-import { type Chord, type Key, parseKey } from '@reedplate/pitch';
+import { type Chord, itemAt, type Key, parseKey } from '@reedplate/pitch';
 import type { PlayingStyle } from '../styles.js';
 import { type ChordTable, type CompiledChord, compileChord, SILENCE } from './chord-table.js';
 
@@ -40,7 +40,7 @@ export function compileChart(chart: Chart, style: PlayingStyle): ScoringGrid {
     return table;
   };
   const changes = joinSpans(chart.spans, tableOf);
-  const end = chart.spans.at(-1)?.end ?? 0;
+  const end = itemAt(chart.spans, -1).end;
   const { pickup } = chart;
   return { key, tables: [...tables.values()], changes, pickup, end, barTicks, beatTicks };
 }

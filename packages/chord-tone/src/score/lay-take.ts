@@ -1,6 +1,6 @@
 import type { Chart, ChordSpan } from '@reedplate/form';
 import { parseMetre } from '@reedplate/line';
-import { ReedplateError } from '@reedplate/pitch';
+import { itemAt, ReedplateError } from '@reedplate/pitch';
 import { type Heard, moveEarlier } from './sounded.js';
 
 /** A take laid on as many choruses of a chart as it has. */
@@ -46,9 +46,9 @@ interface Chorus {
 
 /** The last chorus of a chart: what comes after it is the same again. */
 function lastChorus({ spans }: Chart): Chorus {
-  const number = spans.at(-1)?.chorus;
+  const number = itemAt(spans, -1).chorus;
   const own = spans.filter(({ chorus }) => chorus === number);
-  return { start: own[0]?.start ?? 0, end: own.at(-1)?.end ?? 0, spans: own };
+  return { start: itemAt(own, 0).start, end: itemAt(own, -1).end, spans: own };
 }
 
 /** Where the choruses end that are played one after the other. */

@@ -1,5 +1,6 @@
 import type { Chart } from '@reedplate/form';
 import type { Line } from '@reedplate/line';
+import { itemAt } from '@reedplate/pitch';
 import type { PlayingStyle } from '../styles.js';
 import { type AlignOptions, alignLine, requireCountIn } from './align.js';
 import { takeInGraces } from './graces.js';
@@ -65,7 +66,9 @@ function notesWithin(
     return notes.filter(({ start, end }) => end > 0 && start < chartEnd);
   }
   const withChord = changes.filter(({ table }) => table.chord !== null);
-  const from = (withChord[0]?.start ?? 0) - pushWithin * beatTicks;
-  const to = withChord.at(-1)?.end ?? 0;
+  // Bars without a chord leave nothing to judge.
+  if (withChord.length === 0) return [];
+  const from = itemAt(withChord, 0).start - pushWithin * beatTicks;
+  const to = itemAt(withChord, -1).end;
   return notes.filter(({ start, end }) => end > from && start < to);
 }

@@ -1,3 +1,4 @@
+import { itemAt } from '@reedplate/pitch';
 import type { ScoringGrid } from './grid.js';
 import type { Placed } from './place-notes.js';
 
@@ -105,5 +106,5 @@ function medianOf(values: readonly number[]): number {
   if (values.length === 0) return 0;
   const sorted = [...values].sort((a, b) => a - b);
   const [low, high] = [(sorted.length - 1) >> 1, sorted.length >> 1];
-  return ((sorted[low] ?? 0) + (sorted[high] ?? 0)) / 2;
+  return (itemAt(sorted, low) + itemAt(sorted, high)) / 2;
 }
