@@ -68,7 +68,7 @@ export const LEFT_OUT: Readonly<Record<string, readonly string[]>> = {
     DrumName PartOptions Pattern
   `),
   practice: names(`
-    BEND_SHAPES LINE_ENDINGS ORNAMENTS PRACTICE_CAUTIONS modeOfPhrase BendShape ChordPlace
+    composeLineAsync ComposeAsyncOptions BEND_SHAPES LINE_ENDINGS ORNAMENTS PRACTICE_CAUTIONS modeOfPhrase BendShape ChordPlace
     ComposedStep Density ExerciseKind HeldBend NextStepReason
     ExerciseOptions FormatPhraseOptions GradeLimits KeyChord KeyChords KeyChordsOptions LineEnding
     MelodyExample Ornament OtherHarmony ParsePhraseOptions PhraseBend PhraseChange

@@ -221,6 +221,7 @@ export const CALLS: { readonly [Name in FunctionName]?: Readonly<Parameters<Expo
   songKeyOf: [harp, 2],
   // practice
   composeLine: [chart, harp],
+  composeLineAsync: [chart, harp],
   describeKeyChords: [reedplate.keyChords('G', harp)],
   findPhrases: [],
   formatPhrase: [phrase],

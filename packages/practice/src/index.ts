@@ -10,7 +10,13 @@ export { type GradeLimits, PHRASE_GRADES } from './catalogue/grades.js';
 // Practice lines
 export { PRACTICE_CAUTIONS } from './cautions.js';
 // Lines drawn by chance, under constraints
-export { type ComposedLine, type ComposedStep, composeLine } from './compose/compose-line.js';
+export {
+  type ComposeAsyncOptions,
+  type ComposedLine,
+  type ComposedStep,
+  composeLine,
+  composeLineAsync,
+} from './compose/compose-line.js';
 export type { ComposeOptions } from './compose/compose-options.js';
 export { LINE_ENDINGS, type LineEnding } from './compose/constraints.js';
 export { learnMelody, type MelodyExample } from './compose/learn-melody.js';

@@ -1,4 +1,5 @@
 import type { Random } from '@reedplate/pitch';
+import { doSteps, type Steps } from '@reedplate/playability';
 import { drawIndex } from './draw-index.js';
 
 /**
@@ -50,9 +51,9 @@ export interface Draws {
 
 /**
  * Lays out every way through a chain that keeps its rules, and sums their weights from the end: layered
- * dynamic programming. `undefined` where no chain keeps them all.
+ * dynamic programming. `undefined` where no chain keeps them all. A step is a place.
  */
-export function layDraws(chain: Chain): Draws | undefined {
+export function* laySteps(chain: Chain): Steps<Draws | undefined> {
   const layers: Node[][] = [];
   const first: { node: number; weight: number }[] = [];
   const start = chain.rules.map((rule) => rule.start);
@@ -83,10 +84,16 @@ export function layDraws(chain: Chain): Draws | undefined {
       });
     }
     layers.push(layer);
+    yield;
   }
-  sumFromTheEnd(layers, chain.rules);
+  yield* sumFromTheEnd(layers, chain.rules);
   const possible = first.some(({ node }) => (layers[0]?.[node]?.total ?? 0) > 0);
   return possible ? { first, layers } : undefined;
+}
+
+/** The same at once. */
+export function layDraws(chain: Chain): Draws | undefined {
+  return doSteps(laySteps(chain));
 }
 
 type Link = (node: number, weight: number) => void;
@@ -114,7 +121,7 @@ function numberOf(states: readonly number[], rules: readonly Rule[]): number {
   return number;
 }
 
-function sumFromTheEnd(layers: readonly Node[][], rules: readonly Rule[]): void {
+function* sumFromTheEnd(layers: readonly Node[][], rules: readonly Rule[]): Steps<void> {
   for (const node of layers.at(-1) ?? []) {
     node.total = rules.every((rule, at) => rule.ends(node.states[at] as number)) ? 1 : 0;
   }
@@ -128,6 +135,7 @@ function sumFromTheEnd(layers: readonly Node[][], rules: readonly Rule[]): void 
         node.total += (node.weights[at] as number) * (total / largest);
       }
     }
+    yield;
   }
 }
 

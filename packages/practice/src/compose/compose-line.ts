@@ -5,14 +5,30 @@ import { barBeatAt, type Line, makeLine, parseMetre } from '@reedplate/line';
 import {
   type Chord,
   type ChordDegree,
+  itemAt,
+  type OptionNames,
   parseKey,
   ReedplateError,
   randomFrom,
+  requireOptions,
   toPitchClass,
 } from '@reedplate/pitch';
-import { DEFAULT_LINE_TEMPO, moveEffort, toEffortModel } from '@reedplate/playability';
+import {
+  DEFAULT_LINE_TEMPO,
+  doSteps,
+  doStepsInTurn,
+  moveEffort,
+  type Steps,
+  type StopSignal,
+  toEffortModel,
+} from '@reedplate/playability';
 import { withOneHome } from '../phrase/easiest-path.js';
-import { type ComposeOptions, mustHoldOf, readComposeOptions } from './compose-options.js';
+import {
+  COMPOSE_OPTIONS,
+  type ComposeOptions,
+  mustHoldOf,
+  readComposeOptions,
+} from './compose-options.js';
 import { type DrawnPhrase, drawPhrase, type PhraseGround } from './draw-phrase.js';
 import { DEFAULT_MELODY_MODEL, MINOR_MELODY_MODEL } from './melody-model.js';
 import {
@@ -79,10 +95,52 @@ export function composeLine(
   harp: HarpLike,
   options: ComposeOptions = {},
 ): ComposedLine {
-  const { seed = 1, plan, ...given } = readComposeOptions(options);
+  return doSteps(composeSteps(chart, harp, readComposeOptions(options)));
+}
+
+/** How {@link composeLineAsync} goes about it. */
+export interface ComposeAsyncOptions extends ComposeOptions {
+  /** Ends the call when it is aborted. */
+  readonly signal?: StopSignal;
+}
+
+/**
+ * What {@link composeLine} gives, worked out in stretches of some milliseconds with other work in between: a
+ * page stays alive, and a signal ends it between one note and the next.
+ *
+ * @throws ReedplateError as {@link composeLine}; the reason of the signal where it is aborted
+ * @example
+ * ```ts
+ * import { composeLineAsync } from '@reedplate/practice';
+ * import { makeChart } from '@reedplate/form';
+ *
+ * const chart = makeChart('basic', 'G');
+ * const { seed } = await composeLineAsync(chart, 'C', { seed: 3, signal: AbortSignal.timeout(2000) });
+ * seed; // => 3
+ * ```
+ */
+export async function composeLineAsync(
+  chart: Chart,
+  harp: HarpLike,
+  options: ComposeAsyncOptions = {},
+): Promise<ComposedLine> {
+  const { signal, ...rest } = requireOptions(options, COMPOSE_ASYNC_OPTIONS, 'composeLineAsync');
+  return doStepsInTurn(composeSteps(chart, harp, readComposeOptions(rest)), signal);
+}
+
+const COMPOSE_ASYNC_OPTIONS: OptionNames<ComposeAsyncOptions> = {
+  ...COMPOSE_OPTIONS,
+  signal: true,
+};
+
+function* composeSteps(
+  chart: Chart,
+  harp: HarpLike,
+  { seed = 1, plan, ...given }: ComposeOptions,
+): Steps<ComposedLine> {
   const bars = barsPerChorus(checkChart(chart));
   const letters = plan === undefined ? usualPlan(bars) : requirePlan(plan, bars);
-  const steps = drawAll(chart, letters, groundOf(chart, harp, seed, given));
+  const steps = yield* drawAll(chart, letters, groundOf(chart, harp, seed, given));
   return Object.freeze({ seed, steps: Object.freeze(steps), line: lineOf(steps, chart) });
 }
 
@@ -110,11 +168,15 @@ function groundOf(chart: Chart, given: HarpLike, seed: number, options: Given): 
   };
 }
 
-function drawAll(chart: Chart, plan: string, ground: PhraseGround): readonly ComposedStep[] {
+function* drawAll(
+  chart: Chart,
+  plan: string,
+  ground: PhraseGround,
+): Steps<readonly ComposedStep[]> {
   const steps: ComposedStep[] = [];
   for (const places of phrasesOf(chart, plan)) {
-    const drawn = drawPhrase(places, ground);
-    if (!('beats' in drawn)) throw impossible(chart, places[0]?.letter ?? '', drawn);
+    const drawn = yield* drawPhrase(places, ground);
+    if (!('beats' in drawn)) throw impossible(chart, itemAt(places, 0).letter, drawn);
     steps.push(...places.flatMap((place, at) => stepsOf(place, drawn, at, chart)));
   }
   return steps.sort((a, b) => a.start - b.start);

@@ -56,7 +56,8 @@ export interface ComposeOptions {
   readonly known?: KnownModels;
 }
 
-const COMPOSE_OPTIONS: OptionNames<ComposeOptions> = {
+/** The options of `composeLine`. */
+export const COMPOSE_OPTIONS: OptionNames<ComposeOptions> = {
   seed: true,
   level: true,
   lowest: true,

@@ -1,6 +1,7 @@
 import type { Sounding } from '@reedplate/layout';
-import type { Random } from '@reedplate/pitch';
-import { type Draws, drawChain, layDraws } from './chain.js';
+import { itemAt, type Random } from '@reedplate/pitch';
+import type { Steps } from '@reedplate/playability';
+import { type Draws, drawChain, laySteps } from './chain.js';
 import { MUST_HOLD, type MustHold, NOTHING_HELD } from './constraints.js';
 import { notePlaces } from './note-place.js';
 import type { PhrasePlace } from './phrases-of.js';
@@ -31,33 +32,32 @@ const RHYTHMS_TRIED = 12;
  *
  * @returns the phrase, or the names of what cannot hold together
  */
-export function drawPhrase(
+export function* drawPhrase(
   places: readonly PhrasePlace[],
   ground: PhraseGround,
-): DrawnPhrase | readonly string[] {
+): Steps<DrawnPhrase | readonly string[]> {
   let conflict: readonly string[] = [];
   for (let time = 0; time < RHYTHMS_TRIED; time += 1) {
-    const beats = ground.drawRhythm(places[0]?.bars ?? 0);
+    const beats = ground.drawRhythm(itemAt(places, 0).bars);
     if (beats === undefined) return ['density', 'cells'];
-    const soundings = drawPlaces(beats, places, ground);
+    const soundings = yield* drawPlaces(beats, places, ground);
     if (soundings !== undefined) return { beats, soundings };
-    if (conflict.length === 0) conflict = conflictIn(beats, places, ground);
+    if (conflict.length === 0) conflict = yield* conflictIn(beats, places, ground);
   }
   return conflict;
 }
 
-function drawPlaces(
+function* drawPlaces(
   beats: readonly Beat[],
   places: readonly PhrasePlace[],
   ground: PhraseGround,
-): DrawnPhrase['soundings'] | undefined {
+): Steps<DrawnPhrase['soundings'] | undefined> {
   const drawn: (readonly Sounding[])[] = [];
   for (const place of places) {
     const [first] = drawn;
-    const draws =
-      first === undefined
-        ? drawsOf(beats, place, ground, ground.must)
-        : drawsNear(first, beats, [places[0] ?? place, place], ground);
+    const draws = yield* first === undefined
+      ? drawsOf(beats, place, ground, ground.must)
+      : drawsNear(first, beats, [itemAt(places, 0), place], ground);
     if (draws === undefined) return undefined;
     drawn.push(drawSoundings(draws, ground.random));
   }
@@ -68,14 +68,14 @@ function drawPlaces(
 const MOVES = [2, 3, 4, 5, 7, 12, 127] as const;
 
 /** Draws of a phrase that comes again: note for note over the same chords, else moved as they ask. */
-function drawsNear(
+function* drawsNear(
   soundings: readonly Sounding[],
   beats: readonly Beat[],
   [first, place]: readonly [PhrasePlace, PhrasePlace],
   ground: PhraseGround,
-): Drawable | undefined {
+): Steps<Drawable | undefined> {
   for (const within of chordsOf(first) === chordsOf(place) ? [0, ...MOVES] : MOVES) {
-    const draws = drawsOf(beats, place, ground, ground.must, { soundings, within });
+    const draws = yield* drawsOf(beats, place, ground, ground.must, { soundings, within });
     if (draws !== undefined) return draws;
   }
   return undefined;
@@ -94,22 +94,23 @@ interface Drawable {
 }
 
 function drawSoundings({ draws, soundings }: Drawable, random: Random): readonly Sounding[] {
-  return drawChain(draws, random).map((option) => soundings[option] as Sounding);
+  return drawChain(draws, random).map((option) => itemAt(soundings, option));
 }
 
-function drawsOf(
+function* drawsOf(
   beats: readonly Beat[],
   place: PhrasePlace,
   ground: PhraseGround,
   must: MustHold,
   motif?: Motif,
-): Drawable | undefined {
+): Steps<Drawable | undefined> {
   const { lowest, highest } = must.range;
   const soundings = ground.soundings.filter(({ pitch }) => pitch >= lowest && pitch <= highest);
   if (soundings.length === 0) return undefined;
   const { isLast, bars } = place;
   const notes = notePlaces(beats, place);
-  const draws = layDraws(pitchChain({ ...ground, soundings, notes, isLast, bars, motif }, must));
+  const chain = pitchChain({ ...ground, soundings, notes, isLast, bars, motif }, must);
+  const draws = yield* laySteps(chain);
   return draws === undefined ? undefined : { draws, soundings };
 }
 
@@ -117,18 +118,22 @@ function drawsOf(
  * The names of what conflicts: none of them can be let go without the rest being possible. Each is tried
  * without in turn, and stays out where the rest is still impossible.
  */
-function conflictIn(
+function* conflictIn(
   beats: readonly Beat[],
   places: readonly PhrasePlace[],
   ground: PhraseGround,
-): readonly string[] {
-  const isPossible = (must: MustHold): boolean =>
-    places.every((place) => drawsOf(beats, place, ground, must) !== undefined);
+): Steps<readonly string[]> {
+  function* isPossible(must: MustHold): Steps<boolean> {
+    for (const place of places) {
+      if ((yield* drawsOf(beats, place, ground, must)) === undefined) return false;
+    }
+    return true;
+  }
   let must = ground.must;
   const needed: string[] = [];
   for (const name of MUST_HOLD) {
     const without: MustHold = { ...must, [name]: NOTHING_HELD[name] };
-    if (isPossible(without)) needed.push(name);
+    if (yield* isPossible(without)) needed.push(name);
     else must = without;
   }
   // Without any of them the harp still has nothing at this level.
