@@ -73,7 +73,7 @@ function readBounded(file: number, path: string): Uint8Array {
  * @returns how many; 0 at the end
  * @throws ReedplateError `FILE_UNREADABLE`
  */
-export function readChunk(file: number, chunk: Buffer, path: string): number {
+export function readChunk(file: number, chunk: Uint8Array, path: string): number {
   for (;;) {
     try {
       return readSync(file, chunk);
