@@ -110,6 +110,7 @@ function run(words: readonly string[]): Promise<Outcome> {
     readBytes: bytesOf,
     readText: (path) => new TextDecoder().decode(bytesOf(path)),
     writeBytes: () => {},
+    writeFolder: () => {},
   });
 }
 
