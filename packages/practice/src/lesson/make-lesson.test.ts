@@ -127,7 +127,7 @@ describe('nextSteps', () => {
   it('nextSteps refuses no scores', () => {
     expect(() => nextSteps([])).toThrow(expect.objectContaining({ code: 'LIST_EMPTY' }));
     expect(() => nextSteps('none' as never)).toThrow(
-      expect.objectContaining({ code: 'LIST_EMPTY' }),
+      expect.objectContaining({ code: 'OPTION_UNKNOWN', value: 'none' }),
     );
   });
 });
