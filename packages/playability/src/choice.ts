@@ -7,7 +7,7 @@ import {
   soundingsOfPitch,
   toPlayer,
 } from '@reedplate/layout';
-import { HIGHEST_MIDI, LOWEST_MIDI } from '@reedplate/pitch';
+import { HIGHEST_MIDI, itemAt, LOWEST_MIDI } from '@reedplate/pitch';
 
 /** What sounds at once, from the low end: one for a note, several of the same breath for a chord. */
 export type Grip = readonly [Sounding, ...Sounding[]];
@@ -77,7 +77,7 @@ function gripsOf(
     .filter((grip) => spanOf(grip) <= WIDEST_MOUTH);
 }
 
-const spanOf = (grip: Grip): number => (grip.at(-1)?.hole ?? grip[0].hole) - grip[0].hole + 1;
+const spanOf = (grip: Grip): number => itemAt(grip, -1).hole - grip[0].hole + 1;
 
 /** A choice of the soundings given, from the low end. */
 export function makeChoice(soundings: Grip): Choice {
@@ -86,7 +86,7 @@ export function makeChoice(soundings: Grip): Choice {
     soundings: Object.freeze(soundings),
     breath: lowest.breath,
     lowHole: lowest.hole,
-    highHole: soundings.at(-1)?.hole ?? lowest.hole,
+    highHole: itemAt(soundings, -1).hole,
     isBent: lowest.technique !== 'natural',
     blocked: soundings.filter(({ hole }, at) => hole - (soundings[at - 1]?.hole ?? hole) > 1)
       .length,

@@ -1,5 +1,6 @@
 import { type Harp, harpRange, type PlayerLike, soundingsOfPitch } from '@reedplate/layout';
 import { barBeatAt, type Line } from '@reedplate/line';
+import { itemAt } from '@reedplate/pitch';
 import { alternativesTo, type PathAlternative } from './alternatives.js';
 import { eventsOf } from './line-events.js';
 import type { Problem } from './problem.js';
@@ -51,7 +52,7 @@ export function notPlayable(
   { times, ways }: Problem,
 ): NotPlayable {
   const missing = Array.from({ length: times.count }, (_, event) => event).filter(
-    (event) => ways[times.set[event] ?? -1]?.length === 0,
+    (event) => itemAt(ways, itemAt(times.set, event)).length === 0,
   );
   const events = eventsOf(line);
   return Object.freeze({
