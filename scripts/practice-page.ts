@@ -1,18 +1,21 @@
 import { writeFileSync } from 'node:fs';
 import { findPhrases, formatPhrase, makeLesson } from '@reedplate/practice';
+import { readSolos } from '../packages/chord-tone/validity/read-solos.js';
 import { compareMaterials } from './practice/compare.js';
 import {
   arpeggios,
+  CHART,
   catalogueChoruses,
   cataloguePhrases,
   composed,
+  composedLines,
   inRandomOrder,
   type Material,
   solosOf,
   tunesOf,
   withoutRepeat,
 } from './practice/material.js';
-import { composedTotals, scorePhrases, soloTotals } from './practice/scores.js';
+import { scorePhrases, totalsOf } from './practice/scores.js';
 import { median, melodyOf, variety } from './practice/yardsticks.js';
 
 // Writes docs/practice.md: npx tsx scripts/practice-page.ts [solos.ndjson [folder of tunes]]
@@ -20,15 +23,17 @@ import { median, melodyOf, variety } from './practice/yardsticks.js';
 const [solosFile, tunesFolder] = process.argv.slice(2);
 const round = (value: number): string => value.toFixed(2);
 
-const usual = composed();
+const choruses = composedLines('AAB');
+const usual = composed(choruses, 'AAB');
+const solos = solosFile === undefined ? undefined : readSolos(solosFile);
 const materials = [
-  ...(solosFile === undefined ? [] : [solosOf(solosFile)]),
+  ...(solos === undefined ? [] : [solosOf(solos)]),
   ...(tunesFolder === undefined ? [] : [tunesOf(tunesFolder)]),
   cataloguePhrases(),
   catalogueChoruses(),
   usual,
   withoutRepeat(usual),
-  composed('ABC'),
+  composed(composedLines('ABC'), 'ABC'),
   inRandomOrder(usual),
   arpeggios(),
 ];
@@ -38,9 +43,9 @@ const scored = [...scorePhrases()].sort(
   (a, b) => a.fit - b.fit || (a.phrase.id < b.phrase.id ? -1 : 1),
 );
 const whole = scored.filter(({ bars }) => bars >= 4);
-const lines = composedTotals();
-const solos = solosFile === undefined ? undefined : soloTotals(solosFile);
-const least = solos === undefined ? undefined : median(solos);
+const lines = totalsOf(choruses.map((line) => ({ line, chart: CHART })));
+const ofSolos = solos && totalsOf(solos);
+const least = ofSolos && median(ofSolos);
 const atLeast = (totals: readonly number[]): string =>
   least === undefined
     ? ''
@@ -48,7 +53,7 @@ const atLeast = (totals: readonly number[]): string =>
 const scoreRow = (name: string, totals: readonly number[]): string =>
   `| ${name} | ${median(totals).toFixed(0)} | ${Math.min(...totals).toFixed(0)} | ${atLeast(totals)} |`;
 const scoreRows = [
-  ...(solos === undefined ? [] : [scoreRow('the real solos', solos)]),
+  ...(ofSolos === undefined ? [] : [scoreRow('the real solos', ofSolos)]),
   scoreRow(
     'phrases of four bars and more',
     whole.map(({ total }) => total),

@@ -1,7 +1,7 @@
 import { performance } from 'node:perf_hooks';
 import { makeChart } from '@reedplate/form';
 import { composeLine } from '@reedplate/practice';
-import { brokenIn } from './what-must-hold.js';
+import { brokenIn } from '../../packages/practice/src/compose/broken-in.fixture.js';
 
 // Composes many choruses, and looks in each for what must hold, from its notes alone.
 //   npx tsx --tsconfig tsconfig.json scripts/practice/draw-many.ts [10000]

@@ -3,17 +3,10 @@ import { makeChart } from '@reedplate/form';
 import { readAbc } from '@reedplate/interchange';
 import type { Line } from '@reedplate/line';
 import { parseKey, randomFrom, toKey } from '@reedplate/pitch';
-import { songKeyOf } from '@reedplate/position';
-import {
-  composeLine,
-  findPhrases,
-  makeExercise,
-  type Phrase,
-  phraseChart,
-  placePhrase,
-} from '@reedplate/practice';
-import { readSolos } from '../../packages/chord-tone/validity/read-solos.js';
+import { composeLine, findPhrases, makeExercise } from '@reedplate/practice';
+import type { Solo } from '../../packages/chord-tone/validity/read-solos.js';
 import { catalogueMelodies } from '../../packages/practice/src/compose/catalogue-melodies.fixture.js';
+import { placeOwn } from './place-own.js';
 
 /** A line with the pitch class of its tonic. */
 export interface Heard {
@@ -29,17 +22,15 @@ export interface Material {
 
 const KEY = 'G';
 const TONIC = parseKey(KEY).pitchClass;
-const CHART = makeChart('basic', KEY);
+/** What choruses are composed over. */
+export const CHART = makeChart('basic', KEY);
 const COUNT = 40;
 /** Ticks of four bars of four quarters. */
 const PHRASE = 4 * 4 * 960;
 
 /** Solos of the data file that is given. */
-export function solosOf(file: string): Material {
-  const lines = readSolos(file).map(({ line, chart }) => ({
-    line,
-    tonic: parseKey(chart.key).pitchClass,
-  }));
+export function solosOf(solos: readonly Solo[]): Material {
+  const lines = solos.map(heardOn);
   return { name: `${lines.length} real solos (Weimar Jazz Database, 2017, ODbL 1.0)`, lines };
 }
 
@@ -55,7 +46,7 @@ export function tunesOf(folder: string): Material {
 
 /** Choruses of the catalogue, each as it is placed on its harp. */
 export function catalogueChoruses(): Material {
-  const lines = findPhrases({ kind: 'chorus' }).flatMap(placed);
+  const lines = findPhrases({ kind: 'chorus' }).map((phrase) => heardOn(placeOwn(phrase)));
   return { name: `${lines.length} choruses of the catalogue`, lines };
 }
 
@@ -68,20 +59,22 @@ export function cataloguePhrases(): Material {
   return { name: `${lines.length} phrases of the catalogue in major`, lines };
 }
 
-function placed(phrase: Phrase): readonly Heard[] {
-  const { tonic } = songKeyOf('C', phrase.position);
-  const chart = phraseChart(phrase, tonic);
-  const on = placePhrase(phrase, { chart, harp: 'C', level: phrase.level });
-  return on.playable ? [{ line: on.line, tonic: parseKey(chart.key).pitchClass }] : [];
+function heardOn({ line, chart }: Pick<Solo, 'line' | 'chart'>): Heard {
+  return { line, tonic: parseKey(chart.key).pitchClass };
 }
 
-/** Composed choruses, seeds 1 to 40, by the plan where no other is given or by another. */
-export function composed(plan?: string): Material {
-  const lines = Array.from({ length: COUNT }, (_, at) => {
-    const { line } = composeLine(CHART, 'C', { seed: at + 1, ...(plan ? { plan } : {}) });
-    return { line, tonic: TONIC };
-  });
-  return { name: `${COUNT} composed choruses${plan ? `, plan ${plan}` : ', plan AAB'}`, lines };
+/** Composed choruses by a plan, seeds 1 to 40. */
+export function composedLines(plan: string): readonly Line[] {
+  return Array.from(
+    { length: COUNT },
+    (_, at) => composeLine(CHART, 'C', { seed: at + 1, plan }).line,
+  );
+}
+
+/** The same as material. */
+export function composed(lines: readonly Line[], plan: string): Material {
+  const heard = lines.map((line) => ({ line, tonic: TONIC }));
+  return { name: `${lines.length} composed choruses, plan ${plan}`, lines: heard };
 }
 
 /** The same without the second A, which is the first note by note; what comes after it follows on the first. */

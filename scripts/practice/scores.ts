@@ -1,15 +1,8 @@
 import { scoreLine } from '@reedplate/chord-tone';
-import { makeChart } from '@reedplate/form';
-import { parseMetre } from '@reedplate/line';
-import { songKeyOf } from '@reedplate/position';
-import {
-  composeLine,
-  findPhrases,
-  type Phrase,
-  phraseChart,
-  placePhrase,
-} from '@reedplate/practice';
-import { readSolos } from '../../packages/chord-tone/validity/read-solos.js';
+import type { Chart } from '@reedplate/form';
+import { type Line, parseMetre } from '@reedplate/line';
+import { findPhrases, type Phrase } from '@reedplate/practice';
+import { placeOwn } from './place-own.js';
 import { melodyOf, variety } from './yardsticks.js';
 
 /** A phrase with its marks. */
@@ -26,31 +19,22 @@ export interface ScoredPhrase {
 /** Every phrase of the catalogue over the chords that it was made for. */
 export function scorePhrases(): readonly ScoredPhrase[] {
   return findPhrases().map((phrase) => {
-    const chart = phraseChart(phrase, songKeyOf('C', phrase.position).tonic);
-    const placed = placePhrase(phrase, { chart, harp: 'C', level: phrase.level });
-    if (!placed.playable) throw new Error(`${phrase.id} is not playable`);
-    const { measures, total } = scoreLine(placed.line, chart);
+    const { chart, line } = placeOwn(phrase);
+    const { measures, total } = scoreLine(line, chart);
     const ticks = (chart.spans.at(-1)?.end ?? 0) - phrase.pickup;
     return {
       phrase,
       fit: measures.chordFit ?? 0,
       total: total ?? 0,
       bars: Math.round(ticks / parseMetre(phrase.metre).barTicks),
-      variety: variety(melodyOf(placed.line)),
+      variety: variety(melodyOf(line)),
     };
   });
 }
 
-/** Totals of composed choruses, seeds 1 to 40. */
-export function composedTotals(): readonly number[] {
-  const chart = makeChart('basic', 'G');
-  return Array.from(
-    { length: 40 },
-    (_, at) => scoreLine(composeLine(chart, 'C', { seed: at + 1 }).line, chart).total ?? 0,
-  );
-}
-
-/** Totals of the solos in a file, each over its own chords. */
-export function soloTotals(file: string): readonly number[] {
-  return readSolos(file).map(({ line, chart }) => scoreLine(line, chart).total ?? 0);
+/** Totals of lines, each over its chords. */
+export function totalsOf(
+  takes: readonly { readonly line: Line; readonly chart: Chart }[],
+): readonly number[] {
+  return takes.map(({ line, chart }) => scoreLine(line, chart).total);
 }
