@@ -12,7 +12,7 @@ function modelText(name: string, mode: 'major' | 'minor'): string {
   const tenths = (weights: readonly number[]): string =>
     weights.map((weight) => weight.toFixed(1).replace('.0', '')).join(' ');
   return `/** Learned from the phrases in ${mode}. */
-export const ${name}: LearnedWeights = readWeights(
+export const ${name}: LearnedWeights = /* @__PURE__ */ readWeights(
   \`
 ${transitions.map(tenths).join('\n')}
 \`,

@@ -60,7 +60,8 @@ const MOST_COUNT_IN = 8;
 
 /**
  * A band that plays a chart in a groove: bass, chords and drums, counted in and ended, as parts of a
- * sheet to be written. All of them rest in a break. The lines are even: `writeMidi` of `@reedplate/interchange` plays the chart's feel.
+ * sheet to be written. All of them rest in a break. The lines are even: `writeMidi` of
+ * `@reedplate/interchange` plays the chart's feel.
  *
  * @throws ReedplateError `NUMBER_RANGE` for a wrong count-in, seed, level or program; `OPTION_UNKNOWN` for a
  * groove that is not in the catalogue, `GROOVE_INVALID` for one of which a pattern cannot be read, or of beats

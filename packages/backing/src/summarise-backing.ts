@@ -55,16 +55,9 @@ export function summariseBacking(backing: Sheet): BackingSummary {
   const { chart, parts = [] } = requireShape(backing, { chart: 'object' }, BACKING);
   requireShapes(parts, { name: 'text', line: 'object' }, BACKING);
   for (const { line } of parts) requireLine(line);
-  const {
-    form,
-    key,
-    metre,
-    feel,
-    tempo = USUAL_TEMPO,
-    choruses,
-    bars,
-  } = requireChart(chart as Chart);
-  const seconds = (chartEnd(chart as Chart) / parseMetre(metre).beatTicks / tempo) * 60;
+  const song = requireChart(chart as Chart);
+  const { form, key, metre, feel, tempo = USUAL_TEMPO, choruses, bars } = song;
+  const seconds = (chartEnd(song) / parseMetre(metre).beatTicks / tempo) * 60;
   return Object.freeze({
     form,
     key,

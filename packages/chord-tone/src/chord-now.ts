@@ -27,6 +27,8 @@ export interface ChordNowOptions {
   readonly loop?: Loop;
 }
 
+const PLACE = 'a place, by its tick or its seconds';
+
 const CHORD_NOW_OPTIONS: OptionNames<ChordNowOptions> = {
   harp: true,
   level: true,
@@ -73,8 +75,7 @@ export interface ChordNow {
  */
 export function chordNow(chart: Chart, place: ChartPlace, options: ChordNowOptions = {}): ChordNow {
   const given = requireOptions(options, CHORD_NOW_OPTIONS, 'chordNow');
-  const words = { what: 'a place, by its tick or its seconds', code: 'NUMBER_RANGE' } as const;
-  requireShape(place, {}, words);
+  requireShape(place, {}, { what: PLACE, code: 'NUMBER_RANGE' });
   const { harp, loop = choruses(checkChart(chart)), ...player } = given;
   const { tick, pass } = foldTick(tickOf(place, chart, loop), loop);
   const changes = chordChanges(chart);
@@ -108,7 +109,7 @@ function tickOf(place: ChartPlace, chart: Chart, loop: Loop): number {
   throw new ReedplateError({
     code: 'NUMBER_RANGE',
     value: place,
-    expected: 'a place, by its tick or its seconds',
+    expected: PLACE,
   });
 }
 

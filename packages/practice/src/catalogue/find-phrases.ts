@@ -75,15 +75,10 @@ export function modeOfPhrase(phrase: Phrase): Mode {
 }
 
 function checkFilter(filter: PhraseFilter): PhraseFilter {
-  const { kind, position, mode, feel, grade, level } = requireOptions(
-    filter,
-    FILTER,
-    'findPhrases',
-  );
+  const { kind, position, mode, feel, grade } = requireOptions(filter, FILTER, 'findPhrases');
   if (kind !== undefined) requireOneOf(kind, PHRASE_KINDS, { what: 'a kind of phrase' });
   if (mode !== undefined) requireOneOf(mode, ['major', 'minor'], { what: 'a mode' });
   if (feel !== undefined) requireOneOf(feel, FEELS, { what: 'a feel' });
-  if (level !== undefined) toPlayer(level);
   if (position !== undefined) requireInteger(position, { min: 1, max: 12, what: 'a position' });
   if (grade !== undefined) requireInteger(grade, { min: 1, max: 5, what: 'a grade' });
   return filter;

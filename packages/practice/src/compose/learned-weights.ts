@@ -4,7 +4,7 @@ import { type LearnedWeights, readWeights } from './read-weights.js';
 // each degree that comes first, from the tonic up by semitones; then how often melodies leap by 0, 1, 2 … semitones.
 
 /** Learned from the phrases in major. */
-export const LEARNED_MAJOR: LearnedWeights = readWeights(
+export const LEARNED_MAJOR: LearnedWeights = /* @__PURE__ */ readWeights(
   `
 58.1 0.1 23.1 8.1 82.1 14.1 4.1 50.1 0.1 23.1 20.1 4.1
 0.1 0.1 0.1 0.1 0.1 0.1 0.1 0.1 0.1 0.1 0.1 0.1
@@ -23,7 +23,7 @@ export const LEARNED_MAJOR: LearnedWeights = readWeights(
 );
 
 /** Learned from the phrases in minor. */
-export const LEARNED_MINOR: LearnedWeights = readWeights(
+export const LEARNED_MINOR: LearnedWeights = /* @__PURE__ */ readWeights(
   `
 21.1 0.1 9.1 40.1 0.1 5.1 0.1 2.1 0.1 0.1 8.1 1.1
 0.1 0.1 0.1 0.1 0.1 0.1 0.1 0.1 0.1 0.1 0.1 0.1

@@ -1,5 +1,6 @@
 import { toPitchClass } from '@reedplate/pitch';
 import { LEARNED_MAJOR, LEARNED_MINOR } from './learned-weights.js';
+import type { LearnedWeights } from './read-weights.js';
 
 /** What a melody likes to do: weights, each from 0 up, of which only the proportions count. */
 export interface MelodyModel {
@@ -27,16 +28,14 @@ export const USUAL_CHORD_TONE = 3;
  * The model over a song in major where none is given: learned from the melodies of our own catalogue of
  * phrases, by {@link learnMelody}.
  */
-export const DEFAULT_MELODY_MODEL: MelodyModel = Object.freeze({
-  ...LEARNED_MAJOR,
-  chordTone: USUAL_CHORD_TONE,
-});
+export const DEFAULT_MELODY_MODEL: MelodyModel = /* @__PURE__ */ modelOf(LEARNED_MAJOR);
 
 /** The same over a song in minor. */
-export const MINOR_MELODY_MODEL: MelodyModel = Object.freeze({
-  ...LEARNED_MINOR,
-  chordTone: USUAL_CHORD_TONE,
-});
+export const MINOR_MELODY_MODEL: MelodyModel = /* @__PURE__ */ modelOf(LEARNED_MINOR);
+
+function modelOf(learned: LearnedWeights): MelodyModel {
+  return Object.freeze({ ...learned, chordTone: USUAL_CHORD_TONE });
+}
 
 /**
  * Weight of a pitch after another; `before` is `undefined` where a phrase begins. A degree is reached

@@ -64,8 +64,8 @@ const OPTIONS: OptionNames<ExerciseOptions> = { kind: true, level: true, known: 
 
 /**
  * An exercise over a chart, on holes 1 to 7 where they have its chords: each with a rhythm, rests to
- * breathe, and a goal that a teacher can hear. `bend-drill` takes its pitches from the harp: the unbent note, the bend held for two beats, and the
- * release, for each bend of the player's on holes 1 to 6.
+ * breathe, and a goal that a teacher can hear. `bend-drill` takes its pitches from the harp: the unbent
+ * note, the bend held for two beats, and the release, for each bend of the player's on holes 1 to 6.
  *
  * @throws ReedplateError `OPTION_UNKNOWN`, `CHART_INVALID`, `HARP_INVALID`, `SOUNDING_IMPOSSIBLE` for a drill of
  *   bends that the player has not

@@ -1,11 +1,5 @@
 import { requireScores, type Score } from '@reedplate/chord-tone';
-import {
-  deepFreeze,
-  type OptionNames,
-  ReedplateError,
-  requireOptions,
-  requireSome,
-} from '@reedplate/pitch';
+import { deepFreeze, type OptionNames, requireOptions, requireSome } from '@reedplate/pitch';
 import type { ExerciseKind } from '../exercise/exercise-table.js';
 
 /** What a step answers. */
@@ -76,10 +70,6 @@ export function nextSteps(
 ): readonly NextStep[] {
   const { bends = [] } = requireOptions(options, OPTIONS, 'nextSteps');
   requireScores(requireSome(scores, 'one score'));
-  if (!Array.isArray(scores)) {
-    throw new ReedplateError({ code: 'LIST_EMPTY', value: scores, expected: 'a list of scores' });
-  }
-  requireSome(scores as readonly Score[], 'one score');
   const steps = [
     ...staysOnOne(scores),
     ...weakChange(scores),

@@ -2,8 +2,9 @@ import { type Chart, formOfChart } from '@reedplate/form';
 import type { Harp, PlayerLike } from '@reedplate/layout';
 import type { HandoutLine } from '@reedplate/picture';
 import { isReedplateError, parseKey, ReedplateError } from '@reedplate/pitch';
-import { type LessonStep, makeLesson, phraseById, placePhrase } from '@reedplate/practice';
+import { makeLesson, phraseById, placePhrase } from '@reedplate/practice';
 import { readList, readWholeNumber } from '../../shared/read-words.js';
+import { stepLine } from '../../shared/step-line.js';
 
 /** Where phrases of a handout are put, and for whom. */
 export interface PhraseGround {
@@ -37,15 +38,11 @@ function fittingLines({ chart, harp, level }: PhraseGround): readonly HandoutLin
       level,
       goals: ['riff', 'turnaround'],
     });
-    return steps.map((step) => lineOfStep(step, own));
+    return steps.map((step) => ({ ...stepLine(step), chart: own }));
   } catch (error) {
     if (isReedplateError(error) && error.code === 'SOUNDING_IMPOSSIBLE') return [];
     throw error;
   }
-}
-
-function lineOfStep({ title, words, remarks, line, soundings }: LessonStep, chart: Chart) {
-  return { title, line, soundings, chart, words: [words, ...remarks] };
 }
 
 /** A phrase by its id, with the bar after an @. */

@@ -23,6 +23,7 @@ import { type LevelWords, readLevel, withLevel } from '../../shared/level-option
 import { withJson } from '../../shared/options.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { readList, readWholeNumber } from '../../shared/read-words.js';
+import { stepLine } from '../../shared/step-line.js';
 import type { Terminal } from '../../terminal.js';
 
 /** What `reedplate lesson --json` prints. */
@@ -87,12 +88,7 @@ function harpOptions(harp: string | undefined, words: LessonWords, terminal: Ter
 function filesOf(lesson: Lesson): ReadonlyMap<string, Uint8Array> {
   const { chart, harp, title, steps } = lesson;
   const text = (content: string): Uint8Array => new TextEncoder().encode(content);
-  const lines = steps.map((step) => ({
-    title: step.title,
-    line: step.line,
-    soundings: step.soundings,
-    words: [step.words, ...step.remarks],
-  }));
+  const lines = steps.map(stepLine);
   const [tempo = 80] = steps[0]?.tempos ?? [];
   const files = new Map<string, Uint8Array>([
     ['handout.html', text(handoutPage(chart, harp, { title, lines }))],
