@@ -33,6 +33,13 @@ describe('writeAbc', () => {
     expect(music(writeAbc({ line: naturals, key: 'G' }))).toBe('F2 f2 =f2 =F2 |]\n');
   });
 
+  test('writeAbc spells a note by the chord that it begins over, and holds it so over the next', () => {
+    const chart = makeChart('ragtime-eight-bar', 'G');
+    // Over E7 a G sharp, in G an A flat: held into A7, which has neither, it stays what it was.
+    const line = makeLine([at(4, 68, 5), at(9, 61, 3), at(0, 61, 4)]);
+    expect(music(writeAbc({ line, chart }))).toContain('"G"_D8 | "E7"^G8- | "A7"^G2 ^C6 | "D7"z8');
+  });
+
   test('writeAbc writes triplets, ties and dotted notes', () => {
     const triplet = [0, 1 / 3, 2 / 3].map((beat) => at(beat, 67, 1 / 3));
     const line = makeLine([...triplet, at(1, 69, 2.5), at(3.5, 71, 1.5)]);

@@ -57,17 +57,18 @@ function writeVoice(
 }
 
 function writeNote(
-  { offset, duration, pitches, value, word, tiedTo, graces = [], played = [] }: SpelledNote,
+  { chord, offset, duration, pitches, value, word, tiedTo, graces = [], played = [] }: SpelledNote,
   chords: readonly BarChord[],
   accidentals: BarAccidentals,
   { key, signature }: BarContext,
 ): string {
-  const lead = graces.map((chord) =>
-    chordOf(chord.map(({ pitch }) => writePitch(pitch, key, signature, accidentals))),
+  const spelling = { key, signature, chord };
+  const lead = graces.map((together) =>
+    chordOf(together.map(({ pitch }) => writePitch(pitch, spelling, accidentals))),
   );
   const before = lead.length === 0 ? '' : `{${lead.join('')}}`;
-  markDoubled(pitches, key, accidentals);
-  const names = pitches.map((pitch) => writePitch(pitch, key, signature, accidentals));
+  markDoubled(pitches, spelling, accidentals);
+  const names = pitches.map((pitch) => writePitch(pitch, spelling, accidentals));
   const notes = names.length === 0 ? 'z' : chordOf(names);
   const accent = played.some((each) => each.accent === true) ? '!accent!' : '';
   const remark = word === undefined ? '' : `"_${quotable(word)}"`;

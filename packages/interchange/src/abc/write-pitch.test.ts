@@ -25,7 +25,7 @@ describe('writePitch', () => {
     [63, 'Eb', 'E'],
     [69, 'Eb', '=A'],
   ] as const)('writePitch writes %i in %s as %s', (pitch, key, expected) => {
-    expect(writePitch(pitch, key, signatureOf(key), new Map())).toBe(expected);
+    expect(writePitch(pitch, { key, signature: signatureOf(key) }, new Map())).toBe(expected);
   });
 
   test('writePitch writes bars that every rule of accidentals reads as the same pitches', () => {
@@ -34,7 +34,9 @@ describe('writePitch', () => {
       fc.property(pitches, keys, fc.constantFrom(...ACCIDENTAL_REACHES), (bar, key, reach) => {
         const signature = signatureOf(toKey(key).name);
         const accidentals = new Map();
-        const text = bar.map((pitch) => writePitch(pitch, key, signature, accidentals)).join(' ');
+        const text = bar
+          .map((pitch) => writePitch(pitch, { key, signature }, accidentals))
+          .join(' ');
         const beginning = { name: '', signature, shift: 0, metre: {}, unitTicks: 480, reach };
         const voice = openVoice('1', { ...beginning, label: undefined });
         expect(readNotes(text, voice).map(({ pitch }) => pitch)).toEqual(bar);
@@ -45,8 +47,10 @@ describe('writePitch', () => {
 
   test('markDoubled gives each of two notes on one letter its sign', () => {
     const accidentals = new Map();
-    markDoubled([66, 67], 'C', accidentals);
-    const names = [66, 67].map((pitch) => writePitch(pitch, 'C', new Map(), accidentals));
+    markDoubled([66, 67], { key: 'C' }, accidentals);
+    const names = [66, 67].map((pitch) =>
+      writePitch(pitch, { key: 'C', signature: new Map() }, accidentals),
+    );
     expect(names).toEqual(['_G', '=G']);
   });
 });

@@ -1,4 +1,4 @@
-import type { KeyName } from '@reedplate/pitch';
+import type { Chord, KeyName } from '@reedplate/pitch';
 import { staffPitch } from '../notation/staff-pitch.js';
 import type { Signature, StaffLetter } from './key-field.js';
 
@@ -16,17 +16,24 @@ const SIGN_OF_ALTERATION: ReadonlyMap<number, string> = new Map([
 /** The octave of C to B, which ABC writes in capitals without marks. */
 const PLAIN_OCTAVE = 4;
 
+/** What pitches are spelled in. */
+export interface PitchSpelling {
+  readonly key: KeyName;
+  readonly signature: Signature;
+  /** The chord that they begin over. */
+  readonly chord?: Chord | undefined;
+}
+
 /**
  * A pitch as ABC writes it, with every sign that any rule of accidentals could ask for: readers
  * differ on whether one holds in its octave or in all.
  */
 export function writePitch(
   pitch: number,
-  key: KeyName,
-  signature: Signature,
+  { key, signature, chord }: PitchSpelling,
   accidentals: BarAccidentals,
 ): string {
-  const { letter, alteration, octave } = staffPitch(pitch, key);
+  const { letter, alteration, octave } = staffPitch(pitch, key, chord);
   const usual = signature.get(letter) ?? 0;
   const isPlain = alteration === usual && (accidentals.get(letter) ?? usual) === usual;
   // Once altered, a letter carries its sign until the bar line.
@@ -40,10 +47,10 @@ export function writePitch(
  */
 export function markDoubled(
   pitches: readonly number[],
-  key: KeyName,
+  { key, chord }: Omit<PitchSpelling, 'signature'>,
   accidentals: BarAccidentals,
 ): void {
-  const letters = pitches.map((pitch) => staffPitch(pitch, key).letter);
+  const letters = pitches.map((pitch) => staffPitch(pitch, key, chord).letter);
   for (const [at, letter] of letters.entries()) {
     if (letters.indexOf(letter) !== at) accidentals.set(letter, Number.NaN);
   }

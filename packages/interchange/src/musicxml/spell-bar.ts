@@ -48,9 +48,11 @@ export function spellBar(bar: WrittenBar, { key, beatTicks }: BarSpelling, befor
 }
 
 /** The pitches of a printed note as they are read: grace notes first. */
-function pitchesOf({ pitches, graces = [], tiedFrom }: SpelledNote): readonly ReadPitch[] {
+function pitchesOf({ pitches, graces = [], tiedFrom, chord }: SpelledNote): readonly ReadPitch[] {
   return [
-    ...graces.flatMap((chord) => chord.map(({ pitch }) => ({ pitch, tiedFrom: false }))),
-    ...pitches.map((pitch) => ({ pitch, tiedFrom })),
+    ...graces.flatMap((together) =>
+      together.map(({ pitch }) => ({ pitch, tiedFrom: false, chord })),
+    ),
+    ...pitches.map((pitch) => ({ pitch, tiedFrom, chord })),
   ];
 }

@@ -1,4 +1,4 @@
-import { type KeyName, ReedplateError } from '@reedplate/pitch';
+import { type Chord, type KeyName, ReedplateError } from '@reedplate/pitch';
 import type { ShownAccidental } from '../notation/accidentals.js';
 import type { Beam } from '../notation/beam-notes.js';
 import type { GraceNote, PlayedAs } from '../notation/measure.js';
@@ -22,12 +22,12 @@ export interface NoteContext {
 export function writeEvent(note: SpelledNote, context: NoteContext): readonly string[] {
   if (note.pitches.length === 0) return [writeNote(undefined, note, false, context, {})];
   const { accidentals } = context;
-  const graces = (note.graces ?? []).flatMap((chord) =>
-    chord.map((grace, at) => ({ grace, isInChord: at > 0 })),
+  const graces = (note.graces ?? []).flatMap((together) =>
+    together.map((grace, at) => ({ grace, isInChord: at > 0, chord: note.chord })),
   );
   return [
-    ...graces.map(({ grace, isInChord }, at) =>
-      writeGrace(grace, isInChord, { ...context, accidentals: accidentals.slice(at, at + 1) }),
+    ...graces.map(({ grace, ...place }, at) =>
+      writeGrace(grace, place, { ...context, accidentals: accidentals.slice(at, at + 1) }),
     ),
     ...note.pitches.map((pitch, at) => {
       const own = { ...context, accidentals: accidentals.slice(graces.length + at).slice(0, 1) };
@@ -39,13 +39,13 @@ export function writeEvent(note: SpelledNote, context: NoteContext): readonly st
 /** Grace notes have no duration; an eighth is how they are drawn. */
 function writeGrace(
   { pitch, played = {} }: GraceNote,
-  isInChord: boolean,
+  { isInChord, chord }: { readonly isInChord: boolean; readonly chord: Chord | undefined },
   { key, voice, accidentals }: NoteContext,
 ): string {
   const content = [
     element('grace', '', { slash: 'yes' }),
     ...(isInChord ? [element('chord')] : []),
-    writePitch(pitch, key),
+    writePitch(pitch, key, chord),
     element('voice', `${voice}`),
     element('type', 'eighth'),
     ...writeAccidental(accidentals),
@@ -56,7 +56,7 @@ function writeGrace(
 
 function writeNote(
   pitch: number | undefined,
-  { value, duration, tiedFrom, tiedTo, word, tuplet }: SpelledNote,
+  { value, duration, tiedFrom, tiedTo, word, tuplet, chord }: SpelledNote,
   isInChord: boolean,
   { key, voice, beams, accidentals }: NoteContext,
   played: PlayedAs,
@@ -66,7 +66,7 @@ function writeNote(
   const brackets = isInChord ? [] : tupletTypes(tuplet);
   const content = [
     ...(isInChord ? [element('chord')] : []),
-    pitch === undefined ? element('rest') : writePitch(pitch, key),
+    pitch === undefined ? element('rest') : writePitch(pitch, key, chord),
     element('duration', `${duration}`),
     ...ties.map((type) => element('tie', '', { type })),
     element('voice', `${voice}`),
@@ -96,11 +96,11 @@ function tieTypes(tiedFrom: boolean, tiedTo: boolean): readonly ('stop' | 'start
 /** Octaves of MusicXML begin at C0. */
 const LOWEST = 12;
 
-function writePitch(pitch: number, key: KeyName): string {
+function writePitch(pitch: number, key: KeyName, chord: Chord | undefined): string {
   if (pitch < LOWEST) {
     throw new ReedplateError({ code: 'PITCH_RANGE', value: pitch, expected: 'a note from C0 up' });
   }
-  const { letter, alteration, octave } = staffPitch(pitch, key);
+  const { letter, alteration, octave } = staffPitch(pitch, key, chord);
   return element('pitch', [
     element('step', letter),
     ...(alteration === 0 ? [] : [element('alter', `${alteration}`)]),

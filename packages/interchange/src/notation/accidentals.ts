@@ -1,4 +1,4 @@
-import { type KeyName, toKey } from '@reedplate/pitch';
+import { type Chord, type KeyName, toKey } from '@reedplate/pitch';
 import { readKeyField } from '../abc/key-field.js';
 import { staffPitch } from './staff-pitch.js';
 
@@ -16,6 +16,8 @@ export interface ReadPitch {
   readonly pitch: number;
   /** A tied note goes on with the sign it began with, and sets none. */
   readonly tiedFrom: boolean;
+  /** What it is spelled in besides the key. */
+  readonly chord?: Chord | undefined;
 }
 
 const SIGNS: ReadonlyMap<number, AccidentalSign> = new Map([
@@ -42,8 +44,8 @@ export function accidentalsOf(
   const holds = new Map<string, number>();
   const altered = new Set<string>();
   const met = new Set<string>();
-  const shown = pitches.map(({ pitch, tiedFrom }) => {
-    const { letter, octave, alteration } = staffPitch(pitch, key);
+  const shown = pitches.map(({ pitch, tiedFrom, chord }) => {
+    const { letter, octave, alteration } = staffPitch(pitch, key, chord);
     const place = `${letter}${octave}`;
     const usual = signature.get(letter) ?? 0;
     if (alteration !== usual) altered.add(place);

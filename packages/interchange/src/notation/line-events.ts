@@ -1,4 +1,5 @@
 import type { TimedNote } from '@reedplate/line';
+import type { Chord } from '@reedplate/pitch';
 import { graceTargets } from '../grace-notes.js';
 import { requireVoices } from './bar-limits.js';
 import type { GraceNote, PlayedAs } from './measure.js';
@@ -19,6 +20,8 @@ export interface LineEvent extends Attack {
   readonly start: number;
   readonly end: number;
   readonly pitches: readonly number[];
+  /** The chord that they begin over, which spells them. */
+  readonly chord?: Chord;
 }
 
 /**

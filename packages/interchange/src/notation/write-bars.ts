@@ -12,6 +12,8 @@ export interface BarEvent extends Attack {
   readonly duration: number;
   /** MIDI numbers from the low end; none for a rest. */
   readonly pitches: readonly number[];
+  /** The chord that the notes began over, which spells them. */
+  readonly chord?: Chord;
   /** Whether the notes began in the bar before. */
   readonly tiedFrom: boolean;
   /** Whether the notes go on in the bar after. */
@@ -62,8 +64,8 @@ export function writeBars(
   const end = Math.max(lineEnd(line), barOne + chartBars, barOne + 1);
   const bars = Math.ceil((end - pickup) / barTicks);
   requireBars(line, bars, Math.ceil((barOne - pickup + chartBars) / barTicks));
-  const voices = toVoices(line.notes, words);
   const marks = chartMarks(chart, barOne);
+  const voices = toVoices(line.notes, words).map((voice) => overChords(voice, marks));
   const frames = barFrames({ pickup, countIn, barTicks, bars });
   const share = {
     voices: voices.map(pointer),
@@ -123,6 +125,16 @@ function chartMarks(chart: Sheet['chart'], barOne: number): readonly ChordAt[] {
   }));
 }
 
+/** The events of a voice, each with the chord that it begins over. */
+function overChords(events: readonly LineEvent[], marks: readonly ChordAt[]): readonly LineEvent[] {
+  let next = 0;
+  return events.map((event) => {
+    while ((marks[next]?.start ?? Number.POSITIVE_INFINITY) <= event.start) next += 1;
+    const chord = marks[next - 1]?.chord ?? undefined;
+    return chord === undefined ? event : { ...event, chord };
+  });
+}
+
 /** Hands out a list in order, each item once. */
 interface Pointer<Item> {
   /** The items not yet handed out that begin before a tick. */
@@ -170,6 +182,7 @@ function fillBar(voice: Pointer<LineEvent>, start: number, end: number): readonl
       offset: from - start,
       duration: to - from,
       pitches: event.pitches,
+      ...(event.chord === undefined ? {} : { chord: event.chord }),
       tiedFrom: event.start < start,
       tiedTo: event.end > end,
       ...(event.start < start ? {} : attackOf(event)),
