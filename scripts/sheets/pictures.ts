@@ -15,6 +15,7 @@ import {
 import { explainPath } from '@reedplate/playability';
 import { practiceLine } from '@reedplate/practice';
 import { lineOfTab, parseTimedTab } from '@reedplate/tab';
+import { phraseLines } from '../../packages/cli/src/verbs/handout/phrase-lines.js';
 
 const chart = makeChart('quick-change', 'G', { tempo: 96 });
 const harp = makeHarp('C');
@@ -77,15 +78,17 @@ export function shownPictures(): readonly ShownPicture[] {
   ];
 }
 
-/** The handout of the page: a first lesson on the changes. */
+/** The handout of the page, as the command writes it: three lines to practise, a riff and a turnaround. */
 export function shownHandout(): string {
+  const practice = (['roots', 'chords', 'arpeggios'] as const).map((kind) => {
+    const { line, steps } = practiceLine(chart, harp, { kind });
+    const title = kind.charAt(0).toUpperCase() + kind.slice(1);
+    return { title, line, soundings: steps.map(({ soundings }) => soundings) };
+  });
+  const phrases = phraseLines(undefined, { chart, harp, level: 'bends' });
   return handoutPage(chart, harp, {
     title: 'The changes of a quick change in G',
-    lines: (['roots', 'chords', 'arpeggios'] as const).map((kind) => {
-      const { line, steps } = practiceLine(chart, harp, { kind });
-      const title = kind.charAt(0).toUpperCase() + kind.slice(1);
-      return { title, line, soundings: steps.map(({ soundings }) => soundings) };
-    }),
+    lines: [...practice, ...phrases],
   });
 }
 

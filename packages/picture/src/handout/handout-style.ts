@@ -30,6 +30,7 @@ svg { display: block; width: 100%; height: auto; }
 .staff { background: #ffffff; }
 .staff > svg { break-inside: avoid; }
 p { max-width: 40em; line-height: 1.5; }
+h2 + p { break-after: avoid; }
 @media print { main { padding: 0; max-width: none; } }
 `;
 }

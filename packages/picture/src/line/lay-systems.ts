@@ -38,19 +38,33 @@ export interface SystemLayout {
 /** A picture narrower than this is for a telephone, where length costs nothing. */
 const TELEPHONE = 480;
 
-/** How many lanes of labels a system may have before it gets fewer bars. */
-const comfortableLanes = ({ width }: Frame): number => (width < TELEPHONE ? 1 : 2);
+/**
+ * Bars a row, and the lanes of tab it may take, from the best on. Tab on one lane reads like a line of text; on
+ * paper two lanes are better than a row for every bar.
+ */
+const WIDE_CHOICES = [
+  { bars: 4, lanes: 1 },
+  { bars: 2, lanes: 1 },
+  { bars: 4, lanes: 2 },
+  { bars: 2, lanes: 2 },
+] as const;
+const NARROW_CHOICES = [
+  { bars: 4, lanes: 1 },
+  { bars: 2, lanes: 1 },
+] as const;
 
 /** Lays a line out in systems of four bars, or two or one where notes are too close for that. */
 export function laySystems(frame: Frame, content: LineContent): SystemLayout {
-  for (const barsPerSystem of [4, 2, 1]) {
-    const layout = layWith(frame, content, barsPerSystem);
-    const lanes = Math.max(
-      ...layout.systems.flatMap(({ labels, names }) => [lanesOf(labels), lanesOf(names)]),
-    );
-    if (lanes <= comfortableLanes(frame) || barsPerSystem === 1) return layout;
+  const choices = frame.width < TELEPHONE ? NARROW_CHOICES : WIDE_CHOICES;
+  for (const { bars, lanes } of choices) {
+    const layout = layWith(frame, content, bars);
+    if (lanesIn(layout) <= lanes) return layout;
   }
-  throw new Error('unreachable: one bar is always taken');
+  return layWith(frame, content, 1);
+}
+
+function lanesIn({ systems }: SystemLayout): number {
+  return Math.max(...systems.flatMap(({ labels, names }) => [lanesOf(labels), lanesOf(names)]));
 }
 
 function layWith(frame: Frame, content: LineContent, barsPerSystem: number): SystemLayout {

@@ -122,6 +122,26 @@ describe('linePicture', () => {
     expect(heightsOf(320)).toBeGreaterThan(3);
   });
 
+  it('linePicture sets tab of eighths on one height, two bars a row on paper', () => {
+    const eighths = makeLine(
+      Array.from({ length: 32 }, (_, at) => ({ start: at * 480, duration: 480, pitch: 67 })),
+    );
+    const boxes = textBoxes(linePicture(eighths, harp, { width: 680 }).svg);
+    const heights = boxes.filter(({ text }) => /^[-+]\d/u.test(text)).map(({ top }) => top);
+    expect(heights).toHaveLength(32);
+    expect(new Set(heights).size).toBe(2);
+  });
+
+  it('linePicture rather sets tab on two heights than a row for every bar', () => {
+    const sixteenths = makeLine(
+      Array.from({ length: 64 }, (_, at) => ({ start: at * 240, duration: 240, pitch: 67 })),
+    );
+    const boxes = textBoxes(linePicture(sixteenths, harp, { width: 680 }).svg);
+    const bars = boxes.filter(({ text }) => /^bar \d+$/u.test(text));
+    expect(bars).toHaveLength(4);
+    expect(new Set(bars.map(({ top }) => top)).size).toBe(2);
+  });
+
   it('linePicture draws only the bars asked for, a pickup among them as bar 0', () => {
     const line = lineOfTab(parseTimedTab('-2:4 -3:4 -4:4 -5:4'), harp);
     expect(linePicture(line, harp, { bars: [2, 3] }).text.match(/^bar \d+/gmu)).toEqual([
