@@ -1,6 +1,8 @@
 import { existsSync } from 'node:fs';
 import { defineConfig, type Options } from 'tsup';
 import { lazyTonal } from './scripts/lib/lazy-tonal.js';
+import { midiWriter } from './scripts/lib/midi-writer.js';
+import { pureFreezing } from './scripts/lib/pure-freezing.js';
 
 // Run by each package's `build` script, in that package's folder.
 const hasCommand = existsSync('src/bin.ts');
@@ -13,9 +15,9 @@ const shared: Options = {
   sourcemap: true,
   treeshake: true,
   tsconfig: '../../tsconfig.build.json',
-  esbuildPlugins: [lazyTonal],
-  // What is only counted out is left out of a program that does not use it. Freezing is not among these: a
-  // statement that freezes would go.
+  esbuildPlugins: [lazyTonal, midiWriter, pureFreezing],
+  // What is only counted out is left out of a program that does not use it. Freezing is not among these, since
+  // a statement that freezes would go: `pureFreezing` marks the others.
   pure: ['Object.keys', 'String.raw'],
 };
 

@@ -9,13 +9,17 @@ const KNOWN_IDEA = 'worked out here from an idea known to the trade';
 const SPECIALLY_TUNED = 'Wikipedia, "Richter-tuned harmonica", Specially-tuned instruments';
 const VARIANTS = 'Wikipedia, "Richter tuning", Variants';
 
+/** Blow reeds of most harps: the major or the minor triad of the key, up three octaves. */
+const MAJOR_BLOW = 'C4 E4 G4 C5 E5 G5 C6 E6 G6 C7';
+const MINOR_BLOW = 'C4 Eb4 G4 C5 Eb5 G5 C6 Eb6 G6 C7';
+
 const USUAL_ROWS = [
   [
     'standard',
     'Standard (Richter)',
     'Blues in second position, tunes in first; the layout most harps are sold in.',
     'Wikipedia, "Richter-tuned harmonica"; OEIS A291810, 2017',
-    'C4 E4 G4 C5 E5 G5 C6 E6 G6 C7',
+    MAJOR_BLOW,
     'D4 G4 B4 D5 F5 A5 B5 D6 F6 A6',
     { aliases: ['richter'] },
   ],
@@ -32,7 +36,7 @@ const USUAL_ROWS = [
     'Raised fifth draw reed (country)',
     'Major tunes in second position: its seventh is major in the middle octave.',
     SPECIALLY_TUNED,
-    'C4 E4 G4 C5 E5 G5 C6 E6 G6 C7',
+    MAJOR_BLOW,
     'D4 G4 B4 D5 F#5 A5 B5 D6 F6 A6',
     { aliases: ['country'] },
   ],
@@ -41,7 +45,7 @@ const USUAL_ROWS = [
     'Raised fifth and ninth draw reeds (double country)',
     'Major tunes in second position over the whole range.',
     VARIANTS,
-    'C4 E4 G4 C5 E5 G5 C6 E6 G6 C7',
+    MAJOR_BLOW,
     'D4 G4 B4 D5 F#5 A5 B5 D6 F#6 A6',
     { aliases: ['double-country'] },
   ],
@@ -67,7 +71,7 @@ const USUAL_ROWS = [
     'Natural minor, second position',
     'Minor blues in second position: minor I on the draw, minor IV on the blow.',
     SPECIALLY_TUNED,
-    'C4 Eb4 G4 C5 Eb5 G5 C6 Eb6 G6 C7',
+    MINOR_BLOW,
     'D4 G4 Bb4 D5 F5 A5 Bb5 D6 F6 A6',
     { aliases: ['natural-minor-second-position'], label: 'Gm', labelPosition: 2 },
   ],
@@ -76,7 +80,7 @@ const USUAL_ROWS = [
     'Natural minor, first position',
     'The natural minor scale in first position.',
     MEMORY,
-    'C4 Eb4 G4 C5 Eb5 G5 C6 Eb6 G6 C7',
+    MINOR_BLOW,
     'D4 G4 Bb4 D5 F5 Ab5 Bb5 D6 F6 Ab6',
     { label: 'Cm' },
   ],
@@ -85,7 +89,7 @@ const USUAL_ROWS = [
     'Harmonic minor, first position',
     'Tunes in harmonic minor in first position, with the major V on the draw.',
     SPECIALLY_TUNED,
-    'C4 Eb4 G4 C5 Eb5 G5 C6 Eb6 G6 C7',
+    MINOR_BLOW,
     'D4 G4 B4 D5 F5 Ab5 B5 D6 F6 Ab6',
     { aliases: ['harmonic-minor-first-position'], label: 'Cm' },
   ],
@@ -94,7 +98,7 @@ const USUAL_ROWS = [
     'Flat third, first position (melodic minor)',
     'Minor over a major draw chord: only the thirds of the blow row are lowered.',
     MEMORY,
-    'C4 Eb4 G4 C5 Eb5 G5 C6 Eb6 G6 C7',
+    MINOR_BLOW,
     'D4 G4 B4 D5 F5 A5 B5 D6 F6 A6',
     { aliases: ['flat-third-first-position'], label: 'Cm' },
   ],
@@ -103,7 +107,7 @@ const USUAL_ROWS = [
     'Harmonic minor, second position',
     'Harmonic minor with the bends of second position, and its major V within reach.',
     OWN,
-    'C4 Eb4 G4 C5 Eb5 G5 C6 Eb6 G6 C7',
+    MINOR_BLOW,
     'D4 G4 Bb4 D5 F#5 A5 Bb5 D6 F#6 A6',
     { label: 'Gm', labelPosition: 2 },
   ],
@@ -112,7 +116,7 @@ const USUAL_ROWS = [
     'Flat third, second position (dorian)',
     'Minor in second position over a major IV; natural minor in third position.',
     'Missin, article AHN3, 2005; common practice',
-    'C4 E4 G4 C5 E5 G5 C6 E6 G6 C7',
+    MAJOR_BLOW,
     'D4 G4 Bb4 D5 F5 A5 Bb5 D6 F6 A6',
     {
       aliases: ['flat-third-second-position', 'dorian-second-position'],
@@ -125,7 +129,7 @@ const USUAL_ROWS = [
     'Lowered second and third draw reeds (minor draw chord)',
     'Low end without bends: draw 1 to 4 is the minor chord of third position; the 7th of first position comes on 7 draw only.',
     TRADE,
-    'C4 E4 G4 C5 E5 G5 C6 E6 G6 C7',
+    MAJOR_BLOW,
     'D4 F4 A4 D5 F5 A5 B5 D6 F6 A6',
     { aliases: ['minor-draw-chord'] },
   ],
@@ -134,7 +138,7 @@ const USUAL_ROWS = [
     'Lowered second draw reed',
     'Low end without bends: the fourth above the low tonic is an unbent note.',
     OWN,
-    'C4 E4 G4 C5 E5 G5 C6 E6 G6 C7',
+    MAJOR_BLOW,
     'D4 F4 B4 D5 F5 A5 B5 D6 F6 A6',
   ],
   [
@@ -150,7 +154,7 @@ const USUAL_ROWS = [
     'Low end repeated on top',
     'Holes 7 to 10 answer holes 1 to 4 two octaves up, with the same draw bends and chord.',
     KNOWN_IDEA,
-    'C4 E4 G4 C5 E5 G5 C6 E6 G6 C7',
+    MAJOR_BLOW,
     'D4 G4 B4 D5 F5 A5 D6 G6 B6 D7',
   ],
 ] as const satisfies readonly CatalogueRow[];

@@ -1,3 +1,5 @@
+import leven from 'leven';
+
 /** Longer text is no slip of a finger; measuring it would only cost time. */
 const LONGEST_COMPARED = 64;
 
@@ -24,28 +26,11 @@ export function nearestOf<Choice extends string>(
   let nearest: Choice | undefined;
   let fewestEdits = Number.POSITIVE_INFINITY;
   for (const choice of choices) {
-    const edits = editsBetween(wanted, choice.toLowerCase());
+    const edits = leven(wanted, choice.toLowerCase());
     const mostEdits = Math.max(wanted.length, choice.length) / 2;
     if (edits >= fewestEdits || edits > mostEdits) continue;
     nearest = choice;
     fewestEdits = edits;
   }
   return nearest;
-}
-
-/**
- * Letters to put in, take out or change between two words, row by row of their table (Wagner and
- * Fischer, The String-to-String Correction Problem, 1974).
- */
-function editsBetween(from: string, to: string): number {
-  let before = [0, ...[...to].map((_, at) => at + 1)];
-  for (const [done, letter] of [...from].entries()) {
-    const row = [done + 1];
-    for (const [at, wanted] of [...to].entries()) {
-      const changed = (before[at] ?? 0) + (letter === wanted ? 0 : 1);
-      row.push(Math.min(changed, (before[at + 1] ?? 0) + 1, (row[at] ?? 0) + 1));
-    }
-    before = row;
-  }
-  return before.at(-1) ?? 0;
 }

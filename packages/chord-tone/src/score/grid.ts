@@ -46,8 +46,8 @@ export function compileChart(chart: Chart, style: PlayingStyle): ScoringGrid {
 }
 
 const BEFORE_ALL: Change = {
-  start: Number.NEGATIVE_INFINITY,
-  end: Number.NEGATIVE_INFINITY,
+  start: -Infinity,
+  end: -Infinity,
   chorus: 0,
   bar: 0,
   beat: 1,

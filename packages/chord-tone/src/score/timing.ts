@@ -43,10 +43,11 @@ const PARTS_AIMED_AT = [4, 3] as const;
 const AIMED_AT = [0, 1 / 4, 1 / 3, 1 / 2, 2 / 3, 3 / 4, 1] as const;
 
 /** Mean distance to the nearest of them of a time drawn at random: a quarter of each gap squared, summed. */
-export const LOOSE_AT_RANDOM = AIMED_AT.slice(1).reduce(
-  (sum, place, index) => sum + (place - (AIMED_AT[index] ?? 0)) ** 2 / 4,
-  0,
-);
+export const LOOSE_AT_RANDOM: number = /* @__PURE__ */ (() =>
+  AIMED_AT.slice(1).reduce(
+    (sum, place, index) => sum + (place - (AIMED_AT[index] ?? 0)) ** 2 / 4,
+    0,
+  ))();
 
 /** Notes of this length and more tell of time, in felt beats: a grace note has its own. */
 const TELLING = 1 / 8;

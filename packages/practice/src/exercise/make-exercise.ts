@@ -27,10 +27,8 @@ import { semitonesOfStep } from './chord-step.js';
 import { EXERCISE_ROWS, type ExerciseKind, type ExerciseRow } from './exercise-table.js';
 
 /** The kinds of {@link makeExercise}, in the order in which they are taught. */
-export const EXERCISE_KINDS: readonly ExerciseKind[] = Object.freeze([
-  ...EXERCISE_ROWS.map(({ kind }) => kind),
-  'bend-drill' as const,
-]);
+export const EXERCISE_KINDS: readonly ExerciseKind[] = /* @__PURE__ */ (() =>
+  Object.freeze([...EXERCISE_ROWS.map(({ kind }) => kind), 'bend-drill' as const]))();
 
 /** An exercise on a harp, over a chart. */
 export interface Exercise {

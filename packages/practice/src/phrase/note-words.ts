@@ -6,7 +6,8 @@ export type NoteManner = Pick<PhraseNote, 'accent' | 'grace' | 'bend'>;
 
 /** A move of pitch without a figure goes half a semitone. Design choice. */
 const USUAL_CENTS = 50;
-const BEND_WORD = new RegExp(`^(${BEND_SHAPES.join('|')})(\\d{1,3})?$`, 'u');
+const BEND_WORD = /* @__PURE__ */ (() =>
+  new RegExp(`^(${BEND_SHAPES.join('|')})(\\d{1,3})?$`, 'u'))();
 /** A word of tab, brackets kept whole, as the tab package divides a text. */
 const WORD = /(?:\([^()]{0,500}\)|\[[^[\]]{0,500}\])[^\s|]*|[^\s|]+/gu;
 
