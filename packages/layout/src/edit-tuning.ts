@@ -6,14 +6,8 @@ import {
   requireShape,
 } from '@reedplate/pitch';
 import type { HoleReeds } from './harp.js';
-import {
-  HIGHEST_REED,
-  invalidTuning,
-  LOWEST_REED,
-  makeTuning,
-  TUNING_OPTIONS,
-  type TuningSpec,
-} from './make-tuning.js';
+import { invalidTuning, makeTuning, TUNING_OPTIONS, type TuningSpec } from './make-tuning.js';
+import { requireReed } from './require-reed.js';
 import type { Breath, Hole } from './sounding.js';
 import { type TuningLike, toTuning } from './to-tuning.js';
 import type { Tuning } from './tuning.js';
@@ -75,13 +69,7 @@ function applyEdit(
   if (reeds === undefined) {
     throw invalidTuning(hole, `a hole from 1 to ${holes.length}`, { hole, breath });
   }
-  const pitch = requireInteger(reeds[breath] + by, {
-    min: LOWEST_REED,
-    max: HIGHEST_REED,
-    what: 'the MIDI number of a reed',
-    code: 'TUNING_INVALID',
-    where: { hole, breath },
-  });
+  const pitch = requireReed(reeds[breath] + by, 'TUNING_INVALID', { hole, breath });
   return holes.with(hole - 1, { ...reeds, [breath]: pitch });
 }
 

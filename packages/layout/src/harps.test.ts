@@ -221,6 +221,25 @@ describe('harpRange and missingPitches', () => {
     expect(harpRange(makeHarp('C', { tuning: 'augmented' }))).toEqual({ lowest: 60, highest: 99 });
   });
 
+  it('missingPitches refuses a range beyond MIDI or upside down, and names the nearest option', () => {
+    const harp = makeHarp('C');
+    for (const range of [
+      { lowest: -1 },
+      { lowest: Number.NEGATIVE_INFINITY },
+      { highest: 128 },
+      { highest: Number.POSITIVE_INFINITY },
+      { lowest: 60.5 },
+      { lowest: 61, highest: 60 },
+    ]) {
+      expect(() => missingPitches(harp, range)).toThrow(
+        expect.objectContaining({ code: 'NUMBER_RANGE' }),
+      );
+    }
+    expect(() => missingPitches(harp, { lowset: 60 } as never)).toThrow(
+      expect.objectContaining({ code: 'OPTION_UNKNOWN', nearest: 'lowest' }),
+    );
+  });
+
   it('missingPitches takes a range of its own', () => {
     const harp = makeHarp('C');
     expect(missingPitches(harp, { level: 'natural', lowest: 60, highest: 67 })).toEqual([

@@ -10,7 +10,7 @@ import {
   transposeKey,
 } from '@reedplate/pitch';
 import type { Harp, HoleReeds, Register } from './harp.js';
-import { HIGHEST_REED, LOWEST_REED } from './make-tuning.js';
+import { requireReed } from './require-reed.js';
 import { type KnownTunings, type TuningLike, toTuning } from './to-tuning.js';
 import type { Tuning } from './tuning.js';
 
@@ -105,16 +105,9 @@ export function moveReeds(holes: readonly HoleReeds[], semitones: number): reado
     holes.map(({ hole, blow, draw }) =>
       Object.freeze({
         hole,
-        blow: requireReed(blow + semitones, hole, 'blow'),
-        draw: requireReed(draw + semitones, hole, 'draw'),
+        blow: requireReed(blow + semitones, 'HARP_INVALID', { hole, breath: 'blow' }),
+        draw: requireReed(draw + semitones, 'HARP_INVALID', { hole, breath: 'draw' }),
       }),
     ),
   );
-}
-
-function requireReed(pitch: number, hole: number, breath: 'blow' | 'draw'): number {
-  if (Number.isInteger(pitch) && pitch >= LOWEST_REED && pitch <= HIGHEST_REED) return pitch;
-  const expected = `a whole MIDI number from ${LOWEST_REED} to ${HIGHEST_REED}`;
-  const where = { hole, breath };
-  throw new ReedplateError({ code: 'HARP_INVALID', value: pitch, expected, where });
 }

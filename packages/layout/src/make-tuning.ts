@@ -9,17 +9,13 @@ import {
   requireOptions,
 } from '@reedplate/pitch';
 import type { HoleReeds } from './harp.js';
+import { requireReed } from './require-reed.js';
 import type { Breath, Hole } from './sounding.js';
 import type { Tuning } from './tuning.js';
 
 /** Fewest and most holes of a harp. */
-export const FEWEST_HOLES = 1;
+const FEWEST_HOLES = 1;
 export const MOST_HOLES = 16;
-
-/** Lowest reed: a valved bend two semitones below it is still a MIDI number. */
-export const LOWEST_REED = 2;
-/** Highest reed: an overbend above it is still a MIDI number. */
-export const HIGHEST_REED = 126;
 
 /** A row of reeds from hole 1 up: note names with octave, MIDI numbers, or names in one text. */
 export type ReedRow = string | readonly (string | number)[];
@@ -118,13 +114,8 @@ function readRow(row: unknown, breath: Breath): readonly number[] {
 /** A reed's MIDI number from its name or number. */
 function readReed(reed: unknown, hole: number, breath: Breath): number {
   const where = { hole, breath };
-  return requireInteger(typeof reed === 'string' ? readReedName(reed, where) : reed, {
-    min: LOWEST_REED,
-    max: HIGHEST_REED,
-    what: 'the MIDI number of a reed',
-    code: 'TUNING_INVALID',
-    where,
-  });
+  const pitch = typeof reed === 'string' ? readReedName(reed, where) : reed;
+  return requireReed(pitch, 'TUNING_INVALID', where);
 }
 
 interface ReedPlace {

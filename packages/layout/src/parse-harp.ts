@@ -28,15 +28,15 @@ const PARSE_HARP_OPTIONS: OptionNames<ParseHarpOptions> = { known: true };
  * ```
  */
 export function parseHarp(name: string, options: ParseHarpOptions = {}): Harp {
-  const { known } = requireOptions(options, PARSE_HARP_OPTIONS, 'parseHarp');
+  const given = requireOptions(options, PARSE_HARP_OPTIONS, 'parseHarp');
   const words = typeof name === 'string' ? name.trim().split(/\s+/u) : [];
-  const register = REGISTERS.find((known) => known === words[0]?.toLowerCase());
+  const register = REGISTERS.find((each) => each === words[0]?.toLowerCase());
   const [key, tuning = 'standard', ...rest] = register === undefined ? words : words.slice(1);
   if (key === undefined || key === '' || rest.length > 0) throw unknownName(name);
   return makeHarp(parseKey(key), {
+    ...given,
     tuning,
     register: register ?? ('standard' satisfies Register),
-    ...(known === undefined ? {} : { known }),
   });
 }
 

@@ -76,18 +76,17 @@ export function retuningPlan(
   toAnother: HarpLike,
   options: RetuningOptions = {},
 ): RetuningPlan {
-  const { known } = requireOptions(options, RETUNING_OPTIONS, 'retuningPlan');
+  const { known = {} } = requireOptions(options, RETUNING_OPTIONS, 'retuningPlan');
   const from = toHarp(fromHarp, known);
   const to = toHarp(toAnother, known);
-  const tempering = known === undefined ? {} : { known };
   if (from.holes.length !== to.holes.length) {
     const expected = `a harp with ${from.holes.length} holes, as the other has`;
     throw new ReedplateError({ code: 'HARP_INVALID', value: to.holes.length, expected });
   }
   const { fromTemperament = 'equal', toTemperament = fromTemperament, mostCents = 200 } = options;
   requireWithin(mostCents, 0, 1200, 'the most cents a reed bears');
-  const after = temperHarp(to, toTemperament, tempering).reeds;
-  const steps = temperHarp(from, fromTemperament, tempering).reeds.map(
+  const after = temperHarp(to, toTemperament, { known }).reeds;
+  const steps = temperHarp(from, fromTemperament, { known }).reeds.map(
     (before, index): RetuningStep => {
       // Harps with as many holes have their reeds in the same order.
       const target = after[index] ?? before;

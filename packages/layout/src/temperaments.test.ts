@@ -92,15 +92,35 @@ describe('temperHarp', () => {
     const most = { blow: Array<number>(10).fill(1200), draw: Array<number>(10).fill(-1200) };
     expect(temperHarp(C_HARP, most).reeds[0]?.cents).toBe(1200);
     const rows = { blow: Array<number>(10).fill(1200.5), draw: Array<number>(10).fill(0) };
-    expect(() => temperHarp(C_HARP, rows)).toThrow(
-      expect.objectContaining({ code: 'NUMBER_RANGE' }),
-    );
+    for (const wide of [rows, { blow: rows.draw, draw: Array<number>(10).fill(-1200.5) }]) {
+      expect(() => temperHarp(C_HARP, wide)).toThrow(
+        expect.objectContaining({ code: 'NUMBER_RANGE' }),
+      );
+    }
     expect(() => temperHarp(C_HARP, { blow: [] } as unknown as typeof rows)).toThrow(
       expect.objectContaining({ code: 'TEMPERAMENT_INCOMPLETE' }),
     );
   });
 
-  it.each([0, -440, Number.NaN, 10_000])('throws NUMBER_RANGE for A at %s', (a4) => {
+  it('tunes by any A from 300 to 600 Hz, the lowest and the highest too', () => {
+    for (const a4 of [300, 600]) {
+      expect(temperHarp(makeHarp('A'), 'equal', { a4 }).reeds[6]).toMatchObject({ frequency: a4 });
+    }
+  });
+
+  it('takes A for 440 Hz where it is not told', () => {
+    expect(temperHarp(C_HARP, 'equal')).toEqual(temperHarp(C_HARP, 'equal', { a4: 440 }));
+  });
+
+  it('moves a reed by its cents: 1200 sound an octave higher', () => {
+    const blow = [1200, ...Array<number>(9).fill(0)];
+    const { reeds } = temperHarp(C_HARP, { blow, draw: Array<number>(10).fill(-1200) });
+    const plain = reedsOf(C_HARP).map(({ frequency }) => frequency);
+    expect(reeds[0]?.frequency).toBeCloseTo(2 * Number(plain[0]), 9);
+    expect(reeds[1]?.frequency).toBeCloseTo(Number(plain[1]) / 2, 9);
+  });
+
+  it.each([299.9, 600.1, 0, -440, Number.NaN, 10_000])('throws NUMBER_RANGE for A at %s', (a4) => {
     expect(() => temperHarp(C_HARP, 'equal', { a4 })).toThrow(
       expect.objectContaining({ code: 'NUMBER_RANGE', value: a4 }),
     );
@@ -110,6 +130,17 @@ describe('temperHarp', () => {
     const stretched = { ...temperamentById('equal'), octaveStretch: 2 };
     const blows = temperHarp(C_HARP, stretched).reeds.filter(({ breath }) => breath === 'blow');
     expect(blows.map(({ cents }) => cents)).toEqual([0, 0, 0, 2, 2, 2, 4, 4, 4, 6]);
+  });
+
+  it('stretches octaves from that tonic in every key, and the other way below it', () => {
+    const stretched = { ...temperamentById('equal'), octaveStretch: 2 };
+    const centsOf = (harp: ReturnType<typeof makeHarp>) =>
+      temperHarp(harp, stretched).reeds.map(({ cents }) => cents);
+    expect(centsOf(makeHarp('F'))).toEqual(centsOf(C_HARP));
+    // The circular layout begins on the fifth of first position, a fourth below the tonic.
+    const circular = makeHarp('G', { tuning: 'circular-second-draw' });
+    expect(circular.holes.slice(0, 3).map(({ blow }) => blow)).toEqual([55, 59, 62]);
+    expect(centsOf(circular).slice(0, 6)).toEqual([-2, -2, -2, 0, 0, 0]);
   });
 
   it('tunes a harp without its own tonic', () => {

@@ -25,9 +25,9 @@ export type HarpLike = Harp | KeyLike | (string & Record<never, never>);
  * toHarp('low'); // throws HARP_INVALID
  * ```
  */
-export function toHarp(harp: HarpLike, known?: KnownTunings): Harp {
+export function toHarp(harp: HarpLike, known: KnownTunings = {}): Harp {
   if (isHarp(harp)) return requireHarp(harp);
-  if (typeof harp === 'string') return parseHarp(harp, known === undefined ? {} : { known });
+  if (typeof harp === 'string') return parseHarp(harp, { known });
   if (isKey(harp)) return makeHarp(harp);
   throw new ReedplateError({
     code: 'HARP_INVALID',

@@ -94,8 +94,9 @@ export async function prepareTrials(
     return withMarks(readFileSync(file, 'utf8'), marks);
   });
   const dry: DryFile[] = [];
+  const marks = makeMarks(mutants.length);
   for (const file of testFiles) {
-    dry.push(await runDry(file, () => marked.loadAnew(ROOT + file)));
+    dry.push(await runDry(file, marks, () => marked.loadAnew(ROOT + file)));
     collector.take(ROOT + file, () => modules.load(ROOT + file));
   }
   return {
@@ -104,22 +105,38 @@ export async function prepareTrials(
   };
 }
 
-async function runDry(file: string, load: () => void): Promise<DryFile> {
-  let reached = new Set<number>();
-  globalThis.mutantReached = (mutant) => reached.add(mutant).size;
+/** Which changes are met: a place in a list is set, since this runs within the loops of the source. */
+function makeMarks(mutants: number): { readonly take: () => ReadonlySet<number> } {
+  const marks = new Uint8Array(mutants);
+  globalThis.mutantReached = (mutant) => {
+    marks[mutant] = 1;
+    return 1;
+  };
+  const take = () => {
+    const reached = new Set([...marks.keys()].filter((mutant) => marks[mutant] === 1));
+    marks.fill(0);
+    return reached;
+  };
+  return { take };
+}
+
+async function runDry(
+  file: string,
+  marks: ReturnType<typeof makeMarks>,
+  load: () => void,
+): Promise<DryFile> {
   const begin = performance.now();
   const collected = collector.take(ROOT + file, load);
-  const atLoad = reached;
+  const atLoad = marks.take();
   const tests: DryTest[] = [];
   for (const { title, run } of collected) {
-    reached = new Set();
     const start = performance.now();
     try {
       await run();
     } catch (cause) {
       throw new Error(`${file}: ${title} fails with nothing changed`, { cause });
     }
-    tests.push({ reached, time: performance.now() - start });
+    tests.push({ time: performance.now() - start, reached: marks.take() });
   }
   return { file, time: performance.now() - begin, atLoad, tests };
 }
