@@ -1,3 +1,4 @@
+import { itemAt } from '@reedplate/pitch';
 import { RECOGNITION_WEIGHTS } from './recognition-weights.js';
 
 /** What each given bar costs beside each bar of a form: one row a given bar, a column a bar of the form. */
@@ -30,7 +31,7 @@ export function alignmentCost(bars: BarCosts, choruses: number, limit: number): 
     if (least > limit) return Number.POSITIVE_INFINITY;
     [above, row] = [row, above];
   }
-  return above.at(-1) ?? 0;
+  return itemAt(above, -1);
 }
 
 function firstRow({ barsOfForm }: BarCosts, choruses: number): Float64Array<ArrayBuffer> {
@@ -86,14 +87,14 @@ function lastPair(
   given: number,
   expected: number,
 ): BarPair {
-  const cost = rows[given]?.[expected];
+  const cost = itemAt(itemAt(rows, given), expected);
   if (given > 0 && expected > 0) {
-    const together = costsOf(bars, given - 1)[(expected - 1) % bars.barsOfForm] ?? 0;
-    if (cost === (rows[given - 1]?.[expected - 1] ?? 0) + together) {
+    const together = itemAt(costsOf(bars, given - 1), (expected - 1) % bars.barsOfForm);
+    if (cost === itemAt(itemAt(rows, given - 1), expected - 1) + together) {
       return { given: given - 1, expected: expected - 1, cost: together };
     }
   }
-  if (given > 0 && cost === (rows[given - 1]?.[expected] ?? 0) + GAP) {
+  if (given > 0 && cost === itemAt(itemAt(rows, given - 1), expected) + GAP) {
     return { given: given - 1, expected: null, cost: GAP };
   }
   return { given: null, expected: expected - 1, cost: GAP };

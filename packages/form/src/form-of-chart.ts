@@ -1,5 +1,5 @@
 import { parseMetre } from '@reedplate/line';
-import { ReedplateError, requireOptions } from '@reedplate/pitch';
+import { itemAt, ReedplateError, requireOptions } from '@reedplate/pitch';
 import { FORM_DETAILS, type FormDetails, MOST_SHARES, makeForm } from './make-form.js';
 import { requireChart } from './require-chart.js';
 import type { Chart, ChordSpan, Form, FormBar } from './types.js';
@@ -37,12 +37,12 @@ function barOfSpans(spans: readonly ChordSpan[], barStart: number, barTicks: num
   for (let shares = 1; shares <= MOST_SHARES; shares += 1) {
     const places = edges.map((edge) => Math.round((edge * shares) / barTicks));
     const isOnShares = edges.every(
-      (edge, at) => Math.round((barTicks * (places[at] ?? 0)) / shares) === edge,
+      (edge, at) => Math.round((barTicks * itemAt(places, at)) / shares) === edge,
     );
     if (isOnShares) {
       return spans.map(({ numeral }, at) => ({
         numeral,
-        weight: (places[at + 1] ?? 0) - (places[at] ?? 0),
+        weight: itemAt(places, at + 1) - itemAt(places, at),
       }));
     }
   }

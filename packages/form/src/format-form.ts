@@ -1,5 +1,6 @@
 import {
   chordOfNumeral,
+  itemAt,
   type KeyLike,
   type OptionNames,
   requireInteger,
@@ -53,7 +54,7 @@ export function formatForm(given: FormLike, options: FormatFormOptions = {}): st
   const write = chordWriter(key);
   const lines = linesOf(form.bars, perLine).map((bars) => barTexts(bars, write));
   const widths = columnWidths(lines);
-  const body = lines.map((bars) => bars.map((bar, at) => ` ${bar.padEnd(widths[at] ?? 0)} `));
+  const body = lines.map((bars) => bars.map((bar, at) => ` ${bar.padEnd(itemAt(widths, at))} `));
   return [...headLine(form), ...body.map((bars) => `|${bars.join('|')}|`)].join('\n');
 }
 

@@ -1,4 +1,4 @@
-import type { PitchClass } from '@reedplate/pitch';
+import { itemAt, type PitchClass } from '@reedplate/pitch';
 import { alignBars, alignmentCost, type BarCosts, type BarPair } from './align-bars.js';
 import { addBars, type BarTable, barTable, distancesBetween } from './bar-table.js';
 import { CLOSING_BARS, closingVariants } from './closing-variants.js';
@@ -91,10 +91,14 @@ function tryPlain(
 
 /** Whether the given bars have the last two of these side by side, but for more or fewer tones. */
 function endsLike(at: readonly number[], { givenAt, distances }: Played): boolean {
-  const [before = 0, last = 0] = at.slice(-2);
-  const isLike = (given: number | undefined, bar: number): boolean =>
-    (distances[given ?? -1]?.[bar] ?? 1) <= RECOGNITION_WEIGHTS.extension;
-  return givenAt.some((given, index) => isLike(given, before) && isLike(givenAt[index + 1], last));
+  const isLike = (given: number, bar: number): boolean =>
+    itemAt(itemAt(distances, given), bar) <= RECOGNITION_WEIGHTS.extension;
+  return givenAt
+    .slice(1)
+    .some(
+      (given, before) =>
+        isLike(itemAt(givenAt, before), itemAt(at, -2)) && isLike(given, itemAt(at, -1)),
+    );
 }
 
 function rowOf(table: BarTable, row: Pick<Row, 'form' | 'closing' | 'bars'>): Row {
@@ -117,7 +121,7 @@ function barCosts({ distances, givenAt }: Played, formAt: readonly number[]): Ba
   let place = 0;
   for (const given of givenAt) {
     for (const expected of formAt) {
-      costs[place] = distances[given]?.[expected] ?? 0;
+      costs[place] = itemAt(itemAt(distances, given), expected);
       place += 1;
     }
   }

@@ -1,3 +1,4 @@
+import { itemAt } from '@reedplate/pitch';
 import { MOST_BARS } from './make-form.js';
 import type { FormBar } from './types.js';
 import { syntaxError, type WrittenBar } from './written-bars.js';
@@ -96,7 +97,7 @@ function closeRepeat(playing: Playing, written: WrittenBar): void {
   play(playing, written, section);
   playing.open = undefined;
   if (passes.length > 0) {
-    playing.pending = (passes.at(-1) ?? 0) + 1;
+    playing.pending = itemAt(passes, -1) + 1;
   } else {
     playing.section = [];
   }

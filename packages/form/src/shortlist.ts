@@ -1,3 +1,5 @@
+import { itemAt } from '@reedplate/pitch';
+
 /** The cheapest of many things, kept while they come in. */
 export interface Shortlist<Item> {
   /** Cheapest first; on equal cost as they came. */
@@ -22,6 +24,6 @@ export function addToShortlist<Item>(
 
 /** How many share the least cost. */
 export function nearestCount(items: readonly { readonly cost: number }[]): number {
-  const after = items.findIndex(({ cost }) => cost > (items[0]?.cost ?? 0));
+  const after = items.findIndex(({ cost }) => cost > itemAt(items, 0).cost);
   return after === -1 ? items.length : after;
 }
