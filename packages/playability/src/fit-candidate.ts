@@ -1,5 +1,6 @@
 import type { Harp } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
+import { itemAt } from '@reedplate/pitch';
 import { type LaidOut, layOut } from './board.js';
 import { type LineTimes, lineTimes, timesWithout } from './line-times.js';
 import { type Bound, lowerBound } from './lower-bound.js';
@@ -109,7 +110,7 @@ export function candidatesFor(
  *
  * @internal
  */
-export const lowestReed = ({ holes }: Harp): number => holes[0]?.blow ?? 0;
+export const lowestReed = ({ holes }: Harp): number => itemAt(holes, 0).blow;
 
 /** The reeds of a harp apart from its key: harps of one shape share a board of costs. */
 function shapeOf(harp: Harp): string {

@@ -1,5 +1,5 @@
 import { type Line, parseMetre, requireNotes } from '@reedplate/line';
-import { requirePositive } from '@reedplate/pitch';
+import { itemAt, requirePositive } from '@reedplate/pitch';
 
 /**
  * Notes of a line that begin together and are sounded at once. A note that still sounds when the
@@ -36,7 +36,7 @@ export function eventsOf(line: Line): readonly LineEvent[] {
   const { notes } = requireNotes(line);
   const events: LineEvent[] = [];
   for (let first = 0, next = 0; first < notes.length; first = next) {
-    const start = notes[first]?.start ?? 0;
+    const { start } = itemAt(notes, first);
     let end = 0;
     const pitches: number[] = [];
     for (; notes[next]?.start === start; next += 1) {

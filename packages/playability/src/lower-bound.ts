@@ -1,3 +1,4 @@
+import { itemAt } from '@reedplate/pitch';
 import type { Board, LaidOut } from './board.js';
 import type { LineTimes } from './line-times.js';
 
@@ -20,13 +21,13 @@ export function lowerBound(times: LineTimes): (laidOut: LaidOut) => Bound {
     let missing = 0;
     let bound = 0;
     for (const [set, count] of times.setCounts.entries()) {
-      const choices = ways[set] ?? [];
+      const choices = itemAt(ways, set);
       if (choices.length === 0) missing += count;
       else bound += count * leastStill(board, choices);
     }
     if (missing > 0) return { missing, bound };
     for (const { from, to, count } of pairs) {
-      bound += count * leastMove(board, ways[from] ?? [], ways[to] ?? []);
+      bound += count * leastMove(board, itemAt(ways, from), itemAt(ways, to));
     }
     return { missing, bound };
   };
@@ -41,7 +42,7 @@ interface Pair {
 function countPairs({ set, sets, count }: LineTimes): readonly Pair[] {
   const counts = new Map<number, number>();
   for (let event = 1; event < count; event += 1) {
-    const pair = (set[event - 1] ?? 0) * sets.length + (set[event] ?? 0);
+    const pair = itemAt(set, event - 1) * sets.length + itemAt(set, event);
     counts.set(pair, (counts.get(pair) ?? 0) + 1);
   }
   return [...counts].map(([pair, times]) => {
@@ -51,7 +52,7 @@ function countPairs({ set, sets, count }: LineTimes): readonly Pair[] {
 
 function leastStill({ still }: Board, choices: readonly number[]): number {
   let least = Infinity;
-  for (const choice of choices) least = Math.min(least, still[choice] ?? 0);
+  for (const choice of choices) least = Math.min(least, itemAt(still, choice));
   return least;
 }
 
@@ -62,7 +63,9 @@ function leastMove(
 ): number {
   let least = Infinity;
   for (const row of from) {
-    for (const column of to) least = Math.min(least, move[row * choices.length + column] ?? 0);
+    for (const column of to) {
+      least = Math.min(least, itemAt(move, row * choices.length + column));
+    }
   }
   return least;
 }

@@ -1,4 +1,5 @@
 import type { TimedNote } from '@reedplate/line';
+import { itemAt } from '@reedplate/pitch';
 
 /** The distinct sets of pitches of a line, numbered as they come. */
 export interface PitchSets {
@@ -31,7 +32,7 @@ export function setOf(
 }
 
 function setOfPitch({ sets, ofPitch }: PitchSets, pitch: number): number {
-  const known = ofPitch[pitch] ?? 0;
+  const known = itemAt(ofPitch, pitch);
   if (known > 0) return known - 1;
   const set = sets.push([pitch]);
   ofPitch[pitch] = set;

@@ -1,5 +1,6 @@
 import type { Harp, SoundingOptions } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
+import { itemAt } from '@reedplate/pitch';
 import { type LaidOut, layOut } from './board.js';
 import type { EffortModel } from './effort-model.js';
 import { type LineTimes, lineTimes } from './line-times.js';
@@ -31,5 +32,5 @@ export function makeProblem(
 /** The choices that an event may take. */
 export function waysAt({ times, ways }: Problem, event: number, { forced }: Limits) {
   if (forced?.event === event) return [forced.choice];
-  return ways[times.set[event] ?? -1] ?? [];
+  return itemAt(ways, itemAt(times.set, event));
 }

@@ -1,3 +1,4 @@
+import { itemAt } from '@reedplate/pitch';
 import { type Limits, type Problem, waysAt } from './problem.js';
 import { cheapestWay } from './search.js';
 import { cheapestWays } from './search-many.js';
@@ -18,12 +19,12 @@ export function mildestWay(problem: Problem, limits: Limits = {}): Way | undefin
 export function mildestWays(problem: Problem, count: number): readonly Way[] {
   const costs = stepCosts(problem);
   const within = (ceiling: number, most: number) => cheapestWays(problem, most, { ceiling });
-  const top = costs.at(-1) ?? 0;
-  const ceiling = lowestThat(costs, (cost) => within(cost, count).length >= count) ?? top;
+  const isEnough = (ceiling: number) => within(ceiling, count).length >= count;
+  const ceiling = lowestThat(costs, isEnough) ?? itemAt(costs, -1);
   // Below that ceiling there are fewer ways than asked for, so all of them are here.
-  const below = [...within(costs[costs.indexOf(ceiling) - 1] ?? -1, count)].sort(
-    (a, b) => a.worst - b.worst || a.cost - b.cost,
-  );
+  const lower = costs.findLast((cost) => cost < ceiling);
+  const below = lower === undefined ? [] : [...within(lower, count)];
+  below.sort((a, b) => a.worst - b.worst || a.cost - b.cost);
   // Only those can stand among the cheapest at it, so what is left of these is enough to fill up.
   const at = within(ceiling, count).filter(({ worst }) => worst === ceiling);
   return [...below, ...at].slice(0, count);

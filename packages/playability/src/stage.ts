@@ -31,7 +31,7 @@ export function stageOf({ times, board }: Problem, event: number, choice: number
     figures,
     size: board.choices.length,
     choice,
-    fixed: (board.still[choice] ?? 0) + hold,
+    fixed: (board.still[choice] as number) + hold,
     since: secondsSince(times, event),
     recovered: Math.round(stepsRested(times, event) * figures.recovery),
     move: airMove(board.airRate[choice] as number, stepsHeld(times, event)),

@@ -1,4 +1,4 @@
-import { logOfTwo } from '@reedplate/pitch';
+import { itemAt, logOfTwo } from '@reedplate/pitch';
 import type { Choice } from './choice.js';
 import type { Figures } from './figures.js';
 
@@ -35,7 +35,7 @@ export function techniqueTerm({ soundings }: Choice, { cost, holeRanks }: Figure
 }
 
 function rankOf(ranks: readonly number[], hole: number): number {
-  return ranks[hole - 1] ?? ranks.at(-1) ?? 0;
+  return ranks[hole - 1] ?? itemAt(ranks, -1);
 }
 
 /** Sounding several holes, and blocking those between. */

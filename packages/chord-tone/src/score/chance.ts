@@ -73,7 +73,7 @@ function meanReader(
   const kindOf = ({ part }: Judged): number => {
     const here = (changes[part.clock] as Change).table;
     const coming = part.mayPush ? (changes[part.clock + 1] as Change).table : here;
-    return (numbers.get(here) ?? 0) * size + (numbers.get(coming) ?? 0);
+    return (numbers.get(here) as number) * size + (numbers.get(coming) as number);
   };
   const placeOf = (one: Judged, kind: number): Place => {
     const known = places.get(kind);

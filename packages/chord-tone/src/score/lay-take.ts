@@ -33,8 +33,11 @@ export function layTake(chart: Chart, notes: readonly Heard[]): LaidTake {
   const moved = moveEarlier(notes, skipped * chorusTicks);
   const end = past - skipped * chorusTicks;
   if (end <= chartEnd) return { chart, notes: moved };
-  const last = moved.findLast(({ start }) => start < end)?.start ?? 0;
-  const bars = Math.floor((last - chart.pickup) / barTicks) + 1;
+  const last = itemAt(
+    moved.filter(({ start }) => start < end),
+    -1,
+  );
+  const bars = Math.floor((last.start - chart.pickup) / barTicks) + 1;
   return { chart: goRound(chart, chorus, bars), notes: moved };
 }
 

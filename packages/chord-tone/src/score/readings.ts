@@ -90,9 +90,10 @@ export function bestReading(readings: readonly Reading[]): Reading | undefined {
   for (const reading of readings) {
     if (reading.explains > (best?.explains ?? 0)) best = reading;
   }
+  if (best === undefined) return undefined;
   const still = readings.find(({ kind }) => kind === 'one-chord');
   // Who stays on the tonic also seems to miss V, or to play in another key: staying says it all.
-  const isNear = still !== undefined && still.explains > (best?.explains ?? 0) - NEARLY;
+  const isNear = still !== undefined && still.explains > best.explains - NEARLY;
   return isNear && still.explains > 0 ? still : best;
 }
 

@@ -45,7 +45,7 @@ const AIMED_AT = [0, 1 / 4, 1 / 3, 1 / 2, 2 / 3, 3 / 4, 1] as const;
 /** Mean distance to the nearest of them of a time drawn at random: a quarter of each gap squared, summed. */
 export const LOOSE_AT_RANDOM: number = /* @__PURE__ */ (() =>
   AIMED_AT.slice(1).reduce(
-    (sum, place, index) => sum + (place - (AIMED_AT[index] ?? 0)) ** 2 / 4,
+    (sum, place, index) => sum + (place - itemAt(AIMED_AT, index)) ** 2 / 4,
     0,
   ))();
 

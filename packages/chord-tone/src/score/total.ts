@@ -1,3 +1,4 @@
+import { itemAt } from '@reedplate/pitch';
 import type { Following } from './following.js';
 import { chargeOf, type Reading } from './readings.js';
 import type { CalibrationPoint, ScoreWeights } from './weights.js';
@@ -21,8 +22,8 @@ export interface TotalParts {
 export function totalOf(parts: TotalParts, weights: ScoreWeights): number {
   const { chordFit, following, readings, silent, loose } = parts;
   if (chordFit === null) return 0;
-  const share = following === null ? 0 : weights.followingShare;
-  const raw = share * (following?.above ?? 0) + (1 - share) * chordFit;
+  const share = weights.followingShare;
+  const raw = following === null ? chordFit : share * following.above + (1 - share) * chordFit;
   const told = calibrate(raw * (1 - chargeOf(readings, weights)), weights.calibration);
   const played = Math.max(0, 1 - weights.silence * silent);
   const late = weights.looseCost * Math.max(0, (loose ?? 0) - weights.looseFree);
@@ -32,9 +33,8 @@ export function totalOf(parts: TotalParts, weights: ScoreWeights): number {
 /** Reads a calibration: straight lines between its points, level beyond them. */
 export function calibrate(raw: number, points: readonly CalibrationPoint[]): number {
   const above = points.findIndex((point) => raw < point.raw);
-  if (above === 0) return points[0]?.total ?? 0;
-  const low = points.at(above === -1 ? -1 : above - 1);
-  const high = points[above];
-  if (low === undefined || high === undefined) return low?.total ?? 0;
+  if (above === 0) return itemAt(points, 0).total;
+  if (above === -1) return itemAt(points, -1).total;
+  const [low, high] = [itemAt(points, above - 1), itemAt(points, above)];
   return low.total + ((raw - low.raw) / (high.raw - low.raw)) * (high.total - low.total);
 }
