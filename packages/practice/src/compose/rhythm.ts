@@ -43,6 +43,7 @@ function rhythmChain(
 ): Chain {
   const beats = bars * beatsPerBar;
   const cell = (option: number): RhythmCell => cells[option] as RhythmCell;
+  const notesOf = (option: number): number => cell(option).notes.length;
   return {
     options: Array.from({ length: beats }, () => cells.length),
     weight: (place, _, option) => {
@@ -51,13 +52,14 @@ function rhythmChain(
       return isBreath && (notes.length > 0 || holds) ? 0 : weight;
     },
     rules: [
-      countNotes(beatsPerBar, beats, density, (option) => cell(option).notes.length),
+      countNotes(beatsPerBar, beats, density, notesOf),
+      hasNotes(notesOf),
       holdOnlyNotes((option) => cell(option)),
     ],
   };
 }
 
-/** Notes in each bar within the density; the last bar of a phrase may have fewer, a phrase has some. */
+/** Notes in each bar within the density; the last bar of a phrase may have fewer. */
 function countNotes(
   beatsPerBar: number,
   beats: number,
@@ -73,10 +75,20 @@ function countNotes(
       if (count > most) return undefined;
       const endsBar = (place + 1) % beatsPerBar === 0;
       const isLastBar = place >= beats - beatsPerBar;
-      const needed = isLastBar && beats > beatsPerBar ? 0 : Math.max(isLastBar ? 1 : 0, fewest);
+      const needed = isLastBar && beats > beatsPerBar ? 0 : fewest;
       return endsBar && count < needed ? undefined : count;
     },
     ends: () => true,
+  };
+}
+
+/** A phrase has a note at least. */
+function hasNotes(notesOf: (option: number) => number): Rule {
+  return {
+    states: 2,
+    start: 0,
+    next: (state, _, option) => (notesOf(option) > 0 ? 1 : state),
+    ends: (state) => state === 1,
   };
 }
 

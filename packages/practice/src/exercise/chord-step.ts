@@ -1,4 +1,4 @@
-import { type Chord, toPitchClass } from '@reedplate/pitch';
+import { type Chord, itemAt, toPitchClass } from '@reedplate/pitch';
 
 /** A step of a chord: its root, third, fifth or seventh, of whatever size. */
 export type ChordStep = '1' | '3' | '5' | '7';
@@ -13,7 +13,7 @@ const DEGREES: Readonly<Record<ChordStep, readonly string[]>> = {
 
 /** Semitones of a step above the root; where the chord lacks it, the flat seventh or the root. */
 export function semitonesOfStep({ tones }: Chord, step: ChordStep): number {
-  const root = tones[0]?.pitchClass ?? 0;
+  const root = itemAt(tones, 0).pitchClass;
   const tone = DEGREES[step]
     .map((degree) => tones.find((each) => each.degree === degree))
     .find((each) => each !== undefined);

@@ -10,6 +10,7 @@ import {
 import { type Line, parseMetre } from '@reedplate/line';
 import {
   deepFreeze,
+  itemAt,
   type OptionNames,
   requireOneOf,
   requireOptions,
@@ -17,6 +18,7 @@ import {
   toPitchClass,
 } from '@reedplate/pitch';
 import { PRACTICE_CAUTIONS } from '../cautions.js';
+import { distinctNotes } from '../phrase/distinct-notes.js';
 import { plainHarmony } from '../phrase/harmony.js';
 import { makePhrase } from '../phrase/make-phrase.js';
 import type { Phrase, PhraseNote } from '../phrase/phrase.js';
@@ -88,8 +90,9 @@ export function makeExercise(
   requireOneOf(kind, EXERCISE_KINDS, { what: 'a kind of exercise' });
   checkChart(chart);
   const harp = toHarp(given, known);
-  if (kind === 'bend-drill') return bendDrill(chart, harp, level);
-  const row: ExerciseRow = EXERCISE_ROWS.find((each) => each.kind === kind) ?? EXERCISE_ROWS[0];
+  const row: ExerciseRow | undefined = EXERCISE_ROWS.find((each) => each.kind === kind);
+  // The drill alone has no row: its notes come from the harp.
+  if (row === undefined) return bendDrill(chart, harp, level);
   const phrase = phraseOf(row, chart);
   const within = placeWithin(phrase, { chart, harp, level }, LAST_HOLE);
   // A chord that has nothing there is looked for on the whole harp.
@@ -116,10 +119,10 @@ function phraseOf({ kind, goal, bars }: ExerciseRow, chart: Chart): Phrase {
   const from = chart.pickup;
   const length = form.bars.length * parseMetre(chart.metre).barTicks;
   const spans = chart.spans.filter(({ start }) => start < from + length);
-  const notes = spans.flatMap(({ start, end, chord, bar }): PhraseNote[] => {
+  const notes = spans.flatMap(({ start, end, chord, bar }): readonly PhraseNote[] => {
     if (chord === null) return [];
-    const pattern = bars[(bar - 1) % bars.length] ?? [];
-    return pattern.flatMap(([beat, held, step, shift = 0]): PhraseNote[] => {
+    const pattern = itemAt(bars, (bar - 1) % bars.length);
+    const played = pattern.flatMap(([beat, held, step, shift = 0]): PhraseNote[] => {
       const at = start + Math.round(beat * beatTicks);
       const until = Math.min(at + Math.round(held * beatTicks), end);
       if (until <= at) return [];
@@ -127,6 +130,8 @@ function phraseOf({ kind, goal, bars }: ExerciseRow, chart: Chart): Phrase {
       const degree = SCALE_DEGREES[toPitchClass(above)] as PhraseNote['degree'];
       return [{ at: at - from, length: until - at, degree, octave: Math.floor(above / 12) }];
     });
+    // For the third of a chord without one stands the root, which may sound already.
+    return distinctNotes(played);
   });
   return makePhrase(notes, {
     id: kind,

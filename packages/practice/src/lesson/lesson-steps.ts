@@ -1,15 +1,16 @@
 import type { Chart, Feel } from '@reedplate/form';
 import { formOfChart } from '@reedplate/form';
 import type { Harp, PlayerLike } from '@reedplate/layout';
-import { noteNameWithOctave, parseKey } from '@reedplate/pitch';
+import { isReedplateError, itemAt, noteNameWithOctave, parseKey } from '@reedplate/pitch';
 import { tabOfLine } from '@reedplate/tab';
-import { composeLine } from '../compose/compose-line.js';
+import { type ComposedLine, composeLine } from '../compose/compose-line.js';
 import type { ExerciseKind } from '../exercise/exercise-table.js';
 import { makeExercise } from '../exercise/make-exercise.js';
 import { barredTab } from '../phrase/barred-tab.js';
 import type { PhraseChange } from '../phrase/placed-phrase.js';
 import type { LessonGoal, LessonStep } from './lesson.js';
 import { type Chosen, riffThrough, turnaroundOf } from './material.js';
+import { shareMinutes } from './share-minutes.js';
 
 /** What a step is made from. */
 export interface LessonGround {
@@ -64,19 +65,31 @@ const MAKERS: Readonly<Record<LessonGoal, (ground: LessonGround) => Content | un
   choruses,
 };
 
-/** The step for a goal; undefined where the harp has nothing for it. */
-export function stepFor(
-  goal: LessonGoal,
+/** A step for each goal for which there is something, which share the minutes. */
+export function stepsFor(
+  goals: readonly LessonGoal[],
   minutes: number,
   ground: LessonGround,
-): LessonStep | undefined {
-  const content = MAKERS[goal](ground);
-  if (content === undefined) return undefined;
-  const bars = formOfChart(ground.chart).bars.length;
+): readonly LessonStep[] {
+  const filled = goals.flatMap((goal) => {
+    const content = MAKERS[goal](ground);
+    return content === undefined ? [] : [{ goal, content }];
+  });
+  const shares = shareMinutes(
+    minutes,
+    filled.map(({ goal }) => goal),
+  );
+  return filled.map(({ goal, content }, at) =>
+    stepOf(goal, content, itemAt(shares, at), ground.chart),
+  );
+}
+
+function stepOf(goal: LessonGoal, content: Content, minutes: number, chart: Chart): LessonStep {
+  const bars = formOfChart(chart).bars.length;
   return {
     goal,
     minutes,
-    tempos: TEMPOS[ground.chart.feel],
+    tempos: TEMPOS[chart.feel],
     loop: { from: 1, to: bars },
     backing: { countIn: 1, choruses: Math.max(1, Math.round((minutes * 80) / (bars * 4))) },
     remarks: [],
@@ -121,7 +134,9 @@ function phraseStep({ phrase, placed }: Chosen, { chart }: LessonGround, title: 
 
 /** A chorus to play once as a model; then choruses of one's own, with its first phrase as the call. */
 function choruses({ chart, harp, level }: LessonGround): Content | undefined {
-  const { line, steps } = composeLine(chart, harp, { seed: 1, level });
+  const composed = composeIfPossible({ chart, harp, level });
+  if (composed === undefined) return undefined;
+  const { line, steps } = composed;
   const soundings = steps.map(({ sounding }) => [sounding]);
   return {
     title: 'Choruses of your own',
@@ -134,11 +149,21 @@ function choruses({ chart, harp, level }: LessonGround): Content | undefined {
   };
 }
 
+/** Some chorus; undefined where the player has none on this harp. */
+function composeIfPossible({ chart, harp, level }: LessonGround): ComposedLine | undefined {
+  try {
+    return composeLine(chart, harp, { seed: 1, level });
+  } catch (error) {
+    if (isReedplateError(error) && error.code === 'COMPOSE_IMPOSSIBLE') return undefined;
+    throw error;
+  }
+}
+
 const WHY: Readonly<Record<PhraseChange['why'], string>> = {
   'not-at-level': 'needs a technique beyond the level',
   'not-on-harp': 'is not on this harp',
   'no-grip': 'does not lie together with the others',
-  'another-tone': 'is what the chord has there',
+  'another-tone': 'is not the tone that the chord has there',
 };
 
 /** Each kind of change once, with the notes it is about. */
@@ -146,7 +171,6 @@ function sayChanges(changes: readonly PhraseChange[], chart: Chart): readonly st
   const key = parseKey(chart.key);
   const said = changes.map(({ wanted, played, why }) => {
     const name = (pitch: number): string => noteNameWithOctave(pitch, { key });
-    if (why === 'another-tone') return `${name(played ?? wanted)} ${WHY[why]}.`;
     const instead = played === null ? 'it is left out' : `${name(played)} stands in`;
     return `${name(wanted)} ${WHY[why]}: ${instead}.`;
   });

@@ -1,11 +1,7 @@
-import { scoreLine } from '@reedplate/chord-tone';
-import { makeChart } from '@reedplate/form';
 import { makePlayer, soundings } from '@reedplate/layout';
-import { makeLine } from '@reedplate/line';
 import { describe, expect, it } from 'vitest';
 import { LESSON_GOALS } from './lesson.js';
 import { makeLesson } from './make-lesson.js';
-import { nextSteps } from './next-steps.js';
 import { shareMinutes } from './share-minutes.js';
 
 describe('makeLesson', () => {
@@ -80,54 +76,5 @@ describe('shareMinutes', () => {
       expect(shares.reduce((sum, each) => sum + each, 0)).toBe(minutes);
       expect(Math.min(...shares)).toBeGreaterThanOrEqual(1);
     }
-  });
-});
-
-describe('nextSteps', () => {
-  const chart = makeChart('basic', 'G');
-  const on = (pitchOf: (root: number) => number) =>
-    scoreLine(
-      makeLine(
-        chart.spans.map(({ start, chord }) => ({
-          start,
-          duration: 1920,
-          pitch: pitchOf(chord?.tones[0]?.pitchClass ?? 7),
-        })),
-      ),
-      chart,
-    );
-  const roots = on((root) => (root < 7 ? 72 + root : 60 + root));
-
-  it('nextSteps sends who stays on I to the roots', () => {
-    const [first] = nextSteps([on(() => 67)]);
-    expect(first).toMatchObject({ reason: 'stays-on-one-chord', exercise: 'roots-in-time' });
-  });
-
-  it('nextSteps names the weakest change and its bars', () => {
-    // Roots everywhere but over V, where B clashes with nothing that the chord has.
-    const steps = nextSteps([on((root) => (root === 2 ? 75 : root < 7 ? 72 + root : 60 + root))]);
-    expect(steps.find(({ reason }) => reason === 'weak-change')).toMatchObject({
-      about: 'D7',
-      bars: [9, 12],
-    });
-  });
-
-  it('nextSteps drills a bend that lies off, and says which way', () => {
-    const [step] = nextSteps([roots], { bends: [{ tab: "-4'", cents: -30 }] });
-    expect(step).toMatchObject({ reason: 'flat-bends', exercise: 'bend-drill', about: "-4'" });
-    expect(nextSteps([roots], { bends: [{ tab: "-4'", cents: 5 }] })[0]?.reason).toBe(
-      'ready-for-more',
-    );
-  });
-
-  it('nextSteps goes on where nothing is weak', () => {
-    expect(nextSteps([roots]).map(({ reason }) => reason)).toEqual(['ready-for-more']);
-  });
-
-  it('nextSteps refuses no scores', () => {
-    expect(() => nextSteps([])).toThrow(expect.objectContaining({ code: 'LIST_EMPTY' }));
-    expect(() => nextSteps('none' as never)).toThrow(
-      expect.objectContaining({ code: 'OPTION_UNKNOWN', value: 'none' }),
-    );
   });
 });

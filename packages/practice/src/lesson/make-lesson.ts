@@ -9,6 +9,7 @@ import {
 } from '@reedplate/layout';
 import {
   deepFreeze,
+  itemAt,
   type KeyLike,
   type OptionNames,
   ReedplateError,
@@ -22,8 +23,7 @@ import { pickHarps, positionByNumber, positionOf } from '@reedplate/position';
 import { describeKeyChords } from '../key-chords/describe-key-chords.js';
 import { keyChords } from '../key-chords/key-chords.js';
 import { LESSON_GOALS, type Lesson, type LessonGoal } from './lesson.js';
-import { stepFor } from './lesson-steps.js';
-import { shareMinutes } from './share-minutes.js';
+import { stepsFor } from './lesson-steps.js';
 
 /** What {@link makeLesson} is told. */
 export interface LessonOptions {
@@ -55,13 +55,19 @@ const OPTIONS: OptionNames<LessonOptions> = {
   known: true,
 };
 
+const KNOWN: OptionNames<KnownForms & KnownTunings> = {
+  forms: true,
+  tunings: true,
+  temperaments: true,
+};
+
 /**
  * A lesson over a form in a key: the chords of the key, then steps in order, from hearing the changes to
  * choruses of one's own, each with a line that the student can play, its tab, tempos, bars to loop, and how it
- * is judged. A goal for which the harp has nothing is left out.
+ * is judged. A goal for which there is nothing on the harp, at the level or in the metre, is left out.
  *
  * @throws ReedplateError `FORM_UNKNOWN`, `KEY_UNKNOWN`, `HARP_INVALID`, `NUMBER_RANGE`, `OPTION_UNKNOWN`,
- *   `LIST_EMPTY` for no goals, `SOUNDING_IMPOSSIBLE` where the harp has nothing for any goal
+ *   `LIST_EMPTY` for no goals, `SOUNDING_IMPOSSIBLE` where there is nothing for any goal
  * @example
  * ```ts
  * import { makeLesson } from '@reedplate/practice';
@@ -74,35 +80,28 @@ const OPTIONS: OptionNames<LessonOptions> = {
  */
 export function makeLesson(options: LessonOptions): Lesson {
   const asked = requireOptions(options, OPTIONS, 'makeLesson');
-  const { level = 'bends', minutes = 20, goals = LESSON_GOALS, own, known } = asked;
+  const { level = 'bends', minutes = 20, goals = LESSON_GOALS, own, known = {} } = asked;
+  const { forms = [], ...ofHarps } = requireOptions(known, KNOWN, 'known');
   toPlayer(level);
   requireInteger(minutes, { min: LESSON_GOALS.length, max: 180, what: 'the minutes of a lesson' });
   const wanted = inOrder(requireSome(goals, 'one goal'));
   const key = toKey(asked.key);
-  const form = toForm(asked.form, known);
+  const form = toForm(asked.form, { forms });
   const chart = makeChart(
     key.mode === 'minor' && form.mode === 'major' ? toMinor(form) : form,
     key,
   );
-  const choice = {
-    chart,
-    level,
-    ...(own === undefined ? {} : { own }),
-    ...(known ? { known } : {}),
-  };
+  const choice = { chart, level, known: ofHarps, ...(own === undefined ? {} : { own }) };
   const harp =
     asked.harp === undefined
-      ? (pickHarps(chart.key, choice)[0]?.harp ?? toHarp('C'))
-      : toHarp(asked.harp, known);
-  const shares = shareMinutes(minutes, wanted);
-  const steps = wanted.flatMap(
-    (goal, at) => stepFor(goal, shares[at] ?? 1, { chart, harp, level }) ?? [],
-  );
+      ? itemAt(pickHarps(chart.key, choice), 0).harp
+      : toHarp(asked.harp, ofHarps);
+  const steps = stepsFor(wanted, minutes, { chart, harp, level });
   if (steps.length === 0) {
     throw new ReedplateError({
       code: 'SOUNDING_IMPOSSIBLE',
-      value: harpName(harp),
-      expected: `a harp with tones of the chords of ${chart.key} at this level`,
+      value: wanted.join(', '),
+      expected: `goals for which there is something in ${chart.metre} on a harp in ${harpName(harp)} at this level`,
     });
   }
   const chords = keyChords(chart.key, harp);
@@ -112,7 +111,7 @@ export function makeLesson(options: LessonOptions): Lesson {
     chart,
     harp,
     position,
-    minutes: steps.reduce((sum, step) => sum + step.minutes, 0),
+    minutes,
     chords,
     words: describeKeyChords(chords),
     steps,

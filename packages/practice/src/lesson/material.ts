@@ -1,5 +1,6 @@
 import { type Chart, formatForm, formOfChart } from '@reedplate/form';
 import type { Harp, PlayerLike } from '@reedplate/layout';
+import { parseMetre } from '@reedplate/line';
 import { parseKey } from '@reedplate/pitch';
 import { positionOf } from '@reedplate/position';
 import { findPhrases } from '../catalogue/find-phrases.js';
@@ -50,7 +51,7 @@ export function turnaroundOf(chart: Chart, harp: Harp, level: PlayerLike): Chose
   return easiest(made.length > 0 ? made : lines, chart, { harp, level, bar });
 }
 
-/** Phrases of a kind and of the chart's mode, those of the position and the feel first. */
+/** Phrases of a kind, of the chart's mode and as many beats a bar, those of the position and the feel first. */
 function likely(kind: PhraseKind, chart: Chart, harp: Harp, level: PlayerLike): readonly Phrase[] {
   const key = parseKey(chart.key);
   const position = positionOf(harp, key);
@@ -59,7 +60,10 @@ function likely(kind: PhraseKind, chart: Chart, harp: Harp, level: PlayerLike): 
     (phrase.position === position ? 0 : 4) +
     (phrase.feel === chart.feel ? 0 : 2) +
     (natural && phrase.level !== 'natural' ? 3 : 0);
-  return [...findPhrases({ kind, mode: key.mode })].sort((a, b) => far(a) - far(b));
+  const { beatsPerBar } = parseMetre(chart.metre);
+  return findPhrases({ kind, mode: key.mode })
+    .filter(({ metre }) => parseMetre(metre).beatsPerBar === beatsPerBar)
+    .sort((a, b) => far(a) - far(b));
 }
 
 /** The first of the likely ones with the fewest changes. */

@@ -1,6 +1,7 @@
 import { formatForm, makeForm, parseForm, toMinor } from '@reedplate/form';
-import { toPitchClass } from '@reedplate/pitch';
+import { itemAt, toPitchClass } from '@reedplate/pitch';
 import { modeOfPhrase } from '../catalogue/find-phrases.js';
+import { distinctNotes } from '../phrase/distinct-notes.js';
 import { phraseChart, soundingChord } from '../phrase/harmony.js';
 import { toneOf } from '../phrase/lay-phrase.js';
 import type { Phrase, PhraseNote } from '../phrase/phrase.js';
@@ -23,7 +24,7 @@ export function inMinor(phrase: Phrase): Phrase {
   const there = phraseChart({ ...phrase, harmony }, 'C');
   const above = heights(phrase, own);
   const notes = phrase.notes.map((note, index): PhraseNote => {
-    const height = above[index] ?? 0;
+    const height = itemAt(above, index);
     const chord = soundingChord(own, note.at);
     const found = soundingChord(there, note.at);
     const isTone =
@@ -33,16 +34,5 @@ export function inMinor(phrase: Phrase): Phrase {
       : (TO_MINOR.get(toPitchClass(height)) ?? toPitchClass(height)) - toPitchClass(height);
     return atHeight(note, height + move, phrase.from, there);
   });
-  return rebuild(phrase, 'minor', distinct(notes), { harmony });
-}
-
-/** Of notes struck together that have come to one pitch, one. */
-function distinct(notes: readonly PhraseNote[]): readonly PhraseNote[] {
-  const seen = new Set<string>();
-  return notes.filter(({ at, degree, octave }) => {
-    const name = `${at} ${degree} ${octave}`;
-    const isNew = !seen.has(name);
-    seen.add(name);
-    return isNew;
-  });
+  return rebuild(phrase, 'minor', distinctNotes(notes), { harmony });
 }
