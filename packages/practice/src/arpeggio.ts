@@ -1,6 +1,6 @@
 import type { Target } from '@reedplate/chord-tone';
 import type { Harp, Sounding } from '@reedplate/layout';
-import { type Chord, toPitchClass } from '@reedplate/pitch';
+import { type Chord, itemAt, toPitchClass } from '@reedplate/pitch';
 import { cheapestPath } from './connect.js';
 import { techniqueCost } from './path-cost.js';
 import { type Figure, targetsWithin, type Voicing, type VoicingLimits } from './voicing.js';
@@ -60,8 +60,7 @@ function riseFrom(
   for (let step = 1; step <= order.length && rising.length < most; step += 1) {
     const ways = byPitch.get(pitch);
     if (ways !== undefined) rising.push(ways);
-    const next = order[(first + step) % order.length] ?? 0;
-    pitch += toPitchClass(next - pitch);
+    pitch += toPitchClass(itemAt(order, (first + step) % order.length) - pitch);
   }
   return rising;
 }

@@ -1,3 +1,4 @@
+import { itemAt } from '@reedplate/pitch';
 /** Cost of moving from one choice to the next; a whole number from 0 keeps sums exact. */
 export type MoveCost<Choice> = (from: Choice, to: Choice) => number;
 
@@ -41,7 +42,7 @@ function cheapestArrival<Choice>(
 ): Reached {
   let best: Reached = { cost: Number.POSITIVE_INFINITY, from: -1 };
   before.forEach((from, index) => {
-    const cost = (reached[index]?.cost ?? 0) + costFrom(from);
+    const cost = itemAt(reached, index).cost + costFrom(from);
     if (cost < best.cost) best = { cost, from: index };
   });
   return best;
@@ -55,8 +56,8 @@ function traceBack<Choice>(
   const last = steps.at(-1) ?? [];
   let at = last.findIndex(({ cost }) => cost === Math.min(...last.map((step) => step.cost)));
   for (let index = columns.length - 1; index >= 0; index -= 1) {
-    path.unshift(columns[index]?.[at] as Choice);
-    at = steps[index]?.[at]?.from ?? -1;
+    path.unshift(itemAt(itemAt(columns, index), at));
+    at = itemAt(itemAt(steps, index), at).from;
   }
   return path;
 }

@@ -1,6 +1,6 @@
 import type { Chart, ChordSpan } from '@reedplate/form';
 import { parseMetre } from '@reedplate/line';
-import type { Chord } from '@reedplate/pitch';
+import { type Chord, itemAt } from '@reedplate/pitch';
 
 /** A time at which a line sounds something of a chord. */
 export interface FigurePlace {
@@ -26,14 +26,13 @@ export function passagesByBeat({ spans, metre }: Chart): readonly Passage[] {
   const { beatTicks } = parseMetre(metre);
   const passages: [FigurePlace, ...FigurePlace[]][] = [];
   for (const span of soundingSpans(spans)) {
-    const [first, ...more] = beatsOf(span, beatTicks);
-    if (first === undefined) continue;
+    const beats = beatsOf(span, beatTicks);
     const last = passages.at(-1);
     const before = last?.at(-1);
     if (before?.end === span.start && before.span.chord.symbol === span.chord.symbol) {
-      last?.push(first, ...more);
+      last?.push(...beats);
     } else {
-      passages.push([first, ...more]);
+      passages.push([itemAt(beats, 0), ...beats.slice(1)]);
     }
   }
   return passages;

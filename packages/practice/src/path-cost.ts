@@ -1,4 +1,5 @@
 import type { Sounding, Technique } from '@reedplate/layout';
+import { itemAt } from '@reedplate/pitch';
 import type { Figure } from './voicing.js';
 
 /**
@@ -34,7 +35,8 @@ export function figureCost(figure: Figure): number {
  * cost included.
  */
 export function moveCost(from: Figure, to: Figure): number {
-  const [left, reached] = [from.at(-1)?.soundings[0], to[0]?.soundings[0]];
-  const semitones = Math.abs((reached?.pitch ?? 0) - (left?.pitch ?? 0));
+  const [left] = itemAt(from, -1).soundings;
+  const [reached] = itemAt(to, 0).soundings;
+  const semitones = Math.abs(reached.pitch - left.pitch);
   return SEMITONE * semitones + figureCost(to);
 }

@@ -1,6 +1,6 @@
 import { type ChordShape, chordShapes, type Target, targetsOf } from '@reedplate/chord-tone';
 import { type Harp, type PlayerLike, type Sounding, soundingsAt } from '@reedplate/layout';
-import type { Chord, ChordDegree } from '@reedplate/pitch';
+import { type Chord, type ChordDegree, itemAt } from '@reedplate/pitch';
 
 /** One sounding, or several on one breath, with their degrees: what a step of a line plays. */
 export interface Voicing {
@@ -89,7 +89,7 @@ const hasSeventh: Kind = ({ tones }) =>
 const splitOf =
   (width: number): Kind =>
   (shape) =>
-    shape.gesture === 'split' && (shape.holes.at(-1) ?? 0) - (shape.holes[0] ?? 0) + 1 === width;
+    shape.gesture === 'split' && itemAt(shape.holes, -1) - itemAt(shape.holes, 0) + 1 === width;
 
 /** How many different tones of the chord sound. */
 function toneCount({ tones }: ChordShape): number {

@@ -1,4 +1,4 @@
-import type { Random } from '@reedplate/pitch';
+import { itemAt, type Random } from '@reedplate/pitch';
 import { doSteps, type Steps } from '@reedplate/playability';
 import { drawIndex } from './draw-index.js';
 
@@ -57,9 +57,8 @@ export function* laySteps(chain: Chain): Steps<Draws | undefined> {
   const layers: Node[][] = [];
   const first: { node: number; weight: number }[] = [];
   const start = chain.rules.map((rule) => rule.start);
-  for (let place = 0; place < chain.options.length; place += 1) {
+  for (const [place, options] of chain.options.entries()) {
     const layer: Node[] = [];
-    const options = chain.options[place] ?? 0;
     const byNumber = new Map<number, number>();
     const nodeFor = (option: number, states: readonly number[]): number => {
       const number = numberOf(states, chain.rules) * options + option;
@@ -87,7 +86,7 @@ export function* laySteps(chain: Chain): Steps<Draws | undefined> {
     yield;
   }
   yield* sumFromTheEnd(layers, chain.rules);
-  const possible = first.some(({ node }) => (layers[0]?.[node]?.total ?? 0) > 0);
+  const possible = first.some(({ node }) => nodeAt(layers, 0, node).total > 0);
   return possible ? { first, layers } : undefined;
 }
 
@@ -122,7 +121,7 @@ function numberOf(states: readonly number[], rules: readonly Rule[]): number {
 }
 
 function* sumFromTheEnd(layers: readonly Node[][], rules: readonly Rule[]): Steps<void> {
-  for (const node of layers.at(-1) ?? []) {
+  for (const node of itemAt(layers, -1)) {
     node.total = rules.every((rule, at) => rule.ends(node.states[at] as number)) ? 1 : 0;
   }
   for (let place = layers.length - 2; place >= 0; place -= 1) {
@@ -139,22 +138,25 @@ function* sumFromTheEnd(layers: readonly Node[][], rules: readonly Rule[]): Step
   }
 }
 
+function nodeAt(layers: Draws['layers'], place: number, node: number): Node {
+  return itemAt(itemAt(layers, place), node);
+}
+
 /** One chain, drawn with exactly the chance that the model and the rules give it. */
 export function drawChain({ first, layers }: Draws, random: Random): readonly number[] {
-  const totalAt = (place: number, node: number): number => layers[place]?.[node]?.total ?? 0;
   const begin = drawIndex(
-    first.map(({ node, weight }) => weight * totalAt(0, node)),
+    first.map(({ node, weight }) => weight * nodeAt(layers, 0, node).total),
     random,
   );
-  let node = layers[0]?.[first[begin]?.node ?? 0] as Node;
+  let node = nodeAt(layers, 0, itemAt(first, begin).node);
   const drawn = [node.option];
   for (let place = 1; place < layers.length; place += 1) {
     const { next, weights } = node;
     const chosen = drawIndex(
-      next.map((after, at) => (weights[at] as number) * totalAt(place, after)),
+      next.map((after, at) => itemAt(weights, at) * nodeAt(layers, place, after).total),
       random,
     );
-    node = layers[place]?.[next[chosen] as number] as Node;
+    node = nodeAt(layers, place, itemAt(next, chosen));
     drawn.push(node.option);
   }
   return drawn;
@@ -162,14 +164,14 @@ export function drawChain({ first, layers }: Draws, random: Random): readonly nu
 
 /** How many different chains can be drawn; exact to 2 ** 53. */
 export function countChains({ first, layers }: Draws, rules: readonly Rule[]): number {
-  let counts = (layers.at(-1) ?? []).map(({ states }): number =>
+  let counts = itemAt(layers, -1).map(({ states }): number =>
     rules.every((rule, at) => rule.ends(states[at] as number)) ? 1 : 0,
   );
   for (let place = layers.length - 2; place >= 0; place -= 1) {
     const after = counts;
-    counts = (layers[place] ?? []).map(({ next }) =>
-      next.reduce((sum, node) => sum + (after[node] ?? 0), 0),
+    counts = itemAt(layers, place).map(({ next }) =>
+      next.reduce((sum, node) => sum + itemAt(after, node), 0),
     );
   }
-  return first.reduce((sum, { node }) => sum + (counts[node] ?? 0), 0);
+  return first.reduce((sum, { node }) => sum + itemAt(counts, node), 0);
 }

@@ -33,6 +33,7 @@ import { type DrawnPhrase, drawPhrase, type PhraseGround } from './draw-phrase.j
 import { DEFAULT_MELODY_MODEL, MINOR_MELODY_MODEL } from './melody-model.js';
 import {
   barsPerChorus,
+  chordIn,
   type PhrasePlace,
   phrasesOf,
   requirePlan,
@@ -200,8 +201,7 @@ function stepsOf(
   return beats.map(({ start, duration }, note) => {
     const sounding = all[at]?.[note] as Sounding;
     const from = place.start + start;
-    const { chord = null } =
-      place.spans.find((span) => span.start <= from && from < span.end) ?? {};
+    const chord = chordIn(place, from);
     const pitchClass = toPitchClass(sounding.pitch);
     const tone = chord?.tones.find((each) => each.pitchClass === pitchClass);
     return Object.freeze({

@@ -1,6 +1,13 @@
 import type { Line } from '@reedplate/line';
 import { requireNotes } from '@reedplate/line';
-import { type KeyLike, requireShape, requireSome, toKey, toPitchClass } from '@reedplate/pitch';
+import {
+  itemAt,
+  type KeyLike,
+  requireShape,
+  requireSome,
+  toKey,
+  toPitchClass,
+} from '@reedplate/pitch';
 import { type MelodyModel, USUAL_CHORD_TONE } from './melody-model.js';
 
 /** A melody to learn from, and its key. */
@@ -41,11 +48,11 @@ export function learnMelody(examples: readonly MelodyExample[]): MelodyModel {
     for (const [at, pitch] of pitches.entries()) {
       const before = pitches[at - 1];
       if (before === undefined) continue;
-      const row = transitions[toPitchClass(before - pitchClass)] as number[];
+      const row = itemAt(transitions, toPitchClass(before - pitchClass));
       const degree = toPitchClass(pitch - pitchClass);
-      row[degree] = (row[degree] ?? 0) + 1;
+      row[degree] = itemAt(row, degree) + 1;
       const leap = Math.min(WIDEST, Math.abs(pitch - before));
-      leaps[leap] = (leaps[leap] ?? 0) + 1;
+      leaps[leap] = itemAt(leaps, leap) + 1;
     }
   }
   return Object.freeze({

@@ -1,4 +1,4 @@
-import { toPitchClass } from '@reedplate/pitch';
+import { itemAt, toPitchClass } from '@reedplate/pitch';
 import { LEARNED_MAJOR, LEARNED_MINOR } from './learned-weights.js';
 import type { LearnedWeights } from './read-weights.js';
 
@@ -47,11 +47,11 @@ export function melodyWeight(
   before: number | undefined,
   pitch: number,
 ): number {
-  const row = transitions[before === undefined ? 0 : toPitchClass(before - tonic)] ?? [];
+  const row = itemAt(transitions, before === undefined ? 0 : toPitchClass(before - tonic));
   // A share of its row: that a degree is common makes what follows it no likelier.
-  const liking = shareOf(row[toPitchClass(pitch - tonic)] ?? 0, row);
+  const liking = shareOf(itemAt(row, toPitchClass(pitch - tonic)), row);
   if (before === undefined) return liking;
-  const weightOf = (leap: number): number => leaps[leap] ?? leaps.at(-1) ?? 0;
+  const weightOf = (leap: number): number => itemAt(leaps, Math.min(leap, leaps.length - 1));
   const up = toPitchClass(pitch - before);
   const ways = weightOf(up) + weightOf(12 - up);
   return ways === 0 ? 0 : (liking * weightOf(Math.abs(pitch - before))) / ways;

@@ -1,5 +1,5 @@
 import type { Chord, PitchClass } from '@reedplate/pitch';
-import type { PhrasePlace } from './phrases-of.js';
+import { chordIn, type PhrasePlace } from './phrases-of.js';
 import type { Beat } from './rhythm.js';
 
 /** A note of a phrase before it has a pitch, with what the chords ask of it. */
@@ -17,7 +17,7 @@ export function notePlaces(beats: readonly Beat[], place: PhrasePlace): readonly
 
 function placeOf(beat: Beat, beats: readonly Beat[], place: PhrasePlace): NotePlace {
   const at = place.start + beat.start;
-  const { chord = null } = place.spans.find(({ start, end }) => start <= at && at < end) ?? {};
+  const chord = chordIn(place, at);
   const landings = place.spans.flatMap((span) => {
     const isFirst = beat === beats.find((each) => sounds(each, place, span));
     return isFirst && span.chord !== null ? [tonesOf(span.chord)] : [];

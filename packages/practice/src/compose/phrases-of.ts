@@ -1,6 +1,6 @@
 import type { Chart, ChordSpan } from '@reedplate/form';
 import { parseMetre } from '@reedplate/line';
-import { ReedplateError } from '@reedplate/pitch';
+import { type Chord, ReedplateError } from '@reedplate/pitch';
 
 /** A phrase of a chorus: its letter in the plan, and where it lies. */
 export interface PhrasePlace {
@@ -15,7 +15,10 @@ export interface PhrasePlace {
 
 const FOUR = 4;
 
-/** The plan of a chorus where none is given: AAB over twelve bars, else another letter every four, two or one. */
+/**
+ * The plan of a chorus where none is given: AAB over twelve bars, else another letter every four, two or one;
+ * a single phrase where the letters do not last.
+ */
 export function usualPlan(bars: number): string {
   if (bars === 3 * FOUR) return 'AAB';
   const length = [FOUR, 2, 1].find((each) => bars % each === 0 && bars / each <= ALPHABET.length);
@@ -51,6 +54,11 @@ export function phrasesOf(chart: Chart, plan: string): readonly (readonly Phrase
     group.push({ letter, start, bars: length, spans, isLast });
   }
   return [...groups.values()];
+}
+
+/** The chord at a tick of a place; null over none. */
+export function chordIn({ spans }: PhrasePlace, tick: number): Chord | null {
+  return spans.find(({ start, end }) => start <= tick && tick < end)?.chord ?? null;
 }
 
 /**

@@ -1,5 +1,5 @@
 import type { Sounding } from '@reedplate/layout';
-import { toPitchClass } from '@reedplate/pitch';
+import { itemAt, toPitchClass } from '@reedplate/pitch';
 import type { MoveEffort } from '@reedplate/playability';
 import { techniqueCost } from '../path-cost.js';
 import type { Chain, Rule } from './chain.js';
@@ -43,8 +43,8 @@ export function pitchChain(frame: PitchFrame, must: MustHold): Chain {
   return {
     options: notes.map(() => soundings.length),
     weight: (place, before, option) => {
-      const liking = likings[place]?.[option] ?? 0;
-      return liking * ((before === -1 ? first : moves[before])?.[option] ?? 0);
+      const ways = before === -1 ? first : itemAt(moves, before);
+      return itemAt(itemAt(likings, place), option) * itemAt(ways, option);
     },
     rules: [...resolveRules(frame, must), ...effortRules(frame, must)],
   };
@@ -133,7 +133,7 @@ function effortRules(frame: PitchFrame, { effort }: MustHold): readonly Rule[] {
     const known = kept.get(name);
     if (known !== undefined) return known;
     const from = soundings[before] ?? null;
-    const ticks = (notes[place]?.start ?? 0) - (notes[place - 1]?.start ?? 0);
+    const ticks = itemAt(notes, place).start - (notes[place - 1]?.start ?? 0);
     const points = moves(from, soundings[option] as Sounding, ticks * secondsPerTick);
     const parts = Math.ceil(points * PARTS);
     kept.set(name, parts);

@@ -4,11 +4,10 @@ import {
   type Player,
   type PlayerLike,
   type PlayerSkill,
-  soundingsAt,
   toPlayer,
 } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
-import { toPitchClass } from '@reedplate/pitch';
+import { itemAt, toPitchClass } from '@reedplate/pitch';
 import { bestPath, type LinePath } from '@reedplate/playability';
 
 /**
@@ -34,13 +33,13 @@ export function easiestPath(
 }
 
 function waysOf(harp: Harp, level: PlayerLike, tonic: number): readonly PlayerLike[] {
-  const draw = natural(harp, 2, 'draw');
-  if (draw === undefined || draw !== natural(harp, 3, 'blow')) return [level];
+  const [, second, third] = harp.holes;
+  if (second === undefined || second.draw !== third?.blow) return [level];
   const player = toPlayer(level);
   const onBlow = { ...player, holdsTwoDraw: false };
   if (!player.holdsTwoDraw) return [onBlow];
   const onDraw = withoutThreeBlow(player, harp);
-  return toPitchClass(draw) === toPitchClass(tonic) ? [onDraw] : [onDraw, onBlow];
+  return toPitchClass(second.draw) === toPitchClass(tonic) ? [onDraw] : [onDraw, onBlow];
 }
 
 /**
@@ -49,14 +48,8 @@ function waysOf(harp: Harp, level: PlayerLike, tonic: number): readonly PlayerLi
  */
 export function withOneHome(harp: Harp, level: PlayerLike, tonic: number): PlayerLike {
   const [onDraw = level, onBlow = onDraw] = waysOf(harp, level, tonic);
-  const isFirst = toPitchClass(tonic) === toPitchClass(natural(harp, 1, 'blow') ?? -1);
+  const isFirst = toPitchClass(tonic) === toPitchClass(itemAt(harp.holes, 0).blow);
   return isFirst ? onBlow : onDraw;
-}
-
-function natural(harp: Harp, hole: number, breath: 'blow' | 'draw'): number | undefined {
-  return harp.holes.length < hole
-    ? undefined
-    : soundingsAt(harp, hole, breath, { level: 'natural' })[0]?.pitch;
 }
 
 /** The player with every unbent note but 3 blow by itself. */

@@ -17,7 +17,7 @@ export interface FormatPhraseOptions {
   readonly harp?: HarpLike;
   /** Default the position of the phrase. */
   readonly position?: Phrase['position'];
-  /** Default `sign`. */
+  /** Default `plus-minus`. */
   readonly dialect?: TabDialectId;
   /** Tunings of one's own, for a harp that is named in one. */
   readonly known?: KnownTunings;
@@ -61,7 +61,7 @@ export function formatPhrase(given: PhraseLike, options: FormatPhraseOptions = {
   return writeBars(tabOfLine(line, harp, soundings), phrase, dialect);
 }
 
-/** The marks with their manners, and a bar line where a bar begins with a mark or a rest. */
+/** The marks with their manners (a rest has none), and a bar line where a bar begins with a mark or a rest. */
 function writeBars(
   timed: readonly TimedTab[],
   { metre, pickup, notes }: Phrase,
@@ -75,7 +75,7 @@ function writeBars(
     const at = Math.round(beat * beatTicks);
     const begins = at > 0 && (at - pickup) % barTicks === 0;
     if (begins) words.push('|');
-    const manner = each.marks.length === 0 ? '' : (manners.get(at) ?? '');
+    const manner = manners.get(at) ?? '';
     words.push(formatTimedTab([each], dialect === undefined ? {} : { dialect }) + manner);
     beat += each.beats;
   }

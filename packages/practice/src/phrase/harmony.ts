@@ -11,6 +11,7 @@ import { parseMetre } from '@reedplate/line';
 import {
   asErrorOf,
   type Chord,
+  itemAt,
   type KeyLike,
   parseKey,
   requireShape,
@@ -87,7 +88,7 @@ export function phraseChart(phrase: PhraseTime, key: KeyLike): Chart {
 /** Semitones of the root of the sounding chord above the tonic of a chart, 0 to 11. */
 export function rootAbove(chart: Chart, tick: number): number {
   const chord = soundingChord(chart, tick);
-  return chord === null ? 0 : toPitchClass((chord.tones[0]?.pitchClass ?? 0) - tonicOf(chart));
+  return chord === null ? 0 : toPitchClass(itemAt(chord.tones, 0).pitchClass - tonicOf(chart));
 }
 
 /** The chord at a tick; in a pickup the one it leads to, in a break the one before it. */

@@ -2,7 +2,7 @@ import type { Chart } from '@reedplate/form';
 import { parseMetre } from '@reedplate/line';
 import {
   type Chord,
-  type PitchClass,
+  itemAt,
   parseKey,
   ReedplateError,
   requireInteger,
@@ -97,7 +97,7 @@ export function toneOf(degree: ScaleDegree, own: Chord | null, found: Chord | nu
 
 /** Semitones of the tones of a chord above its root. */
 function fromRoot({ tones }: Chord): readonly number[] {
-  const root: PitchClass = tones[0]?.pitchClass ?? 0;
+  const root = itemAt(tones, 0).pitchClass;
   return tones.map(({ pitchClass }) => toPitchClass(pitchClass - root));
 }
 

@@ -1,5 +1,6 @@
 import type { Chart } from '@reedplate/form';
 import { type Line, makeLine, type PitchPoint, parseMetre, type TimedNote } from '@reedplate/line';
+import { itemAt } from '@reedplate/pitch';
 import { rootAbove, semitonesOf } from './harmony.js';
 import type { Phrase, PhraseBend, PhraseNote } from './phrase.js';
 
@@ -58,6 +59,6 @@ function curveOf(
 /** Points in rising order: of two at one tick the first is kept. */
 function points(...given: readonly (readonly [number, number])[]): readonly PitchPoint[] {
   return given
-    .filter(([at], index) => index === 0 || at > (given[index - 1]?.[0] ?? -1))
+    .filter(([at], index) => index === 0 || at > itemAt(given, index - 1)[0])
     .map(([at, cents]) => ({ at, cents }));
 }

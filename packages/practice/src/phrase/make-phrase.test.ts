@@ -80,6 +80,16 @@ describe('makePhrase', () => {
       () => makePhrase([{ ...ROOT, bend: { shape: 'up' as 'dip', cents: 50 } }]),
       'PHRASE_INVALID notes[0].bend.shape',
     ],
+    [
+      'an accent that is no yes or no',
+      () => makePhrase([{ ...ROOT, accent: 'loud' as unknown as true }]),
+      'PHRASE_INVALID notes[0].accent',
+    ],
+    [
+      'a purpose that is no text',
+      () => makePhrase([ROOT], { trains: 3 as unknown as string }),
+      'PHRASE_INVALID trains',
+    ],
     ['a detail there is not', () => makePhrase([ROOT], { tempo: 90 } as object), 'OPTION_UNKNOWN'],
     [
       'a pickup of a whole bar',

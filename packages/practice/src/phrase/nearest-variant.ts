@@ -1,5 +1,5 @@
 import { type Harp, type PlayerLike, type Sounding, soundings } from '@reedplate/layout';
-import { toPitchClass } from '@reedplate/pitch';
+import { itemAt, toPitchClass } from '@reedplate/pitch';
 import type { LaidNote } from './lay-phrase.js';
 import type { PhraseChange } from './placed-phrase.js';
 
@@ -93,7 +93,7 @@ function withGrips(
     if (next - first === 1) continue;
     const grip = new Set(largestGrip(single.slice(first, next), reach.natural));
     for (let at = first; at < next; at += 1) {
-      const pitch = single[at] ?? 0;
+      const pitch = itemAt(single, at);
       // A pitch that two notes come to is played once.
       if (!grip.delete(pitch)) kept[at] = null;
     }

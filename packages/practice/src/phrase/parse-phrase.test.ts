@@ -1,4 +1,5 @@
 import { makeHarp } from '@reedplate/layout';
+import { TAB_DIALECT_IDS } from '@reedplate/tab';
 import { describe, expect, it } from 'vitest';
 import { formatPhrase } from './format-phrase.js';
 import { parsePhrase } from './parse-phrase.js';
@@ -52,6 +53,8 @@ describe('parsePhrase', () => {
     ['a hole that no harp of ten has', '-11', 'TAB_SYNTAX'],
     ['a bend that the reeds do not give', "-5'", 'SOUNDING_IMPOSSIBLE'],
     ['nothing', '', 'TAB_SYNTAX'],
+    ['what is no text', 7 as unknown as string, 'PHRASE_INVALID'],
+    ['more than 20,000 characters', '-2 '.repeat(6667), 'PHRASE_INVALID'],
     ['rests alone', 'r r', 'PHRASE_INVALID'],
   ])('parsePhrase refuses %s', (_, text, code) => {
     expect(() => parsePhrase(text)).toThrow(expect.objectContaining({ code }));
@@ -70,6 +73,12 @@ describe('formatPhrase', () => {
   it('formatPhrase puts a bar line behind a pickup', () => {
     const text = '-3:1/2 -3:1/2 | -4:4';
     expect(formatPhrase(parsePhrase(text, { pickup: 960 }))).toBe(text);
+  });
+
+  it.each(TAB_DIALECT_IDS)('formatPhrase writes %s, which parsePhrase reads back', (dialect) => {
+    const phrase = parsePhrase("-3':1/2;scoop -4:3/2 (+4+5):2", { harmony: 'I7' });
+    const text = formatPhrase(phrase, { dialect });
+    expect(parsePhrase(text, { dialect, harmony: 'I7' })).toEqual(phrase);
   });
 
   it('formatPhrase says which bar holds what the harp lacks', () => {

@@ -14,7 +14,7 @@ import type { Phrase, PhraseNote } from './phrase.js';
 export interface ParsePhraseOptions extends PhraseDetails {
   /** The harp that the tab is written for; default C. */
   readonly harp?: HarpLike;
-  /** Default `sign`. */
+  /** Default `plus-minus`. */
   readonly dialect?: TabDialectId;
   /** Tunings of one's own, for a harp that is named in one. */
   readonly known?: KnownTunings;

@@ -19,6 +19,11 @@ describe('placePhrase', () => {
     expect(tab).toBe('r:2 -4:1/2 -3:1/2 -2');
   });
 
+  it('placePhrase keeps the tempo of the chart', () => {
+    const slow = makeChart('basic', 'G', { tempo: 60 });
+    expect(placed('stair', { chart: slow, harp: 'C' }).line.tempo).toBe(60);
+  });
+
   it('placePhrase moves a riff with the chord', () => {
     const stair = (bar: number) =>
       placed('stair', { chart: makeChart('basic', 'G'), bar, harp: 'C' });

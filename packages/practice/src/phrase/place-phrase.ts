@@ -9,9 +9,9 @@ import {
   toHarp,
 } from '@reedplate/layout';
 import { type Line, makeLine, parseMetre } from '@reedplate/line';
-import { type OptionNames, requireOptions } from '@reedplate/pitch';
+import { itemAt, type OptionNames, requireOptions } from '@reedplate/pitch';
 import type { LinePath } from '@reedplate/playability';
-import { tabOfLine } from '@reedplate/tab';
+import { type TimedTab, tabOfLine } from '@reedplate/tab';
 import { barredTab } from './barred-tab.js';
 import { easiestPath } from './easiest-path.js';
 import { tonicOf } from './harmony.js';
@@ -153,12 +153,13 @@ function placed(
   { bar, chart }: { readonly bar: number; readonly chart: Chart },
 ): PlacedPhrase {
   const { barTicks, beatTicks, beatsPerBar } = parseMetre(chart.metre);
-  const first = line.notes[0]?.start ?? 0;
+  const first = itemAt(line.notes, 0).start;
   const from = Math.min(first, pickup + (bar - 1) * barTicks) / beatTicks;
-  const [rest, ...marks] = tabOfLine(line, path.harp, { soundings: path.soundings });
-  const lead = rest !== undefined && rest.marks.length === 0 ? rest.beats - from : 0;
-  const timed = rest === undefined || rest.marks.length > 0 ? [rest, ...marks] : marks;
-  const shown = lead > 0 ? [{ marks: [], beats: lead }, ...timed] : timed;
+  const timed = tabOfLine(line, path.harp, { soundings: path.soundings });
+  const begins = itemAt(timed, 0);
+  const rests = begins.marks.length === 0;
+  const lead: readonly TimedTab[] =
+    rests && begins.beats > from ? [{ marks: [], beats: begins.beats - from }] : [];
   return Object.freeze({
     playable: true,
     phrase: id,
@@ -168,7 +169,7 @@ function placed(
     line,
     soundings: path.soundings,
     tab: barredTab(
-      shown.flatMap((each) => (each === undefined ? [] : [each])),
+      [...lead, ...timed.slice(rests ? 1 : 0)],
       chart.metre,
       pickup / beatTicks + (bar - 1) * beatsPerBar - from,
     ),

@@ -1,3 +1,4 @@
+import { itemAt } from '@reedplate/pitch';
 import { phraseChart, rootAbove, soundingChord } from '../phrase/harmony.js';
 import type { Phrase } from '../phrase/phrase.js';
 import { atHeight, heights, tonesBetween } from './degrees.js';
@@ -12,9 +13,9 @@ export function answered(phrase: Phrase): Phrase {
   const above = heights(phrase, chart);
   const floor = Math.min(...above);
   const times = [...new Set(phrase.notes.map(({ at }) => at))];
-  const half = times[Math.floor(times.length / 2)] ?? 0;
-  const last = times.at(-1) ?? 0;
-  let height = Math.max(...above.filter((_, index) => (phrase.notes[index]?.at ?? 0) <= half));
+  const half = itemAt(times, Math.floor(times.length / 2));
+  const last = itemAt(times, -1);
+  let height = Math.max(...above.filter((_, index) => itemAt(phrase.notes, index).at <= half));
   const notes = phrase.notes.flatMap((note, index) => {
     if (note.at < half && note.at !== last) return [note];
     // Of notes struck together the lowest alone goes on: a response is a single voice.

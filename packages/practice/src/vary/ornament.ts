@@ -1,5 +1,5 @@
 import { parseMetre } from '@reedplate/line';
-import { requireOneOf } from '@reedplate/pitch';
+import { itemAt, requireOneOf } from '@reedplate/pitch';
 import { phraseChart, soundingChord } from '../phrase/harmony.js';
 import type { Phrase, PhraseNote } from '../phrase/phrase.js';
 import { atHeight, heights, tonesBetween } from './degrees.js';
@@ -18,7 +18,7 @@ export function ornamented(phrase: Phrase, ornament: Ornament): Phrase {
   const alone = (at: number): boolean => phrase.notes.filter((note) => note.at === at).length === 1;
   const notes = phrase.notes.flatMap((note, index): readonly PhraseNote[] => {
     if (note.length < beatTicks || note.grace || !alone(note.at)) return [note];
-    const height = above[index] ?? 0;
+    const height = itemAt(above, index);
     if (ornament === 'scoop') return [note.bend ? note : { ...note, bend: SCOOP }];
     if (ornament === 'grace') {
       const grace = atHeight(note, height - 1, phrase.from, chart);

@@ -1,6 +1,6 @@
 import type { Chart } from '@reedplate/form';
 import { parseMetre } from '@reedplate/line';
-import { SCALE_DEGREES, type ScaleDegree, toPitchClass } from '@reedplate/pitch';
+import { itemAt, SCALE_DEGREES, type ScaleDegree, toPitchClass } from '@reedplate/pitch';
 import { barsOf, phraseChart, plainHarmony, rootAbove, soundingChord } from '../phrase/harmony.js';
 import { invalidPhrase } from '../phrase/invalid-phrase.js';
 import { toneOf } from '../phrase/lay-phrase.js';
@@ -32,7 +32,7 @@ export function sequenced(phrase: Phrase, chords: string): Phrase {
   const notes = Array.from({ length: times }, (_, time) =>
     phrase.notes.map((note, index): PhraseNote => {
       const at = note.at + time * step;
-      const onRoot = (above[index] ?? 0) - rootAbove(own, note.at);
+      const onRoot = itemAt(above, index) - rootAbove(own, note.at);
       const degree = SCALE_DEGREES[toPitchClass(onRoot)] as ScaleDegree;
       const moved = onRoot + toneOf(degree, soundingChord(own, note.at), soundingChord(there, at));
       return {
