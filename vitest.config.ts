@@ -16,6 +16,7 @@ const WELL_TESTED = [
   'pitch',
   'playability',
   'position',
+  'practice',
   'study',
   'tab',
 ];

@@ -12,10 +12,12 @@ const starts = (...given: Parameters<typeof layPhrase>) =>
 
 describe('layPhrase', () => {
   it('layPhrase lays even eighths of a shuffle long and short in 12/8', () => {
-    expect(starts(parsePhrase('-2:1/2 -3:1/2 -4:1'), SLOW, 1)).toEqual([
+    expect(starts(parsePhrase('-2:1/2 -3:1/2 -4:1 -3:3/4 -2:1/4'), SLOW, 1)).toEqual([
       [0, 960],
       [960, 480],
       [1440, 1440],
+      [2880, 1200],
+      [4080, 240],
     ]);
   });
 
@@ -27,14 +29,18 @@ describe('layPhrase', () => {
   });
 
   it('layPhrase writes long and short of 12/8 as even eighths of 4/4, and the last triplet late', () => {
-    const thirds = [0, 480, 960].map(
-      (at): PhraseNote => ({ at, length: 480, degree: '1', octave: 0 }),
-    );
+    const thirds = [
+      [0, 480],
+      [480, 480],
+      [960, 240],
+      [1200, 240],
+    ].map(([at = 0, length = 0]): PhraseNote => ({ at, length, degree: '1', octave: 0 }));
     const slow = makePhrase(thirds, { metre: '12/8', feel: 'slow-12/8' });
     expect(starts(slow, STRAIGHT, 1)).toEqual([
       [0, 240],
       [240, 240],
-      [480, 480],
+      [480, 240],
+      [720, 240],
     ]);
   });
 
