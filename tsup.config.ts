@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { defineConfig, type Options } from 'tsup';
 import { lazyTonal } from './scripts/lib/lazy-tonal.js';
 import { midiWriter } from './scripts/lib/midi-writer.js';
+import { nodeByImport } from './scripts/lib/node-by-import.js';
 import { pureFreezing } from './scripts/lib/pure-freezing.js';
 
 // Run by each package's `build` script, in that package's folder.
@@ -14,21 +15,16 @@ const shared: Options = {
   target: 'node20',
   sourcemap: true,
   treeshake: true,
+  removeNodeProtocol: false,
   tsconfig: '../../tsconfig.build.json',
-  esbuildPlugins: [lazyTonal, midiWriter, pureFreezing],
+  esbuildPlugins: [lazyTonal, midiWriter, nodeByImport, pureFreezing],
   // What is only counted out is left out of a program that does not use it. Freezing is not among these, since
   // a statement that freezes would go: `pureFreezing` marks the others.
   pure: ['Object.keys', 'String.raw'],
 };
 
-/** The command takes in a CommonJS library, which asks for Node's modules by `require`. */
-const givesRequire = existsSync('src/verb-table.ts');
-const REQUIRE = `import { createRequire as makeRequire } from 'node:module';
-const require = makeRequire(import.meta.url);`;
-
 const library: Options = {
   ...shared,
-  banner: ({ format }) => (givesRequire && format === 'esm' ? { js: REQUIRE } : {}),
   entry: ['src/index.ts'],
   format: ['esm', 'cjs'],
   clean: true,

@@ -21,7 +21,10 @@ const installChromium = [
 const CODE = /\.(?:[cm]?[tj]s|json|md|yaml)$/u;
 const EXPRESSIONS = /^(?:packages\/[^/]+\/src\/(?!.*\.test\.ts$)|scripts\/regular-expressions)/u;
 const PACKAGES = /^(?:packages|scripts)\/|^(?:package\.json|pnpm-lock\.yaml)$/u;
-const SHIPPED = /^packages\/(?!.*\.test\.ts$)|^(?:scripts|test\/consumer)\/|^pnpm-lock\.yaml$/u;
+const SHIPPED =
+  /^packages\/(?!.*\.test\.ts$)|^(?:scripts|test\/consumer)\/|^(?:pnpm-lock\.yaml|tsup\.config\.ts)$/u;
+const BUILT =
+  /^packages\/(?!.*\.test\.ts$)|^(?:scripts|test\/surface)\/|^(?:pnpm-lock\.yaml|tsup\.config\.ts)$/u;
 
 const RECIPES = /^(?:packages\/(?:pitch|line|form|layout|position)|scripts)\/|^DEVELOPERS\.md$/u;
 
@@ -35,6 +38,7 @@ forgetTests();
 const passed = await runSteps([
   ['install', install],
   ['build', build],
+  ['try what is built', unlessPassed('built', BUILT, tryBuilt)],
   ['make the examples of the documentation into tests', () => script('generate-doc-tests')],
   [
     'check types of source, tests, examples and scripts',
@@ -77,6 +81,11 @@ process.exitCode = passed ? 0 : 1;
 // The last line of all counts the tests, if they were reached.
 const count = countTests();
 if (count !== undefined) console.log(count);
+
+/** Packages by name are what is built under this configuration, and their sources under the usual one. */
+function tryBuilt() {
+  tool('tsx', ['--tsconfig', 'tsconfig.build.json', 'scripts/try-built.ts']);
+}
 
 /**
  * Runs one of the scripts beside this one that are written in TypeScript.

@@ -1,0 +1,36 @@
+import { isBuiltin } from 'node:module';
+import type { Options } from 'tsup';
+
+type Plugin = NonNullable<Options['esbuildPlugins']>[number];
+
+const NAMESPACE = 'node-by-import';
+
+/** Modules that are not taken from Node by their names. */
+const OTHERWISE: ReadonlyMap<string, string> = new Map([
+  // It is a global, and the names of its module lack what it inherits.
+  ['process', 'module.exports = globalThis.process;'],
+  // What no verb of ours is: a program of its own, which another process runs.
+  [
+    'child_process',
+    "export function spawn() { throw new Error('No verb is a program of its own.'); }",
+  ],
+]);
+
+/**
+ * Lets a CommonJS library that is taken in import Node's modules, so that a module of ours needs no `require`;
+ * the one that starts processes, which Node takes longest to load, is left out, since nothing here calls it.
+ */
+export const nodeByImport: Plugin = {
+  name: 'node-by-import',
+  setup(build) {
+    build.onResolve({ filter: /^[\w:/]+$/ }, ({ path, kind }) =>
+      kind === 'require-call' && isBuiltin(path)
+        ? { path: path.replace(/^node:/, ''), namespace: NAMESPACE }
+        : undefined,
+    );
+    build.onLoad({ filter: /./, namespace: NAMESPACE }, ({ path }) => ({
+      contents: OTHERWISE.get(path) ?? `export * from 'node:${path}';`,
+      loader: 'js',
+    }));
+  },
+};
