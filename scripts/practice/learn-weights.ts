@@ -1,6 +1,5 @@
 import { writeFileSync } from 'node:fs';
-import { catalogueMelodies } from '../../packages/practice/src/compose/catalogue-melodies.fixture.js';
-import { learnMelody } from '../../packages/practice/src/compose/learn-melody.js';
+import { findPhrases, learnPhrases } from '@reedplate/practice';
 import { ROOT } from '../lib/root.mjs';
 
 // Learns the weights of composed lines from the catalogue of phrases, and writes them as data. A test says when
@@ -8,7 +7,7 @@ import { ROOT } from '../lib/root.mjs';
 const FILE = `${ROOT}packages/practice/src/compose/learned-weights.ts`;
 
 function modelText(name: string, mode: 'major' | 'minor'): string {
-  const { transitions, leaps } = learnMelody(catalogueMelodies(mode));
+  const { transitions, leaps } = learnPhrases(findPhrases(), mode);
   const tenths = (weights: readonly number[]): string =>
     weights.map((weight) => weight.toFixed(1).replace('.0', '')).join(' ');
   return `/** Learned from the phrases in ${mode}. */

@@ -5,7 +5,7 @@ import type { Line } from '@reedplate/line';
 import { parseKey, randomFrom, toKey } from '@reedplate/pitch';
 import { composeLine, findPhrases, makeExercise } from '@reedplate/practice';
 import type { Solo } from '../../packages/chord-tone/validity/read-solos.js';
-import { catalogueMelodies } from '../../packages/practice/src/compose/catalogue-melodies.fixture.js';
+import { melodiesOf } from '../../packages/practice/src/compose/learn-phrases.js';
 import { placeOwn } from './place-own.js';
 
 /** A line with the pitch class of its tonic. */
@@ -52,7 +52,7 @@ export function catalogueChoruses(): Material {
 
 /** Every phrase of the catalogue in major, what composed lines are learned from. */
 export function cataloguePhrases(): Material {
-  const lines = catalogueMelodies('major').map(({ line, key }) => ({
+  const lines = melodiesOf(findPhrases(), 'major').map(({ line, key }) => ({
     line,
     tonic: toKey(key).pitchClass,
   }));

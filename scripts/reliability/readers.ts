@@ -11,7 +11,7 @@ import {
 } from '@reedplate/layout';
 import { parseMetre, readLine } from '@reedplate/line';
 import { parseChord, parseKey, parseNoteName, parseNumeral, parseScale } from '@reedplate/pitch';
-import { parsePhrase, readPhrase } from '@reedplate/practice';
+import { parsePhrase, readPhrase, readPhrases } from '@reedplate/practice';
 import { detectTab, parseTab, parseTimedTab } from '@reedplate/tab';
 import { zipSync } from 'fflate';
 import { ABC_PATTERNS } from './abc-patterns.js';
@@ -91,6 +91,7 @@ export const READERS: readonly Reader[] = [
   text('readHarp', (input) => readHarp(input), JSON_PATTERNS),
   text('readPlayer', (input) => readPlayer(input), JSON_PATTERNS),
   text('readPhrase', (input) => readPhrase(input), JSON_PATTERNS),
+  text('readPhrases', (input) => readPhrases(input), [...JSON_PATTERNS, ...TAB_PATTERNS]),
   text('parseChord', parseChord),
   text('parseNumeral', (input) => parseNumeral(input)),
   text('parseScale', (input) => parseScale(input)),

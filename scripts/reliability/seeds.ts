@@ -80,6 +80,10 @@ export const SEEDS: Readonly<Record<string, readonly (string | Uint8Array)[]>> =
   readPhrase: findPhrases()
     .slice(0, 6)
     .map((phrase) => JSON.stringify(phrase)),
+  readPhrases: [
+    'name: Gate\nkind: riff\n# ours\n-2 -3:1/2;scoop r:5/2\ngrade: 3\npickup: 1\n-4 | -3',
+    JSON.stringify(findPhrases().slice(0, 3)),
+  ],
   parseChord: [...CHORDS, 'C', 'F#m7b5', 'Ebmaj7#11'],
   parseNumeral: ['I7', 'bVII', '#ivø7', 'V7/ii', 'iv6'],
   parseScale: ['blues', 'major', 'mixolydian', 'minor pentatonic'],

@@ -73,7 +73,8 @@ export const LEFT_OUT: Readonly<Record<string, readonly string[]>> = {
     ExerciseOptions FormatPhraseOptions GradeLimits KeyChord KeyChords KeyChordsOptions LineEnding
     MelodyExample Ornament OtherHarmony ParsePhraseOptions PhraseBend PhraseChange
     PhraseDetails PhraseFilter PhraseGrade PhraseKind PhraseLike PhraseNotPlaced PhraseNote
-    PhraseTime PhraseVariation PlaceOptions PracticeStep RhythmCell
+    PhraseTime PhraseVariation PlaceOptions PracticeStep ReadPhrasesOptions NextStepsOptions RhythmCell
+    phraseById KnownPhrases VaryOptions
   `),
   picture: names(`
     THEME_IDS contrastOf BarRange BreathPictureOptions ChartFormat ChartPictureOptions ChartReader

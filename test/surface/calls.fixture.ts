@@ -29,6 +29,7 @@ const timed = reedplate.parseTimedTab('-2:1 +3:1');
 const available = reedplate.chordAvailability('C7', harp);
 const [phrase] = reedplate.findPhrases() as [reedplate.Phrase];
 const scala = '! a.scl\nFifths\n2\n3/2\n2/1\n';
+const warning = available.warnings[0] ?? { code: 'NO_TONE', degrees: ['5'] };
 
 /**
  * A right call of every function that takes options, without them, and of most others. What is wrong with
@@ -47,10 +48,7 @@ export const CALLS: { readonly [Name in FunctionName]?: Readonly<Parameters<Expo
   describeFeedback: [score.feedback[0] as reedplate.Feedback],
   describeNote: [score.notes[0] as reedplate.NoteScore],
   describeVerdict: [score.verdict],
-  describeWarning: [
-    available.warnings[0] ?? { code: 'NO_TONE', degrees: ['5'] },
-    { chord: reedplate.parseChord('C7') },
-  ],
+  describeWarning: [warning, { chord: reedplate.parseChord('C7') }],
   distanceBetween: [blow, draw],
   harpRows: [harp],
   progressOf: [[score, score]],
@@ -234,6 +232,8 @@ export const CALLS: { readonly [Name in FunctionName]?: Readonly<Parameters<Expo
   phraseById: [phrase.id],
   phraseChart: [phrase, 'G'],
   readPhrase: [phrase],
+  readPhrases: ['kind: riff\n-2:2 -3:2'],
+  learnPhrases: [[phrase], 'major'],
   varyPhrase: [phrase, [{ way: 'displaced', beats: 1 }]],
   placePhrase: [phrase, { chart, harp }],
   learnMelody: [[{ line, key: 'G' }]],

@@ -1,4 +1,11 @@
-import { readBytes, readText, whyUnwritten, writeBytes, writeFolder } from '@reedplate/files';
+import {
+  listFolder,
+  readBytes,
+  readText,
+  whyUnwritten,
+  writeBytes,
+  writeFolder,
+} from '@reedplate/files';
 import { EXIT_FAULT } from './exit-code.js';
 import { runCommand } from './run.js';
 
@@ -23,6 +30,7 @@ export async function main(): Promise<void> {
     width: Math.max(LEAST_WIDTH, process.stdout.columns ?? USUAL_WIDTH),
     readText,
     readBytes,
+    listFolder,
     writeBytes,
     writeFolder,
   });

@@ -12,6 +12,8 @@ export interface Terminal {
   readonly readText: (path: string) => string;
   /** Reads a file of any kind, `-` for standard input; throws a typed error. */
   readonly readBytes: (path: string) => Uint8Array;
+  /** The names of the files in a folder, in order; throws a typed error. */
+  readonly listFolder: (path: string) => readonly string[];
   /** Writes a file, over one that is there, or standard output for `-`; throws a typed error. */
   readonly writeBytes: (path: string, bytes: Uint8Array) => void;
   /** Writes a folder of files, whole or not at all; throws a typed error. */

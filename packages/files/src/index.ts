@@ -5,6 +5,7 @@
  */
 
 // Reading
+export { listFolder } from './list-folder.js';
 export { openFile, systemCode, systemReason, unreadable } from './open-file.js';
 // Where an error stood
 export { readAt, readInFile } from './read-at.js';

@@ -20,6 +20,7 @@ export {
 export type { ComposeOptions } from './compose/compose-options.js';
 export { LINE_ENDINGS, type LineEnding } from './compose/constraints.js';
 export { learnMelody, type MelodyExample } from './compose/learn-melody.js';
+export { learnPhrases } from './compose/learn-phrases.js';
 export { DEFAULT_MELODY_MODEL, type MelodyModel } from './compose/melody-model.js';
 export type { Density } from './compose/rhythm.js';
 export type { RhythmCell } from './compose/rhythm-cells.js';
@@ -76,7 +77,8 @@ export type {
   PhraseNotPlaced,
   PlacedPhrase,
 } from './phrase/placed-phrase.js';
-export { type PhraseLike, phraseById } from './phrase/to-phrase.js';
+export { type ReadPhrasesOptions, readPhrases } from './phrase/read-phrases.js';
+export { type KnownPhrases, type PhraseLike, phraseById, toPhrase } from './phrase/to-phrase.js';
 export {
   PRACTICE_KINDS,
   type PracticeKind,
@@ -87,4 +89,4 @@ export {
 } from './practice-line.js';
 // Variations
 export { ORNAMENTS, type Ornament, type PhraseVariation } from './vary/variation.js';
-export { varyPhrase } from './vary/vary-phrase.js';
+export { type VaryOptions, varyPhrase } from './vary/vary-phrase.js';

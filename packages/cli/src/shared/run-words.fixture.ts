@@ -31,6 +31,7 @@ export async function runWords(
     width: 200,
     readText,
     readBytes: (path) => new TextEncoder().encode(readText(path)),
+    listFolder: noFile,
     writeBytes: noFile,
     writeFolder: noFile,
     ...parts,

@@ -7,7 +7,7 @@ import {
   requireOneOf,
   requireOptions,
 } from '@reedplate/pitch';
-import { phraseChart } from '../phrase/harmony.js';
+import { modeOfHarmony } from '../phrase/harmony.js';
 import { PHRASE_KINDS, type Phrase, type PhraseGrade, type PhraseKind } from '../phrase/phrase.js';
 import { allPhrases } from './phrases.js';
 import { playableBy } from './playable-by.js';
@@ -71,7 +71,7 @@ export function findPhrases(filter: PhraseFilter = {}): readonly Phrase[] {
 
 /** Whether a phrase is for a song in major or in minor, by its chords. */
 export function modeOfPhrase(phrase: Phrase): Mode {
-  return phraseChart(phrase, 'C').key === 'Cm' ? 'minor' : 'major';
+  return modeOfHarmony(phrase.harmony);
 }
 
 function checkFilter(filter: PhraseFilter): PhraseFilter {

@@ -1,8 +1,6 @@
-import type { TechniqueLevel } from '@reedplate/layout';
 import { parseMetre } from '@reedplate/line';
-import { parseTimedTab } from '@reedplate/tab';
+import { levelOfTab } from '../phrase/level-of-tab.js';
 import type { PhraseDetails } from '../phrase/make-phrase.js';
-import { splitManners } from '../phrase/note-words.js';
 import { parsePhrase } from '../phrase/parse-phrase.js';
 import type { Phrase, PhraseGrade, PhraseKind } from '../phrase/phrase.js';
 
@@ -35,11 +33,4 @@ export function phraseOfRow({ tab, pickup = 0, ...row }: PhraseRow, shared: Phra
     level: levelOfTab(tab),
     pickup: pickup * beatTicks,
   });
-}
-
-/** The least level that has every mark of a tab. */
-function levelOfTab(tab: string): TechniqueLevel {
-  const marks = parseTimedTab(splitManners(tab).tab).flatMap((timed) => timed.marks);
-  if (marks.some(({ over }) => over)) return 'overbends';
-  return marks.some(({ bend }) => bend > 0) ? 'bends' : 'natural';
 }

@@ -1,6 +1,5 @@
 import type { Chart, Feel } from '@reedplate/form';
 import { formOfChart } from '@reedplate/form';
-import type { Harp, PlayerLike } from '@reedplate/layout';
 import { isReedplateError, itemAt, noteNameWithOctave, parseKey } from '@reedplate/pitch';
 import { tabOfLine } from '@reedplate/tab';
 import { type ComposedLine, composeLine } from '../compose/compose-line.js';
@@ -9,15 +8,8 @@ import { makeExercise } from '../exercise/make-exercise.js';
 import { barredTab } from '../phrase/barred-tab.js';
 import type { PhraseChange } from '../phrase/placed-phrase.js';
 import type { LessonGoal, LessonStep } from './lesson.js';
-import { type Chosen, riffThrough, turnaroundOf } from './material.js';
+import { type Chosen, type MaterialGround, riffThrough, turnaroundOf } from './material.js';
 import { shareMinutes } from './share-minutes.js';
-
-/** What a step is made from. */
-export interface LessonGround {
-  readonly chart: Chart;
-  readonly harp: Harp;
-  readonly level: PlayerLike;
-}
 
 /** Tempo ladders by feel. Common practice, no source. */
 const TEMPOS: Readonly<Record<Feel, readonly number[]>> = {
@@ -29,7 +21,7 @@ const TEMPOS: Readonly<Record<Feel, readonly number[]>> = {
 type Content = Pick<LessonStep, 'title' | 'words' | 'line' | 'soundings' | 'tab' | 'judged'> &
   Partial<Pick<LessonStep, 'loop' | 'remarks' | 'cautions'>>;
 
-const MAKERS: Readonly<Record<LessonGoal, (ground: LessonGround) => Content | undefined>> = {
+const MAKERS: Readonly<Record<LessonGoal, (ground: MaterialGround) => Content | undefined>> = {
   changes: (ground) =>
     exerciseStep(
       ground,
@@ -52,12 +44,12 @@ const MAKERS: Readonly<Record<LessonGoal, (ground: LessonGround) => Content | un
       'By coverage: each change is heard without the band.',
     ),
   riff: (ground) => {
-    const riff = riffThrough(ground.chart, ground.harp, ground.level);
+    const riff = riffThrough(ground);
     if (riff === undefined) return undefined;
     return { ...phraseStep(riff, ground, 'A riff through the form'), loop: { from: 1, to: 4 } };
   },
   turnaround: (ground) => {
-    const turn = turnaroundOf(ground.chart, ground.harp, ground.level);
+    const turn = turnaroundOf(ground);
     if (turn === undefined) return undefined;
     const last = formOfChart(ground.chart).bars.length;
     return { ...phraseStep(turn, ground, 'The turnaround'), loop: { from: last - 1, to: last } };
@@ -69,7 +61,7 @@ const MAKERS: Readonly<Record<LessonGoal, (ground: LessonGround) => Content | un
 export function stepsFor(
   goals: readonly LessonGoal[],
   minutes: number,
-  ground: LessonGround,
+  ground: MaterialGround,
 ): readonly LessonStep[] {
   const filled = goals.flatMap((goal) => {
     const content = MAKERS[goal](ground);
@@ -99,7 +91,7 @@ function stepOf(goal: LessonGoal, content: Content, minutes: number, chart: Char
 }
 
 function exerciseStep(
-  { chart, harp, level }: LessonGround,
+  { chart, harp, level }: MaterialGround,
   kind: ExerciseKind,
   title: string,
   judged: string,
@@ -119,7 +111,7 @@ function exerciseStep(
   };
 }
 
-function phraseStep({ phrase, placed }: Chosen, { chart }: LessonGround, title: string): Content {
+function phraseStep({ phrase, placed }: Chosen, { chart }: MaterialGround, title: string): Content {
   const { line, soundings, tab, changes } = placed;
   return {
     title: `${title}: ${phrase.name.split(', ')[0]}`,
@@ -133,7 +125,7 @@ function phraseStep({ phrase, placed }: Chosen, { chart }: LessonGround, title: 
 }
 
 /** A chorus to play once as a model; then choruses of one's own, with its first phrase as the call. */
-function choruses({ chart, harp, level }: LessonGround): Content | undefined {
+function choruses({ chart, harp, level }: MaterialGround): Content | undefined {
   const composed = composeIfPossible({ chart, harp, level });
   if (composed === undefined) return undefined;
   const { line, steps } = composed;
@@ -150,7 +142,7 @@ function choruses({ chart, harp, level }: LessonGround): Content | undefined {
 }
 
 /** Some chorus; undefined where the player has none on this harp. */
-function composeIfPossible({ chart, harp, level }: LessonGround): ComposedLine | undefined {
+function composeIfPossible({ chart, harp, level }: MaterialGround): ComposedLine | undefined {
   try {
     return composeLine(chart, harp, { seed: 1, level });
   } catch (error) {

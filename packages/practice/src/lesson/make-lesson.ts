@@ -22,6 +22,8 @@ import {
 import { pickHarps, positionByNumber, positionOf } from '@reedplate/position';
 import { describeKeyChords } from '../key-chords/describe-key-chords.js';
 import { keyChords } from '../key-chords/key-chords.js';
+import { knownParts } from '../known.js';
+import { type KnownPhrases, ownPhrases } from '../phrase/to-phrase.js';
 import { LESSON_GOALS, type Lesson, type LessonGoal } from './lesson.js';
 import { stepsFor } from './lesson-steps.js';
 
@@ -40,8 +42,8 @@ export interface LessonOptions {
   readonly minutes?: number;
   /** What to work on; default all. */
   readonly goals?: readonly LessonGoal[];
-  /** Forms and tunings of one's own, by their ids. */
-  readonly known?: KnownForms & KnownTunings;
+  /** Forms and tunings of one's own, by their ids; of phrases of one's own the lesson takes one rather than ours. */
+  readonly known?: KnownForms & KnownTunings & KnownPhrases;
 }
 
 const OPTIONS: OptionNames<LessonOptions> = {
@@ -53,12 +55,6 @@ const OPTIONS: OptionNames<LessonOptions> = {
   minutes: true,
   goals: true,
   known: true,
-};
-
-const KNOWN: OptionNames<KnownForms & KnownTunings> = {
-  forms: true,
-  tunings: true,
-  temperaments: true,
 };
 
 /**
@@ -80,23 +76,24 @@ const KNOWN: OptionNames<KnownForms & KnownTunings> = {
  */
 export function makeLesson(options: LessonOptions): Lesson {
   const asked = requireOptions(options, OPTIONS, 'makeLesson');
-  const { level = 'bends', minutes = 20, goals = LESSON_GOALS, own, known = {} } = asked;
-  const { forms = [], ...ofHarps } = requireOptions(known, KNOWN, 'known');
+  const { level = 'bends', minutes = 20, goals = LESSON_GOALS, own } = asked;
+  const known = knownParts(asked.known);
   toPlayer(level);
   requireInteger(minutes, { min: LESSON_GOALS.length, max: 180, what: 'the minutes of a lesson' });
   const wanted = inOrder(requireSome(goals, 'one goal'));
   const key = toKey(asked.key);
-  const form = toForm(asked.form, { forms });
+  const form = toForm(asked.form, known.forms);
   const chart = makeChart(
     key.mode === 'minor' && form.mode === 'major' ? toMinor(form) : form,
     key,
   );
-  const choice = { chart, level, known: ofHarps, ...(own === undefined ? {} : { own }) };
+  const choice = { chart, level, known: known.tunings, ...(own === undefined ? {} : { own }) };
   const harp =
     asked.harp === undefined
       ? itemAt(pickHarps(chart.key, choice), 0).harp
-      : toHarp(asked.harp, ofHarps);
-  const steps = stepsFor(wanted, minutes, { chart, harp, level });
+      : toHarp(asked.harp, known.tunings);
+  const phrases = ownPhrases(known.phrases);
+  const steps = stepsFor(wanted, minutes, { chart, harp, level, phrases });
   if (steps.length === 0) {
     throw new ReedplateError({
       code: 'SOUNDING_IMPOSSIBLE',

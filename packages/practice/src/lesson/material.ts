@@ -10,7 +10,16 @@ import { placeWithin } from '../phrase/place-phrase.js';
 import type { PlacedPhrase } from '../phrase/placed-phrase.js';
 import { varyPhrase } from '../vary/vary-phrase.js';
 
-/** A phrase of the catalogue, put on the harp. */
+/** What material is chosen for. */
+export interface MaterialGround {
+  readonly chart: Chart;
+  readonly harp: Harp;
+  readonly level: PlayerLike;
+  /** Phrases of the instructor's own, which are taken before ours. */
+  readonly phrases: readonly Phrase[];
+}
+
+/** A phrase, put on the harp. */
 export interface Chosen {
   readonly phrase: Phrase;
   readonly placed: PlacedPhrase;
@@ -21,21 +30,18 @@ const LAST_HOLE = 7;
 /** How many phrases are tried at most; the best of them is taken. */
 const MOST_TRIED = 6;
 
-/** A riff of the catalogue through the whole form. */
-export function riffThrough(chart: Chart, harp: Harp, level: PlayerLike): Chosen | undefined {
-  const harmony = plainHarmony(formatForm(formOfChart(chart)));
-  const riffs = likely('riff', chart, harp, level).filter(
-    (riff) => riff.from === 'chord' && barsOf(riff) <= barsOf({ harmony }),
+/** A riff through the whole form. */
+export function riffThrough(ground: MaterialGround): Chosen | undefined {
+  const harmony = plainHarmony(formatForm(formOfChart(ground.chart)));
+  const riffs = likely('riff', ground).filter(
+    (riff) => riff.from === 'chord' && riff.pickup === 0 && barsOf(riff) <= barsOf({ harmony }),
   );
-  return easiest(
-    riffs.map((riff) => varyPhrase(riff, [{ way: 'sequenced', harmony }])),
-    chart,
-    { harp, level, bar: 1 },
-  );
+  return easiest(riffs, ground, 1, (riff) => varyPhrase(riff, [{ way: 'sequenced', harmony }]));
 }
 
-/** A line over the last two bars: made for their chords where the catalogue has one. */
-export function turnaroundOf(chart: Chart, harp: Harp, level: PlayerLike): Chosen | undefined {
+/** A line over the last two bars: made for their chords where there is one. */
+export function turnaroundOf(ground: MaterialGround): Chosen | undefined {
+  const { chart } = ground;
   const bars = formOfChart(chart).bars.length;
   if (bars < 2) return undefined;
   const bar = bars - 1;
@@ -46,35 +52,44 @@ export function turnaroundOf(chart: Chart, harp: Harp, level: PlayerLike): Chose
       .join(' ');
   const wanted = chordsFrom(chart, bar);
   const { tonic } = parseKey(chart.key);
-  const lines = likely('turnaround', chart, harp, level);
+  const lines = likely('turnaround', ground);
   const made = lines.filter((line) => chordsFrom(phraseChart(line, tonic), 1) === wanted);
-  return easiest(made.length > 0 ? made : lines, chart, { harp, level, bar });
+  return easiest(made.length > 0 ? made : lines, ground, bar);
 }
 
-/** Phrases of a kind, of the chart's mode and as many beats a bar, those of the position and the feel first. */
-function likely(kind: PhraseKind, chart: Chart, harp: Harp, level: PlayerLike): readonly Phrase[] {
+/**
+ * Phrases of a kind, of the chart's mode and as many beats a bar: those of the position first, one's own before ours, then those of the
+ * feel.
+ */
+function likely(
+  kind: PhraseKind,
+  { chart, harp, level, phrases }: MaterialGround,
+): readonly Phrase[] {
   const key = parseKey(chart.key);
   const position = positionOf(harp, key);
   const natural = level === 'natural';
   const far = (phrase: Phrase): number =>
-    (phrase.position === position ? 0 : 4) +
+    (phrase.position === position ? 0 : 8) +
+    (phrases.includes(phrase) ? 0 : 4) +
     (phrase.feel === chart.feel ? 0 : 2) +
     (natural && phrase.level !== 'natural' ? 3 : 0);
   const { beatsPerBar } = parseMetre(chart.metre);
-  return findPhrases({ kind, mode: key.mode })
+  return findPhrases({ kind, mode: key.mode, from: [...phrases, ...findPhrases()] })
     .filter(({ metre }) => parseMetre(metre).beatsPerBar === beatsPerBar)
     .sort((a, b) => far(a) - far(b));
 }
 
-/** The first of the likely ones with the fewest changes. */
+/** The first of the likely ones with the fewest changes, each made ready before it is tried. */
 function easiest(
   phrases: readonly Phrase[],
-  chart: Chart,
-  where: { readonly harp: Harp; readonly level: PlayerLike; readonly bar: number },
+  { chart, harp, level }: MaterialGround,
+  bar: number,
+  makeReady = (phrase: Phrase): Phrase => phrase,
 ): Chosen | undefined {
   let best: Chosen | undefined;
-  for (const phrase of phrases.slice(0, MOST_TRIED)) {
-    const placed = placeWithin(phrase, { chart, ...where }, LAST_HOLE);
+  for (const found of phrases.slice(0, MOST_TRIED)) {
+    const phrase = makeReady(found);
+    const placed = placeWithin(phrase, { chart, harp, level, bar }, LAST_HOLE);
     if (!placed.playable) continue;
     if (placed.changes.length === 0) return { phrase, placed };
     if (best === undefined || placed.changes.length < best.placed.changes.length) {

@@ -3,13 +3,14 @@ import { parseMetre } from '@reedplate/line';
 import { type OptionNames, requireOptions } from '@reedplate/pitch';
 import { songKeyOf } from '@reedplate/position';
 import { formatTimedTab, type TabDialectId, type TimedTab, tabOfLine } from '@reedplate/tab';
+import { knownParts } from '../known.js';
 import { easiestPath } from './easiest-path.js';
 import { phraseChart } from './harmony.js';
 import { homeTonic } from './home-tonic.js';
 import { lineOfPhrase } from './line-of-phrase.js';
 import { formatManner } from './note-words.js';
 import type { Phrase } from './phrase.js';
-import { type PhraseLike, toPhrase } from './to-phrase.js';
+import { type KnownPhrases, type PhraseLike, toPhrase } from './to-phrase.js';
 
 /** How {@link formatPhrase} writes. */
 export interface FormatPhraseOptions {
@@ -19,8 +20,8 @@ export interface FormatPhraseOptions {
   readonly position?: Phrase['position'];
   /** Default `plus-minus`. */
   readonly dialect?: TabDialectId;
-  /** Tunings of one's own, for a harp that is named in one. */
-  readonly known?: KnownTunings;
+  /** Phrases of one's own, and tunings for a harp that is named in one. */
+  readonly known?: KnownTunings & KnownPhrases;
 }
 
 const OPTIONS: OptionNames<FormatPhraseOptions> = {
@@ -46,10 +47,11 @@ const OPTIONS: OptionNames<FormatPhraseOptions> = {
  * ```
  */
 export function formatPhrase(given: PhraseLike, options: FormatPhraseOptions = {}): string {
-  const phrase = toPhrase(given);
   const asked = requireOptions(options, OPTIONS, 'formatPhrase');
-  const { harp: like = 'C', position = phrase.position, dialect, known } = asked;
-  const harp = toHarp(like, known);
+  const known = knownParts(asked.known);
+  const phrase = toPhrase(given, known.phrases);
+  const { harp: like = 'C', position = phrase.position, dialect } = asked;
+  const harp = toHarp(like, known.tunings);
   const key = songKeyOf(harp, position);
   const line = lineOfPhrase(
     phrase,

@@ -25,6 +25,7 @@ import type { Phrase } from './phrase.js';
 interface ReadHarmony {
   readonly text: string;
   readonly bars: Form['bars'];
+  readonly mode: Form['mode'];
 }
 
 /**
@@ -38,14 +39,14 @@ function readHarmony(text: unknown): ReadHarmony {
   const known = READ.get(text as string);
   if (known !== undefined) return known;
   const read = asErrorOf('PHRASE_INVALID', { path: 'harmony' }, () => {
-    const { bars } = parseForm(text as string);
+    const { bars, mode } = parseForm(text as string);
     // Each bar by itself, so that a bar like the one before it is written out.
     const written = bars.map((bar) =>
       formatForm(makeForm([bar]))
         .slice(2, -2)
         .trim(),
     );
-    return { text: `| ${written.join(' | ')} |`, bars };
+    return { text: `| ${written.join(' | ')} |`, bars, mode };
   });
   if (READ.size >= MOST_READ) READ.clear();
   READ.set(text as string, read);
@@ -55,6 +56,11 @@ function readHarmony(text: unknown): ReadHarmony {
 /** The bars of chords as they are written in one line, repeats written out. */
 export function plainHarmony(text: unknown): string {
   return readHarmony(text).text;
+}
+
+/** The mode of a song with these chords. */
+export function modeOfHarmony(harmony: string): Form['mode'] {
+  return readHarmony(harmony).mode;
 }
 
 /** How many bars the chords of a phrase take. */

@@ -12,6 +12,7 @@ import { type Line, makeLine, parseMetre } from '@reedplate/line';
 import { itemAt, type OptionNames, requireOptions } from '@reedplate/pitch';
 import type { LinePath } from '@reedplate/playability';
 import { type TimedTab, tabOfLine } from '@reedplate/tab';
+import { knownParts } from '../known.js';
 import { barredTab } from './barred-tab.js';
 import { easiestPath } from './easiest-path.js';
 import { tonicOf } from './harmony.js';
@@ -21,7 +22,7 @@ import { timedNote } from './line-of-phrase.js';
 import { nearestVariant, reachOf, type Variant } from './nearest-variant.js';
 import type { Phrase, PhraseNote } from './phrase.js';
 import type { PhraseNotPlaced, PlacedPhrase } from './placed-phrase.js';
-import { type PhraseLike, toPhrase } from './to-phrase.js';
+import { type KnownPhrases, type PhraseLike, toPhrase } from './to-phrase.js';
 
 /** Where {@link placePhrase} puts a phrase, and for whom. */
 export interface PlaceOptions {
@@ -31,8 +32,8 @@ export interface PlaceOptions {
   readonly bar?: number;
   /** What the player can do, a level or a player; default `bends`. */
   readonly level?: PlayerLike;
-  /** Tunings of one's own, for a harp that is named in one. */
-  readonly known?: KnownTunings;
+  /** Phrases of one's own, and tunings for a harp that is named in one. */
+  readonly known?: KnownTunings & KnownPhrases;
 }
 
 const OPTIONS: OptionNames<PlaceOptions> = {
@@ -79,8 +80,9 @@ export function placeWithin(
   lastHole: number,
 ): PlacedPhrase | PhraseNotPlaced {
   const { chart, bar = 1, level = 'bends' } = asked;
-  const phrase = toPhrase(given);
-  const harp = toHarp(asked.harp, asked.known);
+  const known = knownParts(asked.known);
+  const phrase = toPhrase(given, known.phrases);
+  const harp = toHarp(asked.harp, known.tunings);
   checkChart(chart);
   const laid = layPhrase(phrase, chart, bar);
   const best = easiestOctave(phrase, laid, chart, harp, { level, lastHole });

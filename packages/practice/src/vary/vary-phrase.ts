@@ -1,7 +1,8 @@
-import { requireOneOf } from '@reedplate/pitch';
+import { type OptionNames, requireOneOf, requireOptions } from '@reedplate/pitch';
+import { knownParts } from '../known.js';
 import { invalidPhrase } from '../phrase/invalid-phrase.js';
 import type { Phrase } from '../phrase/phrase.js';
-import { type PhraseLike, toPhrase } from '../phrase/to-phrase.js';
+import { type KnownPhrases, type PhraseLike, toPhrase } from '../phrase/to-phrase.js';
 import { answered } from './answer.js';
 import { inMinor } from './minor.js';
 import { ornamented } from './ornament.js';
@@ -20,6 +21,14 @@ const WAYS = [
   'minor',
 ] as const;
 
+/** What {@link varyPhrase} knows. */
+export interface VaryOptions {
+  /** Phrases of one's own, by their ids. */
+  readonly known?: KnownPhrases;
+}
+
+const OPTIONS: OptionNames<VaryOptions> = { known: true };
+
 /**
  * A phrase varied, one way after the other. What each way keeps is said at {@link PhraseVariation}.
  *
@@ -36,9 +45,17 @@ const WAYS = [
  * varyPhrase('stair', [{ way: 'longr' as 'longer' }]); // throws OPTION_UNKNOWN
  * ```
  */
-export function varyPhrase(given: PhraseLike, variations: readonly PhraseVariation[]): Phrase {
+export function varyPhrase(
+  given: PhraseLike,
+  variations: readonly PhraseVariation[],
+  options: VaryOptions = {},
+): Phrase {
+  const { known } = requireOptions(options, OPTIONS, 'varyPhrase');
   if (!Array.isArray(variations)) throw invalidPhrase(variations, 'a list of variations');
-  return (variations as readonly PhraseVariation[]).reduce(varyOnce, toPhrase(given));
+  return (variations as readonly PhraseVariation[]).reduce(
+    varyOnce,
+    toPhrase(given, knownParts(known).phrases),
+  );
 }
 
 function varyOnce(phrase: Phrase, variation: PhraseVariation): Phrase {

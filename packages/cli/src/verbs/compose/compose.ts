@@ -1,5 +1,6 @@
 import type { Chart } from '@reedplate/form';
 import { type Harp, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
+import { parseKey } from '@reedplate/pitch';
 import {
   type ComposedLine,
   type ComposedStep,
@@ -7,12 +8,18 @@ import {
   composeLine,
   LINE_ENDINGS,
   type LineEnding,
+  learnPhrases,
 } from '@reedplate/practice';
 import type { Command } from 'commander';
 import { type ChartWords, readChart, withChartOptions } from '../../shared/chart-options.js';
 import { examples } from '../../shared/examples.js';
 import { type HarpWords, readHarp, withHarpOptions } from '../../shared/harp-options.js';
 import { withJson } from '../../shared/options.js';
+import {
+  type PhraseFolderWords,
+  readPhraseFolder,
+  withPhraseFolder,
+} from '../../shared/phrase-folder.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { readNumber, readWholeNumber } from '../../shared/read-words.js';
 import { saySong } from '../../shared/say-chart.js';
@@ -24,7 +31,7 @@ import type { Terminal } from '../../terminal.js';
 /** What `reedplate compose --json` prints; `reedplate score` and `path` read its line. */
 export type ComposeAnswer = ComposedLine;
 
-interface ComposeWords extends ChartWords, HarpWords, TempoWords, PrintWords {
+interface ComposeWords extends ChartWords, HarpWords, TempoWords, PrintWords, PhraseFolderWords {
   readonly seed: string;
   readonly level: string;
   readonly plan?: string;
@@ -38,7 +45,7 @@ interface ComposeWords extends ChartWords, HarpWords, TempoWords, PrintWords {
 
 /** Gives `reedplate compose` its options and what it does. */
 export function setUpCompose(verb: Command, terminal: Terminal): void {
-  withJson(withTempoOption(withHarpOptions(withChartOptions(verb))))
+  withPhraseFolder(withJson(withTempoOption(withHarpOptions(withChartOptions(verb)))))
     .option('--seed <number>', 'another number, another line', '1')
     .option('--level <level>', `what the player can do: ${TECHNIQUE_LEVELS.join(', ')}`, 'bends')
     .option('--plan <letters>', 'phrases of a chorus, alike letters alike: AAB over twelve bars')
@@ -58,7 +65,10 @@ export function setUpCompose(verb: Command, terminal: Terminal): void {
     .action(async (words: ComposeWords) => {
       const chart = readChart(words, terminal, readTempoOption(words));
       const harp = readHarp(words, terminal);
-      const answer: ComposeAnswer = composeLine(chart, harp, readOptions(words));
+      const answer: ComposeAnswer = composeLine(chart, harp, {
+        ...readOptions(words),
+        ...readModel(words, chart, terminal),
+      });
       if (words.output !== undefined) {
         const title = words.title ?? `Line over ${saySong(chart)}`;
         const soundings = answer.steps.map(({ sounding }) => [sounding]);
@@ -87,6 +97,13 @@ function readOptions({
     ...(plan === undefined ? {} : { plan }),
     ...(effort === undefined ? {} : { effort: readNumber(effort, 'points of effort a bar') }),
   };
+}
+
+/** What phrases of one's own like to do, where a folder of them is named. */
+function readModel(words: ComposeWords, chart: Chart, terminal: Terminal): ComposeOptions {
+  const phrases = readPhraseFolder(words, terminal);
+  if (phrases.length === 0) return {};
+  return { model: learnPhrases(phrases, parseKey(chart.key).mode) };
 }
 
 function showComposed(

@@ -7,6 +7,11 @@ import { type ChartWords, readChart, withChartOptions } from '../../shared/chart
 import { examples } from '../../shared/examples.js';
 import { type HarpWords, readHarp, withHarpOptions } from '../../shared/harp-options.js';
 import { type LevelWords, readLevel, withLevel } from '../../shared/level-options.js';
+import {
+  type PhraseFolderWords,
+  readPhraseFolder,
+  withPhraseFolder,
+} from '../../shared/phrase-folder.js';
 import { readList } from '../../shared/read-words.js';
 import { sayHarp } from '../../shared/say-harp.js';
 import { readTempoOption, type TempoWords, withTempoOption } from '../../shared/tempo-option.js';
@@ -14,7 +19,7 @@ import type { Terminal } from '../../terminal.js';
 import { phraseLines } from './phrase-lines.js';
 import { findStaffDrawer, type StaffDrawer } from './staff-drawer.js';
 
-interface HandoutWords extends ChartWords, HarpWords, LevelWords, TempoWords {
+interface HandoutWords extends ChartWords, HarpWords, LevelWords, TempoWords, PhraseFolderWords {
   readonly kinds: string;
   readonly phrases?: string | false;
   readonly theme: string;
@@ -26,7 +31,7 @@ interface HandoutWords extends ChartWords, HarpWords, LevelWords, TempoWords {
 
 /** Gives `reedplate handout` its options and what it does. */
 export function setUpHandout(verb: Command, terminal: Terminal): void {
-  withTempoOption(withLevel(withHarpOptions(withChartOptions(verb))))
+  withPhraseFolder(withTempoOption(withLevel(withHarpOptions(withChartOptions(verb)))))
     .option(
       '--kinds <kinds>',
       `lines to practise, apart by commas: ${PRACTICE_KINDS.join(', ')}`,
@@ -67,7 +72,12 @@ async function writeHandout(
     const title = kind.charAt(0).toUpperCase() + kind.slice(1).replaceAll('-', ' ');
     return { title, line, soundings: steps.map(({ soundings }) => soundings) };
   });
-  const phrases = phraseLines(words.phrases, { chart, harp, level });
+  const phrases = phraseLines(words.phrases, {
+    chart,
+    harp,
+    level,
+    own: readPhraseFolder(words, terminal),
+  });
   const lines = [...practice, ...phrases];
   return handoutPage(chart, harp, {
     lines: draw === undefined ? lines : await withNotation(lines, chart, harp, draw),

@@ -2,7 +2,7 @@ import { type Chart, formOfChart } from '@reedplate/form';
 import type { Harp, PlayerLike } from '@reedplate/layout';
 import type { HandoutLine } from '@reedplate/picture';
 import { isReedplateError, parseKey, ReedplateError } from '@reedplate/pitch';
-import { makeLesson, phraseById, placePhrase } from '@reedplate/practice';
+import { makeLesson, type Phrase, placePhrase, toPhrase } from '@reedplate/practice';
 import { readList, readWholeNumber } from '../../shared/read-words.js';
 import { stepLine } from '../../shared/step-line.js';
 
@@ -11,6 +11,8 @@ export interface PhraseGround {
   readonly chart: Chart;
   readonly harp: Harp;
   readonly level: PlayerLike;
+  /** Phrases of the user's own, which are taken before ours. */
+  readonly own: readonly Phrase[];
 }
 
 /**
@@ -29,16 +31,17 @@ export function phraseLines(
 }
 
 /** A riff and a turnaround; fewer where the harp has none, and then the page holds what there is. */
-function fittingLines({ chart, harp, level }: PhraseGround): readonly HandoutLine[] {
+function fittingLines({ chart, harp, level, own }: PhraseGround): readonly HandoutLine[] {
   try {
-    const { steps, chart: own } = makeLesson({
+    const { steps, chart: played } = makeLesson({
       form: formOfChart(chart),
       key: parseKey(chart.key),
       harp,
       level,
       goals: ['riff', 'turnaround'],
+      known: { phrases: own },
     });
-    return steps.map((step) => ({ ...stepLine(step), chart: own }));
+    return steps.map((step) => ({ ...stepLine(step), chart: played }));
   } catch (error) {
     if (isReedplateError(error) && error.code === 'SOUNDING_IMPOSSIBLE') return [];
     throw error;
@@ -46,7 +49,7 @@ function fittingLines({ chart, harp, level }: PhraseGround): readonly HandoutLin
 }
 
 /** A phrase by its id, with the bar after an @. */
-function placedLine(word: string, { chart, harp, level }: PhraseGround): HandoutLine {
+function placedLine(word: string, { chart, harp, level, own }: PhraseGround): HandoutLine {
   const [id = '', bar = '1', ...more] = word.split('@');
   if (more.length > 0) {
     throw new ReedplateError({
@@ -55,7 +58,7 @@ function placedLine(word: string, { chart, harp, level }: PhraseGround): Handout
       expected: 'a phrase and its bar, stair@5',
     });
   }
-  const phrase = phraseById(id);
+  const phrase = toPhrase(id, { phrases: own });
   const placed = placePhrase(phrase, {
     chart,
     harp,

@@ -21,6 +21,11 @@ import {
 } from '../../shared/harp-choice.js';
 import { type LevelWords, readLevel, withLevel } from '../../shared/level-options.js';
 import { withJson } from '../../shared/options.js';
+import {
+  type PhraseFolderWords,
+  readPhraseFolder,
+  withPhraseFolder,
+} from '../../shared/phrase-folder.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { readList, readWholeNumber } from '../../shared/read-words.js';
 import { stepLine } from '../../shared/step-line.js';
@@ -29,7 +34,12 @@ import type { Terminal } from '../../terminal.js';
 /** What `reedplate lesson --json` prints. */
 export type LessonAnswer = Lesson;
 
-interface LessonWords extends ChartWords, HarpChoiceWords, LevelWords, PrintWords {
+interface LessonWords
+  extends ChartWords,
+    HarpChoiceWords,
+    LevelWords,
+    PrintWords,
+    PhraseFolderWords {
   readonly harp?: string;
   readonly minutes: string;
   readonly goals?: string;
@@ -38,7 +48,9 @@ interface LessonWords extends ChartWords, HarpChoiceWords, LevelWords, PrintWord
 
 /** Gives `reedplate lesson` its options and what it does. */
 export function setUpLesson(verb: Command, terminal: Terminal): void {
-  withJson(withLevel(withHarpChoiceOptions(withChartOptions(verb)), 'what the student can do'))
+  withPhraseFolder(
+    withJson(withLevel(withHarpChoiceOptions(withChartOptions(verb)), 'what the student can do')),
+  )
     .option('--harp <key>', 'harp to play; without it the best of those there are')
     .option('--minutes <number>', 'how long, 6 to 180', '20')
     .option('--goals <goals>', `what to work on, apart by commas: ${LESSON_GOALS.join(', ')}`)
@@ -67,6 +79,7 @@ function readOptions(words: LessonWords, terminal: Terminal) {
     form: formOfChart(chart, { name: nameOf(chart.form) }),
     key: parseKey(chart.key),
     level: readLevel(words, terminal),
+    known: { phrases: readPhraseFolder(words, terminal) },
     minutes: readWholeNumber(minutes, { min: 6, max: 180, what: 'minutes' }),
     ...(goals === undefined ? {} : { goals: readList(goals) as readonly LessonGoal[] }),
     ...harpOptions(harp, words, terminal),

@@ -11,15 +11,20 @@ import {
   type PhraseNotPlaced,
   type PlacedPhrase,
   parsePhrase,
-  phraseById,
   phraseChart,
   placePhrase,
+  toPhrase,
 } from '@reedplate/practice';
 import type { Command } from 'commander';
 import { count } from '../../shared/count.js';
 import { examples } from '../../shared/examples.js';
 import { type LevelWords, readLevel, withLevel } from '../../shared/level-options.js';
 import { withJson } from '../../shared/options.js';
+import {
+  type PhraseFolderWords,
+  readPhraseFolder,
+  withPhraseFolder,
+} from '../../shared/phrase-folder.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { readWholeNumber } from '../../shared/read-words.js';
 import type { Terminal } from '../../terminal.js';
@@ -36,7 +41,7 @@ export interface ShownPhrase {
 /** What `reedplate phrases --json` prints. */
 export type PhrasesAnswer = readonly ShownPhrase[];
 
-interface PhrasesWords extends PrintWords, LevelWords {
+interface PhrasesWords extends PrintWords, LevelWords, PhraseFolderWords {
   readonly kind?: string;
   readonly position?: string;
   readonly grade?: string;
@@ -51,7 +56,7 @@ interface PhrasesWords extends PrintWords, LevelWords {
 
 /** Gives `reedplate phrases` its options and what it does. */
 export function setUpPhrases(verb: Command, terminal: Terminal): void {
-  withJson(withLevel(verb, 'to be placed for a player with'))
+  withPhraseFolder(withJson(withLevel(verb, 'to be placed for a player with')))
     .argument('[ids...]', 'phrases to show with their tab; without one all are listed')
     .option('--kind <kind>', `list of a kind: ${PHRASE_KINDS.join(', ')}`)
     .option('--position <number>', 'list of a position, 1 to 12; that of --from-tab')
@@ -67,6 +72,7 @@ export function setUpPhrases(verb: Command, terminal: Terminal): void {
       'after',
       examples(
         'reedplate phrases --kind turnaround --grade 2',
+        'reedplate phrases --phrases-from my-licks',
         'reedplate phrases stair --harp D --key A --over quick-change --bar 5',
       ),
     )
@@ -89,7 +95,9 @@ function readPhrases(
     const place = position === undefined ? {} : { position: readPosition(position) };
     return [parsePhrase(text, { harmony, id: 'from-tab', ...place })];
   }
-  return ids.length > 0 ? ids.map(phraseById) : findPhrases(readFilter(words));
+  const own = readPhraseFolder(words, terminal);
+  if (ids.length > 0) return ids.map((id) => toPhrase(id, { phrases: own }));
+  return findPhrases({ ...readFilter(words), ...(own.length > 0 ? { from: own } : {}) });
 }
 
 function readFilter({ kind, position, grade, mode }: PhrasesWords): PhraseFilter {
