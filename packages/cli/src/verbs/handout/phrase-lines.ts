@@ -11,8 +11,8 @@ export interface PhraseGround {
   readonly chart: Chart;
   readonly harp: Harp;
   readonly level: PlayerLike;
-  /** Phrases of the user's own, which are taken before ours. */
-  readonly own: readonly Phrase[];
+  /** Phrases of the user's own, which are taken before ours; default none. */
+  readonly own?: readonly Phrase[];
 }
 
 /**
@@ -31,7 +31,7 @@ export function phraseLines(
 }
 
 /** A riff and a turnaround; fewer where the harp has none, and then the page holds what there is. */
-function fittingLines({ chart, harp, level, own }: PhraseGround): readonly HandoutLine[] {
+function fittingLines({ chart, harp, level, own = [] }: PhraseGround): readonly HandoutLine[] {
   try {
     const { steps, chart: played } = makeLesson({
       form: formOfChart(chart),
@@ -49,7 +49,7 @@ function fittingLines({ chart, harp, level, own }: PhraseGround): readonly Hando
 }
 
 /** A phrase by its id, with the bar after an @. */
-function placedLine(word: string, { chart, harp, level, own }: PhraseGround): HandoutLine {
+function placedLine(word: string, { chart, harp, level, own = [] }: PhraseGround): HandoutLine {
   const [id = '', bar = '1', ...more] = word.split('@');
   if (more.length > 0) {
     throw new ReedplateError({
