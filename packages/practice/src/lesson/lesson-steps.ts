@@ -142,7 +142,11 @@ function choruses({ chart, harp, level }: MaterialGround): Content | undefined {
 }
 
 /** Some chorus; undefined where the player has none on this harp. */
-function composeIfPossible({ chart, harp, level }: MaterialGround): ComposedLine | undefined {
+function composeIfPossible({
+  chart,
+  harp,
+  level,
+}: Omit<MaterialGround, 'phrases'>): ComposedLine | undefined {
   try {
     return composeLine(chart, harp, { seed: 1, level });
   } catch (error) {
