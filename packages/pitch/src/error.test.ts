@@ -148,6 +148,12 @@ describe('a ReedplateError that leaves the thread or the program', () => {
     expect(JSON.parse(JSON.stringify({ failed: [error] }))).toEqual({ failed: [kept] });
   });
 
+  test('has no field for a nearest choice where there is none, as its JSON has none', () => {
+    const record = new ReedplateError(details).toJSON();
+    expect(Object.keys(record)).not.toContain('nearest');
+    expect(JSON.parse(JSON.stringify(record))).toStrictEqual(record);
+  });
+
   test.each<[unknown, unknown]>([
     [undefined, 'nothing'],
     [Number.NaN, 'a number without a value'],

@@ -1,5 +1,6 @@
 import { note as tonalNote } from '@tonaljs/pitch-note';
 import { ReedplateError } from './error.js';
+import { itemAt } from './item-at.js';
 import { lazily } from './lazily.js';
 import { nearestOf } from './nearest.js';
 import { type NoteNameParts, readNoteName, withoutH } from './note-name.js';
@@ -179,7 +180,7 @@ const FIFTHS_TO_RELATIVE_MAJOR = 3;
 export function keySignature(key: KeyLike): number {
   const { tonic, mode } = toKey(key);
   // tonal places a note by its fifths above C. Its keys count the same, but make all their chords for it.
-  const [fifths = 0] = tonalNote(tonic).coord;
+  const fifths = itemAt(tonalNote(tonic).coord, 0);
   return mode === 'minor' ? fifths - FIFTHS_TO_RELATIVE_MAJOR : fifths;
 }
 

@@ -35,7 +35,6 @@ describe('midi', () => {
     ['valueOf'],
     ['__proto__'],
     ['\uD834'],
-    [`C${'9'.repeat(100_000)}`],
     [`${'9'.repeat(100_000)}x`],
     [60],
     [['C4']],
@@ -49,7 +48,15 @@ describe('midi', () => {
     );
   });
 
-  test.each([['Cb-1'], ['G#9'], ['C10'], ['C-2'], ['C100']])('refuses %s beyond MIDI', (note) => {
+  test.each([
+    ['Cb-1'],
+    ['G#9'],
+    ['C10'],
+    ['C-2'],
+    ['C100'],
+    [`C${'9'.repeat(100_000)}`],
+    [`C-${'9'.repeat(100_000)}`],
+  ])('refuses a note beyond MIDI (%#)', (note) => {
     expect(() => midi(note)).toThrow(expect.objectContaining({ code: 'PITCH_RANGE', value: note }));
   });
 

@@ -9,6 +9,7 @@ import {
   type NoteName,
   type NoteNameWithOctave,
   nearestNoteName,
+  parseNoteName,
   readNoteName,
 } from './note-name.js';
 import { type OptionNames, requireOptions } from './options.js';
@@ -26,8 +27,6 @@ const NOTE_WITH_OCTAVE = /* @__PURE__ */ new RegExp(
 );
 const LOWEST_OCTAVE = -3;
 const HIGHEST_OCTAVE = 11;
-/** Longer text is no note: `Bbb-1` and some digits too many. */
-const LONGEST_NOTE = 12;
 
 /**
  * The MIDI number of a note with octave; C4 (middle C) is 60.
@@ -57,7 +56,7 @@ export function midi(note: NoteLike): number {
 
 /** The number of a note, in or out of the range of MIDI; `undefined` where the text is no note. */
 function readMidi(note: string): number | undefined {
-  if (typeof note !== 'string' || note.length > LONGEST_NOTE) return undefined;
+  if (typeof note !== 'string') return undefined;
   const [, name = '', octave = ''] = NOTE_WITH_OCTAVE.exec(note) ?? [];
   const parts = readNoteName(name);
   if (parts === undefined) return undefined;
@@ -80,7 +79,6 @@ function unknownNote(note: unknown): ReedplateError {
 }
 
 function nearestNote(note: string): string | undefined {
-  if (note.length > LONGEST_NOTE) return undefined;
   const [octave = ''] = /-?\d{1,9}$/u.exec(note) ?? [];
   const letters = note.slice(0, note.length - octave.length);
   const nearest = `${nearestNoteName(letters)}${octave || '4'}`;
@@ -121,8 +119,7 @@ export function noteNameWithOctave(
 
 /** The octave number written after `name` when it sounds `pitch`: that of its letter. */
 function octaveOf(pitch: number, name: NoteName): number {
-  const alteration = readNoteName(name)?.alteration ?? 0;
-  return Math.floor((pitch - alteration) / 12) - 1;
+  return Math.floor((pitch - parseNoteName(name).alteration) / 12) - 1;
 }
 
 /**

@@ -45,5 +45,5 @@ export function wholeChordShare(chords: readonly ChordShare[]): number {
 }
 
 function meanEase(tones: readonly ToneEase[]): number {
-  return tones.reduce((sum, { ease }) => sum + ease, 0) / Math.max(1, tones.length);
+  return tones.reduce((sum, { ease }) => sum + ease, 0) / tones.length;
 }

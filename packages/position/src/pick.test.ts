@@ -225,6 +225,22 @@ describe('pickForKeys', () => {
     expect(best?.weight).toBeCloseTo(mean, 12);
   });
 
+  it('counts a section of no stated length as one', () => {
+    const [best] = pickForKeys([{ key: 'G', length: 3 }, { key: 'C' }], { own: ['C'] });
+    const [verse, bridge] = (best?.sections ?? []).map(({ weight }) => weight);
+    expect(best?.weight).toBeCloseTo((3 * Number(verse) + Number(bridge)) / 4, 12);
+  });
+
+  it('names itself where it does not know an option', () => {
+    expect(() => pickForKeys([{ key: 'G' }], { levle: 'bends' } as never)).toThrow(
+      expect.objectContaining({
+        code: 'OPTION_UNKNOWN',
+        expected: expect.stringContaining('an option of pickForKeys'),
+        nearest: 'level',
+      }),
+    );
+  });
+
   it('throws LIST_EMPTY without a section and NUMBER_RANGE for a length', () => {
     expect(() => pickForKeys([])).toThrow(failure('LIST_EMPTY'));
     expect(() => pickForKeys([{ key: 'G' }], { own: [] })).toThrow(failure('LIST_EMPTY'));
