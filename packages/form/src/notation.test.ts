@@ -96,8 +96,8 @@ describe('parseForm', () => {
   });
 
   test.each([
-    ['| I7 | VIII7 |', 2, 1, 8, 'VIII7', /Roman numeral/u],
-    ['| I7 |\n| IV7 | x7 |', 3, 2, 9, 'x7', /Roman numeral/u],
+    ['| I7 | VIII7 |', 2, 1, 8, 'VIII7', /a Roman numeral such as I7 or iv/u],
+    ['| I7 |\n| IV7 | x7 |', 3, 2, 9, 'x7', /a Roman numeral such as I7 or iv/u],
     ['| G7 |', 1, 1, 3, 'G7', /a key in which to read chord names/u],
     ['| % |', 1, 1, 3, '%', /no bar before/u],
     ['| / I7 |', 1, 1, 3, '/', /a chord before/u],
@@ -117,7 +117,7 @@ describe('parseForm', () => {
     ['|1. I7 :|2. V7', 1, 1, 2, 'I7', /bars to repeat/u],
     ['|: I7 |1. % :|2. V7', 2, 1, 11, '%', /does not begin with %/u],
     ['|: I7 |1. :|2. V7', 2, 1, 8, '1.', /a chord after the number/u],
-    ['| I7 : |', 1, 1, 6, ':', /Roman numeral/u],
+    ['| I7 : |', 1, 1, 6, ':', /a Roman numeral such as I7 or iv/u],
     ['', 1, 1, 1, '', /at least one bar/u],
     ['| |', 1, 1, 3, '|', /in the bar before/u],
     ['4/4', 1, 1, 1, '4/4', /at least one bar/u],

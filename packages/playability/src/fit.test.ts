@@ -190,6 +190,14 @@ describe('fitHarps', () => {
     expect(ranked(1)).toEqual([['moving', 1]]);
   });
 
+  test('fitHarps ranks ten harps where no number is asked for, and moves the line nowhere', () => {
+    const line = makeLine([{ start: 0, duration: 960, pitch: 67 }]);
+    const { harps, considered } = rankHarps(line, everyHarp());
+    expect([harps.length, considered]).toEqual([10, 12]);
+    expect(new Set(harps.map(({ transposition }) => transposition))).toEqual(new Set([0]));
+    expect(rankHarps(line, everyHarp(), { transpositions: [-127, 127] }).considered).toBe(24);
+  });
+
   test('fitHarps refuses to rank no harp, or a line moved to nowhere', () => {
     const line = makeLine([at(60, 0)]);
     const empty = expect.objectContaining({ code: 'LIST_EMPTY' });

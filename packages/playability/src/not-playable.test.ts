@@ -1,4 +1,4 @@
-import { type Harp, makeHarp, type TechniqueLevel } from '@reedplate/layout';
+import { type Harp, makeHarp, type TechniqueLevel, transposeHarp } from '@reedplate/layout';
 import { type Line, makeLine, transposeLine } from '@reedplate/line';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -93,6 +93,59 @@ describe('bestPath of a line that cannot be played', () => {
     expect(offered).toBeGreaterThan(50);
   });
 
+  test('bestPath offers the easiest three harps of all other keys, and the octaves it has, easiest first', () => {
+    const upTo = (most: number) =>
+      Array.from({ length: 2 * most }, (_, at) => (at < most ? at - most : at - most + 1));
+    const effortOf = (line: Line, on: Harp, level: TechniqueLevel) => {
+      const path = bestPath(line, on, { level });
+      return path.playable ? [path.effort] : [];
+    };
+    const rising = (efforts: readonly number[]) => [...efforts].sort((a, b) => a - b);
+    fc.assert(
+      fc.property(
+        fc.array(fc.integer({ min: 50, max: 98 }), { minLength: 1, maxLength: 4 }),
+        levels,
+        (pitches, level) => {
+          const line = notes(...pitches);
+          const found = bestPath(line, C, { level });
+          if (found.playable) return;
+          const offered = (kind: PathAlternative['change']) =>
+            found.alternatives.flatMap(({ change, effort }) => (change === kind ? [effort] : []));
+          const keys = upTo(6).filter((semitones) => semitones < 6);
+          const harps = keys.flatMap((semitones) =>
+            effortOf(line, transposeHarp(C, semitones), level),
+          );
+          expect(offered('harp')).toEqual(rising(harps).slice(0, 3));
+          const octaves = upTo(2).flatMap((octave) =>
+            effortOf(transposeLine(line, 12 * octave), C, level),
+          );
+          expect(offered('octave')).toEqual(rising(octaves));
+        },
+      ),
+    );
+  });
+
+  test('bestPath offers the lowest level that will do, and no level to who has them all', () => {
+    const levelsFor = (pitch: number, level: TechniqueLevel) =>
+      refused(notes(pitch), C, { level }).alternatives.flatMap((alternative) =>
+        alternative.change === 'level' ? [alternative.level] : [],
+      );
+    // Bb4 is a bend of 3 draw, Eb4 an overblow of 1; below C4 there is nothing.
+    expect(levelsFor(70, 'natural')).toEqual(['bends']);
+    expect(levelsFor(63, 'natural')).toEqual(['overbends']);
+    expect(levelsFor(63, 'bends')).toEqual(['overbends']);
+    expect(levelsFor(59, 'overbends')).toEqual([]);
+  });
+
+  test('bestPath passes over an octave that no note has', () => {
+    const octavesOf = (pitch: number) =>
+      refused(notes(pitch), C).alternatives.flatMap((alternative) =>
+        alternative.change === 'octave' ? [alternative.semitones] : [],
+      );
+    expect(octavesOf(120)).toEqual([-24]);
+    expect(octavesOf(43)).toEqual([24]);
+  });
+
   test('bestPaths, explainPath and effortSensitivity give the same answer', () => {
     const line = notes(61, 40);
     const expected = refused(line, C);
@@ -111,6 +164,16 @@ describe('bestPath of what is no line or no setting', () => {
     [notes(60), { tempo: Number.NaN }, 'NUMBER_RANGE'],
   ])('bestPath refuses %j with %j', (line, options, code) => {
     expect(() => bestPath(line, C, options as object)).toThrow(expect.objectContaining({ code }));
+  });
+
+  test('bestPaths gives three paths where no number is asked for, and takes any up to 1000', () => {
+    const line = notes(67, 67, 67);
+    const count = (options = {}) => {
+      const found = bestPaths(line, C, options);
+      return found.playable && found.paths.length;
+    };
+    // Each G is 2 draw or 3 blow: eight paths in all.
+    expect([count(), count({ count: 1 }), count({ count: 1000 })]).toEqual([3, 1, 8]);
   });
 
   test.each([0, 1.5, 1001])('bestPaths refuses the count %d', (count) => {

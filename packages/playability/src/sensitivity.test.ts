@@ -67,6 +67,33 @@ describe('effortSensitivity', () => {
     expect(turning.map(({ weight }) => weight).sort()).toEqual(['breathChange', 'reach']);
   });
 
+  test('effortSensitivity keeps each weight within what a model may hold, and comfort within capacity', () => {
+    const bent = makeLine([{ start: 0, duration: 9600, pitch: 73 }]);
+    const most = { bend: 1000, comfort: 60, capacity: 60 };
+    const model = makeEffortModel('intermediate', { weights: most });
+    const found = effortSensitivity(bent, makeHarp('C'), { model });
+    if (!found.playable) throw new Error('4 draw bends');
+    const above = (id: string) => found.weights.find(({ weight }) => weight === id)?.effortAbove;
+    for (const id of ['bend', 'comfort', 'capacity']) expect(above(id)).toBe(found.effort);
+  });
+
+  test('effortSensitivity with less capacity keeps what is comfortable', () => {
+    const long = makeLine([{ start: 0, duration: 19_200, pitch: 67 }], { tempo: 60 });
+    const weights = { comfort: 2, capacity: 2 };
+    const model = makeEffortModel('intermediate', { weights });
+    const found = effortSensitivity(long, makeHarp('C'), { model, factor: 10 });
+    if (!found.playable) throw new Error('a single G is playable');
+    const effect = found.weights.find(({ weight }) => weight === 'capacity');
+    expect(effect?.effortBelow).toBe(found.effort);
+  });
+
+  test('effortSensitivity takes a factor of ten, and half as much again where none is given', () => {
+    const found = (options = {}) => effortSensitivity(line, makeHarp('C'), options);
+    expect(found()).toEqual(found({ factor: 1.5 }));
+    expect(found({ factor: 10 })).toMatchObject({ playable: true });
+    expect(found({ factor: 10 })).not.toEqual(found({ factor: 1.5 }));
+  });
+
   test('effortSensitivity of a line that cannot be played says why', () => {
     expect(
       effortSensitivity(makeLine([{ start: 0, duration: 1, pitch: 30 }]), makeHarp('C')),
