@@ -28,6 +28,30 @@ describe('CHORD_ROUGHNESS', () => {
     }
   });
 
+  // Which notes rest on a chord, tones and colours alike. Common practice, no source.
+  it.each([
+    ['blues', 'major', '1 2 3 5 6 b7'],
+    ['blues', 'dominant', '1 2 3 5 6 b7'],
+    ['blues', 'minor', '1 2 b3 4 5 6 b7'],
+    ['blues', 'diminished', '1 b3 b5 6 b7'],
+    ['blues', 'open', '1 2 b3 3 4 5 6 b7'],
+    // In a major tune the flat seventh belongs to a dominant, and the flat third to minor chords alone.
+    ['major', 'major', '1 2 3 5 6'],
+    ['major', 'dominant', '1 2 3 5 6 b7'],
+    ['major', 'minor', '1 2 b3 4 5 6 b7'],
+    ['major', 'diminished', '1 b3 b5 6 b7'],
+    ['major', 'open', '1 2 3 5 6'],
+    // In a minor blues a power chord is heard as minor, and the sixth is a colour of major chords.
+    ['minor', 'major', '1 2 3 5 6 b7'],
+    ['minor', 'dominant', '1 2 3 5 6 b7'],
+    ['minor', 'minor', '1 2 b3 4 5 b7'],
+    ['minor', 'diminished', '1 b3 b5 6 b7'],
+    ['minor', 'open', '1 2 b3 4 5 b7'],
+  ] as const)('CHORD_ROUGHNESS of %s over a %s chord is none for %s', (style, family, smooth) => {
+    const row = CHORD_ROUGHNESS[style][family];
+    expect(SCALE_DEGREES.filter((degree) => row[degree] === 0).join(' ')).toBe(smooth);
+  });
+
   it('CHORD_ROUGHNESS is a plain clash for a major seventh over a dominant in every style', () => {
     for (const style of PLAYING_STYLES) expect(CHORD_ROUGHNESS[style].dominant['7']).toBe(1);
   });
