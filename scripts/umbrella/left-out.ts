@@ -17,7 +17,7 @@ export const LEFT_OUT: Readonly<Record<string, readonly string[]>> = {
   `),
   form: names(`
     LEAST_FORM_AGREEMENT RECOGNITION_WEIGHTS chartEnd chordAtBeat formById previousChange
-    BarDifference BreakHit BreakOptions ChartBreak ClosingBars EndingId FormMatch FormatFormOptions
+    BarDifference BreakHit BreakOptions ChartBreak ClosingBars EndingId FormByNameOptions FormMatch FormatFormOptions
     IntroKind ParseFormOptions RecogniseOptions ToMinorOptions TurnaroundId withDiminishedPassing
     withDoubleLength withHalfLength withNinths withQuickChange withSevenths withTriads withTwoFive
     withoutQuickChange
@@ -26,7 +26,7 @@ export const LEFT_OUT: Readonly<Record<string, readonly string[]>> = {
     BREATHS REGISTERS RETUNING_CAUTIONS SHADING_CENTS formatReedEdit nameOnHarp nearestRatio
     otherBreath parseReedEdit ratioCents reedsSounding temperamentById tuningById ChordInterval
     ChordIntonation ChordIntonationOptions EditedTuningSpec HarpCaveat HoleReeds ImpureFifth
-    IntervalIntonation IntervalIntonationOptions MissingOptions NearestRatioOptions
+    HarpByNameOptions IntervalIntonation IntervalIntonationOptions MissingOptions NearestRatioOptions
     ParseHarpOptions PitchRange PlayerSkill Ratio Reed ReedCents ReedEdit ReedRemedy ReedRow
     RetuningCaution RetuningOptions RetuningStep ScalaOptions Shading SplitWidth TemperOptions
     TemperamentId TemperamentName TemperedReed TuningId TuningName

@@ -1,5 +1,5 @@
 import { coloursOf, withQuality } from './quality.js';
-import { type FormLike, toForm } from './to-form.js';
+import { type FormByNameOptions, type FormLike, formByName } from './to-form.js';
 import type { Form } from './types.js';
 import { mapChords } from './vary.js';
 
@@ -13,8 +13,8 @@ import { mapChords } from './vary.js';
  * formatForm(withTriads(parseForm('I7 | iv7 | #IVdim7'))); // => '| I | iv | #ivdim |'
  * ```
  */
-export function withTriads(given: FormLike): Form {
-  const form = toForm(given);
+export function withTriads(given: FormLike, options: FormByNameOptions = {}): Form {
+  const form = formByName(given, options, 'withTriads');
   return mapChords(form, triad);
 }
 
@@ -29,8 +29,8 @@ export function withTriads(given: FormLike): Form {
  * formatForm(withSevenths(parseForm('I | iv | IVmaj7 | V9'))); // => '| I7 | iv7 | IVmaj7 | V7 |'
  * ```
  */
-export function withSevenths(given: FormLike): Form {
-  const form = toForm(given);
+export function withSevenths(given: FormLike, options: FormByNameOptions = {}): Form {
+  const form = formByName(given, options, 'withSevenths');
   return mapChords(form, seventh);
 }
 
@@ -45,8 +45,8 @@ export function withSevenths(given: FormLike): Form {
  * formatForm(withNinths(parseForm('I | iv | V7b9 | #IVdim7'))); // => '| I9 | iv9 | V7b9 | #ivdim7 |'
  * ```
  */
-export function withNinths(given: FormLike): Form {
-  const form = toForm(given);
+export function withNinths(given: FormLike, options: FormByNameOptions = {}): Form {
+  const form = formByName(given, options, 'withNinths');
   return mapChords(form, ninth);
 }
 

@@ -1,6 +1,6 @@
 import { type ClosingBars, type ClosingRow, closeForm, readClosingRows } from './closing-bars.js';
 import { COMMON_PRACTICE, TWELVE_BAR } from './sources.js';
-import { type FormLike, toForm } from './to-form.js';
+import { type FormByNameOptions, type FormLike, formByName } from './to-form.js';
 import type { Form } from './types.js';
 
 const ROWS = /* @__PURE__ */ (() =>
@@ -107,7 +107,11 @@ export const ENDINGS: readonly ClosingBars[] = /* @__PURE__ */ readClosingRows(R
  * withEnding('basic', 'minor-one'); // throws OPTION_UNKNOWN
  * ```
  */
-export function withEnding(given: FormLike, ending: EndingId): Form {
-  const form = toForm(given);
+export function withEnding(
+  given: FormLike,
+  ending: EndingId,
+  options: FormByNameOptions = {},
+): Form {
+  const form = formByName(given, options, 'withEnding');
   return closeForm(form, ending, ENDINGS);
 }

@@ -13,7 +13,7 @@ export { type FormDetails, makeForm } from './make-form.js';
 export { type ParseFormOptions, parseForm } from './parse-form.js';
 export { readForm } from './read-form.js';
 export { toFeel } from './to-feel.js';
-export { type FormLike, type KnownForms, toForm } from './to-form.js';
+export { type FormByNameOptions, type FormLike, type KnownForms, toForm } from './to-form.js';
 export { FEELS, type Feel, type Form, type FormBar, type FormChord } from './types.js';
 
 // Variations

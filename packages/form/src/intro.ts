@@ -1,6 +1,6 @@
 import { requireOneOf } from '@reedplate/pitch';
 import { barsPerUnit, noPlace } from './bar-shape.js';
-import { type FormLike, toForm } from './to-form.js';
+import { type FormByNameOptions, type FormLike, formByName } from './to-form.js';
 import type { Form, FormBar } from './types.js';
 
 /** Where a band can come in; see {@link introBars}. */
@@ -31,8 +31,12 @@ const OPENS_CADENCE = /^(?:V|v|ii|II|bVI)(?![IViv])/u;
  * introBars('vamp', 'from-the-five'); // throws FORM_INVALID
  * ```
  */
-export function introBars(given: FormLike, kind: IntroKind): readonly FormBar[] {
-  const form = toForm(given);
+export function introBars(
+  given: FormLike,
+  kind: IntroKind,
+  options: FormByNameOptions = {},
+): readonly FormBar[] {
+  const form = formByName(given, options, 'introBars');
   requireOneOf(kind, INTRO_KINDS, { what: 'an introduction' });
   if (kind === 'from-the-five') return Object.freeze(form.bars.slice(cadenceStart(form)));
   const count = TURNAROUND * barsPerUnit(form);

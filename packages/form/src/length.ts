@@ -1,6 +1,6 @@
 import { noPlace } from './bar-shape.js';
 import { lowestTerms, sharesOf } from './shares.js';
-import { type FormLike, toForm } from './to-form.js';
+import { type FormByNameOptions, type FormLike, formByName } from './to-form.js';
 import type { Form, FormBar, FormChord } from './types.js';
 import { withBars } from './vary.js';
 
@@ -17,8 +17,8 @@ import { withBars } from './vary.js';
  * formatForm(withDoubleLength(parseForm('I7 / / V7'))); // => '| I7 | I7 V7 |'
  * ```
  */
-export function withDoubleLength(given: FormLike): Form {
-  const form = toForm(given);
+export function withDoubleLength(given: FormLike, options: FormByNameOptions = {}): Form {
+  const form = formByName(given, options, 'withDoubleLength');
   return withBars(form, form.bars.flatMap(splitBar));
 }
 
@@ -34,8 +34,8 @@ export function withDoubleLength(given: FormLike): Form {
  * withHalfLength(parseForm('I7 | IV7 | V7')); // throws FORM_INVALID
  * ```
  */
-export function withHalfLength(given: FormLike): Form {
-  const form = toForm(given);
+export function withHalfLength(given: FormLike, options: FormByNameOptions = {}): Form {
+  const form = formByName(given, options, 'withHalfLength');
   const { bars } = form;
   if (bars.length % 2 === 1) throw noPlace(form, 'a form with an even number of bars');
   const pairs = Array.from({ length: bars.length / 2 }, (_, index) =>

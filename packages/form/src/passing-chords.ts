@@ -1,6 +1,6 @@
 import { barOf, barsPerUnit, holdsStep, noPlace, replaceBars, stepAtStart } from './bar-shape.js';
 import { coloursOf, withQuality } from './quality.js';
-import { type FormLike, toForm } from './to-form.js';
+import { type FormByNameOptions, type FormLike, formByName } from './to-form.js';
 import type { Form, FormBar } from './types.js';
 import { sameBar, withBars } from './vary.js';
 
@@ -24,8 +24,8 @@ const PASSING = /* @__PURE__ */ barOf('#ivdim7');
  * withDiminishedPassing('vamp'); // throws FORM_INVALID
  * ```
  */
-export function withDiminishedPassing(given: FormLike): Form {
-  const form = toForm(given);
+export function withDiminishedPassing(given: FormLike, options: FormByNameOptions = {}): Form {
+  const form = formByName(given, options, 'withDiminishedPassing');
   const unit = barsPerUnit(form);
   const returns = indexesWhere(form, (index) => stepAtStart(form.bars[index]) === ONE);
   const places = returns.filter(
@@ -60,8 +60,8 @@ function isPassing({ bars }: Form, index: number): boolean {
  * withTwoFive('vamp'); // throws FORM_INVALID
  * ```
  */
-export function withTwoFive(given: FormLike): Form {
-  const form = toForm(given);
+export function withTwoFive(given: FormLike, options: FormByNameOptions = {}): Form {
+  const form = formByName(given, options, 'withTwoFive');
   const unit = barsPerUnit(form);
   const holds = (index: number, step: number): boolean => holdsStep(form, index, unit, step);
   const hasTwoFive = indexesWhere(form, (at) => holds(at, TWO) && holds(at + unit, FIVE));

@@ -1,6 +1,6 @@
 import { barOf, barsPerUnit, holdsStep, noPlace, replaceBars } from './bar-shape.js';
 import { plainStep } from './quality.js';
-import { type FormLike, toForm } from './to-form.js';
+import { type FormByNameOptions, type FormLike, formByName } from './to-form.js';
 import type { Form, FormBar } from './types.js';
 import { withBars } from './vary.js';
 
@@ -20,8 +20,8 @@ const FOUR = 4;
  * withQuickChange('vamp'); // throws FORM_INVALID
  * ```
  */
-export function withQuickChange(given: FormLike): Form {
-  const form = toForm(given);
+export function withQuickChange(given: FormLike, options: FormByNameOptions = {}): Form {
+  const form = formByName(given, options, 'withQuickChange');
   const unit = requireOpening(form);
   if (holdsStep(form, unit, unit, FOUR)) return form;
   return withSecondBar(form, barOf(firstFour(form)));
@@ -39,8 +39,8 @@ export function withQuickChange(given: FormLike): Form {
  * withoutQuickChange('eight-bar-five-second'); // throws FORM_INVALID
  * ```
  */
-export function withoutQuickChange(given: FormLike): Form {
-  const form = toForm(given);
+export function withoutQuickChange(given: FormLike, options: FormByNameOptions = {}): Form {
+  const form = formByName(given, options, 'withoutQuickChange');
   const unit = requireOpening(form);
   if (holdsStep(form, unit, unit, ONE)) return form;
   return withSecondBar(form, form.bars[0] as FormBar);

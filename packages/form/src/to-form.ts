@@ -69,6 +69,23 @@ const CALLED: ReadonlyMap<string, FormId> = new Map([
   ['24-bar', 'twenty-four-bar'],
 ]);
 
+/** Where a form is looked up by its id. */
+export interface FormByNameOptions {
+  /** Forms of one's own that are known by their id. */
+  readonly known?: KnownForms;
+}
+
+const BY_NAME: OptionNames<FormByNameOptions> = { known: true };
+
+/**
+ * The form itself, as {@link toForm} gives it, for a function with no other option.
+ *
+ * @internal
+ */
+export function formByName(form: FormLike, options: FormByNameOptions, what: string): Form {
+  return toForm(form, requireOptions(options, BY_NAME, what).known);
+}
+
 function isForm(value: unknown): value is Form {
   return (
     typeof value === 'object' &&

@@ -1,6 +1,6 @@
 import { type ClosingBars, type ClosingRow, closeForm, readClosingRows } from './closing-bars.js';
 import { COMMON_PRACTICE, EIGHT_BAR, MAGAZINE, MEMORY, TWELVE_BAR_JAZZ } from './sources.js';
-import { type FormLike, toForm } from './to-form.js';
+import { type FormByNameOptions, type FormLike, formByName } from './to-form.js';
 import type { Form } from './types.js';
 
 const ROWS = /* @__PURE__ */ (() =>
@@ -162,7 +162,11 @@ export const TURNAROUNDS: readonly ClosingBars[] = /* @__PURE__ */ readClosingRo
  * withTurnaround('minor', 'one-six-two-five'); // throws OPTION_UNKNOWN
  * ```
  */
-export function withTurnaround(given: FormLike, turnaround: TurnaroundId): Form {
-  const form = toForm(given);
+export function withTurnaround(
+  given: FormLike,
+  turnaround: TurnaroundId,
+  options: FormByNameOptions = {},
+): Form {
+  const form = formByName(given, options, 'withTurnaround');
   return closeForm(form, turnaround, TURNAROUNDS);
 }

@@ -3,7 +3,7 @@ import { withNinths, withSevenths, withTriads } from './chord-colours.js';
 import { withDoubleLength, withHalfLength } from './length.js';
 import { withDiminishedPassing, withTwoFive } from './passing-chords.js';
 import { withoutQuickChange, withQuickChange } from './quick-change.js';
-import { type FormLike, toForm } from './to-form.js';
+import { type FormByNameOptions, type FormLike, formByName } from './to-form.js';
 import { toMinor } from './to-minor.js';
 import type { Form } from './types.js';
 
@@ -44,14 +44,20 @@ const FUNCTIONS: Readonly<Record<Variation, (form: Form) => Form>> = {
  * @throws ReedplateError `OPTION_UNKNOWN`, and what each variation throws
  * @example
  * ```ts
- * import { formatForm, varyForm } from '@reedplate/form';
+ * import { formatForm, parseForm, varyForm } from '@reedplate/form';
  *
  * formatForm(varyForm('basic', ['quick-change', 'minor'])).split('\n')[0]; // => '| i7  | iv7 | i7 | %  |'
+ * const mine = parseForm('I | IV | V | I', { id: 'mine' });
+ * formatForm(varyForm('mine', ['sevenths'], { known: { forms: [mine] } })); // => '| I7 | IV7 | V7 | I7 |'
  * varyForm('vamp', ['two-five']); // throws FORM_INVALID
  * ```
  */
-export function varyForm(given: FormLike, variations: readonly Variation[]): Form {
-  const form = toForm(given);
+export function varyForm(
+  given: FormLike,
+  variations: readonly Variation[],
+  options: FormByNameOptions = {},
+): Form {
+  const form = formByName(given, options, 'varyForm');
   const words = { what: 'a list of variations', code: 'OPTION_UNKNOWN' } as const;
   requireShape({ variations }, { variations: 'list' }, words);
   return variations.reduce(

@@ -1,7 +1,7 @@
 import type { Harp } from './harp.js';
 import { harpName } from './harp-name.js';
 import { BREATHS, type Breath, type Hole } from './sounding.js';
-import { type HarpLike, toHarp } from './to-harp.js';
+import { type HarpByNameOptions, type HarpLike, harpByName } from './to-harp.js';
 
 /** Why something that the rule gives, or a key that can be asked for, is to be taken with care. */
 export interface HarpCaveat {
@@ -41,8 +41,11 @@ const HIGHEST_MADE = 67;
  * harpCaveats(makeHarp('F#', { register: 'high' }))[0]?.code; // => 'KEY_NOT_MADE'
  * ```
  */
-export function harpCaveats(given: HarpLike): readonly HarpCaveat[] {
-  const harp = toHarp(given);
+export function harpCaveats(
+  given: HarpLike,
+  options: HarpByNameOptions = {},
+): readonly HarpCaveat[] {
+  const harp = harpByName(given, options, 'harpCaveats');
   return Object.freeze([...keyCaveats(harp), ...bendCaveats(harp)]);
 }
 

@@ -1,4 +1,4 @@
-import { type HarpLike, toHarp } from './to-harp.js';
+import { type HarpByNameOptions, type HarpLike, harpByName } from './to-harp.js';
 
 /**
  * What a harp is called in a list: its register where that is not the standard one, its key, and
@@ -6,15 +6,17 @@ import { type HarpLike, toHarp } from './to-harp.js';
  *
  * @example
  * ```ts
- * import { harpName, makeHarp } from '@reedplate/layout';
+ * import { harpName, makeHarp, makeTuning } from '@reedplate/layout';
  *
  * harpName(makeHarp('C')); // => 'C'
  * harpName(makeHarp('F', { register: 'low' })); // => 'low F'
  * harpName(makeHarp('Am', { tuning: 'natural-minor' })); // => 'Am natural-minor'
+ * const mine = makeTuning({ id: 'mine', blow: 'C4 E4', draw: 'D4 G4' });
+ * harpName('low F mine', { known: { tunings: [mine] } }); // => 'low F mine'
  * ```
  */
-export function harpName(harp: HarpLike): string {
-  const { register, key, tuning } = toHarp(harp);
+export function harpName(harp: HarpLike, options: HarpByNameOptions = {}): string {
+  const { register, key, tuning } = harpByName(harp, options, 'harpName');
   const parts = [register === 'standard' ? '' : register, key, tuning === 'standard' ? '' : tuning];
   return parts.filter((part) => part !== '').join(' ');
 }

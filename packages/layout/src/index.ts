@@ -30,7 +30,7 @@ export { type ParseHarpOptions, parseHarp } from './parse-harp.js';
 export { harpRange, type MissingOptions, missingPitches, type PitchRange } from './range.js';
 export { readHarp } from './read-harp.js';
 export { nameOnHarp, type Reed, reedsOf } from './reeds.js';
-export { type HarpLike, toHarp } from './to-harp.js';
+export { type HarpByNameOptions, type HarpLike, toHarp } from './to-harp.js';
 export { transposeHarp } from './transpose-harp.js';
 
 // Soundings

@@ -1,6 +1,6 @@
 import { type OptionNames, requireInteger, requireOptions } from '@reedplate/pitch';
 import { SOUNDING_OPTIONS, type SoundingOptions, soundingsOfPitch } from './soundings.js';
-import { type HarpLike, toHarp } from './to-harp.js';
+import { type HarpByNameOptions, type HarpLike, harpByName, toHarp } from './to-harp.js';
 
 /** A range of pitches, both ends included, as MIDI numbers. */
 export interface PitchRange {
@@ -18,8 +18,9 @@ export interface PitchRange {
  * harpRange(makeHarp('C')); // => { lowest: 60, highest: 96 }
  * ```
  */
-export function harpRange(harp: HarpLike): PitchRange {
-  const reeds = toHarp(harp).holes.flatMap(({ blow, draw }) => [blow, draw]);
+export function harpRange(harp: HarpLike, options: HarpByNameOptions = {}): PitchRange {
+  const { holes } = harpByName(harp, options, 'harpRange');
+  const reeds = holes.flatMap(({ blow, draw }) => [blow, draw]);
   return Object.freeze({ lowest: Math.min(...reeds), highest: Math.max(...reeds) });
 }
 

@@ -15,7 +15,7 @@ import {
   toPitchClass,
 } from '@reedplate/pitch';
 import type { Breath, Hole } from './sounding.js';
-import { type HarpLike, toHarp } from './to-harp.js';
+import { type HarpByNameOptions, type HarpLike, harpByName, toHarp } from './to-harp.js';
 import type { KnownTunings } from './to-tuning.js';
 
 /** A reed of a harp. */
@@ -80,8 +80,12 @@ export function reedsOf(given: HarpLike, options: ReedsOptions = {}): readonly R
  * nameOnHarp(makeHarp('C'), 128); // throws NUMBER_RANGE
  * ```
  */
-export function nameOnHarp(harp: HarpLike, pitch: number): NoteNameWithOctave {
-  const { firstPosition } = toHarp(harp);
+export function nameOnHarp(
+  harp: HarpLike,
+  pitch: number,
+  options: HarpByNameOptions = {},
+): NoteNameWithOctave {
+  const { firstPosition } = harpByName(harp, options, 'nameOnHarp');
   requireInteger(pitch, { min: 0, max: 127, what: 'a MIDI note number' });
   const key = parseKey(firstPosition);
   const pitchClass = toPitchClass(pitch);

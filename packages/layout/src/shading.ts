@@ -1,5 +1,5 @@
 import type { Breath, Hole } from './sounding.js';
-import { type HarpLike, toHarp } from './to-harp.js';
+import { type HarpByNameOptions, type HarpLike, harpByName } from './to-harp.js';
 
 /** A reed that goes down a little, and not as far as a semitone. */
 export interface Shading {
@@ -33,10 +33,11 @@ export const SHADING_CENTS = Object.freeze({ usual: 50, most: 90 });
  * shadings(makeHarp('C')).map(({ hole, breath, usual }) => `${hole} ${breath} ${usual}`); // => ['5 draw 50', '7 blow 50']
  * ```
  */
-export function shadings(harp: HarpLike): readonly Shading[] {
+export function shadings(harp: HarpLike, options: HarpByNameOptions = {}): readonly Shading[] {
+  const { holes } = harpByName(harp, options, 'shadings');
   return Object.freeze(
-    toHarp(harp)
-      .holes.filter(({ blow, draw }) => Math.abs(draw - blow) === 1)
+    holes
+      .filter(({ blow, draw }) => Math.abs(draw - blow) === 1)
       .map(({ hole, blow, draw }): Shading => {
         const breath = draw > blow ? 'draw' : 'blow';
         return Object.freeze({ hole, breath, pitch: Math.max(blow, draw), ...SHADING_CENTS });

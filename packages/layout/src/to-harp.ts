@@ -1,4 +1,11 @@
-import { type KeyLike, ReedplateError, requireShape, type Shape } from '@reedplate/pitch';
+import {
+  type KeyLike,
+  type OptionNames,
+  ReedplateError,
+  requireOptions,
+  requireShape,
+  type Shape,
+} from '@reedplate/pitch';
 import { checkHoles } from './check-holes.js';
 import type { Harp } from './harp.js';
 import { makeHarp } from './make-harp.js';
@@ -34,6 +41,23 @@ export function toHarp(harp: HarpLike, known: KnownTunings = {}): Harp {
     value: harp,
     expected: 'a harp, or the name of one such as C or low F',
   });
+}
+
+/** Where a harp is looked up by its name. */
+export interface HarpByNameOptions {
+  /** Tunings of one's own that may be named by their id. */
+  readonly known?: KnownTunings;
+}
+
+const BY_NAME: OptionNames<HarpByNameOptions> = { known: true };
+
+/**
+ * The harp itself, as {@link toHarp} gives it, for a function with no other option.
+ *
+ * @internal
+ */
+export function harpByName(harp: HarpLike, options: HarpByNameOptions, what: string): Harp {
+  return toHarp(harp, requireOptions(options, BY_NAME, what).known);
 }
 
 function isHarp(value: unknown): value is Harp {

@@ -1,7 +1,7 @@
 import { parseKey, ReedplateError, requireInteger, transposeKey } from '@reedplate/pitch';
 import type { Harp, Register } from './harp.js';
 import { moveReeds, REGISTERS, rankInRegister } from './make-harp.js';
-import { type HarpLike, toHarp } from './to-harp.js';
+import { type HarpByNameOptions, type HarpLike, harpByName } from './to-harp.js';
 
 /**
  * The same tuning in another key: every reed moved by semitones, the label and the register with
@@ -18,8 +18,12 @@ import { type HarpLike, toHarp } from './to-harp.js';
  * transposeHarp(makeHarp('C'), 40); // throws HARP_INVALID
  * ```
  */
-export function transposeHarp(given: HarpLike, semitones: number): Harp {
-  const harp = toHarp(given);
+export function transposeHarp(
+  given: HarpLike,
+  semitones: number,
+  options: HarpByNameOptions = {},
+): Harp {
+  const harp = harpByName(given, options, 'transposeHarp');
   requireInteger(semitones, { min: -127, max: 127, what: 'semitones' });
   const home = parseKey(harp.firstPosition);
   const key = parseKey(harp.key);

@@ -1,4 +1,10 @@
-import { type HarpLike, type HarpOptions, toHarp, toTuning } from '@reedplate/layout';
+import {
+  type HarpByNameOptions,
+  type HarpLike,
+  type HarpOptions,
+  toHarp,
+  toTuning,
+} from '@reedplate/layout';
 import {
   type Key,
   type KeyLike,
@@ -27,8 +33,9 @@ import { POSITIONS, positionByNumber } from './positions.js';
  * songKeyOf('C', 0); // throws NUMBER_RANGE
  * ```
  */
-export function songKeyOf(harp: HarpLike, position: number): Key {
-  return transposeKey(firstPositionKey(harp), positionByNumber(position).semitones, {
+export function songKeyOf(harp: HarpLike, position: number, options: HarpByNameOptions = {}): Key {
+  const home = firstPositionKey(harp, options, 'songKeyOf');
+  return transposeKey(home, positionByNumber(position).semitones, {
     spelling: 'alike',
   });
 }
@@ -78,8 +85,13 @@ export function harpKeyOf(songKey: KeyLike, position: number, options: HarpKeyOp
  * positionOf(makeHarp('Gm', { tuning: 'natural-minor' }), 'Gm'); // => 2
  * ```
  */
-export function positionOf(harp: HarpLike, songKey: KeyLike): PositionNumber {
-  const semitones = toKey(songKey).pitchClass - firstPositionKey(harp).pitchClass;
+export function positionOf(
+  harp: HarpLike,
+  songKey: KeyLike,
+  options: HarpByNameOptions = {},
+): PositionNumber {
+  const home = firstPositionKey(harp, options, 'positionOf');
+  const semitones = toKey(songKey).pitchClass - home.pitchClass;
   return (POSITIONS.findIndex((position) => position.semitones === toPitchClass(semitones)) +
     1) as PositionNumber;
 }
@@ -104,10 +116,12 @@ export function enharmonicKeys(key: KeyLike): readonly Key[] {
   return Object.freeze([given, ...others]);
 }
 
+const BY_NAME: OptionNames<HarpByNameOptions> = { known: true };
+
 /** A key that no harp in standard tuning carries, such as Am, still has positions counted from it. */
-function firstPositionKey(harp: HarpLike): Key {
-  const key = keyOf(harp);
-  return key ?? toKey(toHarp(harp).firstPosition);
+function firstPositionKey(harp: HarpLike, options: HarpByNameOptions, what: string): Key {
+  const { known } = requireOptions(options, BY_NAME, what);
+  return keyOf(harp) ?? toKey(toHarp(harp, known).firstPosition);
 }
 
 function keyOf(harp: HarpLike): Key | undefined {

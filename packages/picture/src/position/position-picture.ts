@@ -62,7 +62,9 @@ interface Seat {
 }
 
 function seatOf(position: Position, key: Key, owned: readonly Harp[]): Seat {
-  const names = owned.filter((harp) => positionOf(harp, key) === position.number).map(harpName);
+  const names = owned
+    .filter((harp) => positionOf(harp, key) === position.number)
+    .map((harp) => harpName(harp));
   return { position, harpKey: harpKeyOf(key, position.number).name, names };
 }
 
