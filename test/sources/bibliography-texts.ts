@@ -13,6 +13,18 @@ export const TEXTS = [
     address: 'http://openmusictheory.com',
   },
   {
+    id: 'open-music-theory-2',
+    kind: 'textbook',
+    author:
+      'Gotham, M., Gullings, K., Hamm, C., Hughes, B., Jarvis, B., Lavengood, M. and Peterson, J.',
+    title: 'Open Music Theory',
+    year: '2021',
+    where:
+      '2nd edition, part VI, Jazz: Lavengood, M., "Blues Melodies and the Blues Scale", sections "Key Takeaways" and "Phrase and Lyric Structure"',
+    address:
+      'https://viva.pressbooks.pub/openmusictheory/chapter/blues-melodies-and-the-blues-scale/',
+  },
+  {
     id: 'harnum',
     kind: 'textbook',
     author: 'Harnum, J.',

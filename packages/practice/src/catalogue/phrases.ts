@@ -13,6 +13,7 @@ import { ROWS_JAZZ } from './rows-jazz.js';
 import { ROWS_LICKS_SECOND } from './rows-licks-second.js';
 import { ROWS_LICKS_SECOND_LONG } from './rows-licks-second-long.js';
 import { ROWS_LICKS_SECOND_SLOW } from './rows-licks-second-slow.js';
+import { ROWS_OVERBLOWS } from './rows-overblows.js';
 import { ROWS_RIFFS } from './rows-riffs.js';
 import { ROWS_THIRD } from './rows-third.js';
 import { ROWS_TURNAROUNDS } from './rows-turnarounds.js';
@@ -25,6 +26,7 @@ export const PHRASE_GROUPS: readonly PhraseGroup[] = [
   ROWS_LICKS_SECOND_SLOW,
   ROWS_LICKS_SECOND_LONG,
   ROWS_RIFFS,
+  ROWS_OVERBLOWS,
   ROWS_CALLS,
   ROWS_TURNAROUNDS,
   ROWS_ENDINGS,

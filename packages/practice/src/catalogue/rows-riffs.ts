@@ -101,6 +101,27 @@ export const ROWS_RIFFS: PhraseGroup = {
       tab: '-2:1/2 -3:1/2 -2:1/2 -3:1/2 -4 r',
     },
     {
+      id: 'gate-post',
+      kind: 'riff',
+      grade: 3,
+      trains: 'the fifth, a semitone down and back',
+      tab: "-2 -4:1/2 -4':1/2 -4 -2",
+    },
+    {
+      id: 'wire-fence',
+      kind: 'riff',
+      grade: 4,
+      trains: 'the flat third into the third, up to the fifth',
+      tab: "-3':1/2 -3:1/2 -4 -3:1/2 -2:1/2 -2",
+    },
+    {
+      id: 'coal-chute',
+      kind: 'riff',
+      grade: 4,
+      trains: 'a long third bent flat at its end, then home',
+      tab: "-2:1/2 -2:1/2 -3 -3':1/2 -2:1/2 r",
+    },
+    {
       id: 'anvil',
       kind: 'riff',
       grade: 1,

@@ -12,6 +12,8 @@ export interface ExerciseRow {
   readonly bars: readonly (readonly PatternNote[])[];
   /** Whether it is about breathing, so that the caution belongs to it. */
   readonly breath?: true;
+  /** Whether each note lies in the octave nearest the one before; else all above the roots. */
+  readonly near?: true;
 }
 
 /** The exercises that follow the chords of a chart. Design: ours, of the parts that teachers drill. */
@@ -48,15 +50,12 @@ export const EXERCISE_ROWS = [
   },
   {
     kind: 'thirds-and-sevenths',
-    goal: 'Follow the changes with two notes a chord, none of them the root.',
+    goal: 'Third, then seventh: hear how the seventh of a chord leads to the third of the next.',
+    near: true,
     bars: [
       [
         [0, 2, '3'],
         [2, 1, '7'],
-      ],
-      [
-        [0, 2, '7'],
-        [2, 1, '3'],
       ],
     ],
   },

@@ -40,6 +40,42 @@ describe('makeExercise', () => {
     expect(classes('arpeggios-down').slice(0, 4)).toEqual([5, 2, 11, 7]);
   });
 
+  it('makeExercise strikes each chord in one grip of neighbouring holes, around 2 to 4', () => {
+    const grips = new Set(
+      exercise('chord-rhythm').soundings.map((each) =>
+        each.map(({ breath, hole }) => `${breath} ${hole}`).join(', '),
+      ),
+    );
+    expect([...grips]).toEqual(['draw 2, draw 3, draw 4', 'blow 2, blow 3, blow 4', 'draw 4']);
+    const first = makeExercise(makeChart('basic', 'C'), 'C', { kind: 'chord-rhythm' });
+    const holes = first.playable && first.soundings.map((each) => each.map(({ hole }) => hole));
+    expect(holes ? holes[0] : null).toEqual([2, 3, 4]);
+    // Over F the two that lie together.
+    expect(holes ? holes[8] : null).toEqual([5, 6]);
+  });
+
+  it('makeExercise lets the seventh of a chord fall to the third of the next', () => {
+    const made = makeExercise(makeChart('quick-change', 'G'), 'C', {
+      kind: 'thirds-and-sevenths',
+      level: 'overbends',
+    });
+    const pitches = made.playable ? made.line.notes.map(({ pitch }) => pitch) : [];
+    // F falls to E, B flat rises to B: a semitone at both changes.
+    expect([
+      Math.abs((pitches[2] ?? 0) - (pitches[1] ?? 0)),
+      Math.abs((pitches[4] ?? 0) - (pitches[3] ?? 0)),
+    ]).toEqual([1, 1]);
+    expect(pitches.map((pitch) => pitch % 12).slice(0, 4)).toEqual([11, 5, 4, 10]);
+  });
+
+  it('makeExercise bends no third or seventh that the harp has unbent nearby', () => {
+    const { soundings } = exercise('thirds-and-sevenths');
+    const tones = soundings
+      .slice(6, 10)
+      .map(([each]) => `${each?.breath} ${each?.hole} ${each?.depth}`);
+    expect(tones).toEqual(['draw 3 0', 'draw 5 0', 'blow 5 0', 'draw 3 1']);
+  });
+
   it('makeExercise plays minor thirds over minor chords', () => {
     const made = makeExercise(makeChart('minor', 'D'), 'C', { kind: 'thirds' });
     expect(made.playable && (made.line.notes[1]?.pitch ?? 0) % 12).toBe(5);

@@ -21,12 +21,15 @@ import { PRACTICE_CAUTIONS } from '../cautions.js';
 import { distinctNotes } from '../phrase/distinct-notes.js';
 import { plainHarmony } from '../phrase/harmony.js';
 import { makePhrase } from '../phrase/make-phrase.js';
+import { reachOf } from '../phrase/nearest-variant.js';
 import type { Phrase, PhraseNote } from '../phrase/phrase.js';
 import { placePhrase, placeWithin } from '../phrase/place-phrase.js';
 import type { PhraseChange, PhraseNotPlaced } from '../phrase/placed-phrase.js';
 import { bendDrill } from './bend-drill.js';
+import { chordRhythm } from './chord-rhythm.js';
 import { semitonesOfStep } from './chord-step.js';
 import { EXERCISE_ROWS, type ExerciseKind, type ExerciseRow } from './exercise-table.js';
+import { inNearOctaves } from './near-octaves.js';
 
 /** The kinds of {@link makeExercise}, in the order in which they are taught. */
 export const EXERCISE_KINDS: readonly ExerciseKind[] = /* @__PURE__ */ (() =>
@@ -93,7 +96,11 @@ export function makeExercise(
   const row: ExerciseRow | undefined = EXERCISE_ROWS.find((each) => each.kind === kind);
   // The drill alone has no row: its notes come from the harp.
   if (row === undefined) return bendDrill(chart, harp, level);
-  const phrase = phraseOf(row, chart);
+  const chords = kind === 'chord-rhythm' ? chordRhythm(chart, harp, level, row.goal) : undefined;
+  if (chords !== undefined) return chords;
+  const phrase = phraseOf(row, chart, (notes) =>
+    row.near ? inNearOctaves(notes, chart, harp, reachOf(harp, level, LAST_HOLE)) : notes,
+  );
   const within = placeWithin(phrase, { chart, harp, level }, LAST_HOLE);
   // A chord that has nothing there is looked for on the whole harp.
   const placed = within.playable ? within : placePhrase(phrase, { chart, harp, level });
@@ -113,7 +120,11 @@ export function makeExercise(
 }
 
 /** The pattern over each bar, as degrees above the roots of its chords. */
-function phraseOf({ kind, goal, bars }: ExerciseRow, chart: Chart): Phrase {
+function phraseOf(
+  { kind, goal, bars }: ExerciseRow,
+  chart: Chart,
+  inOctaves: (notes: readonly PhraseNote[]) => readonly PhraseNote[],
+): Phrase {
   const { beatTicks } = parseMetre(chart.metre);
   const form = formOfChart(chart);
   const from = chart.pickup;
@@ -133,7 +144,7 @@ function phraseOf({ kind, goal, bars }: ExerciseRow, chart: Chart): Phrase {
     // For the third of a chord without one stands the root, which may sound already.
     return distinctNotes(played);
   });
-  return makePhrase(notes, {
+  return makePhrase(inOctaves(notes), {
     id: kind,
     from: 'chord',
     harmony: plainHarmony(formatForm(form)),

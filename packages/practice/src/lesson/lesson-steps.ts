@@ -1,12 +1,12 @@
 import type { Chart, Feel } from '@reedplate/form';
 import { formOfChart } from '@reedplate/form';
-import { isReedplateError, itemAt, noteNameWithOctave, parseKey } from '@reedplate/pitch';
+import { itemAt, noteNameWithOctave, parseKey } from '@reedplate/pitch';
 import { tabOfLine } from '@reedplate/tab';
-import { type ComposedLine, composeLine } from '../compose/compose-line.js';
 import type { ExerciseKind } from '../exercise/exercise-table.js';
 import { makeExercise } from '../exercise/make-exercise.js';
 import { barredTab } from '../phrase/barred-tab.js';
 import type { PhraseChange } from '../phrase/placed-phrase.js';
+import { callsOver } from './calls.js';
 import type { LessonGoal, LessonStep } from './lesson.js';
 import { type Chosen, type MaterialGround, riffThrough, turnaroundOf } from './material.js';
 import { shareMinutes } from './share-minutes.js';
@@ -124,35 +124,21 @@ function phraseStep({ phrase, placed }: Chosen, { chart }: MaterialGround, title
   };
 }
 
-/** A chorus to play once as a model; then choruses of one's own, with its first phrase as the call. */
-function choruses({ chart, harp, level }: MaterialGround): Content | undefined {
-  const composed = composeIfPossible({ chart, harp, level });
-  if (composed === undefined) return undefined;
-  const { line, steps } = composed;
-  const soundings = steps.map(({ sounding }) => [sounding]);
+/** Calls to play as they stand and to answer; then choruses of one's own. */
+function choruses(ground: MaterialGround): Content | undefined {
+  const calls = callsOver(ground);
+  if (calls === undefined) return undefined;
+  const { line, soundings, answers } = calls;
   return {
     title: 'Choruses of your own',
-    words:
-      'Play the call of the first two bars as it stands, and answer it yourself; then change the call.',
+    words: answers
+      ? 'Play each call as it stands, and answer it yourself in the two bars of rest behind it, home to the root; then change the calls.'
+      : 'Play the first phrase as it stands, and go on yourself; then change the first phrase.',
     line,
     soundings,
-    tab: barredTab(tabOfLine(line, harp, { soundings }), chart.metre),
+    tab: barredTab(tabOfLine(line, ground.harp, { soundings }), ground.chart.metre),
     judged: 'By score: what it says first is the next thing to practise.',
   };
-}
-
-/** Some chorus; undefined where the player has none on this harp. */
-function composeIfPossible({
-  chart,
-  harp,
-  level,
-}: Omit<MaterialGround, 'phrases'>): ComposedLine | undefined {
-  try {
-    return composeLine(chart, harp, { seed: 1, level });
-  } catch (error) {
-    if (isReedplateError(error) && error.code === 'COMPOSE_IMPOSSIBLE') return undefined;
-    throw error;
-  }
 }
 
 const WHY: Readonly<Record<PhraseChange['why'], string>> = {

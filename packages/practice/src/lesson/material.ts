@@ -1,11 +1,19 @@
 import { type Chart, formatForm, formOfChart } from '@reedplate/form';
-import type { Harp, PlayerLike } from '@reedplate/layout';
+import {
+  type Harp,
+  type Player,
+  type PlayerLike,
+  type Sounding,
+  soundings,
+  toPlayer,
+} from '@reedplate/layout';
 import { parseMetre } from '@reedplate/line';
 import { parseKey } from '@reedplate/pitch';
 import { positionOf } from '@reedplate/position';
 import { findPhrases } from '../catalogue/find-phrases.js';
+import { PHRASE_GRADES } from '../catalogue/grades.js';
 import { barsOf, phraseChart, plainHarmony } from '../phrase/harmony.js';
-import type { Phrase, PhraseKind } from '../phrase/phrase.js';
+import type { Phrase, PhraseGrade, PhraseKind } from '../phrase/phrase.js';
 import { placeWithin } from '../phrase/place-phrase.js';
 import type { PlacedPhrase } from '../phrase/placed-phrase.js';
 import { varyPhrase } from '../vary/vary-phrase.js';
@@ -67,19 +75,34 @@ function likely(
 ): readonly Phrase[] {
   const key = parseKey(chart.key);
   const position = positionOf(harp, key);
-  const natural = level === 'natural';
+  const wanted = gradeOfPlayer(toPlayer(level), harp);
   const far = (phrase: Phrase): number =>
-    (phrase.position === position ? 0 : 8) +
-    (phrases.includes(phrase) ? 0 : 4) +
+    (phrase.position === position ? 0 : 16) +
+    (phrases.includes(phrase) ? 0 : 8) +
     (phrase.feel === chart.feel ? 0 : 2) +
-    (natural && phrase.level !== 'natural' ? 3 : 0);
+    Math.abs(wanted - phrase.grade) +
+    (phrase.grade > wanted ? 4 : 0);
   const { beatsPerBar } = parseMetre(chart.metre);
   return findPhrases({ kind, mode: key.mode, from: [...phrases, ...findPhrases()] })
     .filter(({ metre }) => parseMetre(metre).beatsPerBar === beatsPerBar)
     .sort((a, b) => far(a) - far(b));
 }
 
-/** The first of the likely ones with the fewest changes, each made ready before it is tried. */
+/** The highest grade all of whose techniques a player has on a harp; 1 where they have not even every unbent note. */
+function gradeOfPlayer(player: Player, harp: Harp): PhraseGrade {
+  const had = new Set(soundings(harp, { level: player }).map(nameOfSounding));
+  const grades = PHRASE_GRADES.filter((each) =>
+    soundings(harp, { level: each.player }).every((sounding) => had.has(nameOfSounding(sounding))),
+  );
+  return grades.at(-1)?.grade ?? 1;
+}
+
+const nameOfSounding = ({ hole, breath, pitch }: Sounding): string => `${hole} ${breath} ${pitch}`;
+
+/**
+ * The best of the likely ones, each made ready before it is tried: what comes first goes before what comes later, and
+ * each note that must be played otherwise, wherever it comes, counts as two places.
+ */
 function easiest(
   phrases: readonly Phrase[],
   { chart, harp, level }: MaterialGround,
@@ -87,14 +110,14 @@ function easiest(
   makeReady = (phrase: Phrase): Phrase => phrase,
 ): Chosen | undefined {
   let best: Chosen | undefined;
-  for (const found of phrases.slice(0, MOST_TRIED)) {
+  let least = Number.POSITIVE_INFINITY;
+  for (const [index, found] of phrases.slice(0, MOST_TRIED).entries()) {
     const phrase = makeReady(found);
     const placed = placeWithin(phrase, { chart, harp, level, bar }, LAST_HOLE);
     if (!placed.playable) continue;
-    if (placed.changes.length === 0) return { phrase, placed };
-    if (best === undefined || placed.changes.length < best.placed.changes.length) {
-      best = { phrase, placed };
-    }
+    const otherwise = new Set(placed.changes.map(({ wanted }) => wanted)).size;
+    const cost = index + 2 * otherwise;
+    if (cost < least) [best, least] = [{ phrase, placed }, cost];
   }
   return best;
 }

@@ -27,7 +27,7 @@ describe('reedplate handout', () => {
     const headings = [...html.matchAll(/<h2>([^<]*)<\/h2>/gu)].map(([, name]) => name);
     expect(headings).toEqual([
       ...['The chart', 'The chords on the harp', 'Roots', 'Chords'],
-      ...['A riff through the form: low seat', 'The turnaround: turn five', 'Take care'],
+      ...['A riff through the form: wire fence', 'The turnaround: turn five blue', 'Take care'],
     ]);
     expect(html).toContain('<dt>Tempo</dt><dd>96 beats a minute</dd>');
     expect(html).toContain('>(-2-3-4-5)</text>');

@@ -1,5 +1,5 @@
 import { makeBacking } from '@reedplate/backing';
-import { FORMS, formOfChart } from '@reedplate/form';
+import { type Chart, FORMS, formOfChart } from '@reedplate/form';
 import { tabLyrics, writeMidi, writeMusicXml } from '@reedplate/interchange';
 import { type Harp, harpName, makeHarp } from '@reedplate/layout';
 import { handoutPage } from '@reedplate/picture';
@@ -140,23 +140,47 @@ function showLesson(lesson: Lesson, { paint }: Page): readonly string[] {
 }
 
 /** The lesson as text, the title first. */
-function sayLesson({ title, words, steps, minutes }: Lesson): readonly string[] {
+function sayLesson({ title, chart, words, steps, minutes }: Lesson): readonly string[] {
   return [
     `${title}: ${minutes} minutes`,
     '',
     ...words,
-    ...steps.flatMap((step, index) => ['', ...sayStep(step, index)]),
+    ...steps.flatMap((step, index) => ['', ...sayStep(step, index, chart)]),
   ];
 }
 
-function sayStep(step: LessonStep, index: number): readonly string[] {
+function sayStep(step: LessonStep, index: number, chart: Chart): readonly string[] {
   const { title, words, minutes, tempos, loop, judged, tab, remarks, cautions } = step;
   return [
     `${index + 1}. ${title}, ${minutes} min`,
     words,
     `Loop bars ${loop.from} to ${loop.to}, at ${tempos.join(', ')} beats a minute. ${judged}`,
-    tab,
+    ...tabRows(tab, loop.from, chart),
     ...remarks,
     ...cautions,
   ];
+}
+
+/** Bars of tab in a row. */
+const ROW = 4;
+
+/**
+ * The tab in rows of four bars, each under its bars and their chords. A bar whose last note sounds on into the next
+ * shares its line with it.
+ */
+function tabRows(tab: string, firstBar: number, { spans }: Chart): readonly string[] {
+  const bars = tab.split(' | ');
+  return Array.from({ length: Math.ceil(bars.length / ROW) }, (_, row) => {
+    const from = firstBar + row * ROW;
+    const shown = bars.slice(row * ROW, (row + 1) * ROW);
+    const chords = shown.map((_, at) =>
+      spans
+        .filter(({ bar }) => bar === from + at)
+        .map(({ chord }) => chord?.symbol ?? 'N.C.')
+        .join(' '),
+    );
+    const to = from + shown.length - 1;
+    const name = to === from ? `bar ${from}` : `bars ${from} to ${to}`;
+    return [`${name}: ${chords.join(' | ')}`, `  ${shown.join(' | ')}`];
+  }).flat();
 }
