@@ -2,7 +2,7 @@ import { fork } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { ROOT } from '../lib/root.mjs';
-import type { Task, Told } from './mutation/child.js';
+import type { GoesOn, Task, Told } from './mutation/child.js';
 import { draw, interval, mutantsOf, type Placed } from './mutation/sample.js';
 import type { Verdict } from './mutation/try-mutants.js';
 
@@ -24,7 +24,7 @@ const ends = named.length === 0 ? [''] : named;
 const all = mutantsOf(name, ends);
 const sample = option('sample', all.length);
 const drawn = draw(all, { sample, seed });
-/** Longer than any change takes that is not caught in a loop: then the process is ended. */
+/** Longer than any test takes that is not caught in a loop: then the process is ended. */
 const LONGEST = 300_000;
 const CHILD = fileURLToPath(new URL('mutation/child.ts', import.meta.url));
 
@@ -37,10 +37,11 @@ function tryFrom(first: number, hear: (told: Told) => void): Promise<number> {
   let heard = first;
   let isReady = false;
   const stop = () => child.kill('SIGKILL');
-  let timer = setTimeout(stop, 4 * LONGEST);
-  child.on('message', (message: Told | { readonly tests: number }) => {
+  let timer = setTimeout(stop, LONGEST);
+  child.on('message', (message: Told | GoesOn | { readonly tests: number }) => {
     clearTimeout(timer);
     timer = setTimeout(stop, LONGEST);
+    if ('goesOn' in message) return;
     isReady = true;
     if ('tests' in message)
       console.error(`${name}: ${message.tests} tests pass with nothing changed`);

@@ -29,6 +29,13 @@ describe('readPlainBars', () => {
     );
   });
 
+  test('readPlainBars knows a bar that it has read before, in another form too', () => {
+    const known = new Map();
+    const [first, second] = readPlainBars('| I7 | IV7 |', known);
+    const again = readPlainBars('| IV7 | % | I7 | I7 |', known);
+    expect(again.map((bar) => [first, second].indexOf(bar))).toEqual([1, 1, 0, 0]);
+  });
+
   test('readPlainBars shares the bars it repeats, and freezes them', () => {
     const [first, second] = readPlainBars('| I7 | % |');
     expect(second).toBe(first);

@@ -1,3 +1,4 @@
+import { itemAt } from '@reedplate/pitch';
 import type { FormBar, FormChord } from './types.js';
 
 /**
@@ -15,8 +16,8 @@ export function readPlainBars(
   for (const written of text.split('|')) {
     const marks = written.trim();
     if (marks === '') continue;
-    const bar = (marks === '%' ? bars.at(-1) : known.get(marks)) ?? readPlainBar(marks);
-    if (marks !== '%') known.set(marks, bar);
+    const bar = marks === '%' ? itemAt(bars, -1) : (known.get(marks) ?? readPlainBar(marks));
+    known.set(marks, bar);
     bars.push(bar);
   }
   return Object.freeze(bars);

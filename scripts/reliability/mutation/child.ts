@@ -20,9 +20,16 @@ export interface Told {
   readonly verdict: Verdict;
 }
 
+/** Told before each test. */
+export interface GoesOn {
+  readonly goesOn: true;
+}
+
 const { name, ends, sample, seed, first } = JSON.parse(process.argv[2] ?? '') as Task;
 const drawn = draw(mutantsOf(name, ends), { sample, seed });
-const { tests, tryMutant } = await prepareTrials(testsOf(name), drawn);
+const { tests, tryMutant } = await prepareTrials(testsOf(name), drawn, () => {
+  process.send?.({ goesOn: true } satisfies GoesOn);
+});
 process.send?.({ tests });
 for (let at = first; at < drawn.length; at += 1) {
   process.send?.({ at, verdict: await tryMutant(at) } satisfies Told);
