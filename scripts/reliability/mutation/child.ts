@@ -12,6 +12,8 @@ export interface Task {
   readonly sample: number;
   readonly seed: number;
   readonly first: number;
+  /** Most cases of a property; none for as many as it asks for. */
+  readonly runs?: number | undefined;
 }
 
 /** What is told of a change, by its place in the sample. */
@@ -25,10 +27,11 @@ export interface GoesOn {
   readonly goesOn: true;
 }
 
-const { name, ends, sample, seed, first } = JSON.parse(process.argv[2] ?? '') as Task;
+const { name, ends, sample, seed, first, runs } = JSON.parse(process.argv[2] ?? '') as Task;
 const drawn = draw(mutantsOf(name, ends), { sample, seed });
-const { tests, tryMutant } = await prepareTrials(testsOf(name), drawn, () => {
-  process.send?.({ goesOn: true } satisfies GoesOn);
+const { tests, tryMutant } = await prepareTrials(testsOf(name), drawn, {
+  runs,
+  tell: () => process.send?.({ goesOn: true } satisfies GoesOn),
 });
 process.send?.({ tests });
 for (let at = first; at < drawn.length; at += 1) {

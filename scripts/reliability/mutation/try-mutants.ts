@@ -3,7 +3,8 @@ import { Script } from 'node:vm';
 import fc from 'fast-check';
 import { ROOT } from '../../lib/root.mjs';
 import { makeCollector, type Test } from './collect-tests.js';
-import type { Mutant } from './find-mutants.js';
+import { makeFewRuns } from './few-runs.js';
+import { type Marks, makeMarks, withMarks } from './marks.js';
 import { type Modules, makeModules } from './modules.js';
 import type { Placed } from './sample.js';
 
@@ -25,10 +26,11 @@ interface DryFile {
 interface DryTest {
   readonly reached: ReadonlySet<number>;
   readonly time: number;
+  /** Most cases of its properties: none where it passes only with all of them. */
+  readonly runs: number | undefined;
 }
 
 declare global {
-  var mutantReached: (mutant: number) => number;
   var mutantTest: () => unknown;
 }
 
@@ -36,7 +38,11 @@ const collector = makeCollector();
 
 /** Told before each test: on a busy machine only this shows that nothing hangs. */
 let goesOn: () => void = () => {};
-const standIns = new Map([['vitest', collector.module]]);
+const fewRuns = makeFewRuns();
+const standIns = new Map([
+  ['vitest', collector.module],
+  ['fast-check', fewRuns.module],
+]);
 const runTest = new Script('mutantTest()');
 
 /** Runs a test, and stops it when it takes too long; loops within a promise go on. */
@@ -44,32 +50,6 @@ async function runWithin(run: () => unknown, longest: number): Promise<void> {
   goesOn();
   globalThis.mutantTest = run;
   await runTest.runInThisContext({ timeout: longest });
-}
-
-/** A text in which each place that may be changed says that it was met. */
-function withMarks(text: string, marks: readonly (readonly [number, Mutant])[]): string {
-  const inserts = marks.flatMap(
-    ([
-      mutant,
-      {
-        around: [from, to],
-      },
-    ]) => [
-      { at: from, wide: to - from, opens: true, text: `(mutantReached(${mutant}), (` },
-      { at: to, wide: to - from, opens: false, text: '))' },
-    ],
-  );
-  // From the end, so that what stands before keeps its place; at one place, what is wider lies outside.
-  const inOrder = inserts.toSorted(
-    (a, b) =>
-      b.at - a.at ||
-      Number(a.opens) - Number(b.opens) ||
-      (a.opens ? a.wide - b.wide : b.wide - a.wide),
-  );
-  let marked = text;
-  for (const { at, text: insert } of inOrder)
-    marked = marked.slice(0, at) + insert + marked.slice(at);
-  return marked;
 }
 
 /** Tries the tests of a package on changes of its source. */
@@ -80,16 +60,23 @@ export interface Trials {
   readonly tryMutant: (mutant: number) => Promise<Verdict>;
 }
 
+/** How tests are run. */
+export interface TrialOptions {
+  /** Most cases of a property, where its test passes with so few; default as many as it asks for. */
+  readonly runs?: number | undefined;
+  /** Called before each test. */
+  readonly tell?: () => void;
+}
+
 /**
  * Runs all tests with nothing changed, to know which of them meet which change.
  *
- * @param tell called before each test, here and later
  * @throws Error where a test fails
  */
 export async function prepareTrials(
   testFiles: readonly string[],
   mutants: readonly Placed[],
-  tell: () => void = () => {},
+  { runs, tell = () => {} }: TrialOptions = {},
 ): Promise<Trials> {
   goesOn = tell;
   const { SEED = '20261125' } = process.env;
@@ -103,7 +90,7 @@ export async function prepareTrials(
   const dry: DryFile[] = [];
   const marks = makeMarks(mutants.length);
   for (const file of testFiles) {
-    dry.push(await runDry(file, marks, () => marked.loadAnew(ROOT + file)));
+    dry.push(await runDry(file, { marks, runs }, () => marked.loadAnew(ROOT + file)));
     collector.take(ROOT + file, () => modules.load(ROOT + file));
   }
   return {
@@ -112,24 +99,9 @@ export async function prepareTrials(
   };
 }
 
-/** Which changes are met: a place in a list is set, since this runs within the loops of the source. */
-function makeMarks(mutants: number): { readonly take: () => ReadonlySet<number> } {
-  const marks = new Uint8Array(mutants);
-  globalThis.mutantReached = (mutant) => {
-    marks[mutant] = 1;
-    return 1;
-  };
-  const take = () => {
-    const reached = new Set([...marks.keys()].filter((mutant) => marks[mutant] === 1));
-    marks.fill(0);
-    return reached;
-  };
-  return { take };
-}
-
 async function runDry(
   file: string,
-  marks: ReturnType<typeof makeMarks>,
+  { marks, runs }: { readonly marks: Marks; readonly runs: number | undefined },
   load: () => void,
 ): Promise<DryFile> {
   const begin = performance.now();
@@ -139,14 +111,32 @@ async function runDry(
   for (const { title, run } of collected) {
     goesOn();
     const start = performance.now();
-    try {
-      await run();
-    } catch (cause) {
-      throw new Error(`${file}: ${title} fails with nothing changed`, { cause });
-    }
-    tests.push({ time: performance.now() - start, reached: marks.take() });
+    const isEnough = runs !== undefined && (await passesWith(runs, run));
+    if (!isEnough) await runWhole(run, `${file}: ${title}`);
+    const time = performance.now() - start;
+    tests.push({ time, reached: marks.take(), runs: isEnough ? runs : undefined });
   }
   return { file, time: performance.now() - begin, atLoad, tests };
+}
+
+/** Whether a test passes with so few cases of its properties. */
+async function passesWith(runs: number, run: () => unknown): Promise<boolean> {
+  fewRuns.most = runs;
+  try {
+    await run();
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+async function runWhole(run: () => unknown, name: string): Promise<void> {
+  fewRuns.most = undefined;
+  try {
+    await run();
+  } catch (cause) {
+    throw new Error(`${name} fails with nothing changed`, { cause });
+  }
 }
 
 /** The places of the tests that may see a change: those that meet it; all, where loading does. */
@@ -213,8 +203,10 @@ async function firstFailure(
   }
   for (const at of places) {
     const { title, run } = tests[at] ?? NOT_THERE;
+    const { time: dryTime, runs } = dryTests[at] as DryTest;
+    fewRuns.most = runs;
     try {
-      await runWithin(run, longest(dryTests[at]?.time ?? 0));
+      await runWithin(run, longest(dryTime));
     } catch (error) {
       return failed(title, error);
     }
