@@ -43,7 +43,7 @@ function tryFrom(first: number, hear: (told: Told) => void): Promise<number> {
   let heard = first;
   let isReady = false;
   const stop = () => child.kill('SIGKILL');
-  let timer = setTimeout(stop, LONGEST);
+  let timer = setTimeout(stop, 4 * LONGEST);
   child.on('message', (message: Told | GoesOn | { readonly tests: number }) => {
     clearTimeout(timer);
     timer = setTimeout(stop, LONGEST);
