@@ -1,3 +1,4 @@
+import { readMidi } from '@reedplate/interchange';
 import { describe, expect, test } from 'vitest';
 import { runWords } from '../../shared/run-words.fixture.js';
 
@@ -27,6 +28,28 @@ describe('reedplate lesson', () => {
     expect(files?.size).toBe(3 + 6 * 3);
     expect(new TextDecoder().decode(files?.get('band.mid')?.slice(0, 4))).toBe('MThd');
     expect(new TextDecoder().decode(files?.get('handout.html'))).toContain('Hear the changes');
+  });
+
+  test('writes each line at the tempo to begin with, in the feel of the song, over its chords', async () => {
+    let files: ReadonlyMap<string, Uint8Array> = new Map();
+    const writeFolder = (_: string, written: ReadonlyMap<string, Uint8Array>) => {
+      files = written;
+    };
+    await runWords([...SONG, '-o', 'lesson'], { writeFolder });
+    const { line, chart } = readMidi(files.get('4-riff.mid') ?? new Uint8Array());
+    expect(line.tempo).toBe(66);
+    expect(chart?.spans.slice(0, 2).map(({ chord }) => chord?.symbol)).toEqual(['A7', 'D7']);
+    const offBeats = line.notes.map(({ start }) => start % 960).filter((at) => at > 0);
+    // A shuffle: the second eighth comes on the third third of the beat.
+    expect(new Set(offBeats)).toEqual(new Set([640]));
+    const tab = new TextDecoder().decode(files.get('1-changes.tab'));
+    expect(tab.trimEnd().split('\n').slice(3)).toHaveLength(3);
+  });
+
+  test('prints four bars of tab in a row, under their chords', async () => {
+    const { out } = await runWords(SONG);
+    expect(out).toContain('bars 1 to 4: A7 | D7 | A7 | A7\n  -2:2 -2 r | +4:2 +4 r |');
+    expect(out).toContain('bars 11 to 12: A7 | E7\n');
   });
 
   test.each([

@@ -1,7 +1,7 @@
 import { makeBacking } from '@reedplate/backing';
 import { type Chart, FORMS, formOfChart } from '@reedplate/form';
 import { tabLyrics, writeMidi, writeMusicXml } from '@reedplate/interchange';
-import { type Harp, harpName, makeHarp } from '@reedplate/layout';
+import { harpName, makeHarp } from '@reedplate/layout';
 import { handoutPage } from '@reedplate/picture';
 import { parseKey } from '@reedplate/pitch';
 import {
@@ -97,40 +97,44 @@ function harpOptions(harp: string | undefined, words: LessonWords, terminal: Ter
   return own === undefined ? {} : { own };
 }
 
+/** Felt beats a minute of a step without a ladder of its own. */
+const USUAL_TEMPO = 80;
+
 /** The files of a lesson by their names, all made before the first is written. */
 function filesOf(lesson: Lesson): ReadonlyMap<string, Uint8Array> {
   const { chart, harp, title, steps } = lesson;
   const text = (content: string): Uint8Array => new TextEncoder().encode(content);
   const lines = steps.map(stepLine);
-  const [tempo = 80] = steps[0]?.tempos ?? [];
+  const [tempo = USUAL_TEMPO] = steps[0]?.tempos ?? [];
   const files = new Map<string, Uint8Array>([
     ['handout.html', text(handoutPage(chart, harp, { title, lines }))],
     ['lesson.txt', text(`${sayLesson(lesson).join('\n')}\n`)],
     ['band.mid', writeMidi(makeBacking({ ...chart, tempo }))],
   ]);
   for (const [index, step] of steps.entries()) {
-    for (const [name, bytes] of lineFiles(step, index, chart.key, harp, text))
-      files.set(name, bytes);
+    for (const [name, bytes] of lineFiles(step, index, lesson, text)) files.set(name, bytes);
   }
   return files;
 }
 
 function lineFiles(
-  { goal, title, line, soundings, tab }: LessonStep,
+  { goal, title, line: written, soundings, tab, tempos }: LessonStep,
   index: number,
-  key: Lesson['chart']['key'],
-  harp: Harp,
+  { chart, harp }: Lesson,
   text: (content: string) => Uint8Array,
 ): readonly (readonly [string, Uint8Array])[] {
   const name = `${index + 1}-${goal}`;
-  const sheet = { line, key };
+  // In the feel of the song, over its chords, at the tempo that the student begins with.
+  const [tempo = USUAL_TEMPO] = tempos;
+  const line = { ...written, tempo };
+  const sheet = { line, chart: { ...chart, tempo }, key: chart.key };
   return [
     [`${name}.mid`, writeMidi(sheet)],
     [
       `${name}.musicxml`,
       text(writeMusicXml(sheet, { title, words: tabLyrics(line, harp, { soundings }) })),
     ],
-    [`${name}.tab`, text(`${title}\nharp in ${harpName(harp)}\n\n${tab}\n`)],
+    [`${name}.tab`, text(`${title}\nharp in ${harpName(harp)}\n\n${rowsOf(tab).join(' |\n')}\n`)],
   ];
 }
 
@@ -164,23 +168,26 @@ function sayStep(step: LessonStep, index: number, chart: Chart): readonly string
 /** Bars of tab in a row. */
 const ROW = 4;
 
-/**
- * The tab in rows of four bars, each under its bars and their chords. A bar whose last note sounds on into the next
- * shares its line with it.
- */
-function tabRows(tab: string, firstBar: number, { spans }: Chart): readonly string[] {
+/** The tab, four bars in a row. A bar whose last note sounds on into the next shares its place with it. */
+function rowsOf(tab: string): readonly string[] {
   const bars = tab.split(' | ');
-  return Array.from({ length: Math.ceil(bars.length / ROW) }, (_, row) => {
-    const from = firstBar + row * ROW;
-    const shown = bars.slice(row * ROW, (row + 1) * ROW);
-    const chords = shown.map((_, at) =>
+  return Array.from({ length: Math.ceil(bars.length / ROW) }, (_, row) =>
+    bars.slice(row * ROW, (row + 1) * ROW).join(' | '),
+  );
+}
+
+/** The same rows, each under the names of its bars and their chords. */
+function tabRows(tab: string, firstBar: number, { spans }: Chart): readonly string[] {
+  return rowsOf(tab).flatMap((row, index) => {
+    const from = firstBar + index * ROW;
+    const to = from + row.split(' | ').length - 1;
+    const chords = Array.from({ length: to - from + 1 }, (_, at) =>
       spans
         .filter(({ bar }) => bar === from + at)
         .map(({ chord }) => chord?.symbol ?? 'N.C.')
         .join(' '),
     );
-    const to = from + shown.length - 1;
     const name = to === from ? `bar ${from}` : `bars ${from} to ${to}`;
-    return [`${name}: ${chords.join(' | ')}`, `  ${shown.join(' | ')}`];
-  }).flat();
+    return [`${name}: ${chords.join(' | ')}`, `  ${row}`];
+  });
 }
