@@ -34,12 +34,12 @@ function sheets() {
     const { line, steps } = practiceLine(chart, harp, { kind });
     const soundings = steps.map((step) => step.soundings);
     const title = `${at + 1}. ${kind} of ${form.name} in ${key}`;
-    const remark = `${harp.key} harp, 2nd position`;
+    const subtitle = `${harp.key} harp, 2nd position`;
     return {
       sheet: { line, chart, key },
       words: tabLyrics(line, harp, { soundings }),
       title,
-      remark,
+      subtitle,
     };
   });
 }

@@ -40,6 +40,12 @@ const NOT_USED: readonly (readonly [string, RegExp, readonly string[]])[] = [
   ['contradicting', /\b(?:contradicting|coloured (?:shape|chord))/iu, ['/form/', 'docs/forms.md']],
   ['to tune a harp', /\btun(?:e|es|ed) (?:a|the|your) harp\b/iu, []],
   ['turn of breath', /\b(?:breath[- ]turns?|turns? of (?:the )?breath|breath turns)\b/iu, []],
+  // The sentences of feedback are in chord-tone; what looks at a score hands them on.
+  [
+    'a remark that is no feedback',
+    /\bremarks?\b/iu,
+    ['/chord-tone/', '/cli/src/verbs/score/', 'docs/'],
+  ],
   ['a set of songs', /\bset of songs\b/iu, []],
 ];
 

@@ -97,7 +97,7 @@ export function shownTab(): string {
   const { line, steps } = practiceLine(chart, harp, { kind: 'arpeggios' });
   return writeTab({ line, chart, key: 'G' }, harp, {
     title: 'Arpeggios',
-    remark: 'C harp, 2nd position',
+    subtitle: 'C harp, 2nd position',
     soundings: steps.map(({ soundings }) => soundings),
   });
 }

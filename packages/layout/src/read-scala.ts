@@ -19,7 +19,7 @@ const HALF_A_SEMITONE = 50;
  * Reads a scale in the Scala format (.scl) as a temperament: comment lines begin with `!`; then
  * come a description, the number of notes, and one pitch a line as a ratio or, with a point, as
  * cents. The unison is the tonic of first position and the last pitch its octave. Each semitone
- * takes the nearest note within half a semitone. What follows a pitch on its line is a remark, and
+ * takes the nearest note within half a semitone. What follows a pitch on its line is a comment, and
  * a byte order mark before the text is passed over.
  *
  * Format: "Scala scale file format", https://www.huygens-fokker.org/scala/scl_format.html.
@@ -83,7 +83,7 @@ function readCount(found: ScalaLine | undefined, line: number): number {
   throw syntax(found?.content, expected + reason, found?.line ?? line);
 }
 
-// Whatever follows a whole number is a remark, as in `5/4E`; a slash without a number is none.
+// Whatever follows a whole number is a comment, as in `5/4E`; a slash without a number is none.
 const RATIO = /^\s*(\d{1,15})(?![\d/])|^\s*(\d{1,15})\/(\d{1,15})(?!\d)/u;
 const CENTS = /^\s*(-?\d{0,6}\.\d{0,15})(?!\d)/u;
 

@@ -4,7 +4,7 @@ import { placeInWords } from './place-in-words.js';
 import type { Feedback, FeedbackCode } from './score-types.js';
 
 /**
- * A remark in English. The remark itself is data, so that an application can say it in another
+ * The remark of feedback: its sentence in English. Feedback itself is data, so that an application can say it in another
  * language: its `code` says what happened, the other fields where and what to play instead.
  *
  * One place is said as players say it: `beat 2` up to an eighth of a beat late, then `just after
@@ -23,11 +23,11 @@ import type { Feedback, FeedbackCode } from './score-types.js';
  * first && describeFeedback(first); // => 'bars 5, 6, 9, 10 and 12: you stay on one chord while the chords move; over C7 play C5, the root (+4), over D7 play D5, the root (-4)'
  * ```
  */
-export function describeFeedback(remark: Feedback): string {
-  const words = { what: 'a remark of a score', code: 'OPTION_UNKNOWN' } as const;
-  const { code } = requireShape(remark, { bars: 'list', suggestions: 'list' }, words);
+export function describeFeedback(feedback: Feedback): string {
+  const words = { what: 'feedback of a score', code: 'OPTION_UNKNOWN' } as const;
+  const { code } = requireShape(feedback, { bars: 'list', suggestions: 'list' }, words);
   const codes = Object.keys(SENTENCES) as FeedbackCode[];
-  return SENTENCES[requireOneOf(code, codes, { what: 'the code of a remark' })](remark);
+  return SENTENCES[requireOneOf(code, codes, { what: 'the code of feedback' })](feedback);
 }
 
 const SENTENCES: Readonly<Record<FeedbackCode, (remark: Feedback) => string>> = {

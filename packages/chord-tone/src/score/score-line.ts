@@ -52,7 +52,7 @@ const SCORE_OPTIONS: OptionNames<ScoreOptions> = {
 
 /**
  * How well a line follows the changes of a chart: a verdict, a total, the measures it rests on, every
- * note with its class, every change, every bar, and at most five remarks that say what to play instead.
+ * note with its class, every change, every bar, and feedback: at most five things to do next.
  *
  * The line's bar 1 is laid on the chart's bar 1, after a count-in that the line or an option gives. A
  * line longer than the chart goes round. Notes that sound where the chart has no chord are listed as

@@ -97,7 +97,7 @@ export interface BarScore {
   readonly chordFit: number | null;
 }
 
-/** What a remark is about: a fault of the whole take, its time, or notes of one kind. */
+/** What feedback is about: a fault of the whole take, its time, or notes of one kind. */
 export type FeedbackCode =
   | FaultCode
   | 'BARS_NOT_PLAYED'
@@ -127,7 +127,7 @@ export interface Suggestion {
   readonly tab: string | null;
 }
 
-/** One remark, as data: `describeFeedback` puts it into English. */
+/** One thing to do next, as data: `describeFeedback` gives its remark, the sentence in English. */
 export interface Feedback {
   readonly code: FeedbackCode;
   /** Bars it is about, in order, each once; empty where it is about the whole take. */
@@ -181,7 +181,7 @@ export interface Score {
    * it is for how well the notes fit, half for how far that goes beyond chance. What 40, 60 and 80
    * mean was measured: `docs/scoring-validity.md`. Silence of three bars and more, a fault of the
    * whole take and loose time take off. How far a total of so few notes can be trusted is for
-   * `confidence` to say, and for the remark `LITTLE_TO_JUDGE`.
+   * `confidence` to say, and for the feedback `LITTLE_TO_JUDGE`.
    */
   readonly total: number;
   /** Share of the bars with a chord that are played or rests between phrases, 0 to 1. */
@@ -201,7 +201,7 @@ export interface Score {
   readonly changes: readonly ChangeScore[];
   /** Every bar judged. */
   readonly bars: readonly BarScore[];
-  /** At most five remarks, what matters most first. */
+  /** What to do next: at most five, what matters most first. */
   readonly feedback: readonly Feedback[];
   readonly alignment: TakeAlignment;
 }

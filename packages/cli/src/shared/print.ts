@@ -56,14 +56,14 @@ function isHarp(value: unknown): value is Harp {
 
 /**
  * Colours that mark what the words already say: our own for the I, IV and V chords (green, violet,
- * amber), and one each for headings, side remarks and warnings.
+ * amber), and one each for headings, asides and warnings.
  */
 const INKS = {
   one: '32',
   four: '35',
   five: '33',
   heading: '1',
-  remark: '2',
+  aside: '2',
   warning: '1;33',
 } as const;
 

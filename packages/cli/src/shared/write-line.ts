@@ -30,7 +30,7 @@ export async function writeLine(
 ): Promise<void> {
   const { writePieceFile } = await import('./piece-file.js');
   const { ordinal } = positionByNumber(positionOf(harp, chart.key));
-  const remark = `${sayHarp(harp)}, ${ordinal} position`;
+  const subtitle = `${sayHarp(harp)}, ${ordinal} position`;
   const sheet = { line, chart, key: chart.key };
-  writePieceFile(sheet, file, terminal, { harp, soundings, title, remark });
+  writePieceFile(sheet, file, terminal, { harp, soundings, title, subtitle });
 }

@@ -279,7 +279,7 @@ describe('readAbc, chord symbols', () => {
     expect(spans(read('"G7"G | C4 | "C"C3 |'))).toEqual(['1:1 V7', '2:1 I']);
   });
 
-  test('readAbc takes remarks for no chords, and keeps the first of two', () => {
+  test('readAbc takes annotations for no chords, and keeps the first of two', () => {
     const piece = read('"^loud""C"C2 "_-2""F""Dm"F2 | "what"G4 |');
     expect(spans(piece)).toEqual(['1:1 I', '1:3 IV', '2:1 IV']);
     expect(piece.warnings).toMatchObject([

@@ -44,7 +44,7 @@ const HANDLERS: Readonly<Record<TokenKind, Handler>> = {
   },
 };
 
-/** Text in quotes is a chord symbol, unless its first sign says that it is a remark. */
+/** Text in quotes is a chord symbol, unless its first sign says that it is an annotation. */
 function readQuoted({ text }: MusicToken, { voice }: MusicContext): void {
   const inside = text.slice(1, -1);
   const isRemark = /^(?:[\^_<>@]|\s*$)/u.test(inside);

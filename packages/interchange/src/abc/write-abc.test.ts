@@ -70,7 +70,7 @@ describe('writeAbc', () => {
     expect(readAbc(split)[0]?.line.notes).toEqual([at(0, 67, 4)]);
   });
 
-  test('writeAbc writes words as remarks under the notes', () => {
+  test('writeAbc writes words as annotations under the notes', () => {
     const line = makeLine([at(0, 67), at(1, 70)]);
     expect(music(writeAbc({ line }, { words: ['-2', '-3"'] }))).toBe('"_-2"G2 "_-3″"_B2 z4 |]\n');
   });
@@ -111,9 +111,9 @@ describe('writeAbc', () => {
     expect(rows.at(-1)?.endsWith('|]')).toBe(true);
   });
 
-  test('writeAbc writes a remark as a line that is printed, whatever stands in it', () => {
+  test('writeAbc writes a subtitle as a line that is printed, whatever stands in it', () => {
     const line = makeLine([at(0, 67)], { title: 'Roots' });
-    const abc = writeAbc({ line, key: 'G' }, { remark: 'C harp,\n100 % & 2nd position' });
+    const abc = writeAbc({ line, key: 'G' }, { subtitle: 'C harp,\n100 % & 2nd position' });
     expect(abc).toContain('K:G\n%%center C harp, 100 \\% \\& 2nd position\n');
     const [piece] = readAbc(abc);
     expect([piece?.line.title, piece?.line.notes]).toEqual(['Roots', line.notes]);

@@ -32,7 +32,7 @@ const MOST_REPEATS = 2;
 const WRITE_ABC_OPTIONS: OptionNames<WriteAbcOptions> = { ...WRITE_NOTATION_OPTIONS, number: true };
 
 /**
- * Writes a tune in ABC notation 2.1: the line with the chart's chord symbols, words as remarks under
+ * Writes a tune in ABC notation 2.1: the line with the chart's chord symbols, words as annotations under
  * the notes, each other pitched part as a voice. Accidentals are written so that readers which hold
  * them in one octave and those which hold them in all read the same.
  *
@@ -68,7 +68,7 @@ export function writeAbc(untitled: Sheet, options: WriteAbcOptions = {}): string
     ...tempoField(sheet),
     `K:${toKey(key).name}`,
     // Notes in an N: field are left out by most who engrave; a centred line is printed.
-    ...(options.remark === undefined ? [] : [`%%center ${fieldText(options.remark)}`]),
+    ...(options.subtitle === undefined ? [] : [`%%center ${fieldText(options.subtitle)}`]),
     ...parts.flatMap((part, at) => [
       ...(parts.length > 1
         ? [`V:${at + 1} name="${fieldText(part.name).replaceAll('"', '')}"`]
@@ -79,7 +79,7 @@ export function writeAbc(untitled: Sheet, options: WriteAbcOptions = {}): string
   ].join('\n');
 }
 
-/** What would begin a remark or an escape is escaped itself. */
+/** What would begin a comment or an escape is escaped itself. */
 function fieldText(text: string): string {
   return text.replaceAll(/[\\%&]/gu, '\\$&').replaceAll(/[\r\n\t]+/gu, ' ');
 }

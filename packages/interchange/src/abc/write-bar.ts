@@ -71,10 +71,10 @@ function writeNote(
   const names = pitches.map((pitch) => writePitch(pitch, spelling, accidentals));
   const notes = names.length === 0 ? 'z' : chordOf(names);
   const accent = played.some((each) => each.accent === true) ? '!accent!' : '';
-  const remark = word === undefined ? '' : `"_${quotable(word)}"`;
+  const annotation = word === undefined ? '' : `"_${quotable(word)}"`;
   const length = writeLength(value?.triplet === true ? (duration * 3) / 2 : duration);
   const tie = tiedTo ? '-' : '';
-  return `${before}${chordAt(chords, offset)}${remark}${accent}${notes}${length}${tie}`;
+  return `${before}${chordAt(chords, offset)}${annotation}${accent}${notes}${length}${tie}`;
 }
 
 function chordOf(names: readonly string[]): string {

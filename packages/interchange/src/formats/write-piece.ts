@@ -25,7 +25,7 @@ export interface WritePieceOptions {
   /** Title; default that of the line. */
   readonly title?: string;
   /** What stands over the first bar of a score besides tempo and feel: the harp and its position, say. */
-  readonly remark?: string;
+  readonly subtitle?: string;
 }
 
 const WRITE_PIECE_OPTIONS: OptionNames<WritePieceOptions> = {
@@ -34,7 +34,7 @@ const WRITE_PIECE_OPTIONS: OptionNames<WritePieceOptions> = {
   dialect: true,
   soundings: true,
   title: true,
-  remark: true,
+  subtitle: true,
 };
 
 /**
@@ -74,12 +74,12 @@ const WRITERS: Readonly<Record<PieceFormatId, PieceWriter>> = {
 
 function notationOptions(
   { line }: Sheet,
-  { harp, title, remark, ...options }: WritePieceOptions,
+  { harp, title, subtitle, ...options }: WritePieceOptions,
 ): WriteNotationOptions {
   return {
     ...(harp === undefined ? {} : { words: tabLyrics(line, harp, options) }),
     ...(title === undefined ? {} : { title }),
-    ...(remark === undefined ? {} : { remark }),
+    ...(subtitle === undefined ? {} : { subtitle }),
   };
 }
 

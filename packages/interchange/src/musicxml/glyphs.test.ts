@@ -53,12 +53,12 @@ describe('writeMusicXml, drawn by Verovio 6.3', () => {
     expect(signsDrawn(svg)).toEqual({ flat: 0, natural: 1, sharp: 1 });
   });
 
-  it('draws title, tempo, feel and remark, four bars a line, and a final bar line', () => {
+  it('draws title, tempo, feel and subtitle, four bars a line, and a final bar line', () => {
     const chart = makeChart('basic', 'G', { tempo: 96 });
     const line = makeLine(
       chart.spans.map(({ start, end }) => ({ start, duration: end - start, pitch: 67 })),
     );
-    const xml = writeMusicXml({ line, chart }, { title: 'Twelve bars', remark: 'C harp' });
+    const xml = writeMusicXml({ line, chart }, { title: 'Twelve bars', subtitle: 'C harp' });
     const svg = draw(xml);
     // Outside tags, the metronome mark alone has a number of two digits.
     expect(svg.replace(/<style[\s\S]*?<\/style>|<[^>]*>/gu, ' ')).toMatch(/\s96\s/u);

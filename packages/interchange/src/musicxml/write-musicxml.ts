@@ -26,7 +26,7 @@ export interface WriteNotationOptions {
   /** Title; default that of the line. */
   readonly title?: string;
   /** What stands below the title: the harp and its position, say. */
-  readonly remark?: string;
+  readonly subtitle?: string;
 }
 
 /** The names of the options of writing notation. */
@@ -34,7 +34,7 @@ export const WRITE_NOTATION_OPTIONS: OptionNames<WriteNotationOptions> = {
   words: true,
   repeats: true,
   title: true,
-  remark: true,
+  subtitle: true,
 };
 
 /**
@@ -67,7 +67,7 @@ export function writeMusicXml(untitled: Sheet, options: WriteNotationOptions = {
         element('encoding', [element('software', 'Reedplate')]),
         ...writeCountIn(sheet.line),
       ]),
-      ...writeCredits(title, options.remark),
+      ...writeCredits(title, options.subtitle),
       element('part-list', parts.map(writeScorePart)),
       ...parts.map((part, at) => writePart(part, at, sheet, options)),
     ],

@@ -13,7 +13,7 @@ export interface TabHead extends LineOptions {
 /** Rows that say what the tablature is; empty where nothing is known of it but its notes. */
 export function writeTabHead(
   { line, key, chart }: Sheet,
-  { title = line.title, remark }: { readonly title?: string; readonly remark?: string },
+  { title = line.title, subtitle }: { readonly title?: string; readonly subtitle?: string },
 ): readonly string[] {
   const { metre, pickup, tempo, countIn } = line;
   const { beatTicks } = parseMetre(metre);
@@ -24,7 +24,7 @@ export function writeTabHead(
     ...(tempo === undefined ? [] : [`${tempo} beats a minute`]),
     ...(pickup === 0 ? [] : [withBeats('pickup', pickup / beatTicks)]),
     ...(countIn === undefined || countIn === 0 ? [] : [`count-in ${countIn}`]),
-    ...(remark === undefined ? [] : [oneLine(remark)]),
+    ...(subtitle === undefined ? [] : [oneLine(subtitle)]),
   ];
   return [
     ...(title === undefined || oneLine(title) === '' ? [] : [`# ${oneLine(title)}`]),

@@ -36,7 +36,7 @@ describe('writeTab', () => {
     );
     const text = writeTab({ line, chart, key: 'G' }, harp, {
       title: 'Roots',
-      remark: 'C harp, 2nd position',
+      subtitle: 'C harp, 2nd position',
     });
     expect(text.split('\n').slice(0, 3)).toEqual([
       '# Roots',
@@ -143,7 +143,7 @@ describe('writeTab', () => {
 
   test('writeTab keeps a title on one row, whatever it holds', () => {
     const line = makeLine([{ start: 0, duration: 960, pitch: 67 }]);
-    const text = writeTab({ line }, harp, { title: '# A\n-4 | B', remark: 'x\n-2' });
+    const text = writeTab({ line }, harp, { title: '# A\n-4 | B', subtitle: 'x\n-2' });
     expect(text.split('\n').filter((row) => !row.startsWith('#'))).toEqual(['', '-2', '']);
     expect(read(text).line.notes).toHaveLength(1);
   });

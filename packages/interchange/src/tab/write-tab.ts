@@ -19,7 +19,7 @@ export interface WriteTabOptions {
   /** Title; default that of the line. */
   readonly title?: string;
   /** What stands behind key, metre, feel and tempo: the harp and its position, say. */
-  readonly remark?: string;
+  readonly subtitle?: string;
   /** Tunings of one's own, for a harp that is named in one. */
   readonly known?: KnownTunings;
 }
@@ -29,7 +29,7 @@ const WRITE_TAB_OPTIONS: OptionNames<WriteTabOptions> = {
   dialect: true,
   soundings: true,
   title: true,
-  remark: true,
+  subtitle: true,
   known: true,
 };
 
@@ -55,7 +55,7 @@ export function writeTab(sheet: Sheet, harp: HarpLike, options: WriteTabOptions 
   const {
     dialect = 'plus-minus',
     title,
-    remark,
+    subtitle,
     ...which
   } = requireOptions(options, WRITE_TAB_OPTIONS, 'writeTab');
   const { line, chart } = requireSheet(sheet);
@@ -63,7 +63,7 @@ export function writeTab(sheet: Sheet, harp: HarpLike, options: WriteTabOptions 
   const timed = tabOfLine(line, harp, { ...which, soundings });
   const head = writeTabHead(sheet, {
     ...(title === undefined ? {} : { title }),
-    ...(remark === undefined ? {} : { remark }),
+    ...(subtitle === undefined ? {} : { subtitle }),
   });
   const rows = setBars(tabBarsOf(timed, line, { chart, dialect }), line.pickup > 0);
   return `${[...head, ...(head.length === 0 ? [] : ['']), ...rows].join('\n')}\n`;

@@ -46,8 +46,8 @@ function rowsOf({ cells, turnaround }: ChartSection): readonly string[] {
   for (let at = 0; at < cells.length; at += 4) {
     const bars = cells.slice(at, at + 4).map(cellInText);
     const holds = turnaround !== undefined && turnaround >= at && turnaround < at + 4;
-    const remark = holds ? ` (turnaround from bar ${turnaround + 1})` : '';
-    rows.push(`bars ${at + 1} to ${at + bars.length}: ${bars.join(' | ')}${remark}`);
+    const aside = holds ? ` (turnaround from bar ${turnaround + 1})` : '';
+    rows.push(`bars ${at + 1} to ${at + bars.length}: ${bars.join(' | ')}${aside}`);
   }
   return rows;
 }

@@ -19,7 +19,7 @@ const TEMPOS: Readonly<Record<Feel, readonly number[]>> = {
 };
 
 type Content = Pick<LessonStep, 'title' | 'words' | 'line' | 'soundings' | 'tab' | 'judged'> &
-  Partial<Pick<LessonStep, 'loop' | 'remarks' | 'cautions'>>;
+  Partial<Pick<LessonStep, 'loop' | 'playedOtherwise' | 'cautions'>>;
 
 const MAKERS: Readonly<Record<LessonGoal, (ground: MaterialGround) => Content | undefined>> = {
   changes: (ground) =>
@@ -84,7 +84,7 @@ function stepOf(goal: LessonGoal, content: Content, minutes: number, chart: Char
     tempos: TEMPOS[chart.feel],
     loop: { from: 1, to: bars },
     backing: { countIn: 1, choruses: Math.max(1, Math.round((minutes * 80) / (bars * 4))) },
-    remarks: [],
+    playedOtherwise: [],
     cautions: [],
     ...content,
   };
@@ -107,7 +107,7 @@ function exerciseStep(
     tab,
     judged,
     cautions,
-    remarks: sayChanges(changes, chart),
+    playedOtherwise: sayChanges(changes, chart),
   };
 }
 
@@ -120,7 +120,7 @@ function phraseStep({ phrase, placed }: Chosen, { chart }: MaterialGround, title
     soundings,
     tab,
     judged: 'By score of 80 and more at the first tempo, then at the next.',
-    remarks: sayChanges(changes, chart),
+    playedOtherwise: sayChanges(changes, chart),
   };
 }
 

@@ -38,7 +38,7 @@ export interface LessonStep {
   /** How it is judged, in words. */
   readonly judged: string;
   /** What is played otherwise than it was written, and why: empty where all is as written. */
-  readonly remarks: readonly string[];
+  readonly playedOtherwise: readonly string[];
   readonly cautions: readonly string[];
 }
 

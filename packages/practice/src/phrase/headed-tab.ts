@@ -11,7 +11,7 @@ import type { Phrase } from './phrase.js';
 interface Headed {
   /** Words of the head by their names, each with the line it stands in, from 1. */
   readonly head: ReadonlyMap<string, { readonly words: string; readonly line: number }>;
-  /** Its lines with those of the head and remarks blank, so that a line of it is so many lines below the first. */
+  /** Its lines with those of the head and comments blank, so that a line of it is so many lines below the first. */
   readonly tab: string;
   /** Line in which the phrase begins. */
   readonly line: number;
@@ -22,13 +22,13 @@ const HEAD = /^\s*([A-Za-z]{2,20})\s*:(.*)$/u;
 /** A whole number or a fraction; that neither is 0 is checked where lengths of tab are read. */
 const BEATS = /^\d{1,4}(?:\/\d{1,4})?$/u;
 const MOST_PHRASES = 1000;
-const REMARK = /^\s*#/u;
+const COMMENT = /^\s*#/u;
 /** Details that are numbers; the others are words. */
 const NUMBERS: ReadonlySet<string> = new Set(['position', 'grade']);
 
 /**
  * Phrases written as tab under heads: lines such as `kind: riff` say what a phrase is, the lines after them are its
- * tab, a line that begins with # is a remark. A head after tab begins the next phrase.
+ * tab, a line that begins with # is a comment. A head after tab begins the next phrase.
  */
 export function parseHeadedTab(text: string, usualId: string): readonly Phrase[] {
   return headedOf(text).map((headed, index) =>
@@ -42,7 +42,7 @@ function headedOf(text: string): readonly Headed[] {
   let wasTab = true;
   for (const [at, line] of lines.entries()) {
     const isHead = HEAD.test(line);
-    const isTab = !isHead && !REMARK.test(line) && line.trim() !== '';
+    const isTab = !isHead && !COMMENT.test(line) && line.trim() !== '';
     if ((isHead && wasTab) || (isTab && starts.length === 0)) starts.push(at);
     if (isHead || isTab) wasTab = isTab;
   }
@@ -55,7 +55,7 @@ function headedOf(text: string): readonly Headed[] {
 function headedIn(lines: readonly string[], from: number, to: number): Headed {
   const head = new Map<string, { words: string; line: number }>();
   const tab = lines.slice(from, to).map((line, below) => {
-    if (REMARK.test(line)) return '';
+    if (COMMENT.test(line)) return '';
     const [, name, words = ''] = HEAD.exec(line) ?? [];
     if (name === undefined) return line;
     const place = { line: from + below + 1 };

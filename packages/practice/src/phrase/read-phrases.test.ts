@@ -104,7 +104,7 @@ describe('readPhrases', () => {
     ['a hole there is not', 'name: A\n-2 -11', 'TAB_SYNTAX', { line: 2, column: 4 }],
     ['a head without tab', 'name: A\n-2\nname: B\n', 'PHRASE_INVALID', { line: 3 }],
     ['two phrases of one name', 'name: A\n-2\nname: a\n-3', 'PHRASE_INVALID', {}],
-    ['nothing', '# only a remark\n', 'PHRASE_INVALID', {}],
+    ['nothing', '# only a comment\n', 'PHRASE_INVALID', {}],
     ['JSON that breaks off', '[{"notes": [}]', 'JSON_MALFORMED', {}],
     [
       'a note of JSON',

@@ -23,7 +23,7 @@ const LONGEST_TEXT = 1_000_000;
 /**
  * The phrases of a text, as an instructor keeps them in a file: JSON of one phrase or of a list of them, as
  * `readPhrase` reads it; or tab with rhythm, each phrase below a head that says what it is. A head has lines such as
- * `kind: riff`, with the fields of a {@link Phrase} and a pickup in felt beats; a line that begins with # is a remark.
+ * `kind: riff`, with the fields of a {@link Phrase} and a pickup in felt beats; a line that begins with # is a comment.
  * An error says in which line it stands.
  *
  * @throws ReedplateError `PHRASE_INVALID` with `where.line`, also for two phrases of one id; `TAB_SYNTAX`,

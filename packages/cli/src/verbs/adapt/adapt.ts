@@ -152,7 +152,7 @@ function showAdapt(
     '',
     ...table({ head: ['', 'change', 'cost', 'saved', 'missing'], rows: [asItIs, ...rows] }),
     '',
-    paint('remark', `${tried}; cost is effort, and the price of what is missing`),
+    paint('aside', `${tried}; cost is effort, and the price of what is missing`),
   ];
 }
 

@@ -112,6 +112,6 @@ function showBacking(backing: BackingAnswer, { paint }: Page): readonly string[]
   return [
     paint('heading', `${titleOfChart(backing)}, at ${tempo}`),
     `${length}: ${parts.map(({ name }) => name).join(', ')}`,
-    ...cautions.map((caution) => paint('remark', caution)),
+    ...cautions.map((caution) => paint('aside', caution)),
   ];
 }

@@ -21,7 +21,7 @@ export function showChart(chart: Chart, { paint, width }: Page): readonly string
     paint('heading', titleOfChart(chart)),
     ...lines.flatMap(({ bars, begins }, index) => [
       '',
-      ...(isNamed && begins !== undefined ? [paint('remark', begins)] : []),
+      ...(isNamed && begins !== undefined ? [paint('aside', begins)] : []),
       paintNumerals(text[index * 2] ?? '', bars, paint),
       text[index * 2 + 1] ?? '',
     ]),

@@ -73,7 +73,7 @@ function showFit(ranking: FitAnswer, { paint, table }: Page): readonly string[] 
     '',
     ...table({ head: HEAD, rows: harps.map(rowOf) }),
     '',
-    paint('remark', `${considered} considered, ${searched} searched, the rest proven no better`),
+    paint('aside', `${considered} considered, ${searched} searched, the rest proven no better`),
   ];
 }
 

@@ -99,7 +99,7 @@ async function withNotation(
   return lines.map((each) => {
     const { title, line, soundings = [], chart: own = chart } = each;
     const sheet = { line, chart: own, key: own.key };
-    const score = { title, remark: sayHarp(harp), words: tabLyrics(line, harp, { soundings }) };
+    const score = { title, subtitle: sayHarp(harp), words: tabLyrics(line, harp, { soundings }) };
     return { ...each, notation: draw(writeMusicXml(sheet, score)) };
   });
 }

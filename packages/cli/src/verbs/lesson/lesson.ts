@@ -154,13 +154,13 @@ function sayLesson({ title, chart, words, steps, minutes }: Lesson): readonly st
 }
 
 function sayStep(step: LessonStep, index: number, chart: Chart): readonly string[] {
-  const { title, words, minutes, tempos, loop, judged, tab, remarks, cautions } = step;
+  const { title, words, minutes, tempos, loop, judged, tab, playedOtherwise, cautions } = step;
   return [
     `${index + 1}. ${title}, ${minutes} min`,
     words,
     `Loop bars ${loop.from} to ${loop.to}, at ${tempos.join(', ')} beats a minute. ${judged}`,
     ...tabRows(tab, loop.from, chart),
-    ...remarks,
+    ...playedOtherwise,
     ...cautions,
   ];
 }

@@ -67,7 +67,7 @@ function showMap(answer: MapAnswer, { paint, table }: Page): readonly string[] {
   const { harp, key, holes, shadings, caveats } = answer;
   const title =
     key === null ? sayHarp(harp) : `${sayHarp(harp)}, song in ${key}: ${sayPosition(harp, key)}`;
-  const remark = `' is a semitone of bend; ${key === null ? 'give --key or --position for degrees' : 'degree of the song after each note'}`;
+  const aside = `' is a semitone of bend; ${key === null ? 'give --key or --position for degrees' : 'degree of the song after each note'}`;
   return [
     paint('heading', title),
     '',
@@ -77,8 +77,8 @@ function showMap(answer: MapAnswer, { paint, table }: Page): readonly string[] {
       wrap: 'columns',
     }),
     '',
-    paint('remark', remark),
-    ...(shadings.length === 0 ? [] : [paint('remark', sayShadings(shadings))]),
+    paint('aside', aside),
+    ...(shadings.length === 0 ? [] : [paint('aside', sayShadings(shadings))]),
     ...caveats.map(({ text }) => paint('warning', text)),
   ];
 }

@@ -25,7 +25,7 @@ export function showMoves(
     '',
     `effort ${round(path.effort)} points, worst ${round(path.worst)}: ${sayTerms(terms) || 'none'}`,
     '',
-    paint('remark', 'a point is a move to the next hole at leisure; the figures are assumptions'),
+    paint('aside', 'a point is a move to the next hole at leisure; the figures are assumptions'),
   ];
 }
 

@@ -94,7 +94,7 @@ async function drill(
     goal,
     '',
     tab,
-    ...cautions.map((caution) => paint('remark', caution)),
+    ...cautions.map((caution) => paint('aside', caution)),
   ]);
 }
 
@@ -128,8 +128,8 @@ function showPractice(
     '',
     ...table({ head: ['bar', '', 'chord', 'tab', 'notes', 'degrees'], rows }),
     '',
-    ...sayStandIns(kind, steps).map((line) => paint('remark', line)),
-    ...cautions.map((caution) => paint('remark', caution)),
+    ...sayStandIns(kind, steps).map((line) => paint('aside', line)),
+    ...cautions.map((caution) => paint('aside', caution)),
   ];
 }
 

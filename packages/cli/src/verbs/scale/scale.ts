@@ -82,7 +82,7 @@ function showScale(
     `up and down: ${sayRun(run)}`,
     ...(notes.some(({ soundings }) => soundings.length === 0) ? [BEYOND] : []),
     '',
-    paint('remark', coverage.join(', ')),
+    paint('aside', coverage.join(', ')),
   ];
 }
 

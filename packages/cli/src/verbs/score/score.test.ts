@@ -48,7 +48,7 @@ describe('reedplate score', () => {
     expect((await score(take, [...WORDS, '--latency', '-24'])).out).toContain('24 ticks early');
     expect((await score(take)).out).toContain('judged as blues, heard as even eighths\n');
     const help = (await runWords(['score', '--help'])).out;
-    for (const word of ['of 100', 'next']) {
+    for (const word of ['of 100', 'feedback']) {
       expect(out).toContain(word);
       expect(help).toMatch(new RegExp(`^ {2}${word} `, 'mu'));
     }

@@ -151,6 +151,6 @@ const TERMS = [
   'What is printed:',
   '  of 100       80 and more is for lines in which one hears every change, around 70',
   '               good solos, under 30 what would do as well over any chords',
-  '  next         at most five things to do, what matters most first',
+  '  feedback     what to do next: at most five, what matters most first',
   '  chord tones, changes, clashes and time are shares of what you played',
 ] as const;

@@ -7,7 +7,7 @@ import {
 import type { Paint } from '../../shared/print.js';
 import { setColumns } from '../../shared/table.js';
 
-/** One row a take, in their order, and what is next after the last. */
+/** One row a take, in their order, and the feedback on the last. */
 export function showProgress(
   { takes, progress }: ProgressReport,
   files: readonly string[],
@@ -20,13 +20,13 @@ export function showProgress(
   });
   const [head = '', ...body] = setColumns([['take', 'of 100', '', 'file', 'verdict'], ...rows]);
   const last = progress.at(-1);
-  const next = takes.at(-1)?.feedback ?? [];
+  const feedback = takes.at(-1)?.feedback ?? [];
   return [
     paint('heading', head),
     ...body,
     ...(last === undefined ? [] : sayBars(last)),
-    ...(next.length === 0 ? [] : ['', paint('heading', 'next')]),
-    ...next.map((remark, at) => `  ${at + 1}  ${describeFeedback(remark)}`),
+    ...(feedback.length === 0 ? [] : ['', paint('heading', 'feedback')]),
+    ...feedback.map((remark, at) => `  ${at + 1}  ${describeFeedback(remark)}`),
   ];
 }
 

@@ -24,12 +24,12 @@ export function showScore(score: Score, { part }: Told, paint: Paint): readonly 
   const { feedback } = score;
   return [
     paint('heading', titleOf(score)),
-    ...(part === undefined ? [] : [paint('remark', part)]),
+    ...(part === undefined ? [] : [paint('aside', part)]),
     '',
     paint('heading', describeVerdict(score.verdict)),
     ...sayCountIn(score),
-    `${paint('heading', `${Math.round(score.total)} of 100`)}   ${paint('remark', sayManner(score))}`,
-    ...(feedback.length === 0 ? [] : ['', paint('heading', 'next')]),
+    `${paint('heading', `${Math.round(score.total)} of 100`)}   ${paint('aside', sayManner(score))}`,
+    ...(feedback.length === 0 ? [] : ['', paint('heading', 'feedback')]),
     ...feedback.map((remark, at) => `  ${at + 1}  ${describeFeedback(remark)}`),
     '',
     ...showMeasures(score.measures),
@@ -97,7 +97,7 @@ function showBars({ bars, notes }: Score, paint: Paint): readonly string[] {
     ]);
   const head = ['bar', 'chord', 'chord fit', '', 'degrees played'];
   const [first = '', ...body] = setColumns([head, ...rows]);
-  return [paint('heading', first), ...body, '', paint('remark', MARKS)];
+  return [paint('heading', first), ...body, '', paint('aside', MARKS)];
 }
 
 /** What stands around a degree to say what the note is to its chord. */

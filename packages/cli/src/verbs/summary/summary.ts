@@ -52,7 +52,7 @@ function* resultsIn(files: readonly string[]) {
   for (const file of files) yield* readResults(file);
 }
 
-const REMARK =
+const ASIDE =
   'whole tunes: share that can be played whole; of those: points an event, bends and overbends in 100 events; in brackets 95 % intervals';
 
 const HEAD = ['tuning', 'position', 'level', 'whole tunes', 'effort', 'bends', 'overbends'];
@@ -67,7 +67,7 @@ function showSummary(
     '',
     ...table({ head: HEAD, rows: cells.map(rowOf) }),
     '',
-    paint('remark', REMARK),
+    paint('aside', ASIDE),
   ];
 }
 

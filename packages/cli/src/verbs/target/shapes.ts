@@ -23,7 +23,7 @@ export function showShapes(
     ).filter(([, , , holes]) => holes !== ''),
   );
   const head = ['chord', 'fit', 'breath', 'holes'];
-  return ['', ...table({ head, rows }), '', paint('remark', SHAPE_MARKS)];
+  return ['', ...table({ head, rows }), '', paint('aside', SHAPE_MARKS)];
 }
 
 /** Half of a chord at least; of what contradicts it, only what holds its root. */

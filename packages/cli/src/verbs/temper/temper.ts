@@ -61,7 +61,7 @@ export function setUpTemper(verb: Command, terminal: Terminal): void {
         ...(chord === undefined ? [] : ['', ...showIntervals(chord, page)]),
         ...(chord === undefined || (words.proportions ?? words.limit) !== undefined
           ? []
-          : ['', page.paint('remark', AGAINST)]),
+          : ['', page.paint('aside', AGAINST)]),
       ]);
     });
 }

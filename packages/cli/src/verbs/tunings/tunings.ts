@@ -53,7 +53,7 @@ function showTuning(tuning: Tuning, { paint, table }: Page): readonly string[] {
       wrap: 'columns',
     }),
     '',
-    paint('remark', `source: ${source}`),
+    paint('aside', `source: ${source}`),
   ];
 }
 
