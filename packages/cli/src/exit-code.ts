@@ -17,8 +17,7 @@ export function exitCodeOf(error: unknown, terminal: Pick<Terminal, 'err'>): num
 
 function sayError(error: unknown): string {
   if (isReedplateError(error)) return error.message;
-  const message = error instanceof Error ? error.message : String(error);
   // What the system refuses has a number; anything else that is thrown is a fault of ours.
-  if (error instanceof Error && 'errno' in error) return message;
-  return `this is a fault of reedplate, please report it: ${message}`;
+  if (error instanceof Error && 'errno' in error) return error.message;
+  return `this is a fault of reedplate, please report it: ${error}`;
 }

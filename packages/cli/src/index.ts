@@ -1,11 +1,11 @@
 /**
- * The `reedplate` command: `runCommand` runs it on any terminal, `main` on that of the process.
+ * The `reedplate` command: `runCommand` runs it on any terminal, `main` on the streams of a process.
  *
  * @packageDocumentation
  */
 
 // The command
-export { main } from './main.js';
+export { type Host, main } from './main.js';
 export { runCommand } from './run.js';
 export type { Terminal } from './terminal.js';
 // What it prints with --json

@@ -1,3 +1,4 @@
+import type { Writable } from 'node:stream';
 import {
   listFolder,
   readBytes,
@@ -15,19 +16,28 @@ const USUAL_WIDTH = 80;
 /** Narrowest print: nothing of ours can be read in less. */
 const LEAST_WIDTH = 40;
 
-/** Runs the command with the words of the process, and sets its exit code. */
-export async function main(): Promise<void> {
-  const written = watch(process.stdout);
-  // Where errors cannot be said, there is nobody to say so to.
-  process.stderr.on('error', () => {});
-  const { NO_COLOR, FORCE_COLOR } = process.env;
-  const colourWanted = FORCE_COLOR !== undefined && FORCE_COLOR !== '0';
+/** What the command needs of the process that runs it. */
+export interface Host {
+  /** Node, the script, then the command's words. */
+  readonly argv: readonly string[];
+  readonly env: Readonly<Record<string, string | undefined>>;
+  /** A stream that is a screen says so, and how wide it is. */
+  readonly stdout: Writable & { readonly isTTY?: boolean; readonly columns?: number };
+  readonly stderr: Writable;
+}
 
-  const code = await runCommand(process.argv.slice(2), {
-    out: (text) => void process.stdout.write(text),
+/** Runs the command with the words of a process, on its streams, and gives its exit code. */
+export async function main({ argv, env, stdout, stderr }: Host): Promise<number> {
+  const written = watch(stdout);
+  // Where errors cannot be said, there is nobody to say so to.
+  stderr.on('error', () => {});
+  const sayError = (text: string): void => void stderr.write(text);
+
+  const code = await runCommand(argv.slice(2), {
+    out: (text) => void stdout.write(text),
     err: sayError,
-    colour: !NO_COLOR && (colourWanted || process.stdout.isTTY === true),
-    width: Math.max(LEAST_WIDTH, process.stdout.columns ?? USUAL_WIDTH),
+    colour: wantsColour(env, stdout),
+    width: Math.max(LEAST_WIDTH, stdout.columns ?? USUAL_WIDTH),
     readText,
     readBytes,
     listFolder,
@@ -36,19 +46,21 @@ export async function main(): Promise<void> {
   });
   // What could not be printed was not said, whatever the verb did.
   const fault = await written();
-  if (fault !== undefined) {
-    sayError(`reedplate: standard output cannot be written: ${whyUnwritten(fault)}\n`);
-  }
-  process.exitCode = fault === undefined ? code : EXIT_FAULT;
+  if (fault === undefined) return code;
+  sayError(`reedplate: standard output cannot be written: ${whyUnwritten(fault)}\n`);
+  return EXIT_FAULT;
 }
 
-const sayError = (text: string): void => void process.stderr.write(text);
+function wantsColour({ NO_COLOR, FORCE_COLOR }: Host['env'], { isTTY }: Host['stdout']): boolean {
+  if (NO_COLOR) return false;
+  return isTTY === true || (FORCE_COLOR !== undefined && FORCE_COLOR !== '0');
+}
 
 /**
  * Watches a stream from now on. What it gives back waits until all is written, and gives what went
  * wrong. A reader such as `head` may close the pipe before all is written: that is no fault.
  */
-function watch(stream: NodeJS.WriteStream): () => Promise<Error | undefined> {
+function watch(stream: Writable): () => Promise<Error | undefined> {
   let fault: Error | undefined;
   stream.once('error', (error: NodeJS.ErrnoException) => {
     if (error.code !== 'EPIPE') fault = error;

@@ -1,3 +1,4 @@
+import { itemAt } from '@reedplate/pitch';
 import type { Command, Option } from 'commander';
 
 const LONG_OPTION = /^--[a-z]/iu;
@@ -18,7 +19,7 @@ export function requireValues(program: Command, words: readonly string[]): void 
   const end = words.indexOf('--');
   const read = end < 0 ? words : words.slice(0, end);
   for (const [at, word] of read.slice(0, -1).entries()) {
-    const next = read[at + 1] ?? '';
+    const next = itemAt(read, at + 1);
     const isOption = LONG_OPTION.test(next) || next === '-h' || named(next) !== undefined;
     if (named(word)?.required === true && isOption) {
       verb.error(`${word} has no value: the next word, ${next}, is an option itself`);

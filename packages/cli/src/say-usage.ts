@@ -13,9 +13,8 @@ export function sayUsage({ message, code }: CommanderError, words: readonly stri
 
 /** A key that stands alone was most likely meant for the option that is missing. */
 function sayMissing(text: string, words: readonly string[]): string {
-  const option = /'(?:-\w, )?(--[\w-]+)/u.exec(text)?.[1];
+  const option = text.replace(/^[^']*'(?:-\w, )?(--[\w-]+).*$/u, '$1');
   const key = looseKeys(words)[0];
-  if (option === undefined) return text;
   const missing = `${option} is missing`;
   const takesKey = option === '--key' || option === '--harp';
   return key === undefined || !takesKey ? missing : `${missing}: did you mean ${option} ${key}?`;

@@ -1,3 +1,3 @@
 import { main } from '@reedplate/cli';
 
-await main();
+process.exitCode = await main(process);

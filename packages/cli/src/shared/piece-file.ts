@@ -103,19 +103,6 @@ export function writePieceFile(
   return to;
 }
 
-/**
- * The bytes of a sheet in the format that a file's name asks for.
- *
- * @throws ReedplateError what `formatOfName` and `writePiece` throw
- */
-export function writePieceBytes(
-  sheet: Sheet,
-  file: string,
-  options: WritePieceOptions = {},
-): Uint8Array {
-  return bytesOf(writePiece(sheet, formatOfName(file, { to: 'write' }), options));
-}
-
 function bytesOf(written: string | Uint8Array): Uint8Array {
   return typeof written === 'string' ? new TextEncoder().encode(written) : written;
 }

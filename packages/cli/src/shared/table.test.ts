@@ -103,6 +103,24 @@ describe('setTable', () => {
     ]);
   });
 
+  test('setTable without a head lets cells go on below, and without room sets each row alone', () => {
+    const rows = [['one', 'a long cell of words'], ['two']];
+    expect(setTable({ rows }, { width: 16, heading: (text) => `<${text}>` })).toEqual([
+      'one  a long cell',
+      '     of words',
+      'two',
+    ]);
+    expect(setTable({ rows }, { width: 6, heading: (text) => `<${text}>` })).toEqual([
+      'one, a',
+      '  long',
+      '  cell',
+      '  of',
+      '  word',
+      '  s',
+      'two',
+    ]);
+  });
+
   test('setTable of more columns than a screen holds gives each row its own lines', () => {
     const names = Array.from({ length: 20 }, (_, at) => `name${at}`);
     const [first, second] = set({ head: names, rows: [names.map((_, at) => `${at}`)] }, 40);

@@ -1,3 +1,4 @@
+import { itemAt } from '@reedplate/pitch';
 import { widestWord, widthOf, wrapLine, wrapWords } from './wrap.js';
 
 /** A table's cells, row by row; short rows are filled with blanks. */
@@ -29,22 +30,29 @@ export function setTable(
   { head, rows, wrap = 'cells' }: Table,
   { width, heading }: Setting,
 ): readonly string[] {
-  const all = head === undefined ? rows : [head, ...rows];
+  const all = filled(head === undefined ? rows : [head, ...rows]);
   const headRows = all.length - rows.length;
   const widths = columnWidths(all, widthOf);
   if (total(widths) <= width) return headed(setRows(all, widths), headRows, heading);
   if (wrap === 'columns') return setBlocks(all, { width, heading }, headRows);
   const room = fitWidths(widths, columnWidths(all, widestWord), width);
-  if (room === undefined) return setRecords(head ?? [], rows, width);
+  if (room === undefined) return setRecords(all, headRows, width);
   const set = all.map((row) => setWrapped(row, room));
-  return headed(set.flat(), headRows === 0 ? 0 : (set[0]?.length ?? 0), heading);
+  return headed(set.flat(), headRows === 0 ? 0 : itemAt(set, 0).length, heading);
 }
 
 /**
  * Sets rows in columns, each as wide as its widest cell, without trailing blanks.
  */
 export function setColumns(rows: Rows): readonly string[] {
-  return setRows(rows, columnWidths(rows, widthOf));
+  const all = filled(rows);
+  return setRows(all, columnWidths(all, widthOf));
+}
+
+/** Rows that all have as many cells, blank where there was none. */
+function filled(rows: Rows): Rows {
+  const count = Math.max(0, ...rows.map((row) => row.length));
+  return rows.map((row) => [...row, ...Array<string>(count - row.length).fill('')]);
 }
 
 /** Width of a table whose columns are so wide. */
@@ -52,16 +60,14 @@ const total = (widths: readonly number[]): number =>
   widths.reduce((sum, width) => sum + width, 0) + GAP.length * Math.max(0, widths.length - 1);
 
 function columnWidths(rows: Rows, measure: (cell: string) => number): readonly number[] {
-  const count = Math.max(0, ...rows.map((row) => row.length));
-  return Array.from({ length: count }, (_, column) =>
-    Math.max(...rows.map((row) => measure(row[column] ?? ''))),
-  );
+  const [first = []] = rows;
+  return first.map((_, column) => Math.max(...rows.map((row) => measure(itemAt(row, column)))));
 }
 
 function setRows(rows: Rows, widths: readonly number[]): readonly string[] {
   return rows.map((row) =>
-    widths
-      .map((width, column) => pad(row[column] ?? '', width))
+    row
+      .map((cell, column) => pad(cell, itemAt(widths, column)))
       .join(GAP)
       .trimEnd(),
   );
@@ -87,7 +93,7 @@ function fitWidths(
 ): readonly number[] | undefined {
   const widths = [...natural];
   while (total(widths) > width) {
-    const shrinkable = widths.map((own, at) => (own > (least[at] ?? 0) ? own : 0));
+    const shrinkable = widths.map((own, at) => (own > itemAt(least, at) ? own : 0));
     const widest = Math.max(...shrinkable);
     if (widest === 0) return undefined;
     widths[shrinkable.indexOf(widest)] = widest - 1;
@@ -97,14 +103,14 @@ function fitWidths(
 
 /** A row whose long cells go on below. */
 function setWrapped(row: readonly string[], widths: readonly number[]): readonly string[] {
-  const cells = widths.map((width, column) => {
-    const cell = row[column] ?? '';
+  const cells = row.map((cell, column) => {
+    const width = itemAt(widths, column);
     return widthOf(cell) <= width ? [cell] : wrapWords(cell, width);
   });
   const height = Math.max(...cells.map((lines) => lines.length));
   return Array.from({ length: height }, (_, line) =>
     cells
-      .map((lines, column) => pad(lines[line] ?? '', widths[column] ?? 0))
+      .map((lines, column) => pad(lines[line] ?? '', itemAt(widths, column)))
       .join(GAP)
       .trimEnd(),
   );
@@ -117,13 +123,13 @@ function setBlocks(all: Rows, { width, heading }: Setting, headRows: number): re
   for (const column of widths.keys()) {
     if (column === 0) continue;
     const block = blocks.at(-1);
-    const longer = [0, ...(block ?? []), column].map((at) => widths[at] ?? 0);
+    const longer = [0, ...(block ?? []), column].map((at) => itemAt(widths, at));
     if (block === undefined || total(longer) > width) blocks.push([column]);
     else block.push(column);
   }
   return blocks.flatMap((block, at) => {
     const columns = [0, ...block];
-    const rows = all.map((row) => columns.map((column) => row[column] ?? ''));
+    const rows = all.map((row) => columns.map((column) => itemAt(row, column)));
     // A row that has nothing in these columns says nothing here.
     const told = rows.filter(
       (row, index) => index < headRows || row.slice(1).some((cell) => cell !== ''),
@@ -134,11 +140,11 @@ function setBlocks(all: Rows, { width, heading }: Setting, headRows: number): re
 }
 
 /** A screen too narrow for columns: each row on its own, cells after what they are. */
-function setRecords(head: readonly string[], rows: Rows, width: number): readonly string[] {
-  return rows.flatMap((row) => {
+function setRecords(all: Rows, headRows: number, width: number): readonly string[] {
+  const [head] = all.slice(0, headRows);
+  return all.slice(headRows).flatMap((row) => {
     const cells = row.flatMap((cell, column) => {
-      const name = head[column] ?? '';
-      return cell === '' ? [] : [name === '' ? cell : `${name} ${cell}`];
+      return cell === '' ? [] : [`${head?.[column] ?? ''} ${cell}`.trimStart()];
     });
     return wrapLine(cells.join(', '), width);
   });

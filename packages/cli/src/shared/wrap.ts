@@ -10,7 +10,7 @@ export const widthOf = (text: string): number => [...text.replaceAll(COLOUR, '')
  */
 export function wrapLine(line: string, width: number): readonly string[] {
   if (widthOf(line) <= width) return [line];
-  const blanks = Math.min(/^ */u.exec(line)?.[0].length ?? 0, Math.floor(width / 2));
+  const blanks = Math.min(line.search(/[^ ]|$/u), Math.floor(width / 2));
   const indent = ' '.repeat(blanks);
   const [first = '', ...rest] = wrapWords(line.trimStart(), width - blanks);
   const hanging = Math.min(2, width - blanks - 1);

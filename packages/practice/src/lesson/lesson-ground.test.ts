@@ -21,6 +21,7 @@ describe('makeLesson, out of the common', () => {
   it('makeLesson has no turnaround for a form of one bar', () => {
     const { steps } = makeLesson({ form: parseForm('I7'), key: 'G' });
     expect(steps.map(({ goal }) => goal)).not.toContain('turnaround');
+    expect(steps.map(({ loop }) => loop)).toEqual(steps.map(() => ({ from: 1, to: 1 })));
   });
 
   it('makeLesson takes a turnaround of other chords where the catalogue has none for these', () => {

@@ -46,7 +46,9 @@ const MAKERS: Readonly<Record<LessonGoal, (ground: MaterialGround) => Content | 
   riff: (ground) => {
     const riff = riffThrough(ground);
     if (riff === undefined) return undefined;
-    return { ...phraseStep(riff, ground, 'A riff through the form'), loop: { from: 1, to: 4 } };
+    const bars = formOfChart(ground.chart).bars.length;
+    const loop = { from: 1, to: Math.min(4, bars) };
+    return { ...phraseStep(riff, ground, 'A riff through the form'), loop };
   },
   turnaround: (ground) => {
     const turn = turnaroundOf(ground);

@@ -2,6 +2,7 @@ import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { writeMidi } from '@reedplate/interchange';
 import { makeLine, transposeLine } from '@reedplate/line';
 import { midi } from '@reedplate/pitch';
 import { tuningChanges } from '@reedplate/study';
@@ -98,5 +99,16 @@ describe('reedplate design', () => {
     const { code, err } = await runWords(['adapt', fileOf('none.ndjson', '\n')]);
     expect([code, err]).toEqual([2, expect.stringMatching(/none\.ndjson" holds nothing/u)]);
     expect((await runWords(['adapt', join(folder, 'nowhere')])).err).toMatch(/no such file/u);
+    const broken = fileOf('broken.mid', 'MThd');
+    expect((await runWords(['adapt', TUNES, broken])).err).toMatch(/broken\.mid/u);
+  });
+
+  test('adapt takes the key of a tune that says none, and saves nothing of what costs nothing', async () => {
+    const note = { notes: [{ start: 0, duration: 480, pitch: 67 }] };
+    const tune = fileOf('keyless.mid', '');
+    writeFileSync(tune, writeMidi({ line: makeLine(note.notes) }));
+    const { code, out } = await runWords(['adapt', tune, '--key', 'G', '--count', '1']);
+    expect(code).toBe(0);
+    expect(out).toMatch(/\n1 .* 0\.0 +0\.0 \(0 %\) +0\n/u);
   });
 });

@@ -64,8 +64,6 @@ export function setUpBacking(verb: Command, terminal: Terminal): void {
         readOptions(words, terminal),
       );
       writePieceFile(backing, words.output, terminal, { to: bandFormat(words.output) });
-      // A print would mix with what is written where both go to standard output.
-      if (words.output === '-') return;
       const answer: BackingAnswer = summariseBacking(backing);
       printAnswer(answer, words, terminal, showBacking);
     });

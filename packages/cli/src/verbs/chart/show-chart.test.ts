@@ -37,6 +37,12 @@ describe('showChart', () => {
     expect(numeralsAt(20)).toHaveLength(4);
   });
 
+  test('showChart has one bar a line where not even that fits, so that no chord is lost', () => {
+    const chart = makeChart(parseForm('bVI7 V7 | I7'), 'C');
+    const lines = showChart(chart, pageOf(plain, 10));
+    expect(lines.slice(1)).toEqual(['', '1  | bVI7 V7', '   | Ab7 G7', '', '2  | I7', '   | C7']);
+  });
+
   test('showChart names neither chorus where there is one alone', () => {
     expect(shown('I7 | V7').join('\n')).not.toContain('chorus');
   });

@@ -1,5 +1,6 @@
 import type { Chart, ChordSpan } from '@reedplate/form';
 import { parseMetre } from '@reedplate/line';
+import { itemAt } from '@reedplate/pitch';
 import { inkOfNumeral, type Page, type Paint } from '../../shared/print.js';
 import { titleOfChart } from '../../shared/say-chart.js';
 import { setColumns } from '../../shared/table.js';
@@ -15,15 +16,15 @@ const BARS_A_LINE = [4, 2, 1] as const;
 export function showChart(chart: Chart, { paint, width }: Page): readonly string[] {
   const settings = BARS_A_LINE.map((count) => setBars(chart, count));
   const fits = settings.find(({ text }) => text.every((line) => widthOf(line) <= width));
-  const { lines, text } = fits ?? (settings.at(-1) as SetBars);
+  const { lines, text } = fits ?? itemAt(settings, -1);
   const isNamed = chart.choruses > 1 || chart.intro !== undefined;
   return [
     paint('heading', titleOfChart(chart)),
     ...lines.flatMap(({ bars, begins }, index) => [
       '',
       ...(isNamed && begins !== undefined ? [paint('aside', begins)] : []),
-      paintNumerals(text[index * 2] ?? '', bars, paint),
-      text[index * 2 + 1] ?? '',
+      paintNumerals(itemAt(text, index * 2), bars, paint),
+      itemAt(text, index * 2 + 1),
     ]),
   ];
 }
@@ -47,7 +48,10 @@ function setBars(chart: Chart, barsALine: number): SetBars {
   const { beatsPerBar } = parseMetre(chart.metre);
   const lines = linesOf(barsOf(chart), barsALine);
   const rows = lines.flatMap(({ bars }) => [
-    [`${bars[0]?.[0]?.bar ?? ''}`, ...bars.map((bar) => sayBar(bar, beatsPerBar, numeralOf))],
+    [
+      `${itemAt(itemAt(bars, 0), 0).bar}`,
+      ...bars.map((bar) => sayBar(bar, beatsPerBar, numeralOf)),
+    ],
     ['', ...bars.map((bar) => sayBar(bar, beatsPerBar, symbolOf))],
   ]);
   return { lines, text: setColumns(rows) };

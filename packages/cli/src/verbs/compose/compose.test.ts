@@ -19,6 +19,11 @@ describe('reedplate compose', () => {
     expect(out).not.toMatch(/'/u);
   });
 
+  test('reedplate compose names no chord in a break', async () => {
+    const words = ['compose', '--form', 'I7 | N.C. | IV7 | I7', '--key', 'G', '--harp', 'C'];
+    expect((await runWords(words, {})).out).toMatch(/^2 +A +N\.C\. .*[.]$/mu);
+  });
+
   test('reedplate compose --json holds a line that reads back, the same for the same seed', async () => {
     const ask = async (seed: string) =>
       (await runWords([...WORDS, '--seed', seed, '--json'], {})).out;

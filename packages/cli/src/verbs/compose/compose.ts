@@ -1,6 +1,6 @@
 import type { Chart } from '@reedplate/form';
 import { type Harp, TECHNIQUE_LEVELS, type TechniqueLevel } from '@reedplate/layout';
-import { parseKey } from '@reedplate/pitch';
+import { itemAt, parseKey } from '@reedplate/pitch';
 import {
   type ComposedLine,
   type ComposedStep,
@@ -73,7 +73,6 @@ export function setUpCompose(verb: Command, terminal: Terminal): void {
         const title = words.title ?? `Line over ${saySong(chart)}`;
         const soundings = answer.steps.map(({ sounding }) => [sounding]);
         await writeLine({ ...answer, soundings, title }, { chart, harp }, words.output, terminal);
-        if (words.output === '-') return;
       }
       printAnswer(answer, words, terminal, (line, page) => showComposed(line, chart, harp, page));
     });
@@ -125,10 +124,10 @@ function showComposed(
 
 function rowOf(steps: readonly ComposedStep[]): readonly string[] {
   const chords = [...new Set(steps.map(({ chord }) => chord?.symbol ?? 'N.C.'))];
-  const [first] = steps;
+  const { bar, phrase } = itemAt(steps, 0);
   return [
-    `${first?.bar}`,
-    first?.phrase ?? '',
+    `${bar}`,
+    phrase,
     chords.join(' '),
     tabOf(steps.map(({ sounding }) => [sounding])),
     steps.map(({ beat }) => `${Math.round(beat * 100) / 100}`).join(' '),

@@ -180,7 +180,7 @@ describe('reedplate convert', () => {
 
   test.each([
     [['a.mid', 'a.pdf'], /"a\.pdf" is not in a known format.*\.json, \.mid/u],
-    [['a.mid', '-'], /"-" is not in a known format/u],
+    [['a.mid', '-'], /expected --to with it/u],
     [['a.mid', 'a.mxl'], /\.musicxml, \.abc, \.tab \(\.mxl is read, not written\)/u],
     [['a.mid', '-', '--to', 'mid'], /did you mean midi\?/u],
     [['a.mid', 'a.abc', '--from', 'abcd'], /did you mean abc\?/u],

@@ -84,7 +84,7 @@ const BY_HAND =
 const HARP = 'harp at hand: tab is read for it, and written under the notes';
 
 function convert(input: string, output: string, words: ConvertWords, terminal: Terminal): void {
-  const to = words.to === undefined ? formatOfName(output, { to: 'write' }) : readFormat(words.to);
+  const to = formatFor(output, words);
   const harp = readMaybeHarp(words, terminal);
   const read = readPieceFile(input, terminal, { ...readOptions(words), ...harp });
   requireMetre(read, words);
@@ -97,6 +97,17 @@ function convert(input: string, output: string, words: ConvertWords, terminal: T
     const answer: ConvertAnswer = summarisePiece({ ...piece, ...sheet });
     printAnswer(answer, words, terminal, (summary, page) => showConvert(summary, to, page));
   }
+}
+
+/** Standard output has no name that could say a format. */
+function formatFor(output: string, { to }: ConvertWords): PieceFormatId {
+  if (to !== undefined) return readFormat(to);
+  if (output !== '-') return formatOfName(output, { to: 'write' });
+  throw new ReedplateError({
+    code: 'USAGE',
+    value: output,
+    expected: '--to with it, the format to write',
+  });
 }
 
 function readFormat(word: string): PieceFormatId {

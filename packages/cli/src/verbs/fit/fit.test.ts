@@ -40,6 +40,12 @@ describe('reedplate fit', () => {
     );
   });
 
+  test('fit says by how many semitones the line moves, up and down', async () => {
+    const { out } = await read('--keys', 'G', '--transpose', '12,0,-12');
+    const moves = out.match(/^\d +G +\S+/gmu)?.map((row) => row.split(/ +/u)[2]);
+    expect(new Set(moves)).toEqual(new Set(['+12', '-12', '0']));
+  });
+
   test('fit --csv prints the same ranking as --json', async () => {
     const { harps } = JSON.parse((await read('--json', '--all-reeds')).out);
     const [head = '', ...rows] = (await read('--csv')).out.trimEnd().split('\n');

@@ -52,7 +52,15 @@ describe('reedplate lesson', () => {
     expect(out).toContain('bars 11 to 12: A7 | E7\n');
   });
 
+  test('takes bars for a form, and picks from the harps owned', async () => {
+    const words = ['lesson', '--key', 'G', '--goals', 'riff', '--form', 'I7 | IV7 | I7'];
+    const { out } = await runWords([...words, '--own', 'F,C']);
+    expect(out).toMatch(/^custom in G, harp in C, 2nd position: 20 minutes\n/u);
+    expect(out).toContain('Loop bars 1 to 3, ');
+  });
+
   test.each([
+    ['a folder that is standard output', ['-o', '-'], 'expected the name of a folder'],
     ['too few minutes', ['--minutes', '3'], 'minutes'],
     ['a goal there is not', ['--goals', 'riffs'], 'riff'],
   ])('refuses %s', async (_, more, said) => {

@@ -3,7 +3,7 @@ import { type Chart, FORMS, formOfChart } from '@reedplate/form';
 import { tabLyrics, writeMidi, writeMusicXml } from '@reedplate/interchange';
 import { harpName, makeHarp } from '@reedplate/layout';
 import { handoutPage } from '@reedplate/picture';
-import { parseKey } from '@reedplate/pitch';
+import { itemAt, parseKey, ReedplateError } from '@reedplate/pitch';
 import {
   LESSON_GOALS,
   type Lesson,
@@ -66,10 +66,17 @@ export function setUpLesson(verb: Command, terminal: Terminal): void {
       ),
     )
     .action((words: LessonWords) => {
+      requireFolder(words);
       const answer: LessonAnswer = makeLesson(readOptions(words, terminal));
       if (words.output !== undefined) terminal.writeFolder(words.output, filesOf(answer));
       printAnswer(answer, words, terminal, showLesson);
     });
+}
+
+/** A lesson is many files: standard output does not hold them. */
+function requireFolder({ output }: LessonWords): void {
+  if (output !== '-') return;
+  throw new ReedplateError({ code: 'USAGE', value: '-o -', expected: 'the name of a folder' });
 }
 
 function readOptions(words: LessonWords, terminal: Terminal) {
@@ -97,15 +104,12 @@ function harpOptions(harp: string | undefined, words: LessonWords, terminal: Ter
   return own === undefined ? {} : { own };
 }
 
-/** Felt beats a minute of a step without a ladder of its own. */
-const USUAL_TEMPO = 80;
-
 /** The files of a lesson by their names, all made before the first is written. */
 function filesOf(lesson: Lesson): ReadonlyMap<string, Uint8Array> {
   const { chart, harp, title, steps } = lesson;
   const text = (content: string): Uint8Array => new TextEncoder().encode(content);
   const lines = steps.map(stepLine);
-  const [tempo = USUAL_TEMPO] = steps[0]?.tempos ?? [];
+  const tempo = itemAt(itemAt(steps, 0).tempos, 0);
   const files = new Map<string, Uint8Array>([
     ['handout.html', text(handoutPage(chart, harp, { title, lines }))],
     ['lesson.txt', text(`${sayLesson(lesson).join('\n')}\n`)],
@@ -125,7 +129,7 @@ function lineFiles(
 ): readonly (readonly [string, Uint8Array])[] {
   const name = `${index + 1}-${goal}`;
   // In the feel of the song, over its chords, at the tempo that the student begins with.
-  const [tempo = USUAL_TEMPO] = tempos;
+  const tempo = itemAt(tempos, 0);
   const line = { ...written, tempo };
   const sheet = { line, chart: { ...chart, tempo }, key: chart.key };
   return [

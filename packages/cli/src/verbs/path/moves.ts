@@ -43,8 +43,10 @@ const TERM_NAMES: Readonly<Record<keyof TermEfforts, string>> = {
 
 function sayTerms(terms: TermEfforts): string {
   return (Object.keys(TERM_NAMES) as (keyof TermEfforts)[])
-    .filter((term) => terms[term] !== undefined)
-    .map((term) => `${TERM_NAMES[term]} ${round(terms[term] ?? 0)}`)
+    .flatMap((term) => {
+      const points = terms[term];
+      return points === undefined ? [] : [`${TERM_NAMES[term]} ${round(points)}`];
+    })
     .join(', ');
 }
 

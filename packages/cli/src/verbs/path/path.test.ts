@@ -85,6 +85,27 @@ describe('reedplate path', () => {
     expect(out).toContain('an octave up: effort');
   });
 
+  test('path says of ways that cost the same which is taken, and of no effort that there is none', async () => {
+    const one = makeLine([{ start: 0, duration: 960, pitch: 67 }]);
+    const { out } = await read(['path', 'take.json', '--harp', 'C'], one);
+    expect(out).toMatch(/\n1 +-2 +G4 +0 +0\.6 s in +as easy as \+3, which stands later\n/u);
+    expect(out).toContain('effort 0 points, worst 0: none\n');
+  });
+
+  test('path says an octave down where that is playable, and nothing where nothing is', async () => {
+    const high = makeLine([{ start: 0, duration: 960, pitch: 98 }]);
+    expect(
+      (await read(['path', 'take.json', '--harp', 'C', '--level', 'natural'], high)).out,
+    ).toMatch(/an octave down: effort 0/u);
+    const wide = makeLine([
+      { start: 0, duration: 960, pitch: 30 },
+      { start: 960, duration: 960, pitch: 115 },
+    ]);
+    const { out } = await read(['path', 'take.json', '--harp', 'C'], wide);
+    expect(out).toContain('2 cannot be sounded, 0 % can');
+    expect(out).not.toContain('it can be played');
+  });
+
   test('path --tempo and --objective change what is searched', async () => {
     const effort = async (...more: string[]) =>
       JSON.parse((await read(['path', 'take.json', '--harp', 'C', '--json', ...more])).out);

@@ -1,5 +1,5 @@
 import type { Line } from '@reedplate/line';
-import { type KeyName, parseKey } from '@reedplate/pitch';
+import { itemAt, type KeyName, parseKey } from '@reedplate/pitch';
 import {
   describePick,
   type HarpPick,
@@ -73,14 +73,14 @@ function showPicks(key: KeyName, picks: PickAnswer, { paint, table }: Page): rea
     sayPosition(pick),
     `${Math.round(pick.weight * 100)} %`,
   ]);
-  const [best] = shown;
+  const best = itemAt(picks, 0);
   return [
     paint('heading', `harps for a song in ${key}`),
     '',
     ...table({ head: ['', 'harp', 'position', 'suits'], rows }),
     '',
-    ...(best === undefined ? [] : [`Why the ${sayHarp(best.harp)}:`]),
-    ...(best === undefined ? [] : describePick(best).map((reason) => `  - ${reason}`)),
+    `Why the ${sayHarp(best.harp)}:`,
+    ...describePick(best).map((reason) => `  - ${reason}`),
   ];
 }
 

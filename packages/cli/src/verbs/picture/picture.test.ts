@@ -75,6 +75,8 @@ describe('reedplate picture', () => {
   test('reedplate picture score follows the take over its chart', async () => {
     const { file } = await draw('score', ...NEEDS.score, '--text');
     expect(file).toMatch(/^bar 1 \(G7\): \d+ %; G7 lands on the chord; G4 1 root/mu);
+    const words = ['--take', 'take.json', '--key', 'G', '--text'];
+    expect((await draw('score', ...words)).file).toBe(file);
   });
 
   test.each([

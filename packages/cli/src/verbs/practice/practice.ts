@@ -61,8 +61,6 @@ export function setUpPractice(verb: Command, terminal: Terminal): void {
         const title = words.title ?? titleOf(answer.kind, chart);
         const soundings = answer.steps.map((step) => step.soundings);
         await writeLine({ ...answer, soundings, title }, { chart, harp }, words.output, terminal);
-        // The line has gone where the answer would stand.
-        if (words.output === '-') return;
       }
       printAnswer(answer, words, terminal, (line, page) => showPractice(line, chart, harp, page));
     });
@@ -87,7 +85,6 @@ async function drill(
   if (words.output !== undefined) {
     const title = words.title ?? titleOf(kind, chart);
     await writeLine({ ...made, title }, song, words.output, terminal);
-    if (words.output === '-') return;
   }
   printAnswer(made, words, terminal, ({ goal, tab, cautions }, { paint }) => [
     paint('heading', `${kind} of ${saySong(chart, harp)}`),

@@ -94,7 +94,7 @@ function showPlan(
     paint('heading', `from ${sayHarp(from)} to ${sayHarp(to)}`),
     '',
     ...(rows.length === 0 ? ['nothing to do'] : table({ head: HEAD, rows })),
-    paint('aside', `${left} stay${steps.length - worked.length === 1 ? 's' : ''} as before`),
+    paint('aside', `left as before: ${left}`),
     ...(cautions.length === 0 ? [] : ['', 'Mind:']),
     ...cautions.map((caution) => `  - ${caution}`),
   ];

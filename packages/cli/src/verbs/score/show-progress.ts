@@ -4,6 +4,7 @@ import {
   type ProgressReport,
   type TakeProgress,
 } from '@reedplate/chord-tone';
+import { itemAt } from '@reedplate/pitch';
 import type { Paint } from '../../shared/print.js';
 import { setColumns } from '../../shared/table.js';
 
@@ -14,17 +15,17 @@ export function showProgress(
   paint: Paint,
 ): readonly string[] {
   const rows = takes.map(({ title, verdict }, at) => {
-    const { total = 0, gain = null } = progress[at] ?? {};
-    const name = title === null ? (files[at] ?? '') : `${files[at]}: ${title}`;
+    const { total, gain } = itemAt(progress, at);
+    const file = itemAt(files, at);
+    const name = title === null ? file : `${file}: ${title}`;
     return [`${at + 1}`, `${Math.round(total)}`, sayGain(gain), name, describeVerdict(verdict)];
   });
   const [head = '', ...body] = setColumns([['take', 'of 100', '', 'file', 'verdict'], ...rows]);
-  const last = progress.at(-1);
-  const feedback = takes.at(-1)?.feedback ?? [];
+  const { feedback } = itemAt(takes, -1);
   return [
     paint('heading', head),
     ...body,
-    ...(last === undefined ? [] : sayBars(last)),
+    ...sayBars(itemAt(progress, -1)),
     ...(feedback.length === 0 ? [] : ['', paint('heading', 'feedback')]),
     ...feedback.map((remark, at) => `  ${at + 1}  ${describeFeedback(remark)}`),
   ];

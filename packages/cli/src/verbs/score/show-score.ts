@@ -9,6 +9,7 @@ import {
   type Score,
   type ScoreMeasures,
 } from '@reedplate/chord-tone';
+import { count } from '../../shared/count.js';
 import type { Paint } from '../../shared/print.js';
 import { sayHarp } from '../../shared/say-harp.js';
 import { setColumns } from '../../shared/table.js';
@@ -43,8 +44,7 @@ export function showScore(score: Score, { part }: Told, paint: Paint): readonly 
 /** What was taken for a count-in, and how to say that there was one. */
 function sayCountIn({ alignment, verdict }: Score): readonly string[] {
   const { countIn } = alignment;
-  if (countIn > 0)
-    return [`A count-in of ${countIn} ${countIn === 1 ? 'bar' : 'bars'} was taken off.`];
+  if (countIn > 0) return [`A count-in of ${count(countIn, 'bar')} was taken off.`];
   return verdict.code === 'TAKE_BARS_LATE'
     ? [`Say so of a count-in: --count-in ${verdict.by}`]
     : [];
@@ -165,15 +165,15 @@ function sayReading({ kind, by }: Reading): string {
   const late = by > 0 ? 'late' : 'early';
   switch (kind) {
     case 'other-harp':
-      return `read as if in a key ${Math.abs(by)} semitones ${by > 0 ? 'higher' : 'lower'}`;
+      return `read as if in a key ${count(Math.abs(by), 'semitone')} ${by > 0 ? 'higher' : 'lower'}`;
     case 'bars-off':
-      return `read as if ${Math.abs(by)} bars ${late}`;
+      return `read as if ${count(Math.abs(by), 'bar')} ${late}`;
     case 'beats-off':
-      return `read as if ${Math.abs(by)} beats ${late}`;
+      return `read as if ${count(Math.abs(by), 'beat')} ${late}`;
     case 'one-chord':
       return 'read over the first chord throughout';
     case 'chord-missed':
-      return `read as if there were no chord ${by} semitones above the tonic`;
+      return `read as if there were no chord ${count(by, 'semitone')} above the tonic`;
   }
 }
 

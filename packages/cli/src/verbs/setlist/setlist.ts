@@ -1,6 +1,6 @@
 import { makeChart } from '@reedplate/form';
 import { harpName } from '@reedplate/layout';
-import { parseKey } from '@reedplate/pitch';
+import { itemAt, parseKey } from '@reedplate/pitch';
 import { planSetList, type SetListPlan, type SetListSong } from '@reedplate/position';
 import type { Command } from 'commander';
 import { type FormWords, varyNamedForm, withFormOptions } from '../../shared/chart-options.js';
@@ -53,10 +53,9 @@ function songsOf(
   words: FormWords,
   terminal: Terminal,
 ): readonly SetListSong[] {
-  const [first, ...others] = names.map((name) => parseKey(name));
-  if (first === undefined) return [];
-  const form = readFormWords(words.form, { terminal, key: first });
-  return [first, ...others].map((key) => ({
+  const keys = names.map((name) => parseKey(name));
+  const form = readFormWords(words.form, { terminal, key: itemAt(keys, 0) });
+  return keys.map((key) => ({
     key,
     chart: makeChart(varyNamedForm(form, key, words), key),
   }));

@@ -3,6 +3,7 @@ import { existsSync, mkdtempSync, readFileSync, statSync, writeFileSync } from '
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { makePlayer } from '@reedplate/layout';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { runWords } from '../../shared/run-words.fixture.js';
@@ -214,6 +215,30 @@ describe('reedplate study', { timeout: 120_000 }, () => {
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(message);
     expect(err).toMatch(/^reedplate: [^\n]+\n$/u);
+  });
+
+  test('study takes a player in place of levels, and the key of tunes that say none', async () => {
+    const player = at('player.json');
+    writeFileSync(player, JSON.stringify(makePlayer(['natural'], { id: 'mine' })));
+    const tune = at('keyless.abc');
+    writeFileSync(tune, 'X:1\nL:1/4\nK:none\nGABc|\n');
+    const words = ['study', tune, '--positions', '2', '--workers', '1', '--key', 'G'];
+    const out = at('by-player.ndjson');
+    const { code, err } = await runWords([...words, '--player', player, '--out', out], {
+      readText: (path) => readFileSync(path, 'utf8'),
+    });
+    expect([code, err]).toEqual([0, '']);
+    expect(JSON.parse(readFileSync(out, 'utf8')).cells).toMatchObject([
+      { position: 2, level: 'mine', harp: 'C' },
+    ]);
+  });
+
+  test('study refuses --resume without a file to go on in', async () => {
+    const { code, err } = await runWords(['study', 'x.ndjson', '--resume']);
+    expect([code, err]).toEqual([
+      2,
+      'reedplate: "--resume" is not understood by the command: expected --out as well\n',
+    ]);
   });
 
   test.each([

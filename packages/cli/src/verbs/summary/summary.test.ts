@@ -75,6 +75,26 @@ describe('reedplate summary', () => {
     );
   });
 
+  test('summary has a dash, and an empty cell of CSV, where no tune can be played whole', async () => {
+    const low = { notes: [{ start: 0, duration: 480, pitch: 20 }] };
+    const path = fileOf(
+      'low.ndjson',
+      textOf([studyTune(JSON.stringify({ key: 'G', line: low }), 1, SETUP)]),
+    );
+    const { out } = await runWords(['summary', path]);
+    expect(out).toMatch(/^standard +1 +natural +0 % \(0-0\) +- +- +-$/mu);
+    const [head = '', row = ''] = (await runWords(['summary', path, '--csv'])).out.split('\n');
+    expect(head.split(',').slice(4, 10)).toEqual([
+      'wholeShare',
+      'wholeShareLow',
+      'wholeShareHigh',
+      'effortPerEvent',
+      'effortPerEventLow',
+      'effortPerEventHigh',
+    ]);
+    expect(row.split(',').slice(4, 10)).toEqual(['0', '0', '0', '', '', '']);
+  });
+
   test('summary of several files is that of all their results', async () => {
     const parts = [found.slice(0, 5), found.slice(5)].map((results, at) =>
       fileOf(`part-${at}.ndjson`, textOf(results)),

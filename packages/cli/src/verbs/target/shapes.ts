@@ -1,5 +1,6 @@
 import type { ChordAvailability, ChordShape, Completeness } from '@reedplate/chord-tone';
 import { BREATHS } from '@reedplate/layout';
+import { itemAt } from '@reedplate/pitch';
 import type { Page } from '../../shared/print.js';
 
 const FITS: readonly Completeness[] = ['complete', 'partial', 'with-added-tones', 'clashing'];
@@ -66,8 +67,8 @@ interface Stretch {
 
 function joinRuns(runs: readonly ChordShape[]): readonly Stretch[] {
   const stretches: Stretch[] = [];
-  for (const run of [...runs].sort((a, b) => (a.holes[0] ?? 0) - (b.holes[0] ?? 0))) {
-    const [from = 0, to = 0] = [run.holes[0], run.holes.at(-1)];
+  for (const run of [...runs].sort((a, b) => itemAt(a.holes, 0) - itemAt(b.holes, 0))) {
+    const [from, to] = [itemAt(run.holes, 0), itemAt(run.holes, -1)];
     const last = stretches.at(-1);
     if (last === undefined || from > last.to) stretches.push({ run, from, to });
     else stretches.splice(-1, 1, { ...last, to: Math.max(last.to, to) });

@@ -35,6 +35,14 @@ describe('reedplate target', () => {
     expect(out).toMatch(/^2 +IV5 +C5 .* blow 3-4, blow 6-7, blow 9-10$/mu);
   });
 
+  test('reedplate target passes over a break', async () => {
+    const { out } = await runWords(
+      ['target', '--key', 'G', '--harp', 'C', '--form', 'I7 | N.C. | IV7'],
+      {},
+    );
+    expect(out.match(/^\d+ +\S+ +\S+/gmu)).toEqual(['1    I7   G7', '3    IV7  C7']);
+  });
+
   test('reedplate target judges clashes by the style', async () => {
     const clashOf = async (style: string): Promise<unknown> => {
       const chords = JSON.parse(

@@ -65,16 +65,15 @@ const HEAD = ['bar', '', 'chord', 'root', 'third', 'fifth', 'seventh'] as const;
 
 /** A row a chord of a bar; breaks have none. */
 function showBars(chart: Chart, chords: TargetAnswer, { table }: Page): readonly string[] {
-  const bySymbol = new Map(chords.map((found) => [found.chord.symbol, found]));
   const hasOthers = chords.some((found) => otherTones(found).length > 0);
   const rows = chart.spans.flatMap(({ bar, numeral, chord }) => {
-    const found = chord === null ? undefined : bySymbol.get(chord.symbol);
-    if (found === undefined || chord === null) return [];
+    const found = chords.find((each) => each.chord.symbol === chord?.symbol);
+    if (found === undefined) return [];
     return [
       [
         `${bar}`,
         numeral ?? '',
-        chord.symbol,
+        found.chord.symbol,
         ...TONE_COLUMNS.map((degrees) => sayTones(found, degrees)),
         ...(hasOthers
           ? [

@@ -9,7 +9,7 @@ import {
   type TemperedReed,
   temperHarp,
 } from '@reedplate/layout';
-import { ReedplateError } from '@reedplate/pitch';
+import { itemAt, ReedplateError } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { examples } from '../../shared/examples.js';
 import { type HarpWords, readHarp, withHarpOptions } from '../../shared/harp-options.js';
@@ -140,7 +140,7 @@ function pairs(reeds: readonly TemperedReed[]): readonly (readonly [TemperedReed
   const draws = reeds.filter(({ breath }) => breath === 'draw');
   return reeds
     .filter(({ breath }) => breath === 'blow')
-    .map((blow, index) => [blow, draws[index] ?? blow]);
+    .map((blow, index) => [blow, itemAt(draws, index)]);
 }
 
 /** To a tenth, without a negative zero. */
