@@ -19,7 +19,7 @@ export type { FormsAnswer } from './verbs/forms/forms.js';
 export type { LessonAnswer } from './verbs/lesson/lesson.js';
 export type { MapAnswer } from './verbs/map/map.js';
 export type { PathAnswer } from './verbs/path/path.js';
-export type { PhrasesAnswer, ShownPhrase } from './verbs/phrases/phrases.js';
+export type { PhrasesAnswer } from './verbs/phrases/phrases.js';
 export type { PickAnswer } from './verbs/pick/pick.js';
 export type { PracticeAnswer } from './verbs/practice/practice.js';
 export type { RecogniseAnswer } from './verbs/recognise/recognise.js';

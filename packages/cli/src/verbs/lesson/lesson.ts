@@ -20,7 +20,7 @@ import {
   withHarpChoiceOptions,
 } from '../../shared/harp-choice.js';
 import { type LevelWords, readLevel, withLevel } from '../../shared/level-options.js';
-import { withJson } from '../../shared/options.js';
+import { withJsonOfHarps } from '../../shared/options.js';
 import {
   type PhraseFolderWords,
   readPhraseFolder,
@@ -49,7 +49,9 @@ interface LessonWords
 /** Gives `reedplate lesson` its options and what it does. */
 export function setUpLesson(verb: Command, terminal: Terminal): void {
   withPhraseFolder(
-    withJson(withLevel(withHarpChoiceOptions(withChartOptions(verb)), 'what the student can do')),
+    withJsonOfHarps(
+      withLevel(withHarpChoiceOptions(withChartOptions(verb)), 'what the student can do'),
+    ),
   )
     .option('--harp <key>', 'harp to play; without it the best of those there are')
     .option('--minutes <number>', 'how long, 6 to 180', '20')

@@ -1,6 +1,6 @@
 import { makeChart } from '@reedplate/form';
 import { parseHarp, type TechniqueLevel } from '@reedplate/layout';
-import { parseKey, ReedplateError } from '@reedplate/pitch';
+import { itemAt, parseKey, ReedplateError } from '@reedplate/pitch';
 import {
   findPhrases,
   formatPhrase,
@@ -19,7 +19,7 @@ import type { Command } from 'commander';
 import { count } from '../../shared/count.js';
 import { examples } from '../../shared/examples.js';
 import { type LevelWords, readLevel, withLevel } from '../../shared/level-options.js';
-import { withJson } from '../../shared/options.js';
+import { withJsonOfHarps } from '../../shared/options.js';
 import {
   type PhraseFolderWords,
   readPhraseFolder,
@@ -29,17 +29,11 @@ import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { readWholeNumber } from '../../shared/read-words.js';
 import type { Terminal } from '../../terminal.js';
 
-/** A phrase with its tab, and where it was put. */
-export interface ShownPhrase {
-  readonly phrase: Phrase;
-  /** For a C harp in the position of the phrase. */
-  readonly tab: string;
-  /** Where `--harp` asked for it; null where it did not. */
-  readonly placed: PlacedPhrase | PhraseNotPlaced | null;
-}
+/** A phrase on a harp, or why it is not on it. */
+type Placing = PlacedPhrase | PhraseNotPlaced;
 
-/** What `reedplate phrases --json` prints. */
-export type PhrasesAnswer = readonly ShownPhrase[];
+/** What `reedplate phrases --json` prints: the phrases, or with `--harp` each of them on that harp. */
+export type PhrasesAnswer = readonly Phrase[] | readonly Placing[];
 
 interface PhrasesWords extends PrintWords, LevelWords, PhraseFolderWords {
   readonly kind?: string;
@@ -56,7 +50,7 @@ interface PhrasesWords extends PrintWords, LevelWords, PhraseFolderWords {
 
 /** Gives `reedplate phrases` its options and what it does. */
 export function setUpPhrases(verb: Command, terminal: Terminal): void {
-  withPhraseFolder(withJson(withLevel(verb, 'to be placed for a player with')))
+  withPhraseFolder(withJsonOfHarps(withLevel(verb, 'to be placed for a player with')))
     .argument('[ids...]', 'phrases to show with their tab; without one all are listed')
     .option('--kind <kind>', `list of a kind: ${PHRASE_KINDS.join(', ')}`)
     .option('--position <number>', 'list of a position, 1 to 12; that of --from-tab')
@@ -78,9 +72,17 @@ export function setUpPhrases(verb: Command, terminal: Terminal): void {
     )
     .action((ids: readonly string[], words: PhrasesWords) => {
       const phrases = readPhrases(ids, words, terminal);
-      const answer: PhrasesAnswer = phrases.map((phrase) => showOne(phrase, words, terminal));
       const isList = ids.length === 0 && words.fromTab === undefined;
-      printAnswer(answer, words, terminal, isList ? listPhrases : showPhrases);
+      const { harp } = words;
+      if (harp === undefined) {
+        const show = isList ? listPhrases : showPhrases;
+        printAnswer<PhrasesAnswer>(phrases, words, terminal, (_, page) => show(phrases, page));
+        return;
+      }
+      const placings = phrases.map(placeOn(harp, words, terminal));
+      printAnswer<PhrasesAnswer>(placings, words, terminal, (_, page) =>
+        showPlacings(phrases, placings, page),
+      );
     });
 }
 
@@ -115,10 +117,9 @@ function readPosition(word: string): Phrase['position'] {
   return readWholeNumber(word, { min: 1, max: 12, what: 'a position' }) as Phrase['position'];
 }
 
-function showOne(phrase: Phrase, words: PhrasesWords, terminal: Terminal): ShownPhrase {
-  const { harp, key, over, bar } = words;
-  const tab = formatPhrase(phrase);
-  if (harp === undefined) return { phrase, tab, placed: null };
+/** Puts phrases on a harp, over the form or their own chords in the key of the song. */
+function placeOn(harp: string, words: PhrasesWords, terminal: Terminal) {
+  const { key, over, bar } = words;
   if (key === undefined) {
     throw new ReedplateError({
       code: 'USAGE',
@@ -127,16 +128,13 @@ function showOne(phrase: Phrase, words: PhrasesWords, terminal: Terminal): Shown
     });
   }
   const song = parseKey(key);
-  const chart = over === undefined ? phraseChart(phrase, song.tonic) : makeChart(over, song);
   const level = readLevel(words, terminal);
-  const most = { min: 1, max: chart.bars, what: 'a bar' };
-  const placed = placePhrase(phrase, {
-    chart,
-    harp: parseHarp(harp),
-    bar: readWholeNumber(bar, most),
-    level,
-  });
-  return { phrase, tab, placed };
+  const picked = parseHarp(harp);
+  return (phrase: Phrase): Placing => {
+    const chart = over === undefined ? phraseChart(phrase, song.tonic) : makeChart(over, song);
+    const most = { min: 1, max: chart.bars, what: 'a bar' };
+    return placePhrase(phrase, { chart, harp: picked, bar: readWholeNumber(bar, most), level });
+  };
 }
 
 const LEVELS: Readonly<Record<TechniqueLevel, string>> = {
@@ -145,8 +143,8 @@ const LEVELS: Readonly<Record<TechniqueLevel, string>> = {
   overbends: 'overbends',
 };
 
-function listPhrases(answer: PhrasesAnswer, { paint, table }: Page): readonly string[] {
-  const rows = answer.map(({ phrase: { id, kind, position, grade, level, trains } }) => [
+function listPhrases(phrases: readonly Phrase[], { paint, table }: Page): readonly string[] {
+  const rows = phrases.map(({ id, kind, position, grade, level, trains }) => [
     id,
     kind,
     `${position}`,
@@ -155,29 +153,41 @@ function listPhrases(answer: PhrasesAnswer, { paint, table }: Page): readonly st
     trains,
   ]);
   return [
-    paint('heading', count(answer.length, 'phrase')),
+    paint('heading', count(phrases.length, 'phrase')),
     '',
     ...table({ head: ['id', 'kind', 'pos', 'grade', 'needs', 'trains'], rows }),
   ];
 }
 
-function showPhrases(answer: PhrasesAnswer, page: Page): readonly string[] {
-  return answer.flatMap((shown) => showPhrase(shown, page));
+function showPhrases(phrases: readonly Phrase[], page: Page): readonly string[] {
+  return phrases.flatMap((phrase) => [...sayPhrase(phrase, page), '']);
 }
 
-function showPhrase({ phrase, tab, placed }: ShownPhrase, { paint }: Page): readonly string[] {
+/** Each phrase as it is written, then where it lies on the harp. */
+function showPlacings(
+  phrases: readonly Phrase[],
+  placings: readonly Placing[],
+  page: Page,
+): readonly string[] {
+  return placings.flatMap((placing, at) => [
+    ...sayPhrase(itemAt(phrases, at), page),
+    ...sayPlaced(placing),
+    '',
+  ]);
+}
+
+/** What a phrase is, and its tab for a C harp in its position. */
+function sayPhrase(phrase: Phrase, { paint }: Page): readonly string[] {
   const { name, kind, position, harmony, feel, grade, trains } = phrase;
   return [
     paint('heading', `${name}: ${kind}, position ${position}, ${feel}, grade ${grade}`),
     ...(trains === '' ? [] : [`trains ${trains}`]),
     harmony,
-    tab,
-    ...(placed === null ? [] : sayPlaced(placed)),
-    '',
+    formatPhrase(phrase),
   ];
 }
 
-function sayPlaced(placed: PlacedPhrase | PhraseNotPlaced): readonly string[] {
+function sayPlaced(placed: Placing): readonly string[] {
   if (!placed.playable) {
     return [`not on this harp: it has no tone of ${placed.without.join(', ')} at this level`];
   }

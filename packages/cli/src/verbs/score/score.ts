@@ -19,10 +19,10 @@ import {
   withMaybeHarpOptions,
 } from '../../shared/harp-options.js';
 import { type LevelWords, readLevel, withLevel } from '../../shared/level-options.js';
-import { withJson } from '../../shared/options.js';
+import { withJsonOfHarps } from '../../shared/options.js';
 import { type PartWords, readPart, withPart } from '../../shared/part-option.js';
 import { readPieceAndFormat } from '../../shared/piece-file.js';
-import { printAnswer } from '../../shared/print.js';
+import { type PrintWords, printAnswer } from '../../shared/print.js';
 import type { Terminal } from '../../terminal.js';
 import { showProgress } from './show-progress.js';
 import { showScore, showWhy } from './show-score.js';
@@ -30,19 +30,18 @@ import { showScore, showWhy } from './show-score.js';
 /** What `reedplate score --json` prints: the score of a take, or of several takes and how they get better. */
 export type ScoreAnswer = Score | ProgressReport;
 
-interface ScoreWords extends ChartForLineWords, LevelWords, MaybeHarpWords, PartWords {
+interface ScoreWords extends ChartForLineWords, LevelWords, MaybeHarpWords, PartWords, PrintWords {
   readonly style?: string;
   readonly swing: string;
   readonly latency: string;
   readonly countIn?: string;
   readonly bars?: string;
   readonly why: boolean;
-  readonly json: boolean;
 }
 
 /** Gives `reedplate score` its options and what it does. */
 export function setUpScore(verb: Command, terminal: Terminal): void {
-  withJson(
+  withJsonOfHarps(
     withLevel(
       withPart(withMaybeHarpOptions(withChartForLineOptions(verb), HARP)),
       'what suggestions may ask for',
