@@ -8,6 +8,7 @@ const packages = fileURLToPath(new URL('./packages/', import.meta.url));
 const BRANCHES = 95;
 const WELL_TESTED = [
   'backing',
+  'cli',
   'files',
   'form',
   'interchange',

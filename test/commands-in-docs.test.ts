@@ -67,6 +67,7 @@ const OWN_FILES: ReadonlyMap<string, string | Uint8Array> = new Map<string, stri
   ['mine.json', mineIn('docs/getting-started-researchers.md')],
   ['tune.txt', 'G7 | C7 | G7 | % | C7 | % | G7 | % | D7 | C7 | G7 | D7'],
   ['-', readFileSync(`${EXAMPLES}take.json`)],
+  ['own-lick.tab', 'harmony: I7\n\n-2 -3 -4\n'],
 ]);
 
 const FOLDER = mkdtempSync(join(tmpdir(), 'reedplate-docs-'));
@@ -109,6 +110,8 @@ function run(words: readonly string[]): Promise<Outcome> {
   return runWords(onDisk, {
     readBytes: bytesOf,
     readText: (path) => new TextDecoder().decode(bytesOf(path)),
+    // A folder of phrases of one's own.
+    listFolder: () => ['own-lick.tab'],
     writeBytes: () => {},
     writeFolder: () => {},
   });

@@ -82,7 +82,7 @@ describe('runCommand', () => {
     });
     expect(code).toBe(1);
     expect(err).toBe(
-      'reedplate: this is a fault of reedplate, please report it: a defect of ours\n',
+      'reedplate: this is a fault of reedplate, please report it: TypeError: a defect of ours\n',
     );
   });
 

@@ -30,7 +30,7 @@ describe('--phrases-from', () => {
   test('reedplate phrases lists the phrases of a folder alone, file by file', async () => {
     const { out, code } = await run('phrases', '--phrases-from', 'mine/', '--json');
     expect(code).toBe(0);
-    const ids = JSON.parse(out).map(({ phrase }: { phrase: { id: string } }) => phrase.id);
+    const ids = JSON.parse(out).map(({ id }: { id: string }) => id);
     expect(ids.sort()).toEqual(['gate', 'latch', 'post']);
     const { out: riffs } = await run('phrases', '--phrases-from', 'mine', '--kind', 'riff');
     expect(riffs).toMatch(/^1 phrase\n/u);
@@ -80,6 +80,10 @@ describe('--phrases-from', () => {
     };
     await runWords([...words, '--phrases', 'gate@5', '-o', 'x.html'], { ...disk, writeBytes });
     expect(html).toContain('<h2>Gate</h2>');
+    expect(html).toContain('It trains the gate.');
+    await runWords([...words, '--phrases', 'post', '-o', 'x.html'], { ...disk, writeBytes });
+    expect(html).toContain('<h2>Post</h2>');
+    expect(html).not.toContain('It trains');
     await runWords([...words, '-o', 'x.html'], { ...disk, writeBytes });
     expect(html).toContain('<h2>A riff through the form: Gate</h2>');
   });

@@ -129,7 +129,7 @@ describe('reedplate retune', () => {
       'D',
     );
     expect(out).toMatch(/^from D harp to D harp \(raised-third-blow\)\n/u);
-    expect(out).toMatch(/\n3 +blow +A4 +B4 +\+200 +thin the tip\n19 reeds stay as before/u);
+    expect(out).toMatch(/\n3 +blow +A4 +B4 +\+200 +thin the tip\nleft as before: 19 reeds\n/u);
     expect(out.match(/eye protection/gu)).toHaveLength(1);
   });
 

@@ -91,6 +91,22 @@ describe('reedplate handout', () => {
     }
   });
 
+  test('reedplate handout of a waltz has its lines and no phrases, which are all in four', async () => {
+    const { code, html } = await write('--no-staff', '--form', 'waltz', '--kinds', 'roots');
+    expect(code).toBe(0);
+    expect(html.match(/<h2>[^<]+/gu)?.filter((title) => /riff|turnaround/iu.test(title))).toEqual(
+      [],
+    );
+    expect(html).toContain('<h2>Roots');
+  });
+
+  test('reedplate handout says what a phrase trains, where it says so, and what is played otherwise', async () => {
+    const words = ['--no-staff', '--kinds', 'roots', '--level', 'natural'];
+    const { html } = await write(...words, '--phrases', 'third-from-below');
+    expect(html).toContain('It trains ');
+    expect(html).toContain('Played otherwise here: 1 note.');
+  });
+
   test('reedplate handout - writes the page alone to standard output', async () => {
     let path = '';
     const { out } = await runWords([...WORDS, '--no-staff', '-o', '-'], {

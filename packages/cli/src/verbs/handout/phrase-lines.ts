@@ -3,6 +3,7 @@ import type { Harp, PlayerLike } from '@reedplate/layout';
 import type { HandoutLine } from '@reedplate/picture';
 import { isReedplateError, parseKey, ReedplateError } from '@reedplate/pitch';
 import { makeLesson, type Phrase, placePhrase, toPhrase } from '@reedplate/practice';
+import { count } from '../../shared/count.js';
 import { readList, readWholeNumber } from '../../shared/read-words.js';
 import { stepLine } from '../../shared/step-line.js';
 
@@ -75,7 +76,7 @@ function placedLine(word: string, { chart, harp, level, own = [] }: PhraseGround
   const { line, soundings, changes } = placed;
   const trains = phrase.trains === '' ? [] : [`It trains ${phrase.trains}.`];
   const changed =
-    changes.length === 0 ? [] : [`${changes.length} of its notes are played otherwise here.`];
+    changes.length === 0 ? [] : [`Played otherwise here: ${count(changes.length, 'note')}.`];
   const title = phrase.name.charAt(0).toUpperCase() + phrase.name.slice(1);
   return { title, line, soundings, words: [...trains, ...changed] };
 }

@@ -1,3 +1,4 @@
+import { makePlayer } from '@reedplate/layout';
 import { describe, expect, test } from 'vitest';
 import { runWords } from '../../shared/run-words.fixture.js';
 
@@ -29,8 +30,44 @@ describe('reedplate phrases', () => {
       '--json',
     ];
     const { out } = await runWords(words, { readText: () => '-4 -5 -6:2' });
-    const [{ phrase }] = JSON.parse(out);
+    const [phrase] = JSON.parse(out);
     expect(phrase.notes.map(({ degree }: { degree: string }) => degree)).toEqual(['1', 'b3', '5']);
+  });
+
+  test('reads a phrase from tab in second position where none is said, and says what it is', async () => {
+    const { out } = await runWords(['phrases', '--from-tab', 'mine.tab'], {
+      readText: () => '-2 -3 -4:2',
+    });
+    expect(out).toBe('from tab: lick, position 2, shuffle, grade 1\n| I7 |\n-2 -3 -4:2\n\n');
+  });
+
+  test('lists phrases for minor of a position, and shows each of a list on a harp', async () => {
+    const words = ['phrases', '--kind', 'turnaround', '--position', '3', '--mode', 'minor'];
+    const { out } = await runWords(words);
+    expect(out).toMatch(/^\d+ phrases\n/u);
+    expect(out).toContain('turn-minor-five');
+    const count = Number.parseInt(out, 10);
+    const placed = (await runWords([...words, '--harp', 'C', '--key', 'Dm'])).out;
+    expect(placed.match(/^bar 1 on a harp in C, /gmu)).toHaveLength(count);
+  });
+
+  test('says how many notes are otherwise, where the chart has no chord, and what is not to be had', async () => {
+    const stair = ['phrases', 'stair', '--harp', 'C', '--key', 'G'];
+    const natural = await runWords([
+      'phrases',
+      'third-from-below',
+      ...stair.slice(2),
+      '--level',
+      'natural',
+    ]);
+    expect(natural.out).toContain('bar 1 on a harp in C, 1 note otherwise than written:');
+    const overBreak = await runWords([...stair, '--over', 'I7 | N.C.', '--bar', '2']);
+    expect(overBreak.out).toContain('bar 2: made for G7, the chart has no chord');
+    const player = JSON.stringify(
+      makePlayer([{ technique: 'natural', breath: 'blow', holes: [2] }], { id: 'low' }),
+    );
+    const low = await runWords([...stair, '--player', 'low.json'], { readText: () => player });
+    expect(low.out).toContain('not on this harp: it has no tone of G7 at this level');
   });
 
   test.each([

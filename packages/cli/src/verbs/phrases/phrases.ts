@@ -26,6 +26,7 @@ import {
   withPhraseFolder,
 } from '../../shared/phrase-folder.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
+import { readFormWords } from '../../shared/read-form.js';
 import { readWholeNumber } from '../../shared/read-words.js';
 import type { Terminal } from '../../terminal.js';
 
@@ -60,7 +61,10 @@ export function setUpPhrases(verb: Command, terminal: Terminal): void {
     .option('--harmony <bars>', 'chords of --from-tab', 'I7')
     .option('--harp <harp>', 'harp to put the phrases on')
     .option('--key <key>', 'key of the song for --harp')
-    .option('--over <form>', 'form for --harp; without it the chords of the phrase')
+    .option(
+      '--over <form>',
+      'form for --harp, by id, bars or file; without it the chords of the phrase',
+    )
     .option('--bar <number>', 'bar of the form for --harp', '1')
     .addHelpText(
       'after',
@@ -130,8 +134,9 @@ function placeOn(harp: string, words: PhrasesWords, terminal: Terminal) {
   const song = parseKey(key);
   const level = readLevel(words, terminal);
   const picked = parseHarp(harp);
+  const form = over === undefined ? undefined : readFormWords(over, { terminal, key: song });
   return (phrase: Phrase): Placing => {
-    const chart = over === undefined ? phraseChart(phrase, song.tonic) : makeChart(over, song);
+    const chart = form === undefined ? phraseChart(phrase, song.tonic) : makeChart(form, song);
     const most = { min: 1, max: chart.bars, what: 'a bar' };
     return placePhrase(phrase, { chart, harp: picked, bar: readWholeNumber(bar, most), level });
   };

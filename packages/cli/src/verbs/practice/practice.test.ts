@@ -1,4 +1,5 @@
-import { tuningById } from '@reedplate/layout';
+import { readMusicXml } from '@reedplate/interchange';
+import { makePlayer, tuningById } from '@reedplate/layout';
 import { readLine } from '@reedplate/line';
 import { PRACTICE_KINDS } from '@reedplate/practice';
 import { describe, expect, test } from 'vitest';
@@ -43,6 +44,29 @@ describe('reedplate practice', () => {
     const words = ['score', 'line.json', '--key', 'G', '--json'];
     const score = JSON.parse((await runWords(words, { readText: () => JSON.stringify(line) })).out);
     expect(score.measures).toMatchObject({ chordFit: 1, landing: 1, coverage: 1, clashTime: 0 });
+  });
+
+  test('reedplate practice writes an exercise with its title, or one that says what it is', async () => {
+    const titles: string[] = [];
+    const writeBytes = (_: string, bytes: Uint8Array) =>
+      void titles.push(`${readMusicXml(bytes).line.title}`);
+    const words = [...WORDS, '--kind', 'thirds-and-sevenths', '-o', 'x.musicxml'];
+    expect((await runWords(words, { writeBytes })).out).toMatch(
+      /^thirds-and-sevenths of Basic twelve-bar in G on the C harp\n[A-Z]/u,
+    );
+    await runWords([...words, '--title', 'Tuesday'], { writeBytes });
+    expect(titles).toEqual(['Thirds and sevenths of Basic twelve-bar in G', 'Tuesday']);
+  });
+
+  test('reedplate practice says which chords of an exercise a player has no tone of', async () => {
+    const player = makePlayer([{ technique: 'natural', breath: 'blow', holes: [2] }]);
+    const { code, err } = await runWords([...WORDS, '--kind', 'thirds', '--player', 'low.json'], {
+      readText: () => JSON.stringify(player),
+    });
+    expect([code, err]).toEqual([
+      2,
+      'reedplate: "G7, D7" cannot be sounded on this harp: expected chords of which this harp has a tone at this level\n',
+    ]);
   });
 
   test('reedplate practice says where another tone stands in for what was asked', async () => {
