@@ -1,6 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { findPhrases, formatPhrase, makeLesson } from '@reedplate/practice';
 import { readSolos } from '../packages/chord-tone/validity/read-solos.js';
+import { LESSONS, lessonsByEar } from './practice/by-ear.js';
 import { compareMaterials } from './practice/compare.js';
 import {
   arpeggios,
@@ -16,6 +17,7 @@ import {
   withoutRepeat,
 } from './practice/material.js';
 import { scorePhrases, totalsOf } from './practice/scores.js';
+import { canRender } from './practice/sound.js';
 import { median, melodyOf, variety } from './practice/yardsticks.js';
 
 // Writes docs/practice.md: npx tsx scripts/practice-page.ts [solos.ndjson [folder of tunes]]
@@ -67,11 +69,10 @@ const sheet = findPhrases().map(
   (phrase) =>
     `| ${phrase.id} | ${phrase.kind} | ${phrase.position} | ${phrase.grade} | ${phrase.harmony.replaceAll('|', '\\|')} | \`${formatPhrase(phrase).replaceAll('|', '\\|')}\` |`,
 );
-const lessons = [
-  makeLesson({ form: 'quick-change', key: 'A', level: 'natural' }),
-  makeLesson({ form: 'minor', key: 'Dm', harp: 'C' }),
-  makeLesson({ form: 'jazz', key: 'F' }),
-].map(
+const heard = canRender()
+  ? lessonsByEar()
+  : { rows: [], faults: ['fluidsynth was not there: nothing was heard'] };
+const lessons = LESSONS.map((options) => makeLesson(options)).map(
   ({ title, steps }) => `- ${title}: ${steps.map((step) => step.title.toLowerCase()).join('; ')}.`,
 );
 
@@ -127,7 +128,31 @@ The checks of the catalogue found these ten, and they were changed:
 Read as a new instructor would, the first lessons had the same note on 2 draw and on 3 blow in turn, thirds and sevenths
 on holes 7 to 10, tab without bar lines, and every place of a chord in words. Now a note that both holes give has
 one place in a phrase, exercises and riffs of a lesson stay on holes 1 to 7, tab has bar lines, and the smallest shapes
-alone are named. They were not yet played through a synthesiser and criticised by ear.
+alone are named.
+
+Read again bar by bar, with the tab in the hand:
+
+- Bars 2 and 9 of the chords: IV was struck on 4 to 6 blow after 2 to 4 draw, V as a split over 4 and 6 draw, and the same
+  chord in another inversion each time. Now each chord has one grip of neighbouring holes: 2 to 4 draw, 2 to 4 blow, 4 draw.
+- Bars 2 and 5 of the thirds and sevenths: the line leaped to 7 blow and back. Now each note lies near the one before, and the seventh of a chord leads to the third of the next: 5 draw into 5 blow.
+- Riff and turnaround were the same for a first lesson and for a player with overblows. Now they are of the student's
+  grade; riffs with bends and phrases with overblows were missing and were added.
+- The riff in D minor lay in the low octave with deep bends in passing. What is written unbent is now put where it is unbent.
+- The model chorus left no room for an answer. Now each call of two bars is followed by two bars of rest.
+- The lines as MIDI were straight, at one tempo, without their chords. They swing now, over their chords, at the tempo that
+  the student begins with.
+- Tab ran on in one line. It is printed four bars in a row, under their chords.
+
+## By ear
+
+Each step as MIDI at its first tempo, through fluidsynth, by a pitch tracker in the middle of each note that sounds for 110 ms
+or longer: notes alone that lie within half a semitone of what is written, and notes of chords that are louder than the
+semitones beside them. That says that the sound is the writing; whether it is music is said above.
+
+| key | step | tempo | notes alone | notes of chords |
+|---|---|---:|---:|---:|
+${heard.rows.join('\n')}
+${heard.faults.map((fault) => `\n- ${fault}`).join('')}
 
 ## Three lessons
 

@@ -81,6 +81,14 @@ export const ROWS_THIRD: PhraseGroup = {
       tab: '-4:1/2 -5:1/2 +6:1/2 -6:1/2 -4 r',
     },
     {
+      id: 'bell-rope',
+      kind: 'riff',
+      from: 'chord',
+      grade: 1,
+      trains: 'root and minor third, off the beat and on it',
+      tab: '-4 r:1/2 -4:1/2 -5 -4',
+    },
+    {
       id: 'minor-pulse',
       kind: 'riff',
       grade: 1,

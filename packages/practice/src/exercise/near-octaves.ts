@@ -9,6 +9,9 @@ import type { PhraseNote } from '../phrase/phrase.js';
 const NOT_HAD = 30;
 /** What a bent note costs: as much as a tritone, so that a line is not bent to be near. */
 const BENT = 6;
+/** Semitones above the lowest tonic. */
+const MIDDLE = 9;
+const BEGINNING = 0.01;
 const OCTAVES = [-2, -1, 0, 1, 2] as const;
 
 /** A way to a note: its octave, where it lies, and what it costs with all before it. */
@@ -32,15 +35,18 @@ export function inNearOctaves(
   const home = homeTonic(harp, tonicOf(chart));
   const [lowest = home, highest = home] = [pitches[0], pitches.at(-1)];
   const within = (pitch: number): boolean => pitch >= lowest && pitch <= highest;
-  let ways: readonly Way[] = [{ cost: 0, pitch: home, octaves: [] }];
-  for (const note of notes) {
+  let ways: readonly Way[] = [{ cost: 0, pitch: home + MIDDLE, octaves: [] }];
+  for (const [index, note] of notes.entries()) {
+    // Where the line begins is free, but for the middle of the harp before its ends.
+    const weight = index === 0 ? BEGINNING : 1;
     const above = home + rootAbove(chart, note.at + chart.pickup) + semitonesOf(note.degree);
     const places = OCTAVES.map((octave) => ({ octave, pitch: above + 12 * octave }));
     const inside = places.filter(({ pitch }) => within(pitch));
     ways = (inside.length > 0 ? inside : places).map(({ octave, pitch }) => {
       const own = unbent.has(pitch) ? 0 : has.has(pitch) ? BENT : NOT_HAD;
-      const best = leastOf(ways, (way) => way.cost + Math.abs(pitch - way.pitch));
-      const cost = best.cost + Math.abs(pitch - best.pitch) + own;
+      const costFrom = (way: Way): number => way.cost + weight * Math.abs(pitch - way.pitch);
+      const best = leastOf(ways, costFrom);
+      const cost = costFrom(best) + own;
       return { cost, pitch, octaves: [...best.octaves, octave] };
     });
   }

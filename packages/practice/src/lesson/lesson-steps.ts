@@ -144,7 +144,7 @@ function choruses(ground: MaterialGround): Content | undefined {
 }
 
 const WHY: Readonly<Record<PhraseChange['why'], string>> = {
-  'not-at-level': 'needs a technique beyond the level',
+  'not-at-level': 'needs a bend or an overblow that this step does without',
   'not-on-harp': 'is not on this harp',
   'no-grip': 'does not lie together with the others',
   'another-tone': 'is not the tone that the chord has there',

@@ -88,6 +88,11 @@ function likely(
     .sort((a, b) => far(a) - far(b));
 }
 
+/** The player without bends and overbends. */
+function unbent(player: Player): Player {
+  return { ...player, skills: player.skills.filter(({ technique }) => technique === 'natural') };
+}
+
 /** The highest grade all of whose techniques a player has on a harp; 1 where they have not even every unbent note. */
 function gradeOfPlayer(player: Player, harp: Harp): PhraseGrade {
   const had = new Set(soundings(harp, { level: player }).map(nameOfSounding));
@@ -113,7 +118,9 @@ function easiest(
   let least = Number.POSITIVE_INFINITY;
   for (const [index, found] of phrases.slice(0, MOST_TRIED).entries()) {
     const phrase = makeReady(found);
-    const placed = placeWithin(phrase, { chart, harp, level, bar }, LAST_HOLE);
+    // What is written unbent stays so: a change of a note is easier than a deep bend in passing.
+    const own = phrase.level === 'natural' ? unbent(toPlayer(level)) : level;
+    const placed = placeWithin(phrase, { chart, harp, level: own, bar }, LAST_HOLE);
     if (!placed.playable) continue;
     const otherwise = new Set(placed.changes.map(({ wanted }) => wanted)).size;
     const cost = index + 2 * otherwise;
