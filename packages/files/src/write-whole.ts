@@ -54,6 +54,7 @@ function replace(path: string, bytes: Uint8Array, before: Stats | undefined): vo
   syncFolder(dirname(path));
 }
 
+/** Tells apart files that one process writes beside each other: nothing is kept of them. */
 let written = 0;
 
 /** Short, since a name near the longest that a disk allows would leave no room for more. */

@@ -20,28 +20,12 @@ export function addBars(table: BarTable, bars: readonly FormBar[]): readonly num
     const known = table.places.get(text);
     if (known !== undefined) return known;
     table.places.set(text, table.bars.length);
-    return table.bars.push(keptBar(bar)) - 1;
+    return table.bars.push(comparedBar(bar)) - 1;
   });
 }
 
-/** Bars of the catalogue are compared again and again, and never change. */
-const TEXTS = new WeakMap<FormBar, string>();
-
-function textOf(bar: FormBar): string {
-  const known = TEXTS.get(bar);
-  if (known !== undefined) return known;
-  const text = bar.map(({ numeral, weight }) => `${numeral}*${weight}`).join(' ');
-  TEXTS.set(bar, text);
-  return text;
-}
-
-const COMPARED = new WeakMap<FormBar, ComparedBar>();
-
-function keptBar(bar: FormBar): ComparedBar {
-  const compared = COMPARED.get(bar) ?? comparedBar(bar);
-  COMPARED.set(bar, compared);
-  return compared;
-}
+const textOf = (bar: FormBar): string =>
+  bar.map(({ numeral, weight }) => `${numeral}*${weight}`).join(' ');
 
 /** Distances of all bars of one table to all bars of another, whose roots are raised by `tonic`. */
 export function distancesBetween(

@@ -29,8 +29,8 @@ interface ReadHarmony {
 }
 
 /**
- * Harmonies that were read. Measured: without it the catalogue takes 1.0 s of processor time to read,
- * most of it for a few dozen texts again and again.
+ * Harmonies that were read. Measured: with it the catalogue takes 0.4 to 0.6 s of processor time to read,
+ * without it 0.9 s, most of it for a few dozen texts again and again.
  */
 const READ = new Map<string, ReadHarmony>();
 const MOST_READ = 200;
