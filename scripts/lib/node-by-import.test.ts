@@ -14,10 +14,9 @@ interface Command {
   parseAsync(words: readonly string[], options: { readonly from: 'user' }): Promise<unknown>;
 }
 
-/** commander taken in by a module, as the command takes it in. */
-async function commanderTakenIn(): Promise<string> {
+async function takenIn(code: string, dir: string): Promise<string> {
   const { outputFiles } = await build({
-    stdin: { contents: "export { Command } from 'commander';", resolveDir: `${ROOT}packages/cli` },
+    stdin: { contents: code, resolveDir: `${ROOT}packages/${dir}` },
     bundle: true,
     format: 'esm',
     platform: 'node',
@@ -27,6 +26,10 @@ async function commanderTakenIn(): Promise<string> {
   });
   return outputFiles[0]?.text ?? '';
 }
+
+/** commander taken in by a module, as the command takes it in. */
+const commanderTakenIn = (): Promise<string> =>
+  takenIn("export { Command } from 'commander';", 'cli');
 
 describe('nodeByImport', () => {
   it("lets commander import Node's modules, but for the one that starts processes", async () => {
@@ -46,5 +49,11 @@ describe('nodeByImport', () => {
     program.command('say <word>').action((word: string) => void words.push(word));
     await program.parseAsync(['say', 'blues'], { from: 'user' });
     expect(words).toEqual(['blues']);
+  });
+
+  it('leaves what others ask for as it is: sax looks for streams, and does without in a browser', async () => {
+    const text = await takenIn("export { default } from 'sax';", 'interchange');
+    expect(text).toContain('require("stream")');
+    expect(text).not.toContain('node:stream');
   });
 });

@@ -5,6 +5,9 @@ type Plugin = NonNullable<Options['esbuildPlugins']>[number];
 
 const NAMESPACE = 'node-by-import';
 
+/** Others ask for Node's modules only where they are there, so that they run in a browser too. */
+const COMMANDER = /[\\/]commander[\\/]/;
+
 /** Modules that are not taken from Node by their names. */
 const OTHERWISE: ReadonlyMap<string, string> = new Map([
   // It is a global, and the names of its module lack what it inherits.
@@ -17,14 +20,14 @@ const OTHERWISE: ReadonlyMap<string, string> = new Map([
 ]);
 
 /**
- * Lets a CommonJS library that is taken in import Node's modules, so that a module of ours needs no `require`;
- * the one that starts processes, which Node takes longest to load, is left out, since nothing here calls it.
+ * Lets commander, a CommonJS library that the command takes in, import Node's modules, so that a module of ours
+ * needs no `require`; the one that starts processes is left out, since nothing here calls it.
  */
 export const nodeByImport: Plugin = {
   name: 'node-by-import',
   setup(build) {
-    build.onResolve({ filter: /^[\w:/]+$/ }, ({ path, kind }) =>
-      kind === 'require-call' && isBuiltin(path)
+    build.onResolve({ filter: /^[\w:/]+$/ }, ({ path, kind, importer }) =>
+      kind === 'require-call' && isBuiltin(path) && COMMANDER.test(importer)
         ? { path: path.replace(/^node:/, ''), namespace: NAMESPACE }
         : undefined,
     );
