@@ -64,6 +64,26 @@ describe('progressOf', () => {
     );
   });
 
+  it('progressOf has a word for a bar that changed by a fifth, and none for less', () => {
+    const take = rootsIn([5, 6, 9, 10, 12]);
+    const fitting = (first: number | null) => ({
+      ...take,
+      bars: take.bars.map((bar, at) => (at === 0 ? { ...bar, chordFit: first } : bar)),
+    });
+    const changed = (before: number | null, after: number | null) => {
+      const [, { betterBars, worseBars } = { betterBars: [], worseBars: [] }] = progressOf([
+        fitting(before),
+        fitting(after),
+      ]).progress;
+      return [betterBars, worseBars];
+    };
+    expect(changed(0, 0.2)).toEqual([[1], []]);
+    expect(changed(0.2, 0)).toEqual([[], [1]]);
+    expect(changed(0, 0.19)).toEqual([[], []]);
+    expect(changed(null, 1)).toEqual([[], []]);
+    expect(changed(1, null)).toEqual([[], []]);
+  });
+
   it('progressOf compares only bars that both takes have played', () => {
     const short = scoreLine(makeLine([{ start: 0, duration: 3840, pitch: 67 }]), chart);
     const [, second] = progressOf([short, rootsIn([5, 6, 9, 10, 12])]).progress;
