@@ -62,6 +62,16 @@ describe('readFormWords', () => {
     );
   });
 
+  test('readFormWords says of bars without bar lines how they are written', () => {
+    expect(() => readFormWords('G7 C7 D7', noFile)).toThrow(
+      expect.objectContaining({
+        code: 'FORM_UNKNOWN',
+        value: 'G7 C7 D7',
+        expected: 'the id of a form, or bars with a line between them: "I7 | IV7 | V7"',
+      }),
+    );
+  });
+
   test('readFormWords passes on that a file cannot be read', () => {
     expect(() => readFormWords('./gone', noFile)).toThrow(
       expect.objectContaining({ code: 'FILE_UNREADABLE', value: './gone' }),

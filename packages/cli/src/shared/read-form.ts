@@ -1,6 +1,6 @@
 import { readInFile } from '@reedplate/files';
 import { type Form, formById, parseForm, readForm } from '@reedplate/form';
-import type { Key } from '@reedplate/pitch';
+import { type Key, ReedplateError } from '@reedplate/pitch';
 import type { Terminal } from '../terminal.js';
 import { isFileName } from './file-words.js';
 
@@ -24,11 +24,21 @@ const CHORD_NAME = /(?:^|[\s|:])[A-G]/u;
  */
 export function readFormWords(words: string, { terminal, key }: FormReading): Form {
   if (words.includes('|')) return readNotation(words, key);
-  if (!isFileName(words)) return formById(words);
+  if (!isFileName(words)) return readId(words);
   const text = terminal.readText(words);
   return readInFile(words, () =>
     text.trimStart().startsWith('{') ? readForm(text) : readNotation(text, key),
   );
+}
+
+/** Ids have no blanks: bars without bar lines were most likely meant. */
+function readId(words: string): Form {
+  if (!/\s/u.test(words.trim())) return formById(words);
+  throw new ReedplateError({
+    code: 'FORM_UNKNOWN',
+    value: words,
+    expected: 'the id of a form, or bars with a line between them: "I7 | IV7 | V7"',
+  });
 }
 
 function readNotation(text: string, key: Key): Form {

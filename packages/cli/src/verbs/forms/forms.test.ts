@@ -45,6 +45,10 @@ describe('reedplate forms', () => {
     expect(out).not.toMatch(/turnarounds|endings/u);
   });
 
+  test('forms says that there is none of a length', async () => {
+    expect((await runWords(['forms', '--bars', '7'])).out).toMatch(/^forms \(0\)\nnone\n/u);
+  });
+
   test('forms ID shows the bars, use and source of one', async () => {
     const { out } = await runWords(['forms', 'minor-flat-six']);
     expect(out).toContain('slow 12/8\n| i7   | %  | %  | %  |');

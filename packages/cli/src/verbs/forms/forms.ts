@@ -132,6 +132,7 @@ function listOf(
   { paint, table }: Page,
 ): readonly string[] {
   const heading = paint('heading', `${title} (${rows.length})`);
+  if (rows.length === 0) return [heading, 'none'];
   return [heading, ...table({ rows })];
 }
 

@@ -34,6 +34,11 @@ describe('reedplate phrases', () => {
     expect(phrase.notes.map(({ degree }: { degree: string }) => degree)).toEqual(['1', 'b3', '5']);
   });
 
+  test('says that there is none of what is asked', async () => {
+    const { code, out } = await runWords(['phrases', '--kind', 'lick', '--position', '9']);
+    expect([code, out]).toEqual([0, '0 phrases\n\nnone\n']);
+  });
+
   test('reads a phrase from tab in second position where none is said, and says what it is', async () => {
     const { out } = await runWords(['phrases', '--from-tab', 'mine.tab'], {
       readText: () => '-2 -3 -4:2',
@@ -73,6 +78,12 @@ describe('reedplate phrases', () => {
   test.each([
     ['a phrase there is not', ['phrases', 'stairs'], 'stair'],
     ['a kind there is not', ['phrases', '--kind', 'turnarond'], 'turnaround'],
+    [
+      'a key without a harp',
+      ['phrases', 'stair', '--key', 'G'],
+      '"--key" is not understood by the command: expected --harp',
+    ],
+    ['a form without a harp', ['phrases', 'stair', '--over', 'basic'], '"--over"'],
     ['a harp without a key', ['phrases', 'stair', '--harp', 'C'], '--key'],
   ])('refuses %s', async (_, words, said) => {
     const { code, err } = await runWords(words);

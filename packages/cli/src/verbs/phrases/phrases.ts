@@ -79,6 +79,7 @@ export function setUpPhrases(verb: Command, terminal: Terminal): void {
       const isList = ids.length === 0 && words.fromTab === undefined;
       const { harp } = words;
       if (harp === undefined) {
+        requireHarp(words);
         const show = isList ? listPhrases : showPhrases;
         printAnswer<PhrasesAnswer>(phrases, words, terminal, (_, page) => show(phrases, page));
         return;
@@ -121,6 +122,13 @@ function readPosition(word: string): Phrase['position'] {
   return readWholeNumber(word, { min: 1, max: 12, what: 'a position' }) as Phrase['position'];
 }
 
+/** A song without a harp would be passed over in silence. */
+function requireHarp({ key, over }: PhrasesWords): void {
+  if (key === undefined && over === undefined) return;
+  const value = key === undefined ? '--over' : '--key';
+  throw new ReedplateError({ code: 'USAGE', value, expected: '--harp to put the phrases on' });
+}
+
 /** Puts phrases on a harp, over the form or their own chords in the key of the song. */
 function placeOn(harp: string, words: PhrasesWords, terminal: Terminal) {
   const { key, over, bar } = words;
@@ -160,7 +168,9 @@ function listPhrases(phrases: readonly Phrase[], { paint, table }: Page): readon
   return [
     paint('heading', count(phrases.length, 'phrase')),
     '',
-    ...table({ head: ['id', 'kind', 'pos', 'grade', 'needs', 'trains'], rows }),
+    ...(rows.length === 0
+      ? ['none']
+      : table({ head: ['id', 'kind', 'pos', 'grade', 'needs', 'trains'], rows })),
   ];
 }
 

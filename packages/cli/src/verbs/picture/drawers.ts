@@ -153,7 +153,7 @@ function need(word: string | undefined, option: string): string {
   if (word !== undefined) return word;
   throw new ReedplateError({
     code: 'USAGE',
-    value: option,
-    expected: `${option} for this picture`,
+    value: 'picture',
+    expected: `${option} for what is drawn`,
   });
 }

@@ -99,4 +99,18 @@ describe('reedplate picture', () => {
     expect(err).toMatch(message);
     expect(err).toMatch(/^reedplate: [^\n]+\n$/u);
   });
+
+  test('reedplate picture writes no image under the name of another kind', async () => {
+    const written: string[] = [];
+    const words = ['picture', 'harp', '--harp', 'C', '-o', 'harp.png'];
+    const writeBytes = (path: string) => void written.push(path);
+    const { code, err } = await runWords(words, { writeBytes });
+    expect([code, err]).toEqual([
+      2,
+      'reedplate: "harp.png" is not in a known format: expected a name that ends in .svg\n',
+    ]);
+    await runWords([...words.slice(0, -1), 'harp.txt', '--text'], { writeBytes });
+    await runWords(words.slice(0, -2), { writeBytes });
+    expect(written).toEqual(['harp.txt', '-']);
+  });
 });

@@ -1,5 +1,5 @@
 import { THEME_IDS } from '@reedplate/picture';
-import { requireOneOf } from '@reedplate/pitch';
+import { ReedplateError, requireOneOf } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { withMaybeChartForLineOptions } from '../../shared/chart-options.js';
 import { examples } from '../../shared/examples.js';
@@ -39,9 +39,20 @@ export function setUpPicture(verb: Command, terminal: Terminal): void {
     )
     .action((what: string, words: PictureWords) => {
       const id: PictureId = requireOneOf(what, PICTURE_IDS, { what: 'a picture' });
+      requireSvg(words);
       const { svg, text } = DRAWERS[id](words, terminal);
       const written = words.text ? `${text}\n` : `${svg}\n`;
       terminal.writeBytes(words.output, new TextEncoder().encode(written));
       if (words.output !== '-') terminal.out(`wrote ${words.output}\n`);
     });
+}
+
+/** Of a name that promises another kind of picture nothing could be opened. */
+function requireSvg({ output, text }: PictureWords): void {
+  if (text || output === '-' || output.toLowerCase().endsWith('.svg')) return;
+  throw new ReedplateError({
+    code: 'FORMAT_UNKNOWN',
+    value: output,
+    expected: 'a name that ends in .svg',
+  });
 }

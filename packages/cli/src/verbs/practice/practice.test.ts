@@ -100,7 +100,7 @@ describe('reedplate practice', () => {
   });
 
   test.each([
-    ['a kind', ['--kind', 'scales'], /"scales" is not one of the choices/u],
+    ['a kind', ['--kind', 'third'], /"third" is not one of the choices.*did you mean thirds\?/u],
     ['a level', ['--level', 'expert'], /"expert" is not one of the choices/u],
     ['a level', ['--kind', 'chords', '--level', 'expert'], /"expert" is not one of the choices/u],
     ['a file', ['-o', 'line.docx'], /line\.docx/u],

@@ -1,6 +1,6 @@
 import type { Chart } from '@reedplate/form';
 import type { Harp } from '@reedplate/layout';
-import { parseKey, ReedplateError } from '@reedplate/pitch';
+import { parseKey, ReedplateError, requireOneOf } from '@reedplate/pitch';
 import {
   EXERCISE_KINDS,
   type Exercise,
@@ -34,14 +34,12 @@ interface PracticeWords extends ChartWords, HarpWords, LevelWords, TempoWords, P
   readonly title?: string;
 }
 
+const KINDS = [...PRACTICE_KINDS, ...EXERCISE_KINDS];
+
 /** Gives `reedplate practice` its options and what it does. */
 export function setUpPractice(verb: Command, terminal: Terminal): void {
   withJson(withTempoOption(withLevel(withHarpOptions(withChartOptions(verb)))))
-    .option(
-      '--kind <kind>',
-      `what to practise: ${[...PRACTICE_KINDS, ...EXERCISE_KINDS].join(', ')}`,
-      'roots',
-    )
+    .option('--kind <kind>', `what to practise: ${KINDS.join(', ')}`, 'roots')
     .option('--title <title>', 'title of what is written; without it kind, form and key')
     .option('-o, --output <file>', 'write the line too: .json, .mid, .musicxml, .abc or .tab')
     .addHelpText(
@@ -54,6 +52,7 @@ export function setUpPractice(verb: Command, terminal: Terminal): void {
     .action(async (words: PracticeWords) => {
       const chart = readChart(words, terminal, readTempoOption(words));
       const harp = readHarp(words, terminal);
+      requireOneOf(words.kind, KINDS, { what: 'a kind of line or exercise' });
       const exercise = EXERCISE_KINDS.find((kind) => kind === words.kind);
       if (exercise !== undefined) return drill(exercise, { chart, harp }, words, terminal);
       const answer = practiceLine(chart, harp, readOptions(words, terminal));
