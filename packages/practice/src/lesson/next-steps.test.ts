@@ -33,6 +33,14 @@ describe('nextSteps', () => {
     });
   });
 
+  it('nextSteps says in which bars notes hang', () => {
+    // The fourth above each root: no tone of the chord, and it goes nowhere.
+    const steps = nextSteps([on((root) => 65 + root)]);
+    const { bars, words } = steps.find(({ reason }) => reason === 'unresolved') ?? {};
+    expect(bars?.length).toBeGreaterThan(3);
+    expect(words).toContain(`(bars ${bars?.join(', ')})`);
+  });
+
   it.each([
     [-30, 'flat-bends', "The bend -4' lies 30 cents flat: hold it against its pitch, less deep."],
     [18, 'sharp-bends', "The bend -4' lies 18 cents sharp: hold it against its pitch, more deep."],

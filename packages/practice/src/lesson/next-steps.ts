@@ -126,7 +126,7 @@ function weakChange(scores: readonly Score[]): readonly NextStep[] {
       exercise: 'thirds',
       bars,
       about: worst.chord,
-      words: `The change to ${worst.chord} is the weakest (bar ${bars.join(', ')}): loop it from the bar before, landing on its root, then on its third.`,
+      words: `The change to ${worst.chord} is the weakest${sayBars(bars)}: loop it from the bar before, landing on its root, then on its third.`,
     },
   ];
 }
@@ -180,34 +180,52 @@ function ofBend({ tab, cents }: HeldBend): readonly NextStep[] {
 }
 
 function ofMeasures(scores: readonly Score[]): readonly NextStep[] {
-  const mean = (of: (score: Score) => number | null): number | null => {
-    const known = scores.map(of).filter((value) => value !== null);
-    return known.length === 0 ? null : known.reduce((sum, value) => sum + value, 0) / known.length;
-  };
-  const coverage = mean(({ measures }) => measures.coverage);
-  const resolution = mean(({ measures }) => measures.resolution);
-  const plain = { bars: [], about: null };
+  const coverage = meanOf(scores.map(({ measures }) => measures.coverage));
+  const resolution = meanOf(scores.map(({ measures }) => measures.resolution));
+  const hidden = barsOf(
+    scores.flatMap(({ changes }) => changes.filter(({ shown }) => shown === false)),
+  );
+  const hanging = barsOf(
+    scores.flatMap(({ notes }) => notes.filter((note) => note.class === 'unresolved')),
+  );
   return [
-    ...(coverage !== null && coverage < WEAK.coverage
+    ...(coverage < WEAK.coverage
       ? [
           {
-            ...plain,
             reason: 'changes-not-shown' as const,
             exercise: 'thirds-and-sevenths' as const,
-            words:
-              'The changes are not heard in the line: play thirds and sevenths alone for a chorus.',
+            bars: hidden,
+            about: null,
+            words: `The changes are not heard in the line${sayBars(hidden)}: play thirds and sevenths alone for a chorus.`,
           },
         ]
       : []),
-    ...(resolution !== null && resolution < WEAK.resolution
+    ...(resolution < WEAK.resolution
       ? [
           {
-            ...plain,
             reason: 'unresolved' as const,
             exercise: 'approach-notes' as const,
-            words: 'Notes outside the chord are left hanging: lead each into a chord tone.',
+            bars: hanging,
+            about: null,
+            words: `Notes outside the chord are left hanging${sayBars(hanging)}: lead each by a step into a tone of the chord.`,
           },
         ]
       : []),
   ];
+}
+
+/** The mean of what was measured; 1, which is not weak, where nothing was. */
+function meanOf(values: readonly (number | null)[]): number {
+  const known = values.filter((value) => value !== null);
+  return known.length === 0 ? 1 : known.reduce((sum, value) => sum + value, 0) / known.length;
+}
+
+/** Bars, each once, in order. */
+function barsOf(places: readonly { readonly bar: number }[]): readonly number[] {
+  return [...new Set(places.map(({ bar }) => bar))].sort((a, b) => a - b);
+}
+
+function sayBars(bars: readonly number[]): string {
+  if (bars.length === 0) return '';
+  return ` (${bars.length === 1 ? 'bar' : 'bars'} ${bars.join(', ')})`;
 }

@@ -24,6 +24,7 @@ import { type PartWords, readPart, withPart } from '../../shared/part-option.js'
 import { readPieceAndFormat } from '../../shared/piece-file.js';
 import { type PrintWords, printAnswer } from '../../shared/print.js';
 import type { Terminal } from '../../terminal.js';
+import { type NextGround, showNext } from './show-next.js';
 import { showProgress } from './show-progress.js';
 import { showScore, showWhy } from './show-score.js';
 
@@ -96,14 +97,27 @@ function score(files: readonly string[], words: ScoreWords, terminal: Terminal):
   const [{ piece, score: first }] = takes as [(typeof takes)[number]];
   if (takes.length > 1) {
     const answer: ScoreAnswer = progressOf(takes.map(({ score: one }) => one));
-    printAnswer(answer, words, terminal, (report, { paint }) => showProgress(report, files, paint));
+    printAnswer(answer, words, terminal, (report, { paint }) => [
+      ...showProgress(report, files, paint),
+      ...showNext(
+        takes.map(({ score: one }) => one),
+        groundOf(first, words),
+        paint,
+      ),
+    ]);
     return;
   }
   const answer: ScoreAnswer = first;
   printAnswer(answer, words, terminal, (one, { paint }) => [
     ...showScore(one, { part: sayPart(piece) }, paint),
+    ...showNext([one], groundOf(one, words), paint),
     ...(words.why ? showWhy(one, paint) : []),
   ]);
+}
+
+/** The song and the harp of a take, in words that another verb reads. */
+function groundOf({ key, form }: Score, words: ScoreWords): NextGround {
+  return { key, form: words.form ?? form, harp: words.harp };
 }
 
 /** Which part of a file is judged, and why, where it has several. */
