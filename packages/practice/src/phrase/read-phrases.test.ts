@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { findPhrases } from '../catalogue/find-phrases.js';
@@ -162,6 +163,20 @@ describe('readPhrases', () => {
         else expect(answer).not.toEqual([]);
       }),
     );
+  });
+});
+
+describe('the page for instructors', () => {
+  it('readPhrases reads the file that it shows', () => {
+    const page = readFileSync(
+      new URL('../../../../docs/getting-started-instructors.md', import.meta.url),
+      'utf8',
+    );
+    const [, text = ''] = /```text\n(# the Tuesday class[\s\S]*?)```/u.exec(page) ?? [];
+    expect(readPhrases(text).map(({ id, kind, from, grade }) => [id, kind, from, grade])).toEqual([
+      ['back-door', 'riff', 'chord', 1],
+      ['cellar-stairs', 'turnaround', 'key', 3],
+    ]);
   });
 });
 
