@@ -76,9 +76,15 @@ const FITTING: ReadonlySet<string> = new Set([
 ]);
 
 function textOf(folder: string): string {
-  const file = readdirSync(folder).find((entry) => /^licen[cs]e(?:\.|$)/iu.test(entry));
-  if (file === undefined) throw new Error(`${folder} ships no licence text`);
-  return readFileSync(`${folder}/${file}`, 'utf8').replaceAll('\r\n', '\n').trim();
+  const read = (file: string): string =>
+    readFileSync(`${folder}/${file}`, 'utf8').replaceAll('\r\n', '\n').trim();
+  const files = readdirSync(folder);
+  const file = files.find((entry) => /^licen[cs]e(?:\.|$)/iu.test(entry));
+  if (file !== undefined) return read(file);
+  // Some packages have it at the end of their README.
+  const [, last] = files.includes('README.md') ? read('README.md').split(/^#+ licen[cs]e$/imu) : [];
+  if (last === undefined) throw new Error(`${folder} ships no licence text`);
+  return last.trim();
 }
 
 function bringUpToDate(found: WorkspacePackage): string[] {

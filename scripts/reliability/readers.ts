@@ -10,6 +10,7 @@ import {
   readTuning,
 } from '@reedplate/layout';
 import { parseMetre, readLine } from '@reedplate/line';
+import { readWav } from '@reedplate/listen';
 import { parseChord, parseKey, parseNoteName, parseNumeral, parseScale } from '@reedplate/pitch';
 import { parsePhrase, readPhrase, readPhrases } from '@reedplate/practice';
 import { detectTab, parseTab, parseTimedTab } from '@reedplate/tab';
@@ -19,6 +20,7 @@ import { JSON_PATTERNS, LINE_PATTERNS } from './json-patterns.js';
 import { MIDI_PATTERNS } from './midi-patterns.js';
 import { FORM_PATTERNS, NAME_PATTERNS, SCALA_PATTERNS, TAB_PATTERNS } from './other-patterns.js';
 import type { Pattern } from './pattern.js';
+import { WAV_PATTERNS } from './wav-patterns.js';
 import { XML_PATTERNS } from './xml-patterns.js';
 
 /** A reader or parser that is tried with input of strangers. */
@@ -64,6 +66,7 @@ export const READERS: readonly Reader[] = [
     read: (input) => readMusicXml(input),
     patterns: [...XML_PATTERNS, ...packed],
   },
+  { name: 'readWav', kind: 'file', read: (input) => readWav(bytes(input)), patterns: WAV_PATTERNS },
   { name: 'readAbc', kind: 'file', read: (input) => readAbc(input), patterns: ABC_PATTERNS },
   {
     name: 'readPiece',

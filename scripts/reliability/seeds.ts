@@ -5,6 +5,7 @@ import { type Line, makeLine } from '@reedplate/line';
 import { chordSuffixes } from '@reedplate/pitch';
 import { findPhrases } from '@reedplate/practice';
 import { zipSync } from 'fflate';
+import { WAV_PATTERNS } from './wav-patterns.js';
 
 const PITCHES = [67, 70, 72, 73, 72, 70, 67, 65];
 
@@ -47,6 +48,7 @@ const CHORDS = chordSuffixes()
 
 /** Inputs that each reader takes, by its name. */
 export const SEEDS: Readonly<Record<string, readonly (string | Uint8Array)[]>> = {
+  readWav: WAV_PATTERNS.slice(-3).map(({ ofSize }) => ofSize(2000) as Uint8Array),
   readMidi: SHEETS.map((sheet) => writeMidi(sheet)),
   readMusicXml: [...XML, ...XML.slice(0, 2).map((xml) => zipSync({ 'score.xml': encode(xml) }))],
   readAbc: ABC,

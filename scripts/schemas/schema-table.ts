@@ -27,6 +27,7 @@ export const SCHEMA_TABLE: readonly SchemaRow[] = [
   { dir: 'study', type: 'StudyTune', name: 'study-tune' },
   { dir: 'study', type: 'StudyResult', name: 'study-result' },
   { dir: 'cli', type: 'PickAnswer', name: 'pick', harps: 'by-name' },
+  { dir: 'cli', type: 'ListenAnswer', name: 'listen' },
   { dir: 'cli', type: 'MapAnswer', name: 'map', harps: 'by-name' },
   { dir: 'cli', type: 'TuningsAnswer', name: 'tunings', harps: 'by-name' },
   { dir: 'cli', type: 'RetuneAnswer', name: 'retune', harps: 'by-name' },

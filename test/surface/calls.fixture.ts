@@ -1,4 +1,5 @@
 import * as reedplate from './everything.fixture.js';
+import { abc, bar, marks, SOUND, WAV } from './inputs.fixture.js';
 
 type Exports = typeof reedplate;
 
@@ -14,17 +15,14 @@ const line = reedplate.makeLine(notes, { tempo: 120 });
 const harp = reedplate.makeHarp('C');
 const tuning = reedplate.tuningById('standard');
 const form = reedplate.formById('basic');
-const abc = 'X:1\nT:Test\nM:4/4\nL:1/4\nK:G\nG B d g|\n';
 const [piece] = reedplate.readAbc(abc) as [reedplate.Piece];
 const sheet: reedplate.Sheet = { line, key: 'G', chart };
 const chords = reedplate.chordChanges(chart);
-const bar = [{ numeral: 'I7', weight: 1 }] as const;
 const score = reedplate.scoreLine(line, chart);
 const choice = reedplate.readMidi(reedplate.writeMidi(sheet)).choice as reedplate.PartChoice;
 const explanation = reedplate.explainPath(line, harp) as reedplate.PathExplanation;
 const [pick] = reedplate.pickHarps('G') as [reedplate.HarpPick];
 const [blow, draw] = reedplate.soundings(harp) as [reedplate.Sounding, reedplate.Sounding];
-const marks = [{ hole: 2, breath: 'draw', bend: 0, over: false }] as const;
 const timed = reedplate.parseTimedTab('-2:1 +3:1');
 const available = reedplate.chordAvailability('C7', harp);
 const [phrase] = reedplate.findPhrases() as [reedplate.Phrase];
@@ -96,6 +94,8 @@ export const CALLS: { readonly [Name in FunctionName]?: Readonly<Parameters<Expo
   unsupportedIn: [sheet, 'midi'],
   quantiseLine: [line],
   readAbc: [abc],
+  hearNotes: [SOUND],
+  readWav: [WAV],
   readMidi: [reedplate.writeMidi(sheet)],
   readMusicXml: [reedplate.writeMusicXml(sheet)],
   readPiece: [abc],

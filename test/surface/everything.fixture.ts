@@ -5,6 +5,7 @@ export * from '@reedplate/form';
 export * from '@reedplate/interchange';
 export * from '@reedplate/layout';
 export * from '@reedplate/line';
+export * from '@reedplate/listen';
 export * from '@reedplate/picture';
 export * from '@reedplate/pitch';
 export * from '@reedplate/playability';

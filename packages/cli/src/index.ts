@@ -17,6 +17,7 @@ export type { ConvertAnswer } from './verbs/convert/convert.js';
 export type { FitAnswer } from './verbs/fit/fit.js';
 export type { FormsAnswer } from './verbs/forms/forms.js';
 export type { LessonAnswer } from './verbs/lesson/lesson.js';
+export type { ListenAnswer } from './verbs/listen/listen.js';
 export type { MapAnswer } from './verbs/map/map.js';
 export type { PathAnswer } from './verbs/path/path.js';
 export type { PhrasesAnswer } from './verbs/phrases/phrases.js';

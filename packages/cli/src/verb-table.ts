@@ -114,6 +114,12 @@ export const VERBS: readonly VerbRow[] = [
     load: async () => (await import('./verbs/score/score.js')).setUpScore,
   },
   {
+    name: 'listen',
+    heading: 'To practise:',
+    summary: 'the notes of a recording: what was played, when, and how many cents off',
+    load: async () => (await import('./verbs/listen/listen.js')).setUpListen,
+  },
+  {
     name: 'path',
     heading: 'Lines:',
     summary: 'the easiest way to play a line: tab, effort by note, and why each choice',

@@ -37,6 +37,9 @@ export const ERROR_CODES = /* @__PURE__ */ Object.freeze({
   SCALA_SYNTAX: 'cannot stand here in a Scala scale file',
   // tab
   TAB_SYNTAX: 'cannot stand here in tablature',
+  // listen
+  SOUND_INVALID: 'is not sound that can be heard',
+  SOUND_MALFORMED: 'is not a sound file that can be read',
   // interchange
   ABC_SYNTAX: 'is not a tune in ABC notation',
   MIDI_MALFORMED: 'is not a well-formed MIDI file',

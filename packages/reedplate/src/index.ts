@@ -190,6 +190,13 @@ export {
   transposeLine,
 } from '@reedplate/line';
 export {
+  type HeardNotes,
+  type HearNotesOptions,
+  hearNotes,
+  readWav,
+  type Sound,
+} from '@reedplate/listen';
+export {
   breathPicture,
   chartPicture,
   effortPicture,

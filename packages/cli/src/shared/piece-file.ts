@@ -41,7 +41,16 @@ export function readPieceAndFormat(
   terminal: PieceTerminal,
   options: ReadPieceOptions = {},
 ): { readonly piece: Piece; readonly format: PieceFormatId } {
-  const bytes = terminal.readBytes(file);
+  return readPieceBytes(terminal.readBytes(file), file, terminal, options);
+}
+
+/** The same, of a file whose bytes have been read. */
+export function readPieceBytes(
+  bytes: Uint8Array,
+  file: string,
+  terminal: Pick<Terminal, 'err'>,
+  options: ReadPieceOptions = {},
+): { readonly piece: Piece; readonly format: PieceFormatId } {
   const read = readInFile(file, () => {
     const format = options.format ?? formatOf(bytes, file);
     return { format, piece: readPiece(bytes, { ...options, format }) };

@@ -8,7 +8,8 @@ import {
   scoreLine,
 } from '@reedplate/chord-tone';
 import { type Piece, sayPartChoice } from '@reedplate/interchange';
-import { ReedplateError } from '@reedplate/pitch';
+import type { Harp } from '@reedplate/layout';
+import { kindOfFile, ReedplateError } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { type ChartForLineWords, readChartFor } from '../../shared/chart-for-line.js';
 import { withChartForLineOptions } from '../../shared/chart-options.js';
@@ -21,8 +22,9 @@ import {
 import { type LevelWords, readLevel, withLevel } from '../../shared/level-options.js';
 import { withJsonOfHarps } from '../../shared/options.js';
 import { type PartWords, readPart, withPart } from '../../shared/part-option.js';
-import { readPieceAndFormat } from '../../shared/piece-file.js';
+import { readPieceBytes } from '../../shared/piece-file.js';
 import { type PrintWords, printAnswer } from '../../shared/print.js';
+import { type RecordingWords, withRecordingOptions } from '../../shared/recording-options.js';
 import type { Terminal } from '../../terminal.js';
 import { type NextGround, showNext } from './show-next.js';
 import { showProgress } from './show-progress.js';
@@ -31,7 +33,13 @@ import { showScore, showWhy } from './show-score.js';
 /** What `reedplate score --json` prints: the score of a take, or of several takes and how they get better. */
 export type ScoreAnswer = Score | ProgressReport;
 
-interface ScoreWords extends ChartForLineWords, LevelWords, MaybeHarpWords, PartWords, PrintWords {
+interface ScoreWords
+  extends ChartForLineWords,
+    LevelWords,
+    MaybeHarpWords,
+    PartWords,
+    PrintWords,
+    RecordingWords {
   readonly style?: string;
   readonly swing: string;
   readonly latency: string;
@@ -42,15 +50,11 @@ interface ScoreWords extends ChartForLineWords, LevelWords, MaybeHarpWords, Part
 
 /** Gives `reedplate score` its options and what it does. */
 export function setUpScore(verb: Command, terminal: Terminal): void {
-  withJsonOfHarps(
-    withLevel(
-      withPart(withMaybeHarpOptions(withChartForLineOptions(verb), HARP)),
-      'what suggestions may ask for',
-    ),
-  )
+  const asked = withPart(withMaybeHarpOptions(withChartForLineOptions(verb), HARP));
+  withJsonOfHarps(withRecordingOptions(withLevel(asked, 'what suggestions may ask for')))
     .argument(
       '<takes...>',
-      'files of takes: lines as JSON, MIDI, MusicXML, ABC or tab; - for standard input',
+      'files of takes: recordings as WAV, or lines as JSON, MIDI, MusicXML, ABC or tab; - for standard input',
     )
     .option(
       '--style <style>',
@@ -77,6 +81,7 @@ export function setUpScore(verb: Command, terminal: Terminal): void {
       'after',
       examples(
         'reedplate score take.json --form quick-change --key G --harp C',
+        'reedplate score take.wav --tempo 96 --form quick-change --key G --harp C',
         'reedplate score take.json --form quick-change --key G --bars 5-8 --why',
         'reedplate score take.json --key Am --style minor --latency estimate',
       ),
@@ -84,17 +89,23 @@ export function setUpScore(verb: Command, terminal: Terminal): void {
     .action((files: readonly string[], words: ScoreWords) => score(files, words, terminal));
 }
 
-function score(files: readonly string[], words: ScoreWords, terminal: Terminal): void {
+async function score(
+  files: readonly string[],
+  words: ScoreWords,
+  terminal: Terminal,
+): Promise<void> {
   // A take may be tablature, which the harp gives its notes.
   const harp = readMaybeHarp(words, terminal);
   const options = { ...readScoreOptions(words, terminal), ...harp };
-  const takes = files.map((file) => {
-    const { piece, format } = readPieceAndFormat(file, terminal, { ...harp, ...readPart(words) });
-    const chart = readChartFor(piece.line, words, terminal, 1);
-    const playedOnHarp = format === 'tab';
-    return { piece, score: scoreLine(piece.line, chart, { ...options, playedOnHarp }) };
-  });
-  const [{ piece, score: first }] = takes as [(typeof takes)[number]];
+  const takes: { readonly read: ReadTake; readonly score: Score }[] = [];
+  for (const file of files) {
+    const read = await readTake(file, words, terminal, harp);
+    const { line } = read.piece;
+    const chart = readChartFor(line, words, terminal, 1);
+    const { playedOnHarp } = read;
+    takes.push({ read, score: scoreLine(line, chart, { ...options, playedOnHarp }) });
+  }
+  const [{ read, score: first }] = takes as [(typeof takes)[number]];
   if (takes.length > 1) {
     const answer: ScoreAnswer = progressOf(takes.map(({ score: one }) => one));
     printAnswer(answer, words, terminal, (report, { paint }) => [
@@ -109,17 +120,14 @@ function score(files: readonly string[], words: ScoreWords, terminal: Terminal):
   }
   const answer: ScoreAnswer = first;
   printAnswer(answer, words, terminal, (one, { paint }) => [
-    ...showScore(one, { part: sayPart(piece) }, paint),
+    ...showScore(one, { part: read.said }, paint),
     ...showNext([one], groundOf(one, words), paint),
     ...(words.why ? showWhy(one, paint) : []),
   ]);
 }
 
-/** The song and the harp of a take, in words that another verb reads. */
-function groundOf({ key, form }: Score, words: ScoreWords): NextGround {
-  return { key, form: words.form ?? form, harp: words.harp };
-}
-
+    ...showScore(one, { part: read.said }, paint),
+    ...showNext([one], groundOf(one, words), paint),
 /** Which part of a file is judged, and why, where it has several. */
 function sayPart({ parts, choice }: Piece): string | undefined {
   if (choice === undefined || parts.length < 2) return undefined;

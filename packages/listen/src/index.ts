@@ -1,0 +1,3 @@
+export { type HeardNotes, type HearNotesOptions, hearNotes } from './hear-notes.js';
+export type { Sound } from './sound.js';
+export { readWav } from './wav/read-wav.js';
