@@ -1,3 +1,4 @@
+import { randomFrom } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { hearNotes } from './hear-notes.js';
@@ -84,6 +85,14 @@ describe('hearNotes', () => {
       reference: 440,
       seconds: 0,
     });
+  });
+
+  test('hearNotes hears no note in noise, nor in a hum that stays above zero', () => {
+    const random = randomFrom(5);
+    const noise = Float32Array.from({ length: 22_050 }, () => random() - 0.5);
+    expect(hearNotes({ sampleRate: 22_050, samples: noise }).notes).toEqual([]);
+    const hum = Float32Array.from({ length: 22_050 }, () => 0.3);
+    expect(hearNotes({ sampleRate: 22_050, samples: hum }).notes).toEqual([]);
   });
 
   test('hearNotes hears the notes of a harp that is known, and no others', () => {

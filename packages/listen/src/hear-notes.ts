@@ -11,6 +11,7 @@ import { decode } from './decode/decode.js';
 import { notesOf } from './decode/notes-of.js';
 import { referenceOf } from './decode/reference.js';
 import { framesOf } from './frames/frames.js';
+import { numberAt } from './number-at.js';
 import { requireSound, type Sound } from './sound.js';
 
 /** What is heard in a recording. */
@@ -84,5 +85,5 @@ const LOUDER = 0.02;
 
 function loudestOf(levels: readonly number[]): number {
   const sorted = [...levels].sort((a, b) => b - a);
-  return sorted[Math.floor(sorted.length * LOUDER)] ?? 0;
+  return numberAt(sorted, Math.floor(sorted.length * LOUDER));
 }

@@ -1,4 +1,6 @@
+import { itemAt } from '@reedplate/pitch';
 import type { Frame } from '../frames/frames.js';
+import { numberAt } from '../number-at.js';
 import { type Likelihoods, likelihoodsOf } from './likelihoods.js';
 
 /** What goes on in a frame: nothing, or a note, by its place among the pitches, beginning or held. */
@@ -49,7 +51,7 @@ export function decode(
     const told = likelihoodsOf(frame, pitches, loudest, offset);
     const struck = Math.min(MOST_STRUCK, STRUCK_SLOPE * (frame.rise - STRUCK));
     const repeat = change + struck;
-    score = step(score, told, { count, change, begin, repeat }, from[at] as Int16Array);
+    score = step(score, told, { count, change, begin, repeat }, itemAt(from, at));
   }
   return trace(score, from, count);
 }
@@ -75,14 +77,14 @@ function step(
     after[state] = score + likelihood;
     from[state] = source;
   };
-  const scoreOf = (state: number): number => before[state] ?? 0;
+  const scoreOf = (state: number): number => numberAt(before, state);
   enter(0, better(way(0, scoreOf(0) + STAY_SILENT), way(best[0], scoreOf(best[0]) + END)), silence);
   for (let note = 0; note < count; note += 1) {
     const attackAt = 1 + note;
     const heldAt = 1 + count + note;
-    enter(attackAt, wayToAttack(scoreOf, note, best, chances), attack[note] ?? 0);
+    enter(attackAt, wayToAttack(scoreOf, note, best, chances), numberAt(attack, note));
     const settles = way(attackAt, scoreOf(attackAt) + HOLD);
-    enter(heldAt, better(way(heldAt, scoreOf(heldAt) + STAY_HELD), settles), held[note] ?? 0);
+    enter(heldAt, better(way(heldAt, scoreOf(heldAt) + STAY_HELD), settles), numberAt(held, note));
   }
   return after;
 }
@@ -121,9 +123,9 @@ function twoBest(scores: Float64Array, start: number): readonly [number, number]
   let first = start;
   let second = start;
   for (let at = start + 1; at < scores.length; at += 1) {
-    const score = scores[at] ?? 0;
-    if (score > (scores[first] ?? 0)) [first, second] = [at, first];
-    else if (second === first || score > (scores[second] ?? 0)) second = at;
+    const score = numberAt(scores, at);
+    if (score > numberAt(scores, first)) [first, second] = [at, first];
+    else if (second === first || score > numberAt(scores, second)) second = at;
   }
   return [first, second];
 }
@@ -136,7 +138,7 @@ function trace(last: Float64Array, from: readonly Int16Array[], count: number): 
       note: state === 0 ? -1 : (state - 1) % count,
       isAttack: state > 0 && state <= count,
     });
-    state = from[at]?.[state] ?? 0;
+    state = numberAt(itemAt(from, at), state);
   }
   return moments.reverse();
 }

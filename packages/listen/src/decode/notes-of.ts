@@ -1,4 +1,5 @@
 import type { NoteInSeconds, PitchPointInSeconds } from '@reedplate/line';
+import { itemAt } from '@reedplate/pitch';
 import { type Frame, HOP } from '../frames/frames.js';
 import type { Moment, Setting } from './decode.js';
 
@@ -18,7 +19,7 @@ export function notesOf(
   return runsOf(moments)
     .filter(({ from, to }) => to - from >= SHORTEST)
     .map(({ note, from, to, held }) => {
-      const pitch = pitches[note] ?? 0;
+      const pitch = itemAt(pitches, note);
       const within = frames.slice(from, to);
       const settled = frames.slice(held, to);
       const off = settled.flatMap((frame) => centsIn(frame, pitch + offset) ?? []);
@@ -48,20 +49,18 @@ interface Run {
 
 /** Stretches of one note; an attack after its being held begins another. */
 function runsOf(moments: readonly Moment[]): readonly Run[] {
-  const runs: Run[] = [];
-  let from = 0;
-  for (let at = 1; at <= moments.length; at += 1) {
-    const [before, here] = [moments[at - 1], moments[at]];
-    const goesOn = here?.note === before?.note && !(here?.isAttack === true && !before?.isAttack);
-    if (goesOn) continue;
-    const note = before?.note ?? -1;
-    if (note >= 0) {
-      const first = moments.findIndex((moment, index) => index >= from && !moment.isAttack);
-      runs.push({ note, from, held: first === -1 || first >= at ? from : first, to: at });
-    }
-    from = at;
-  }
-  return runs;
+  const starts = [...moments.keys()].filter((at) => begins(moments[at - 1], itemAt(moments, at)));
+  return starts.flatMap((from, index) => {
+    const { note } = itemAt(moments, from);
+    if (note < 0) return [];
+    const to = starts[index + 1] ?? moments.length;
+    const attack = moments.slice(from, to).findIndex(({ isAttack }) => !isAttack);
+    return [{ note, from, held: from + Math.max(0, attack), to }];
+  });
+}
+
+function begins(before: Moment | undefined, { note, isAttack }: Moment): boolean {
+  return before?.note !== note || (isAttack && !before.isAttack);
 }
 
 /** The pitch from moment to moment, where it moves; undefined where it is level. */

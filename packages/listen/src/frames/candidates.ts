@@ -1,4 +1,6 @@
+import { itemAt } from '@reedplate/pitch';
 import { Autocorrelator } from 'pitchy';
+import { numberAt } from '../number-at.js';
 import { refinePeriod } from './refine-period.js';
 
 /** A pitch that a moment may have. */
@@ -47,12 +49,12 @@ export function pitchListener(
 
 /** Likeness by lag, 1 where the same: McLeod's normed square difference. In place. */
 function normed(products: Float32Array, window: Float32Array): Float32Array {
-  let energy = 2 * (products[0] ?? 0);
+  let energy = 2 * numberAt(products, 0);
   const last = window.length - 1;
   for (let lag = 0; lag < products.length; lag += 1) {
-    const product = products[lag] ?? 0;
+    const product = numberAt(products, lag);
     products[lag] = energy > 1e-9 ? (2 * product) / energy : 0;
-    energy -= (window[lag] ?? 0) ** 2 + (window[last - lag] ?? 0) ** 2;
+    energy -= numberAt(window, lag) ** 2 + numberAt(window, last - lag) ** 2;
   }
   return products;
 }
@@ -68,7 +70,7 @@ function topsOf(likeness: Float32Array, shortest: number, longest: number): read
   let best: Top | undefined;
   const first = likeness.findIndex((height) => height <= 0);
   for (let lag = first === -1 ? longest : first; lag < longest; lag += 1) {
-    const height = likeness[lag] ?? 0;
+    const height = numberAt(likeness, lag);
     if (height > (best?.height ?? 0)) best = { lag, height };
     if (height > 0 || best === undefined) continue;
     if (best.lag >= shortest) tops.push(best);
@@ -85,9 +87,9 @@ function candidatesOf(
 ): readonly Candidate[] {
   const weights = new Map<number, number>();
   for (const share of THRESHOLDS) {
-    const first = tops.find(({ height }) => height >= share * clarity);
-    if (first !== undefined)
-      weights.set(first.lag, (weights.get(first.lag) ?? 0) + 1 / THRESHOLDS.length);
+    const reaches = tops.findIndex(({ height }) => height >= share * clarity);
+    const { lag } = itemAt(tops, reaches);
+    weights.set(lag, (weights.get(lag) ?? 0) + 1 / THRESHOLDS.length);
   }
   return [...weights]
     .map(([lag, weight]) => ({ pitch: pitchOf(sampleRate / refinePeriod(window, lag)), weight }))

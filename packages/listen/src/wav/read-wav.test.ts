@@ -57,6 +57,59 @@ describe('readWav', () => {
     },
   );
 
+  /** A file of 16 bits with one head and its samples, bytes of the head changed. */
+  function changed(at: number, ...bytes: readonly number[]): Uint8Array {
+    const file = Uint8Array.from(wavOf('16'));
+    file.set(bytes, at);
+    return file;
+  }
+
+  test.each([
+    ['packed samples', changed(20, 6, 0)],
+    ['another number of bits', changed(34, 12, 0)],
+    ['no channel', changed(22, 0, 0)],
+    ['many channels', changed(22, 99, 0)],
+    ['no head', changed(12, ...[...'junk'].map((letter) => letter.charCodeAt(0)))],
+    ['a head that is too short', changed(16, 4, 0)],
+    ['no sound', changed(36, 0)],
+  ])('readWav refuses a file with %s', (_, file) => {
+    expect(() => readWav(file)).toThrow(expect.objectContaining({ code: 'SOUND_MALFORMED' }));
+  });
+
+  test('readWav refuses a rate that no recorder has', () => {
+    expect(() => readWav(changed(24, 1, 0, 0, 0))).toThrow(
+      expect.objectContaining({ code: 'SOUND_INVALID', value: 1, where: { path: 'sampleRate' } }),
+    );
+  });
+
+  test('readWav reads the code of the samples further down in an extended head', () => {
+    const plain = wavOf('32f');
+    const data = plain.subarray(plain.length - 4 * WAVE.length - 8);
+    const head = new DataView(new ArrayBuffer(60));
+    const words: readonly (readonly [number, string])[] = [
+      [0, 'RIFF'],
+      [8, 'WAVE'],
+      [12, 'fmt '],
+    ];
+    for (const [at, word] of words) {
+      for (const [offset, letter] of [...word].entries())
+        head.setUint8(at + offset, letter.charCodeAt(0));
+    }
+    head.setUint32(16, 40, true);
+    head.setUint16(20, 0xfffe, true);
+    head.setUint16(22, 1, true);
+    head.setUint32(24, RATE, true);
+    head.setUint16(34, 32, true);
+    head.setUint16(44, 3, true);
+    const { samples } = readWav(Uint8Array.from([...new Uint8Array(head.buffer), ...data]));
+    expect([...samples]).toEqual(WAVE.map((value) => Math.fround(value)));
+  });
+
+  test('readWav reads a file that was cut off as far as it goes', () => {
+    const { samples } = readWav(wavOf('16').subarray(0, -5));
+    expect(samples).toHaveLength(WAVE.length - 3);
+  });
+
   test('readWav gives samples or a typed error for any bytes behind the head of a file', () => {
     const head = wavOf('16');
     fc.assert(

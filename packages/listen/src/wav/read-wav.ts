@@ -22,8 +22,10 @@ export function readWav(bytes: Uint8Array | ArrayBuffer): Sound {
   if (textAt(file, 0) !== 'RIFF' || textAt(file, 8) !== 'WAVE')
     throw malformed(`${file.byteLength} bytes`);
   const { format, data } = chunksOf(file);
-  if (format === undefined || data === undefined) throw malformed('a WAV file without sound');
-  const channels = format.byteLength < SHORTEST_FORMAT ? 0 : format.getUint16(2, true);
+  if (data === undefined || format === undefined || format.byteLength < SHORTEST_FORMAT) {
+    throw malformed('a WAV file without sound');
+  }
+  const channels = format.getUint16(2, true);
   const kept = sampleFormatOf(format);
   if (kept === undefined || !(channels >= 1 && channels <= MOST_CHANNELS)) {
     throw malformed('a WAV file of another kind of samples');

@@ -28,9 +28,8 @@ const FORMATS: ReadonlyMap<string, SampleFormat> = new Map([
   ['64 float', { bytes: 8, read: (data, at) => data.getFloat64(at, true) }],
 ]);
 
-/** How samples are kept, by the head of the file; undefined for packed ones and the like. */
+/** How samples are kept, by the head of the file, 16 bytes at least; undefined for packed ones and the like. */
 export function sampleFormatOf(format: DataView): SampleFormat | undefined {
-  if (format.byteLength < 16) return undefined;
   const first = format.getUint16(0, true);
   const isExtended = first === EXTENDED && format.byteLength >= EXTENDED_CODE + 2;
   const code = isExtended ? format.getUint16(EXTENDED_CODE, true) : first;
