@@ -17,6 +17,7 @@ import {
   tuningById,
 } from '@reedplate/layout';
 import { readLine } from '@reedplate/line';
+import { hearNotes, readWav } from '@reedplate/listen';
 import { bestPaths, everyHarp, explainPath, fitHarps } from '@reedplate/playability';
 import { harpMap, pickHarps, planSetList, scaleMap, scaleRun } from '@reedplate/position';
 import {
@@ -38,6 +39,7 @@ import {
   tuningChanges,
 } from '@reedplate/study';
 import { describe, expect, test } from 'vitest';
+import { RECORDING } from './shared/recording.fixture.js';
 import { runWords } from './shared/run-words.fixture.js';
 import { VERBS } from './verb-table.js';
 
@@ -128,6 +130,7 @@ const ASKED: readonly (readonly [string, () => unknown])[] = [
     `lesson ${SONG} --level natural --minutes 30`,
     () => makeLesson({ form: 'quick-change', key: 'G', level: 'natural', minutes: 30 }),
   ],
+  ['listen take.wav', () => hearNotes(readWav(RECORDING))],
   ['path take.json --harp C', () => explainPath(LINE, 'C')],
   ['path take.json --harp C --count 2', () => bestPaths(LINE, 'C', { count: 2 })],
   ['path take.json --harp F# --level natural', () => explainPath(LINE, 'F#', { level: 'natural' })],
@@ -170,6 +173,7 @@ const print = async (words: string): Promise<string> => {
   const text = (path: string): string => FILES.get(path) ?? '';
   const { code, out, err } = await runWords(words.split(' '), {
     readText: text,
+    readBytes: (path) => (path === 'take.wav' ? RECORDING : new TextEncoder().encode(text(path))),
     writeBytes: () => {},
   });
   expect([code, err]).toEqual([0, '']);

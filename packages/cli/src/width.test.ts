@@ -5,6 +5,7 @@ import { TUNINGS } from '@reedplate/layout';
 import { TWELVE_KEYS } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { RECORDING } from './shared/recording.fixture.js';
 import { runWords } from './shared/run-words.fixture.js';
 import { widthOf } from './shared/wrap.js';
 import { VERBS } from './verb-table.js';
@@ -59,6 +60,7 @@ const WORDS: ReadonlyMap<string, fc.Arbitrary<readonly string[]>> = new Map<
   ['compose', withSong('compose', '--level', 'overbends')],
   ['backing', songs.map((song) => ['backing', ...song, '-o', 'band.mid'])],
   ['score', keys.map((key) => ['score', 'take.json', '--key', key, '--harp', 'C', '--notes'])],
+  ['listen', harps.map((harp) => ['listen', 'take.wav', ...harp, '--tempo', '120'])],
   ['path', harps.map((harp) => ['path', 'take.json', ...harp, '--level', 'overbends'])],
   ['fit', tunings.map((tuning) => ['fit', 'take.json', '--tunings', tuning])],
   ['convert', fc.constant(['convert', 'take.json', 'take.mid'])],
@@ -70,7 +72,11 @@ const WORDS: ReadonlyMap<string, fc.Arbitrary<readonly string[]>> = new Map<
 /** Verbs of studies, which read the disk themselves, and those that write a picture or a page. */
 const OTHERS: ReadonlySet<string> = new Set(['study', 'summary', 'adapt', 'picture', 'handout']);
 
-const parts = { readText: () => TAKE, writeBytes: () => {} };
+const parts = {
+  readText: () => TAKE,
+  readBytes: (path: string) => (path === 'take.wav' ? RECORDING : new TextEncoder().encode(TAKE)),
+  writeBytes: () => {},
+};
 
 describe('the width of the print', () => {
   test('every verb is tried here, but for studies and what is drawn', () => {
