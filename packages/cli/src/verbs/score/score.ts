@@ -7,9 +7,7 @@ import {
   type ScoreOptions,
   scoreLine,
 } from '@reedplate/chord-tone';
-import { type Piece, sayPartChoice } from '@reedplate/interchange';
-import type { Harp } from '@reedplate/layout';
-import { kindOfFile, ReedplateError } from '@reedplate/pitch';
+import { ReedplateError } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { type ChartForLineWords, readChartFor } from '../../shared/chart-for-line.js';
 import { withChartForLineOptions } from '../../shared/chart-options.js';
@@ -21,11 +19,11 @@ import {
 } from '../../shared/harp-options.js';
 import { type LevelWords, readLevel, withLevel } from '../../shared/level-options.js';
 import { withJsonOfHarps } from '../../shared/options.js';
-import { type PartWords, readPart, withPart } from '../../shared/part-option.js';
-import { readPieceBytes } from '../../shared/piece-file.js';
+import { type PartWords, withPart } from '../../shared/part-option.js';
 import { type PrintWords, printAnswer } from '../../shared/print.js';
 import { type RecordingWords, withRecordingOptions } from '../../shared/recording-options.js';
 import type { Terminal } from '../../terminal.js';
+import { type ReadTake, readTake } from './read-take.js';
 import { type NextGround, showNext } from './show-next.js';
 import { showProgress } from './show-progress.js';
 import { showScore, showWhy } from './show-score.js';
@@ -126,12 +124,9 @@ async function score(
   ]);
 }
 
-    ...showScore(one, { part: read.said }, paint),
-    ...showNext([one], groundOf(one, words), paint),
-/** Which part of a file is judged, and why, where it has several. */
-function sayPart({ parts, choice }: Piece): string | undefined {
-  if (choice === undefined || parts.length < 2) return undefined;
-  return `judged is ${sayPartChoice(choice)}; another: --part`;
+/** The song and the harp of a take, in words that another verb reads. */
+function groundOf({ key, form }: Score, words: ScoreWords): NextGround {
+  return { key, form: words.form ?? form, harp: words.harp };
 }
 
 function readScoreOptions(words: ScoreWords, terminal: Terminal): ScoreOptions {
