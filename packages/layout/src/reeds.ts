@@ -16,7 +16,6 @@ import {
 } from '@reedplate/pitch';
 import type { Breath, Hole } from './sounding.js';
 import { type HarpByNameOptions, type HarpLike, harpByName, toHarp } from './to-harp.js';
-import type { KnownTunings } from './to-tuning.js';
 
 /** A reed of a harp. */
 export interface Reed {
@@ -30,10 +29,7 @@ export interface Reed {
   readonly frequency: number;
 }
 
-/** The frequency of A4, and tunings of one's own for a harp that is named in one. */
-type ReedsOptions = FrequencyOptions & { readonly known?: KnownTunings };
-
-const REEDS_OPTIONS: OptionNames<ReedsOptions> = { a4: true, known: true };
+const REEDS_OPTIONS: OptionNames<FrequencyOptions & HarpByNameOptions> = { a4: true, known: true };
 
 /**
  * The reeds of a harp by name and frequency: from hole 1 up, blow before draw.
@@ -46,7 +42,10 @@ const REEDS_OPTIONS: OptionNames<ReedsOptions> = { a4: true, known: true };
  * reedsOf(makeHarp('A'))[2]; // => { hole: 2, breath: 'blow', pitch: 61, name: 'C#4', frequency: 277.1826309768721 }
  * ```
  */
-export function reedsOf(given: HarpLike, options: ReedsOptions = {}): readonly Reed[] {
+export function reedsOf(
+  given: HarpLike,
+  options: FrequencyOptions & HarpByNameOptions = {},
+): readonly Reed[] {
   const { known, ...at } = requireOptions(options, REEDS_OPTIONS, 'reedsOf');
   const harp = toHarp(given, known);
   const reed = (hole: Hole, breath: Breath, pitch: number): Reed =>

@@ -34,7 +34,7 @@ import type { Terminal } from '../../terminal.js';
 type Placing = PlacedPhrase | PhraseNotPlaced;
 
 /** What `reedplate phrases --json` prints: the phrases, or with `--harp` each of them on that harp. */
-export type PhrasesAnswer = readonly Phrase[] | readonly Placing[];
+export type PhrasesAnswer = readonly Phrase[] | readonly (PlacedPhrase | PhraseNotPlaced)[];
 
 interface PhrasesWords extends PrintWords, LevelWords, PhraseFolderWords {
   readonly kind?: string;
