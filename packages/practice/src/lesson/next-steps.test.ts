@@ -115,6 +115,16 @@ describe('nextSteps', () => {
     expect(nextSteps([resting]).map(({ reason }) => reason)).toEqual(['ready-for-more']);
   });
 
+  it('nextSteps sends who rests through most changes to the roots', () => {
+    expect(nextSteps([played(0, (bar) => bar > 4)])[0]).toEqual({
+      reason: 'silent-changes',
+      exercise: 'roots-in-time',
+      bars: [5, 7, 9, 10, 11, 12],
+      about: null,
+      words: 'Most changes pass in silence: play the root of each chord as it comes.',
+    });
+  });
+
   it('nextSteps goes on where nothing is weak', () => {
     expect(nextSteps([roots]).map(({ reason }) => reason)).toEqual(['ready-for-more']);
   });

@@ -5,6 +5,7 @@ import type { ExerciseKind } from '../exercise/exercise-table.js';
 /** What a step answers. */
 export type NextStepReason =
   | 'stays-on-one-chord'
+  | 'silent-changes'
   | 'weak-change'
   | 'changes-not-shown'
   | 'unresolved'
@@ -72,6 +73,7 @@ export function nextSteps(
   requireScores(requireSome(scores, 'one score'));
   const steps = [
     ...staysOnOne(scores),
+    ...silentChanges(scores),
     ...weakChange(scores),
     ...ofTime(scores),
     ...bends.flatMap(ofBend),
@@ -97,6 +99,22 @@ function staysOnOne(scores: readonly Score[]): readonly NextStep[] {
       bars: [],
       about: null,
       words: 'The line stays on one chord: play the root of each chord as it comes, nothing else.',
+    },
+  ];
+}
+
+/** Who rests through most of the changes lands on none of them badly, and is not ready for more. */
+function silentChanges(scores: readonly Score[]): readonly NextStep[] {
+  const changes = scores.flatMap((score) => score.changes);
+  const silent = changes.filter(({ landing }) => landing === null);
+  if (2 * silent.length <= changes.length) return [];
+  return [
+    {
+      reason: 'silent-changes',
+      exercise: 'roots-in-time',
+      bars: [...new Set(silent.map(({ bar }) => bar))].sort((a, b) => a - b),
+      about: null,
+      words: 'Most changes pass in silence: play the root of each chord as it comes.',
     },
   ];
 }
