@@ -121,7 +121,8 @@ describe('nextSteps', () => {
       exercise: 'roots-in-time',
       bars: [5, 7, 9, 10, 11, 12],
       about: null,
-      words: 'Most changes pass in silence: play the root of each chord as it comes.',
+      words:
+        'Most changes pass in silence (bars 5, 7, 9, 10, 11, 12): play the root of each chord as it comes.',
     });
   });
 

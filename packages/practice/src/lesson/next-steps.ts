@@ -108,13 +108,14 @@ function silentChanges(scores: readonly Score[]): readonly NextStep[] {
   const changes = scores.flatMap((score) => score.changes);
   const silent = changes.filter(({ landing }) => landing === null);
   if (2 * silent.length <= changes.length) return [];
+  const bars = barsOf(silent);
   return [
     {
       reason: 'silent-changes',
       exercise: 'roots-in-time',
-      bars: [...new Set(silent.map(({ bar }) => bar))].sort((a, b) => a - b),
+      bars,
       about: null,
-      words: 'Most changes pass in silence: play the root of each chord as it comes.',
+      words: `Most changes pass in silence${sayBars(bars)}: play the root of each chord as it comes.`,
     },
   ];
 }
