@@ -2,6 +2,7 @@ import type { Harp } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
 import { itemAt } from '@reedplate/pitch';
 import { type LaidOut, layOut } from './board.js';
+import type { Steps } from './in-steps.js';
 import { type LineTimes, lineTimes, timesWithout } from './line-times.js';
 import { type Bound, lowerBound } from './lower-bound.js';
 import type { Problem } from './problem.js';
@@ -81,28 +82,31 @@ export function candidateOn(
 }
 
 /**
- * All harps with all transpositions, each with what is known before a search.
+ * All harps with all transpositions, each with what is known before a search. A step is a harp.
  *
  * @internal
  */
-export function candidatesFor(
+export function* candidatesFor(
   line: FitLine,
   harps: readonly Harp[],
   transpositions: readonly number[],
   setting: Setting,
-): readonly HarpCandidate[] {
+): Steps<readonly HarpCandidate[]> {
   const shapes = new Map<string, Harp>();
-  return harps.flatMap((harp, at) => {
+  const candidates: HarpCandidate[] = [];
+  for (const [at, harp] of harps.entries()) {
     const name = shapeOf(harp);
     const shape = shapes.get(name) ?? harp;
     shapes.set(name, shape);
-    return transpositions.map((transposition, index): HarpCandidate => {
+    for (const [index, transposition] of transpositions.entries()) {
       const semitones = transposition + lowestReed(shape) - lowestReed(harp);
       const order = at * transpositions.length + index;
       const { laidOut, missing, bound } = candidateOn(line, shape, semitones, setting, order);
-      return { order, harp, transposition, laidOut, missing, bound };
-    });
-  });
+      candidates.push({ order, harp, transposition, laidOut, missing, bound });
+    }
+    yield;
+  }
+  return candidates;
 }
 
 /**

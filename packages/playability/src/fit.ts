@@ -132,14 +132,20 @@ function* fitSteps(
   }
   const setting = settingOf(rest);
   const prepared = fitLine(line, setting.tempo);
-  const candidates = candidatesFor(prepared, asked, transpositions, setting);
+  yield;
+  const candidates = yield* candidatesFor(prepared, asked, transpositions, setting);
   const { best, searched } = yield* rankCandidates(prepared, candidates, count);
   const { count: events } = prepared.times;
+  const fits: HarpFit[] = [];
+  for (const found of best) {
+    fits.push(fitOf(found, events));
+    yield;
+  }
   return Object.freeze({
     model: setting.model.id,
     level: setting.level,
     events,
-    harps: Object.freeze(best.map((found) => fitOf(found, events))),
+    harps: Object.freeze(fits),
     considered: candidates.length,
     searched,
   });

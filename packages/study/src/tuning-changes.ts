@@ -228,7 +228,8 @@ function* corpusCost(
   let effort = 0;
   let missing = 0;
   for (const line of corpus) {
-    const ways = candidatesFor(line, [harp], transpositions, setting)
+    const candidates = yield* candidatesFor(line, [harp], transpositions, setting);
+    const ways = candidates
       .map((candidate) => {
         const { way } = searchCandidate(line, candidate);
         return { effort: way.cost, missing: candidate.missing };

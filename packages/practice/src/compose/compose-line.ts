@@ -140,6 +140,8 @@ function* composeSteps(
   { seed = 1, plan, ...given }: ComposeOptions,
 ): Steps<ComposedLine> {
   const bars = barsPerChorus(checkChart(chart));
+  // A long chart takes its time to look through.
+  yield;
   const letters = plan === undefined ? usualPlan(bars) : requirePlan(plan, bars);
   const steps = yield* drawAll(chart, letters, groundOf(chart, harp, seed, given));
   return Object.freeze({ seed, steps: Object.freeze(steps), line: lineOf(steps, chart) });

@@ -42,11 +42,16 @@ export function phrasesOf(chart: Chart, plan: string): readonly (readonly Phrase
   const { choruses, intro = 0, pickup } = chart;
   const length = barsPerChorus(chart) / plan.length;
   const groups = new Map<string, PhrasePlace[]>();
+  let first = 0;
   for (let at = 0; at < choruses * plan.length; at += 1) {
     const letter = plan[at % plan.length] as string;
     const start = pickup + (intro + at * length) * barTicks;
     const end = start + length * barTicks;
-    const spans = chart.spans.filter((span) => span.end > start && span.start < end);
+    // Spans and phrases both come in order: a long chart is gone through once.
+    while ((chart.spans[first]?.end ?? end) <= start) first += 1;
+    let after = first;
+    while ((chart.spans[after]?.start ?? end) < end) after += 1;
+    const spans = chart.spans.slice(first, after);
     const isLast = at % plan.length === plan.length - 1;
     const name = `${Math.floor(at / plan.length)} ${letter}`;
     const group = groups.get(name) ?? [];
