@@ -49,7 +49,7 @@ export default {
   entryPoints: rooms.map((dir) => `packages/${dir}`),
   plugin: ['./scripts/typedoc/sections.mjs'],
   readme: 'README.md',
-  projectDocuments: ['docs/*.md'],
+  projectDocuments: ['docs/getting-started-*.md', 'docs/!(getting-started-*).md'],
   navigation: { includeCategories: true, includeGroups: false },
   out: 'docs/api',
   includeVersion: true,

@@ -1,5 +1,5 @@
 import { existsSync, readFileSync } from 'node:fs';
-import { Comment, CommentTag, Converter } from 'typedoc';
+import { Comment, CommentTag, Converter, Renderer } from 'typedoc';
 import { ROOT } from '../lib/root.mjs';
 
 // Groups each package's page as its index file does: a comment there is the heading of what follows it.
@@ -28,6 +28,9 @@ export function sectionsOf(text) {
 
 /** @param {import('typedoc').Application} app */
 export function load(app) {
+  app.renderer.on(Renderer.EVENT_BEGIN, ({ project }) => {
+    for (const page of project.documents ?? []) page.name = titleOf(page);
+  });
   app.converter.on(Converter.EVENT_RESOLVE_BEGIN, (context) => {
     const dir = (context.project.packageName ?? '').replace(/^@reedplate\//u, '');
     const index = `${ROOT}packages/${dir}/src/index.ts`;
@@ -39,6 +42,16 @@ export function load(app) {
       for (const holder of [reflection, ...(reflection.signatures ?? [])]) place(holder, section);
     }
   });
+}
+
+/**
+ * What stands as the heading of a guide, instead of the name of its file.
+ *
+ * @param {import('typedoc').DocumentReflection} page
+ */
+function titleOf({ name, content }) {
+  const [first] = content;
+  return /^\s*# (.+)$/mu.exec(first?.kind === 'text' ? first.text : '')?.[1] ?? name;
 }
 
 /**
