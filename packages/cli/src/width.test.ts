@@ -60,7 +60,7 @@ const WORDS: ReadonlyMap<string, fc.Arbitrary<readonly string[]>> = new Map<
   ['compose', withSong('compose', '--level', 'overbends')],
   ['backing', songs.map((song) => ['backing', ...song, '-o', 'band.mid'])],
   ['score', keys.map((key) => ['score', 'take.json', '--key', key, '--harp', 'C', '--notes'])],
-  ['listen', harps.map((harp) => ['listen', 'take.wav', ...harp, '--tempo', '120'])],
+  ['listen', harps.map((harp) => ['listen', 'take.wav', ...harp])],
   ['path', harps.map((harp) => ['path', 'take.json', ...harp, '--level', 'overbends'])],
   ['fit', tunings.map((tuning) => ['fit', 'take.json', '--tunings', tuning])],
   ['convert', fc.constant(['convert', 'take.json', 'take.mid'])],

@@ -76,6 +76,8 @@ describe('reedplate listen', () => {
     [['-o', 'take.mid', '--tempo', '96', '--bar-one', '9'], /"9".*from 0 to 3\.00/u],
     [['-o', 'take.mid', '--tempo', '96', '--bar-one', 'x'], /"x".*from 0 to 3\.00/u],
     [['--harp', 'H'], /"H"/u],
+    [['--tempo', '96'], /"--tempo 96".*-o/u],
+    [['--bar-one', '1'], /"--bar-one 1".*-o/u],
   ])('reedplate listen %j says in one line what is wrong', async (words, message) => {
     const { code, out, err } = await run('listen', 'take.wav', ...words);
     expect([code, out]).toEqual([2, '']);
@@ -105,6 +107,14 @@ describe('reedplate score of a recording', () => {
   test('reedplate score takes the second at which bar 1 begins', async () => {
     const said = await run('score', 'take.wav', '--tempo', '120', '--bar-one', '0.5', ...SONG);
     expect(said.out).toContain('bar 1 from second 0.5\n');
+  });
+
+  test('reedplate score refuses words on a recording for a file that says them itself', async () => {
+    const { code, err } = await runWords(['score', 'take.json', '--tempo', '96', ...SONG], {
+      readText: () => '{"notes":[{"start":0,"duration":960,"pitch":67}]}',
+    });
+    expect(code).toBe(2);
+    expect(err).toMatch(/^reedplate: "--tempo 96" .*a recording alone: take\.json is none\n$/u);
   });
 
   test('reedplate score asks for the tempo of a recording', async () => {

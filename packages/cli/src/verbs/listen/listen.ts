@@ -16,7 +16,11 @@ import { withJson } from '../../shared/options.js';
 import { writePieceFile } from '../../shared/piece-file.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { hearRecording, pieceOfHeard, type Recorded } from '../../shared/recording.js';
-import { type RecordingWords, withRecordingOptions } from '../../shared/recording-options.js';
+import {
+  type RecordingWords,
+  refuseRecordingWords,
+  withRecordingOptions,
+} from '../../shared/recording-options.js';
 import { tabOf } from '../../shared/say-grips.js';
 import type { Terminal } from '../../terminal.js';
 
@@ -56,7 +60,8 @@ function listen(file: string, words: ListenWords, terminal: Terminal): void {
   const recorded: Recorded = { ...harp, level: readLevel(words, terminal) };
   const heard = hearRecording(terminal.readBytes(file), file, recorded);
   const key = parseKey(words.key ?? harp.harp?.firstPosition ?? 'C');
-  if (words.output !== undefined) {
+  if (words.output === undefined) refuseRecordingWords(words, 'it with -o, for what is written');
+  else {
     const piece = pieceOfHeard(heard, file, words);
     writePieceFile({ ...piece, key: key.name }, words.output, terminal, recorded);
     // A print would mix with what is written where both go to standard output.

@@ -3,7 +3,7 @@ import type { Harp } from '@reedplate/layout';
 import { kindOfFile } from '@reedplate/pitch';
 import { type PartWords, readPart } from '../../shared/part-option.js';
 import { readPieceBytes } from '../../shared/piece-file.js';
-import type { RecordingWords } from '../../shared/recording-options.js';
+import { type RecordingWords, refuseRecordingWords } from '../../shared/recording-options.js';
 import type { Terminal } from '../../terminal.js';
 
 /** A take that was read, and what is said of how. */
@@ -25,6 +25,7 @@ export async function readTake(
 ): Promise<ReadTake> {
   const bytes = terminal.readBytes(file);
   if (kindOfFile(bytes) !== WAV) {
+    refuseRecordingWords(words, `it with a recording alone: ${file} is none`);
     const { piece, format } = readPieceBytes(bytes, file, terminal, {
       ...harp,
       ...readPart(words),
