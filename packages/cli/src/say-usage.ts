@@ -13,7 +13,7 @@ export function sayUsage({ message, code }: CommanderError, words: readonly stri
 
 /** A key that stands alone was most likely meant for the option that is missing. */
 function sayMissing(text: string, words: readonly string[]): string {
-  const option = text.replace(/^[^']*'(?:-\w, )?(--[\w-]+).*$/u, '$1');
+  const option = text.split(/[\s',]/u).find((word) => word.startsWith('--')) ?? text;
   const key = looseKeys(words)[0];
   const missing = `${option} is missing`;
   const takesKey = option === '--key' || option === '--harp';

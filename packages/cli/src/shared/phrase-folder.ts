@@ -1,3 +1,4 @@
+import { join } from 'node:path';
 import { readInFile } from '@reedplate/files';
 import { ReedplateError } from '@reedplate/pitch';
 import { type Phrase, readPhrases } from '@reedplate/practice';
@@ -34,7 +35,6 @@ export function readPhraseFolder(
   terminal: PhraseFolderTerminal,
 ): readonly Phrase[] {
   if (phrasesFrom === undefined) return [];
-  const folder = phrasesFrom.replace(/[/\\]+$/u, '') || phrasesFrom;
   const names = terminal.listFolder(phrasesFrom).filter((name) => ENDING.test(name));
   if (names.length === 0) {
     throw new ReedplateError({
@@ -45,7 +45,7 @@ export function readPhraseFolder(
   }
   const fileOf = new Map<string, string>();
   return names.flatMap((name) => {
-    const file = `${folder}/${name}`;
+    const file = join(phrasesFrom, name);
     const text = terminal.readText(file);
     const phrases = readInFile(file, () => readPhrases(text, { id: name.replace(ENDING, '') }));
     for (const { id } of phrases) {
