@@ -1,4 +1,3 @@
-import type { Writable } from 'node:stream';
 import {
   listFolder,
   readBytes,
@@ -16,14 +15,26 @@ const USUAL_WIDTH = 80;
 /** Narrowest print: nothing of ours can be read in less. */
 const LEAST_WIDTH = 40;
 
+/** What went wrong with a stream. */
+type StreamFault = Error & { readonly code?: string };
+
+/** What the command needs of a stream that it prints on: those of a process, and any `Writable`, have it. */
+export interface PrintStream {
+  write(text: string, done?: () => void): boolean;
+  on(event: 'error', listener: (fault: StreamFault) => void): unknown;
+  once(event: 'error', listener: (fault: StreamFault) => void): unknown;
+  /** Bytes that wait to be written. */
+  readonly writableLength: number;
+}
+
 /** What the command needs of the process that runs it. */
 export interface Host {
   /** Node, the script, then the command's words. */
   readonly argv: readonly string[];
   readonly env: Readonly<Record<string, string | undefined>>;
   /** A stream that is a screen says so, and how wide it is. */
-  readonly stdout: Writable & { readonly isTTY?: boolean; readonly columns?: number };
-  readonly stderr: Writable;
+  readonly stdout: PrintStream & { readonly isTTY?: boolean; readonly columns?: number };
+  readonly stderr: PrintStream;
 }
 
 /** Runs the command with the words of a process, on its streams, and gives its exit code. */
@@ -60,9 +71,9 @@ function wantsColour({ NO_COLOR, FORCE_COLOR }: Host['env'], { isTTY }: Host['st
  * Watches a stream from now on. What it gives back waits until all is written, and gives what went
  * wrong. A reader such as `head` may close the pipe before all is written: that is no fault.
  */
-function watch(stream: Writable): () => Promise<Error | undefined> {
+function watch(stream: PrintStream): () => Promise<Error | undefined> {
   let fault: Error | undefined;
-  stream.once('error', (error: NodeJS.ErrnoException) => {
+  stream.once('error', (error: StreamFault) => {
     if (error.code !== 'EPIPE') fault = error;
     // What is still to be written fails as well, and says nothing new.
     stream.on('error', () => {});
