@@ -4,6 +4,7 @@ import { basename, join } from 'node:path';
 import { readPiece, writePiece } from '@reedplate/interchange';
 import { makeStudySetup, studyTune } from '@reedplate/study';
 import { describe, expect, test } from 'vitest';
+import { RECORDING } from '../packages/cli/src/shared/recording.fixture.js';
 import { type Outcome, runWords } from '../packages/cli/src/shared/run-words.fixture.js';
 import { ROOT } from '../scripts/lib/root.mjs';
 
@@ -62,6 +63,7 @@ function mineIn(page: string): string {
 const OWN_FILES: ReadonlyMap<string, string | Uint8Array> = new Map<string, string | Uint8Array>([
   ['take.json', readFileSync(`${EXAMPLES}take.json`)],
   ['take.mid', readFileSync(`${EXAMPLES}take.mid`)],
+  ['take.wav', RECORDING],
   ['in.mid', readFileSync(`${EXAMPLES}take.mid`)],
   ['tunes.abc', TUNES],
   ['mine.json', mineIn('docs/getting-started-researchers.md')],
