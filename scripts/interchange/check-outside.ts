@@ -19,10 +19,10 @@ import {
   JUMP_SAMPLES,
   type JumpSample,
 } from '../../packages/interchange/src/notation/jump-samples.fixture.js';
+import { soundOfMidi } from '../lib/render-midi.js';
 import { ROOT } from '../lib/root.mjs';
 import { extendSchema } from './extend-schema.js';
 import { FORM_SHEETS, HAND_SHEETS, LINE_SHEETS } from './samples.js';
-import { readWave } from './wave.js';
 
 // Checks what we write with other people's readers: abc2midi, fluidsynth, MuseScore 3, xmllint with
 // the official schema. install-outside.sh installs them. Ends with 1 where one disagrees.
@@ -33,7 +33,6 @@ const folder = mkdtempSync(join(tmpdir(), 'reedplate-outside-'));
 const inFolder = (name: string): string => join(folder, name);
 const SCHEMA = `${ROOT}.outside/schema/musicxml.xsd`;
 const EXTENDED = `${ROOT}.outside/schema/musicxml-extended.xsd`;
-const SOUND_FONT = '/usr/share/sounds/sf2/TimGM6mb.sf2';
 
 /** Ticks that abc2midi lets go before the end of a note, and sets chords apart by. */
 const LOOSE = 30;
@@ -138,26 +137,6 @@ function playByMuseScore(): readonly TimedNote[] {
   return parts.flatMap(({ line }) => line.notes);
 }
 
-function render(sheet: Sheet): ReturnType<typeof readWave> {
-  writeFileSync(inFolder('a.mid'), writeMidi(sheet));
-  const options = [
-    '-ni',
-    '-q',
-    '-g',
-    '0.6',
-    '-r',
-    '22050',
-    '-R',
-    '0',
-    '-C',
-    '0',
-    '-F',
-    inFolder('a.wav'),
-  ];
-  execFileSync('fluidsynth', [...options, SOUND_FONT, inFolder('a.mid')], { stdio: 'pipe' });
-  return readWave(readFileSync(inFolder('a.wav')));
-}
-
 const TEMPO = 120;
 const TICKS_A_SECOND = (TEMPO / 60) * 960;
 const CENTS = 50;
@@ -166,7 +145,8 @@ const CENTS = 50;
 function checkPitches(): readonly string[] {
   const pitches = Array.from({ length: 25 }, (_, at) => 60 + at);
   const notes = pitches.map((pitch, at) => ({ start: at * 960, duration: 900, pitch }));
-  const { samples, rate } = render({ line: makeLine(notes, { tempo: TEMPO }) });
+  const line = makeLine(notes, { tempo: TEMPO });
+  const { samples, sampleRate: rate } = soundOfMidi(writeMidi({ line }));
   const detector = PitchDetector.forFloat32Array(2048);
   return notes.flatMap(({ start, pitch }) => {
     const at = Math.round(((start + 350) / TICKS_A_SECOND) * rate);
@@ -182,7 +162,7 @@ const SILENCE = 0.001;
 /** A band: it sounds from its first click to its last chord, and not much longer. */
 function checkLength(): readonly string[] {
   const chart = makeChart('basic', 'G', { tempo: TEMPO });
-  const { samples, rate } = render(makeBacking(chart));
+  const { samples, sampleRate: rate } = soundOfMidi(writeMidi(makeBacking(chart)));
   const first = samples.findIndex((sample) => Math.abs(sample) > SILENCE) / rate;
   const last = samples.findLastIndex((sample) => Math.abs(sample) > SILENCE) / rate;
   const seconds = (14 * 4 * 60) / TEMPO;

@@ -2,8 +2,9 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { applySwing, writeMidi } from '@reedplate/interchange';
 import { type Line, makeLine, secondsAt, type TimedNote } from '@reedplate/line';
 import { findPhrases, formatPhrase, type Phrase } from '@reedplate/practice';
+import { renderWave } from '../lib/render-midi.js';
 import { placeOwn } from './place-own.js';
-import { canRender, hearMidi, renderWave } from './sound.js';
+import { canRender, hearMidi } from './sound.js';
 
 // Every phrase of the catalogue to be heard, 25 in a file, on a harp in C, each over its chords and two seconds apart:
 //   npx tsx --tsconfig tsconfig.json scripts/practice/phrase-sounds.ts <folder>

@@ -1,13 +1,9 @@
 import { execFileSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { existsSync } from 'node:fs';
 import { readMidi } from '@reedplate/interchange';
 import { secondsAt } from '@reedplate/line';
 import { PitchDetector } from 'pitchy';
-import { readWave, type Wave } from '../interchange/wave.js';
-
-const SOUND_FONT = '/usr/share/sounds/sf2/TimGM6mb.sf2';
+import { SOUND_FONT, soundOfMidi } from '../lib/render-midi.js';
 
 /** Whether fluidsynth and a sound font are here; `apt-get install fluidsynth timgm6mb-soundfont` brings both. */
 export function canRender(): boolean {
@@ -17,12 +13,6 @@ export function canRender(): boolean {
   } catch {
     return false;
   }
-}
-
-/** Writes the sound of a MIDI file as 16-bit WAVE, without reverberation, which blurs what a tracker hears. */
-export function renderWave(midi: string, wave: string): void {
-  const dry = ['-ni', '-q', '-g', '0.6', '-r', '22050', '-R', '0', '-C', '0', '-F', wave];
-  execFileSync('fluidsynth', [...dry, SOUND_FONT, midi], { stdio: 'pipe' });
 }
 
 /** What a tracker heard of the notes of a MIDI file. */
@@ -42,17 +32,7 @@ const CENTS = 50;
 
 /** Renders MIDI, and listens in the middle of each note of its first part. */
 export function hearMidi(bytes: Uint8Array): HeardNotes {
-  const folder = mkdtempSync(join(tmpdir(), 'reedplate-sound-'));
-  try {
-    writeFileSync(join(folder, 'a.mid'), bytes);
-    renderWave(join(folder, 'a.mid'), join(folder, 'a.wav'));
-    return hearWave(readWave(readFileSync(join(folder, 'a.wav'))), bytes);
-  } finally {
-    rmSync(folder, { recursive: true });
-  }
-}
-
-function hearWave({ samples, rate }: Wave, bytes: Uint8Array): HeardNotes {
+  const { samples, sampleRate: rate } = soundOfMidi(bytes);
   const { line } = readMidi(bytes);
   const detector = PitchDetector.forFloat32Array(WINDOW);
   const counts = { alone: 0, right: 0, together: 0, loud: 0 };

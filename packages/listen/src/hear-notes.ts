@@ -6,12 +6,11 @@ import {
   toHarp,
 } from '@reedplate/layout';
 import type { NoteInSeconds } from '@reedplate/line';
-import { deepFreeze, type OptionNames, requireOptions } from '@reedplate/pitch';
+import { deepFreeze, itemAt, type OptionNames, requireOptions } from '@reedplate/pitch';
 import { decode } from './decode/decode.js';
 import { notesOf } from './decode/notes-of.js';
 import { referenceOf } from './decode/reference.js';
 import { framesOf } from './frames/frames.js';
-import { numberAt } from './number-at.js';
 import { requireSound, type Sound } from './sound.js';
 
 /** What is heard in a recording. */
@@ -85,5 +84,5 @@ const LOUDER = 0.02;
 
 function loudestOf(levels: readonly number[]): number {
   const sorted = [...levels].sort((a, b) => b - a);
-  return numberAt(sorted, Math.floor(sorted.length * LOUDER));
+  return itemAt(sorted, Math.floor(sorted.length * LOUDER));
 }

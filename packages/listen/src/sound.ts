@@ -1,4 +1,4 @@
-import { ReedplateError } from '@reedplate/pitch';
+import { type ErrorPlace, ReedplateError } from '@reedplate/pitch';
 
 /** One channel of sound. */
 export interface Sound {
@@ -23,30 +23,19 @@ const MOST_SAMPLES = 2 * 60 * 60 * 48_000;
 export function requireSound(sound: Sound): Sound {
   const { sampleRate, samples } = Object(sound);
   if (!(samples instanceof Float32Array) || samples.length > MOST_SAMPLES) {
-    const expected = 'samples as a Float32Array, two hours at the most';
-    throw new ReedplateError({
-      code: 'SOUND_INVALID',
-      value: samples?.length,
-      expected,
-      where: { path: 'samples' },
+    throw invalid(samples?.length, 'samples as a Float32Array, two hours at the most', {
+      path: 'samples',
     });
   }
   if (!(sampleRate >= LOWEST_RATE && sampleRate <= HIGHEST_RATE)) {
     const expected = `samples a second, from ${LOWEST_RATE} to ${HIGHEST_RATE}`;
-    throw new ReedplateError({
-      code: 'SOUND_INVALID',
-      value: sampleRate,
-      expected,
-      where: { path: 'sampleRate' },
-    });
+    throw invalid(sampleRate, expected, { path: 'sampleRate' });
   }
   const at = samples.findIndex((sample) => !Number.isFinite(sample));
   if (at === -1) return sound;
-  const where = { path: `samples[${at}]`, index: at };
-  throw new ReedplateError({
-    code: 'SOUND_INVALID',
-    value: samples[at],
-    expected: 'a number',
-    where,
-  });
+  throw invalid(samples[at], 'a number', { path: `samples[${at}]`, index: at });
+}
+
+function invalid(value: unknown, expected: string, where: ErrorPlace): ReedplateError {
+  return new ReedplateError({ code: 'SOUND_INVALID', value, expected, where });
 }

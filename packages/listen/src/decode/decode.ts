@@ -1,6 +1,5 @@
 import { itemAt } from '@reedplate/pitch';
 import type { Frame } from '../frames/frames.js';
-import { numberAt } from '../number-at.js';
 import { type Likelihoods, likelihoodsOf } from './likelihoods.js';
 
 /** What goes on in a frame: nothing, or a note, by its place among the pitches, beginning or held. */
@@ -77,14 +76,14 @@ function step(
     after[state] = score + likelihood;
     from[state] = source;
   };
-  const scoreOf = (state: number): number => numberAt(before, state);
+  const scoreOf = (state: number): number => itemAt(before, state);
   enter(0, better(way(0, scoreOf(0) + STAY_SILENT), way(best[0], scoreOf(best[0]) + END)), silence);
   for (let note = 0; note < count; note += 1) {
     const attackAt = 1 + note;
     const heldAt = 1 + count + note;
-    enter(attackAt, wayToAttack(scoreOf, note, best, chances), numberAt(attack, note));
+    enter(attackAt, wayToAttack(scoreOf, note, best, chances), itemAt(attack, note));
     const settles = way(attackAt, scoreOf(attackAt) + HOLD);
-    enter(heldAt, better(way(heldAt, scoreOf(heldAt) + STAY_HELD), settles), numberAt(held, note));
+    enter(heldAt, better(way(heldAt, scoreOf(heldAt) + STAY_HELD), settles), itemAt(held, note));
   }
   return after;
 }
@@ -123,9 +122,9 @@ function twoBest(scores: Float64Array, start: number): readonly [number, number]
   let first = start;
   let second = start;
   for (let at = start + 1; at < scores.length; at += 1) {
-    const score = numberAt(scores, at);
-    if (score > numberAt(scores, first)) [first, second] = [at, first];
-    else if (second === first || score > numberAt(scores, second)) second = at;
+    const score = itemAt(scores, at);
+    if (score > itemAt(scores, first)) [first, second] = [at, first];
+    else if (second === first || score > itemAt(scores, second)) second = at;
   }
   return [first, second];
 }
@@ -138,7 +137,7 @@ function trace(last: Float64Array, from: readonly Int16Array[], count: number): 
       note: state === 0 ? -1 : (state - 1) % count,
       isAttack: state > 0 && state <= count,
     });
-    state = numberAt(itemAt(from, at), state);
+    state = itemAt(itemAt(from, at), state);
   }
   return moments.reverse();
 }

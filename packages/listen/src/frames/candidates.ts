@@ -1,6 +1,5 @@
 import { itemAt } from '@reedplate/pitch';
 import { Autocorrelator } from 'pitchy';
-import { numberAt } from '../number-at.js';
 import { refinePeriod } from './refine-period.js';
 
 /** A pitch that a moment may have. */
@@ -49,12 +48,12 @@ export function pitchListener(
 
 /** Likeness by lag, 1 where the same: McLeod's normed square difference. In place. */
 function normed(products: Float32Array, window: Float32Array): Float32Array {
-  let energy = 2 * numberAt(products, 0);
+  let energy = 2 * itemAt(products, 0);
   const last = window.length - 1;
   for (let lag = 0; lag < products.length; lag += 1) {
-    const product = numberAt(products, lag);
+    const product = itemAt(products, lag);
     products[lag] = energy > 1e-9 ? (2 * product) / energy : 0;
-    energy -= numberAt(window, lag) ** 2 + numberAt(window, last - lag) ** 2;
+    energy -= itemAt(window, lag) ** 2 + itemAt(window, last - lag) ** 2;
   }
   return products;
 }
@@ -70,7 +69,7 @@ function topsOf(likeness: Float32Array, shortest: number, longest: number): read
   let best: Top | undefined;
   const first = likeness.findIndex((height) => height <= 0);
   for (let lag = first === -1 ? longest : first; lag < longest; lag += 1) {
-    const height = numberAt(likeness, lag);
+    const height = itemAt(likeness, lag);
     if (height > (best?.height ?? 0)) best = { lag, height };
     if (height > 0 || best === undefined) continue;
     if (best.lag >= shortest) tops.push(best);

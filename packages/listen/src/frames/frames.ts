@@ -1,4 +1,4 @@
-import { numberAt } from '../number-at.js';
+import { itemAt } from '@reedplate/pitch';
 import type { Sound } from '../sound.js';
 import { type Periodicity, pitchListener } from './candidates.js';
 
@@ -38,7 +38,7 @@ export function framesOf({ sampleRate, samples }: Sound): readonly Frame[] {
     levelAt(samples, centre, Math.round(LEVEL_WINDOW * sampleRate)),
   );
   return centres.map((centre, at) => {
-    const level = numberAt(levels, at);
+    const level = itemAt(levels, at);
     take(samples, centre - (size >> 1), window);
     const heard = level < SILENCE ? UNPITCHED : listen(window);
     return { ...heard, level, rise: riseAt(levels, at) };
@@ -47,7 +47,7 @@ export function framesOf({ sampleRate, samples }: Sound): readonly Frame[] {
 
 /** Decibels that the loudness grows by after a dip; 0 where there is none. */
 function riseAt(levels: readonly number[], at: number): number {
-  const here = Math.max(SILENCE, numberAt(levels, at));
+  const here = Math.max(SILENCE, itemAt(levels, at));
   const before = levels.slice(Math.max(0, at - DIP_SPAN), at);
   const after = levels.slice(at + 1, at + 1 + DIP_SPAN);
   if (before.some((level) => level <= here) || after.some((level) => level < here)) return 0;

@@ -1,4 +1,4 @@
-import { numberAt } from '../number-at.js';
+import { itemAt } from '@reedplate/pitch';
 
 /** Periods more than this say little more, and vibrato blurs them. */
 const MOST_PERIODS = 12;
@@ -40,8 +40,8 @@ function likenessAt(window: Float32Array, lag: number): number {
   let product = 0;
   let energy = 0;
   for (let at = 0; at + lag < window.length; at += 1) {
-    const here = numberAt(window, at);
-    const there = numberAt(window, at + lag);
+    const here = itemAt(window, at);
+    const there = itemAt(window, at + lag);
     product += here * there;
     energy += here * here + there * there;
   }

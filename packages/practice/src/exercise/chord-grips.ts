@@ -1,5 +1,5 @@
 import { type Harp, type PlayerLike, type Sounding, soundings } from '@reedplate/layout';
-import { type Chord, itemAt } from '@reedplate/pitch';
+import { type Chord, itemAt, toPitchClass } from '@reedplate/pitch';
 
 /** Neighbouring holes on one breath that sound tones of a chord. */
 interface Grip {
@@ -43,7 +43,7 @@ export function chordGrips(
 function gripsOf({ tones }: Chord, natural: readonly Sounding[]): readonly Grip[] {
   const classes = new Set<number>(tones.map(({ pitchClass }) => pitchClass));
   const root = itemAt(tones, 0).pitchClass;
-  const own = natural.filter(({ pitch }) => classes.has(pitch % 12));
+  const own = natural.filter(({ pitch }) => classes.has(toPitchClass(pitch)));
   return own.flatMap((lowest) =>
     Array.from({ length: MOST_HOLES }, (_, more) => {
       const grip = own.filter(
@@ -52,7 +52,7 @@ function gripsOf({ tones }: Chord, natural: readonly Sounding[]): readonly Grip[
       );
       return {
         soundings: grip,
-        hasRoot: grip.some(({ pitch }) => pitch % 12 === root),
+        hasRoot: grip.some(({ pitch }) => toPitchClass(pitch) === root),
         middle: lowest.hole + more / 2,
       };
     }).filter(({ soundings: grip }, more) => grip.length === more + 1),

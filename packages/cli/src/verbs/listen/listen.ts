@@ -97,13 +97,13 @@ function showHeard(
 /** The easiest way to play what was heard; none where the harp has not all of it. */
 function tabsOf(notes: readonly NoteInSeconds[], { harp, level }: Recorded): readonly string[] {
   if (harp === undefined) return [];
-  const line = lineFromSeconds(notes, { tempo: TICKS_AS_SECONDS });
+  const line = lineFromSeconds(notes, { tempo: BEAT_A_SECOND });
   const found = explainPath(line, harp, level === undefined ? {} : { level });
   return found.playable ? found.path.soundings.map((grip) => tabOf([grip])) : [];
 }
 
 /** A beat a second: only the order of the notes matters. */
-const TICKS_AS_SECONDS = 60;
+const BEAT_A_SECOND = 60;
 
 /** Cents off the pitch; what no ear can tell is none. */
 function sayCents(cents: number): string {
