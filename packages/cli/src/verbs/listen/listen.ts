@@ -2,7 +2,7 @@ import { harpName } from '@reedplate/layout';
 import { lineFromSeconds, type NoteInSeconds } from '@reedplate/line';
 import type { HeardNotes } from '@reedplate/listen';
 import { type Key, noteNameWithOctave, parseKey } from '@reedplate/pitch';
-import { explainPath } from '@reedplate/playability';
+import { bestPath } from '@reedplate/playability';
 import type { Command } from 'commander';
 import { count } from '../../shared/count.js';
 import { examples } from '../../shared/examples.js';
@@ -64,8 +64,6 @@ function listen(file: string, words: ListenWords, terminal: Terminal): void {
   else {
     const piece = pieceOfHeard(heard, file, words);
     writePieceFile({ ...piece, key: key.name }, words.output, terminal, recorded);
-    // A print would mix with what is written where both go to standard output.
-    if (words.output === '-') return;
   }
   const answer: ListenAnswer = heard;
   printAnswer(answer, words, terminal, (found, page) => showHeard(found, key, recorded, page));
@@ -98,8 +96,8 @@ function showHeard(
 function tabsOf(notes: readonly NoteInSeconds[], { harp, level }: Recorded): readonly string[] {
   if (harp === undefined) return [];
   const line = lineFromSeconds(notes, { tempo: BEAT_A_SECOND });
-  const found = explainPath(line, harp, level === undefined ? {} : { level });
-  return found.playable ? found.path.soundings.map((grip) => tabOf([grip])) : [];
+  const found = bestPath(line, harp, level === undefined ? {} : { level });
+  return found.playable ? found.soundings.map((grip) => tabOf([grip])) : [];
 }
 
 /** A beat a second: only the order of the notes matters. */
