@@ -198,6 +198,11 @@ describe('readAbc, repeats', () => {
     ['|: C |1 D :|2 E || F |1 G :|2 A ||', 'CDCEFGFA'],
     ['| C | D ||', 'CD'],
     ['C | D |] E', 'CDE'],
+    ['C|D:|E||F|G:|', 'CDCDEFGFG'],
+    ['P:A\nC|D||\nP:B\nE|F:|', 'CDEFEF'],
+    ['C | D |] E | F :|', 'CDEFEF'],
+    ['C | D [| E | F :|', 'CDEFEF'],
+    ['|: C || D :|', 'CDCD'],
   ])('readAbc plays %j as %s', (body, expected) => {
     expect(letters(body)).toBe(expected);
   });
@@ -218,6 +223,45 @@ describe('readAbc, repeats', () => {
     expect(piece.warnings).toMatchObject([
       { code: 'bars-off-grid', count: 2, where: { line: 5, column: 12 } },
     ]);
+  });
+});
+
+describe('readAbc, orders of parts', () => {
+  const played = (order: string, body: string): string =>
+    pitches(read(body, `M:1/4\nL:1/4\nP:${order}\nK:C`))
+      .map((pitch) => 'C D EF G A B'.charAt(pitch - 60))
+      .join('');
+
+  test.each([
+    ['ABA', 'P:A\nC|D||\nP:B\nE|F|]', 'CDEFCD'],
+    ['A2B', 'P:A\nC|D||\nP:B\nE|F|]', 'CDCDEF'],
+    ['AB', 'P:A\nC|D||\nP:B\nE|F:|', 'CDEFEF'],
+    ['(AB)2', 'P:A\nC|D:|\nP:B\nE|]', 'CDCDECDCDE'],
+    ['A.B A', 'P:A\nC|[P:B]D|]', 'CDC'],
+  ])('readAbc with P:%s in the head plays %j as %s', (order, body, expected) => {
+    expect(played(order, body)).toBe(expected);
+  });
+});
+
+describe('readAbc, signs within chords', () => {
+  test.each([
+    ['[C~E]', [60, 64], [['ornaments', '~']]],
+    ['[!trill!CE]', [60, 64], [['ornaments', '!trill!']]],
+    ['[+trill+CE]', [60, 64], [['ornaments', '+trill+']]],
+    ['[CzE]', [60, 64], [['symbol-unknown', 'z']]],
+    ['[C$E]', [60, 64], [['symbol-unknown', '$']]],
+    ['[C{d}E]', [60, 64], [['symbol-unknown', '{d}']]],
+    ['[(CE)]', [60, 64], []],
+    ['["C"C E-][CE]', [60, 64, 60], []],
+  ])('readAbc of %s plays its notes and says what it left out', (body, expected, warned) => {
+    const piece = read(body);
+    expect(pitches(piece)).toEqual(expected);
+    expect(piece.warnings.map(({ code, value }) => [code, value])).toEqual(warned);
+  });
+
+  test('readAbc hears an accent within a chord, and names the place of what it leaves out', () => {
+    expect(read('[!accent!CE]').line.notes.map(({ accent }) => accent)).toEqual([true, true]);
+    expect(read('c [C~E]').warnings[0]?.where).toEqual({ line: 5, column: 5 });
   });
 });
 

@@ -1,7 +1,7 @@
 import { HIGHEST_MIDI, powerOfTwo } from '@reedplate/pitch';
 import { type MusicContext, readGrace, readOrnament } from './read-decoration.js';
 import { readLength, readNotes } from './read-note.js';
-import type { MusicToken, TokenKind } from './tokens.js';
+import { type MusicToken, type TokenKind, tokenise } from './tokens.js';
 import {
   addVoiceEvent,
   closeMeasure,
@@ -58,8 +58,9 @@ function readBar({ text, column }: MusicToken, { voice, line }: MusicContext): v
   const colons = Math.min(/^:*/u.exec(text)?.[0].length ?? 0, MOST_COLONS);
   const opens = text.endsWith(':');
   const closes = isAllColons ? 2 : colons === 0 ? 0 : colons + 1;
+  const isDouble = /\|\||\[|\]/u.test(text);
   const endsSection = opens || closes > 0 || /\|\||\]/u.test(text);
-  closeMeasure(voice, { opens, closes, endsSection }, { line, column });
+  closeMeasure(voice, { opens, closes, isDouble, endsSection }, { line, column });
 }
 
 const MOST_ENDINGS = 16;
@@ -85,11 +86,12 @@ const LENGTH = /^(\d{0,6})(\/{0,6})(\d{0,6})$/u;
 
 function readChord({ text, column }: MusicToken, context: MusicContext): void {
   const [, inside = '', upper = '', slashes = '', lower = ''] = CHORD.exec(text) ?? [];
-  for (const [symbol] of inside.matchAll(/"[^"]*"/gu)) {
-    readQuoted({ kind: 'quoted', text: symbol, column }, context);
-  }
+  const signs = tokenise(inside).map((sign) => ({ ...sign, column: column + sign.column }));
+  for (const sign of signs) readSignInChord(sign, context);
   const factor = readLength(upper, slashes, lower);
-  const plain = inside.replaceAll(/"[^"]*"|![^!]*!/gu, '');
+  const plain = signs
+    .flatMap(({ kind, text: sign }) => (IS_OF_NOTES.has(kind) ? [sign] : []))
+    .join('');
   const notes = readNotes(plain, context.voice).map((note) => ({
     ...note,
     length: note.length * factor,
@@ -97,6 +99,16 @@ function readChord({ text, column }: MusicToken, context: MusicContext): void {
   const [first] = notes;
   if (first !== undefined) addEvent(notes, first.length, column, context);
   else context.warnings.add('symbol-unknown', { line: context.line, column }, text);
+}
+
+const IS_OF_NOTES: ReadonlySet<TokenKind> = new Set(['note', 'tie']);
+const SAID_OF_CHORD: ReadonlySet<TokenKind> = new Set(['space', 'slur', 'quoted', 'ornament']);
+
+/** What stands among the notes of a chord is said of all of them; other signs have no meaning there. */
+function readSignInChord(sign: MusicToken, context: MusicContext): void {
+  if (IS_OF_NOTES.has(sign.kind)) return;
+  if (SAID_OF_CHORD.has(sign.kind)) readSign(sign, context);
+  else HANDLERS.unknown(sign, context);
 }
 
 function readRest({ text, column }: MusicToken, context: MusicContext): void {

@@ -134,6 +134,14 @@ published('abc-standard', 'broken rhythm, rests, repeats and ties, 4.4 to 4.11',
     expect(notesOf(`|:ABcd efga${bar}gfed cBAG:|`)).toEqual(notesOf('|:ABcd efga::gfed cBAG:|'));
   });
 
+  // 4.8: an end without a beginning goes back to the latest double bar or end of a repeated section.
+  test.each([
+    ['C4:|D4||E4|F4:|', 'C4|C4|D4|E4|F4|E4|F4'],
+    ['C4|D4|]E4:|', 'C4|D4|E4|E4'],
+  ])('readAbc plays %s as %s', (repeated, written) => {
+    expect(notesOf(repeated)).toEqual(notesOf(written));
+  });
+
   test('readAbc plays first and second endings', () => {
     const head = 'M:3/4\nL:1/8\nK:C';
     const played = pitchesOf('|:faf gfe|[1 dfe dBA:|[2 d2e dcB|]', head);

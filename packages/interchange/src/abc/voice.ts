@@ -69,6 +69,7 @@ export interface Voice {
   isFilled: boolean;
   measures: Measure[];
   opens: boolean;
+  isAfterDoubleBar: boolean;
   endings: readonly number[] | undefined;
   /** Label of the part of the tune that the next measure begins. */
   label: string | undefined;
@@ -97,6 +98,7 @@ export function openVoice(id: string, beginning: VoiceBeginning): Voice {
     isFilled: false,
     measures: [],
     opens: false,
+    isAfterDoubleBar: false,
     endings: undefined,
   };
 }
@@ -119,6 +121,8 @@ export function enterLayer(voice: Voice, layer: number): void {
 export interface BarLine {
   readonly opens: boolean;
   readonly closes: number;
+  /** Whether it is drawn double, which ends a section; default false. */
+  readonly isDouble?: boolean;
   /** Whether an ending stops here at the latest. */
   readonly endsSection: boolean;
 }
@@ -139,6 +143,7 @@ export function closeMeasure(voice: Voice, bar: BarLine, where: ErrorPlace): voi
     voice.measures.push({
       ...placeEvents(voice.events),
       opens: voice.opens,
+      ...(voice.isAfterDoubleBar ? { isAfterDoubleBar: true } : {}),
       closes: bar.closes,
       ...(voice.endings === undefined ? {} : { endings: voice.endings }),
       ...(voice.label === undefined ? {} : { label: voice.label }),
@@ -146,6 +151,7 @@ export function closeMeasure(voice: Voice, bar: BarLine, where: ErrorPlace): voi
     });
     voice.label = undefined;
     voice.opens = false;
+    voice.isAfterDoubleBar = false;
     // A chord symbol right before a bar line without notes waits for the next note.
     voice.events.length = 0;
     voice.lastNotes = -1;
@@ -154,6 +160,7 @@ export function closeMeasure(voice: Voice, bar: BarLine, where: ErrorPlace): voi
     voice.measures[voice.measures.length - 1] = { ...last, closes: bar.closes };
   }
   voice.opens ||= bar.opens;
+  voice.isAfterDoubleBar ||= bar.isDouble === true;
   if (bar.endsSection) voice.endings = undefined;
   if (voice.layer > 0) enterLayer(voice, 0);
   voice.accidentals = new Map();

@@ -81,6 +81,8 @@ export interface Measure {
   readonly length: number;
   /** Whether a repeat begins here. */
   readonly opens: boolean;
+  /** Whether a double bar stands before it, to which a repeat that nothing opens goes back. */
+  readonly isAfterDoubleBar?: boolean;
   /** Times the repeat that ends here is played; 0 where none ends. */
   readonly closes: number;
   /** The passes that this measure is played in, where it is part of an ending. */

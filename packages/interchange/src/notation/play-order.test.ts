@@ -46,7 +46,7 @@ describe('playOrder', () => {
 });
 
 describe('playOrder, repeats as they are written', () => {
-  /** `|:` opens, `:|` closes (`::|` three times), `1` and `2` are endings; a letter is a measure. */
+  /** `|:` opens, `||` is a double bar before, `:|` closes (`::|` three times), `1` and `2` are endings; a letter is a measure. */
   function order(text: string): string {
     const letters: string[] = [];
     const measures = text.split(' ').map((word): Measure => {
@@ -56,6 +56,7 @@ describe('playOrder, repeats as they are written', () => {
       return {
         ...plain,
         opens: word.startsWith('|:'),
+        ...(word.startsWith('||') ? { isAfterDoubleBar: true } : {}),
         closes: colons === 0 ? 0 : colons + 1,
         ...(numbers.length === 0 ? {} : { endings: numbers }),
       };
@@ -76,8 +77,30 @@ describe('playOrder, repeats as they are written', () => {
     ['|:A 12B:| 3C D', 'ABABACD'],
     ['|:A 1B:| 2C |:D:|', 'ABACDD'],
     ['A |:B 1C:| 2D |:E 1F:| 2G', 'ABCBDEFEG'],
+    ['A B:| C ||D E:|', 'ABABCDEDE'],
+    ['A B ||C D:| E', 'ABCDCDE'],
+    ['A ||B 1C:| 2D E', 'ABCBDE'],
+    ['A ||1B:| 2C', 'ABAC'],
+    ['|:A ||B C:| D', 'ABCABCD'],
+    ['|:A:| B ||C ||D:|', 'AABCDD'],
   ])('playOrder plays %s as %s', (text, expected) => {
     expect(order(text)).toBe(expected);
+  });
+
+  test('playOrder takes a double bar within an opened repeat for a line, wherever it stands', () => {
+    const double = fc.array(fc.boolean(), { minLength: 1, maxLength: 12 });
+    fc.assert(
+      fc.property(double, (bars) => {
+        const last = bars.length - 1;
+        const measures = bars.map(
+          (isAfterDoubleBar, at): Measure => ({
+            ...{ ...plain, isAfterDoubleBar, opens: at === 0 },
+            closes: at === last ? 2 : 0,
+          }),
+        );
+        expect(playOrder(measures)).toEqual([...bars.keys(), ...bars.keys()]);
+      }),
+    );
   });
 
   test('playOrder plays every measure that is in no ending at least once', () => {

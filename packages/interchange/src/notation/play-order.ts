@@ -5,7 +5,8 @@ const MOST_PASSES = 16;
 
 /**
  * The measures in the order they are played, as indexes: repeats and their endings played out.
- * A repeat that is not opened goes back to the end of the one before, or to the beginning.
+ * A repeat that is not opened goes back to the latest double bar or end of a repeat, or to the beginning
+ * (ABC 2.1, 4.8).
  */
 export function playOrder(measures: readonly Measure[]): readonly number[] {
   const order: number[] = [];
@@ -15,7 +16,7 @@ export function playOrder(measures: readonly Measure[]): readonly number[] {
   let at = 0;
   while (at < measures.length) {
     const measure = measures[at] as Measure;
-    if (beginsSection(measures, at) && at !== sectionStart) {
+    if (at !== sectionStart && beginsSection(measures, at, sectionStart)) {
       sectionStart = at;
       pass = 1;
     }
@@ -39,10 +40,13 @@ export function playOrder(measures: readonly Measure[]): readonly number[] {
   return order;
 }
 
-function beginsSection(measures: readonly Measure[], at: number): boolean {
-  const leavesEnding =
-    measures[at]?.endings === undefined && measures[at - 1]?.endings !== undefined;
-  return measures[at]?.opens === true || leavesEnding;
+/** Whether a section begins at a measure. A double bar within a repeat that was opened only divides it. */
+function beginsSection(measures: readonly Measure[], at: number, sectionStart: number): boolean {
+  const { endings, opens, isAfterDoubleBar = false } = measures[at] as Measure;
+  if (opens) return true;
+  if (endings !== undefined) return false;
+  const isOpened = measures[sectionStart]?.opens === true;
+  return measures[at - 1]?.endings !== undefined || (isAfterDoubleBar && !isOpened);
 }
 
 /** The first measure after the ending that `at` stands in. */
@@ -72,7 +76,7 @@ function highestEnding(measures: readonly Measure[], sectionStart: number): numb
   let highest = 0;
   for (let at = sectionStart; at < measures.length; at += 1) {
     const { endings, closes } = measures[at] as Measure;
-    if (at > sectionStart && beginsSection(measures, at)) break;
+    if (at > sectionStart && beginsSection(measures, at, sectionStart)) break;
     for (const number of endings ?? []) highest = Math.max(highest, number);
     if (closes > 0 && endings === undefined) break;
   }
