@@ -2,11 +2,11 @@ import type { Harp } from '@reedplate/layout';
 import type { Line } from '@reedplate/line';
 import { itemAt } from '@reedplate/pitch';
 import { type LaidOut, layOut } from './board.js';
-import type { Steps } from './in-steps.js';
+import { doSteps, type Steps } from './in-steps.js';
 import { type LineTimes, lineTimes, timesWithout } from './line-times.js';
 import { type Bound, lowerBound } from './lower-bound.js';
 import type { Problem } from './problem.js';
-import { cheapestWay } from './search.js';
+import { cheapestWaySteps } from './search.js';
 import type { Setting } from './setting.js';
 import type { Way } from './way.js';
 
@@ -127,15 +127,25 @@ function shapeOf(harp: Harp): string {
  *
  * @internal
  */
-export function searchCandidate<Of extends Candidate>(
+export function searchCandidate<Of extends Candidate>(line: FitLine, candidate: Of): Searched<Of> {
+  return doSteps(searchCandidateSteps(line, candidate));
+}
+
+/**
+ * {@link searchCandidate} in steps.
+ *
+ * @internal
+ */
+export function* searchCandidateSteps<Of extends Candidate>(
   { times }: FitLine,
   candidate: Of,
-): Searched<Of> {
+): Steps<Searched<Of>> {
   const { missing, laidOut } = candidate;
   const { ways } = laidOut;
   const part = missing === 0 ? times : timesWithout(times, (set) => ways[set]?.length !== 0);
   const problem = { times: part, ...laidOut };
-  return { candidate, problem, way: part.count === 0 ? NONE : (cheapestWay(problem) as Way) };
+  if (part.count === 0) return { candidate, problem, way: NONE };
+  return { candidate, problem, way: (yield* cheapestWaySteps(problem)) as Way };
 }
 
 const NONE: Way = { choices: [], cost: 0, worst: 0 };

@@ -1,4 +1,9 @@
-import { type Candidate, type FitLine, type Searched, searchCandidate } from './fit-candidate.js';
+import {
+  type Candidate,
+  type FitLine,
+  type Searched,
+  searchCandidateSteps,
+} from './fit-candidate.js';
 import type { Steps } from './in-steps.js';
 
 /** The best of the candidates, and how many were searched to know. */
@@ -9,8 +14,8 @@ export interface Ranking<Of extends Candidate> {
 
 /**
  * The `count` best candidates, the very best first: by what is missing, then by effort, then by
- * order. Exact: only those are passed over whose bound is above what the last one ranked costs. A step
- * is one search.
+ * order. Exact: only those are passed over whose bound is above what the last one ranked costs. Each
+ * search is done in steps.
  *
  * @internal
  */
@@ -24,7 +29,7 @@ export function* rankCandidates<Of extends Candidate>(
   for (const candidate of [...candidates].sort(byPromise)) {
     if (isBeaten(candidate, best[count - 1])) break;
     searched += 1;
-    best.push(searchCandidate(line, candidate));
+    best.push(yield* searchCandidateSteps(line, candidate));
     best.sort(inRank);
     best.splice(count);
     yield;

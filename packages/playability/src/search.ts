@@ -1,6 +1,7 @@
 import { afterPlaying, afterRest, airTerm } from './air.js';
 import { airlessRest, airlessWay, wayAlong } from './airless.js';
 import type { Figures } from './figures.js';
+import { doSteps, type Steps } from './in-steps.js';
 import { beginLabels, type Labels, makeRoom, wayTo } from './labels.js';
 import { type Lattice, layLattice } from './lattice.js';
 import type { Limits, Problem } from './problem.js';
@@ -16,23 +17,37 @@ import type { Way } from './way.js';
  * breath is a bound for the search over choice and air.
  */
 export function cheapestWay(problem: Problem, limits: Limits = {}): Way | undefined {
+  return doSteps(cheapestWaySteps(problem, limits));
+}
+
+/**
+ * The search of {@link cheapestWay} in steps: a long line by itself takes longer than a signal may wait.
+ */
+export function* cheapestWaySteps(problem: Problem, limits: Limits = {}): Steps<Way | undefined> {
   const { figures } = problem.board;
   const lattice = layLattice(problem, limits);
   if (lattice === undefined) return undefined;
+  yield;
   const least = airlessWay(lattice);
   if (least === Infinity) return undefined;
+  yield;
   const way = wayAlong(lattice, figures);
   if (way.cost === least) return way;
+  yield;
   const most = way.worst > lattice.ceiling ? Infinity : way.cost;
-  return searchWithAir(lattice, figures, most);
+  return yield* searchWithAir(lattice, figures, most);
 }
+
+/** Events of the search over air between two steps. */
+const EVENTS_A_STEP = 1000;
 
 /**
  * Dynamic programming over node and air, of which both decide what comes after and nothing else
  * does. States that cannot lead to an end for `most` or less are let go.
  */
-function searchWithAir(lattice: Lattice, figures: Figures, most: number): Way | undefined {
+function* searchWithAir(lattice: Lattice, figures: Figures, most: number): Steps<Way | undefined> {
   airlessRest(lattice);
+  yield;
   const labels = beginLabels();
   const arrivals = noArrivals(figures.capacitySteps);
   const search = { lattice, figures, most, labels, arrivals };
@@ -44,6 +59,7 @@ function searchWithAir(lattice: Lattice, figures: Figures, most: number): Way | 
     else goOnTogether(search, event, begin, end);
     if (labels.count === end) return undefined;
     begin = end;
+    if (event % EVENTS_A_STEP === EVENTS_A_STEP - 1) yield;
   }
   return wayTo(labels, cheapestLabel(labels, begin), lattice);
 }

@@ -98,7 +98,9 @@ export async function studyFiles(
   } finally {
     progress.stop();
     output.close();
-    await pool.close();
+    const closed = pool.close();
+    // Threads that are at work take their time to end; who aborts does not wait for them.
+    if (signal?.aborted !== true) await closed;
   }
   if (done === 0 && count.failures === count.tunes) throw nothingRead(tunes);
   return count;
