@@ -10,13 +10,13 @@ import {
   type Chord,
   type ChordDegree,
   type ChordLike,
-  type ChordTone,
   degreeAbove,
   itemAt,
   type NoteNameWithOctave,
   type OptionNames,
   requireOneOf,
   requireOptions,
+  SCALE_DEGREES,
   type ScaleDegree,
   spellAbove,
   toPitchClass,
@@ -109,10 +109,11 @@ export function chordShapes(
   const harp = toHarp(given, known);
   requireOneOf(style, PLAYING_STYLES, { what: 'a style' });
   const parsed = toChord(chord);
-  const toneAt = toneByPitchClass(parsed);
+  const toneOf = shapeTones(parsed);
+  const ground = groundOf(parsed, style);
   const shapes: ChordShape[] = [];
   for (const { gesture, breath, holes } of gesturesOf(harp, level)) {
-    const tones = holes.map((sounded) => shapeTone(sounded, parsed, toneAt));
+    const tones = holes.map(toneOf);
     const inChord = tones.filter(({ degree }) => degree !== null).length;
     if (inChord * 2 < tones.length) continue;
     shapes.push(
@@ -120,47 +121,72 @@ export function chordShapes(
         gesture,
         breath,
         holes: Object.freeze(holes.map(({ hole }) => hole)),
-        ...judgeTones(tones, parsed, style),
+        ...judgeTones(tones, ground),
       }),
     );
   }
   return Object.freeze(shapes);
 }
 
-function shapeTone(
-  { hole, pitch }: SoundedHole,
-  chord: Chord,
-  toneAt: readonly (ChordTone | undefined)[],
-): ShapeTone {
-  const pitchClass = toPitchClass(pitch);
-  const tone = toneAt[pitchClass];
-  return Object.freeze({
-    hole,
-    pitch,
-    name: spelledPitch(pitch, tone?.name ?? spellAbove(pitchClass, chord.root)),
-    degree: tone?.degree ?? null,
-    above: degreeAbove(pitchClass, itemAt(chord.tones, 0).pitchClass),
-  });
+/** What each hole gives a chord; a hole that comes again, in another shape, is the same tone. */
+function shapeTones(chord: Chord): (sounded: SoundedHole) => ShapeTone {
+  const toneAt = toneByPitchClass(chord);
+  const root = itemAt(chord.tones, 0).pitchClass;
+  const found = new Map<string, ShapeTone>();
+  return ({ hole, pitch }) => {
+    const place = `${hole} ${pitch}`;
+    const before = found.get(place);
+    if (before !== undefined) return before;
+    const pitchClass = toPitchClass(pitch);
+    const tone = toneAt[pitchClass];
+    const made = Object.freeze({
+      hole,
+      pitch,
+      name: spelledPitch(pitch, tone?.name ?? spellAbove(pitchClass, chord.root)),
+      degree: tone?.degree ?? null,
+      above: degreeAbove(pitchClass, root),
+    });
+    found.set(place, made);
+    return made;
+  };
+}
+
+/** What shapes of a chord are judged by. */
+interface Ground {
+  readonly degrees: readonly ChordDegree[];
+  /** Degrees of its triad; none where it has no third (suspended, a power chord). */
+  readonly triad: readonly ChordDegree[];
+  readonly clash: (above: ScaleDegree) => Clash | undefined;
+}
+
+function groundOf(chord: Chord, style: PlayingStyle): Ground {
+  const triad = triadOf(chord).map(({ degree }) => degree);
+  const clashes = new Map(SCALE_DEGREES.map((above) => [above, clashOf(above, chord, style)]));
+  return {
+    degrees: chord.tones.map(({ degree }) => degree),
+    triad: triad.length < 3 ? [] : triad,
+    clash: (above) => clashes.get(above),
+  };
 }
 
 type Judgement = Omit<ChordShape, 'gesture' | 'breath' | 'holes'>;
 
-function judgeTones(tones: readonly ShapeTone[], chord: Chord, style: PlayingStyle): Judgement {
-  const degrees = new Set(tones.map(({ degree }) => degree));
-  const lacks = chord.tones.map(({ degree }) => degree).filter((degree) => !degrees.has(degree));
+function judgeTones(tones: readonly ShapeTone[], { degrees, triad, clash }: Ground): Judgement {
+  const sounding = new Set(tones.map(({ degree }) => degree));
+  const lacks = degrees.filter((degree) => !sounding.has(degree));
   const foreign = new Set(tones.filter(({ degree }) => degree === null).map(({ above }) => above));
   const clashes = [...foreign]
-    .map((above) => clashOf(above, chord, style))
-    .filter((clash) => clash !== undefined)
+    .map(clash)
+    .filter((found) => found !== undefined)
     .sort((a, b) => b.roughness - a.roughness);
-  const adds = [...foreign].filter((above) => clashOf(above, chord, style) === undefined);
+  const adds = [...foreign].filter((above) => clash(above) === undefined);
   return {
     tones: Object.freeze(tones),
     completeness: fitOf({ lacks, adds, clashes }),
     lacks: Object.freeze(lacks),
     adds: Object.freeze(adds),
     clashes: Object.freeze(clashes),
-    triad: soundsTriad(lacks, chord),
+    triad: triad.length > 0 && triad.every((degree) => sounding.has(degree)),
   };
 }
 
@@ -172,10 +198,4 @@ function fitOf({
   if (clashes.length > 0) return 'clashing';
   if (adds.length > 0) return 'with-added-tones';
   return lacks.length > 0 ? 'partial' : 'complete';
-}
-
-/** A chord without a third (suspended, a power chord) has no triad to sound. */
-function soundsTriad(lacks: readonly ChordDegree[], chord: Chord): boolean {
-  const triad = triadOf(chord);
-  return triad.length >= 3 && triad.every(({ degree }) => !lacks.includes(degree));
 }
