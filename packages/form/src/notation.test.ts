@@ -118,6 +118,8 @@ describe('parseForm', () => {
     ['|: I7 |1. % :|2. V7', 2, 1, 11, '%', /does not begin with %/u],
     ['|: I7 |1. :|2. V7', 2, 1, 8, '1.', /a chord after the number/u],
     ['| I7 : |', 1, 1, 6, ':', /a Roman numeral such as I7 or iv/u],
+    ['| I7 | IV7 | V7 / x7', 3, 1, 19, 'x7', /a Roman numeral such as I7 or iv/u],
+    [`| I7 | IV7 ${'/ '.repeat(64)}|`, 2, 1, 138, '/', /at most 64 marks in a bar/u],
     ['', 1, 1, 1, '', /at least one bar/u],
     ['| |', 1, 1, 3, '|', /in the bar before/u],
     ['4/4', 1, 1, 1, '4/4', /at least one bar/u],

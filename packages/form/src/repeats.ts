@@ -73,7 +73,6 @@ function beginRepeat(playing: Playing, written: WrittenBar): void {
   requireLastEnding(playing, written);
   playing.open = written;
   playing.section = [];
-  playing.ending = [];
   playing.passes = [];
 }
 

@@ -54,7 +54,7 @@ export function requireChart(chart: Chart): Chart {
   asErrorOf(CODE, { path: 'feel' }, () => toFeel(feel));
   if (tempo !== undefined) asErrorOf(CODE, { path: 'tempo' }, () => requireTempo(tempo));
   requireCount(pickup, 0, 'pickup', barTicks - 1);
-  requireCount(chart.choruses, 0, 'choruses');
+  requireCount(chart.choruses, 1, 'choruses');
   if (chart.intro !== undefined) requireCount(chart.intro, 1, 'intro');
   let time = pickup;
   for (const [index, span] of spans.entries()) {

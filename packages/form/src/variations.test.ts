@@ -43,6 +43,10 @@ describe('withQuickChange', () => {
 });
 
 describe('withoutQuickChange', () => {
+  test('withoutQuickChange gives a form that has none back as it is', () => {
+    expect(withoutQuickChange('basic')).toBe(formById('basic'));
+  });
+
   test('withoutQuickChange undoes withQuickChange wherever bar 2 was like bar 1', () => {
     const plains = FORMS.filter(canQuickChange)
       .map((form) => withoutQuickChange(form))

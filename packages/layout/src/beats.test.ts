@@ -95,6 +95,8 @@ describe('intervalIntonation', () => {
   it.each([
     [440, 439],
     [0, 440],
+    [-440, 440],
+    [Number.NaN, 440],
     [440, 100_000.5],
   ])('throws NUMBER_RANGE for an interval from %d up to %d Hz', (lower, upper) => {
     expect(() => intervalIntonation(lower, upper)).toThrow(

@@ -108,6 +108,9 @@ describe('transposeHarp', () => {
     expect(() => transposeHarp(makeHarp('C'), 0.5)).toThrow(
       expect.objectContaining({ code: 'NUMBER_RANGE' }),
     );
+    expect(() => transposeHarp(makeHarp('C'), 128)).toThrow(
+      expect.objectContaining({ code: 'NUMBER_RANGE' }),
+    );
     expect(() => transposeHarp(makeHarp('C'), 24)).toThrow(failure({ value: 'standard' }));
     expect(() => transposeHarp(makeHarp('C'), -40)).toThrow(failure({ value: 'standard' }));
   });
