@@ -64,8 +64,9 @@ export const LEFT_OUT: Readonly<Record<string, readonly string[]>> = {
     WriteNotationOptions WritePieceOptions WriteTabOptions
   `),
   backing: names(`
-    BACKING_CAUTIONS BASS_FIGURES COMPING_FIGURES DRUM_NAMES BackingPart BassFigure CompingFigure
-    DrumName PartOptions Pattern
+    BACKING_CAUTIONS BASS_FIGURES COMPING_FIGURES DRUM_NAMES bandEvents eventSound BackingPart
+    BackingSummary BandEvent BandEventOptions BandSound BassFigure CompingFigure DrumName
+    EventSoundOptions GrooveId PartOptions Pattern RenderBandOptions ToneName
   `),
   practice: names(`
     composeLineAsync ComposeAsyncOptions BEND_SHAPES LINE_ENDINGS ORNAMENTS PRACTICE_CAUTIONS modeOfPhrase BendShape ChordPlace

@@ -35,7 +35,10 @@ const warning = available.warnings[0] ?? { code: 'NO_TONE', degrees: ['5'] };
  */
 export const CALLS: { readonly [Name in FunctionName]?: Readonly<Parameters<Exports[Name]>> } = {
   // backing
+  bandEvents: [reedplate.makeBacking(chart)],
+  eventSound: [reedplate.bandEvents(reedplate.makeBacking(chart))[0] as reedplate.BandEvent],
   makeBacking: [chart],
+  renderBand: [{ line, chart }],
   summariseBacking: [reedplate.makeBacking(chart)],
   // chord-tone
   chartAvailability: [chart, harp],
@@ -96,6 +99,7 @@ export const CALLS: { readonly [Name in FunctionName]?: Readonly<Parameters<Expo
   readAbc: [abc],
   hearNotes: [SOUND],
   readWav: [WAV],
+  writeWav: [SOUND],
   readMidi: [reedplate.writeMidi(sheet)],
   readMusicXml: [reedplate.writeMusicXml(sheet)],
   readPiece: [abc],

@@ -24,3 +24,8 @@ export {
   type BackingSummary,
   summariseBacking,
 } from './summarise-backing.js';
+// Sound
+export { type BandEvent, type BandEventOptions, bandEvents } from './sound/band-events.js';
+export { type EventSoundOptions, eventSound } from './sound/event-sound.js';
+export { type BandSound, type RenderBandOptions, renderBand } from './sound/render-band.js';
+export type { ToneName } from './sound/tone-sounds.js';

@@ -1,7 +1,8 @@
-import { type Chart, chartEnd, type Feel, requireChart } from '@reedplate/form';
+import { chartEnd, type Feel } from '@reedplate/form';
 import type { Sheet } from '@reedplate/interchange';
-import { type Metre, parseMetre, requireLine } from '@reedplate/line';
-import { type KeyName, requireShape, requireShapes } from '@reedplate/pitch';
+import { type Metre, parseMetre } from '@reedplate/line';
+import type { KeyName } from '@reedplate/pitch';
+import { requireBacking, USUAL_TEMPO } from './require-backing.js';
 
 /** A part of a backing. */
 export interface BackingPart {
@@ -32,11 +33,6 @@ export const BACKING_CAUTIONS: readonly string[] = Object.freeze([
   'Keep the volume low and take breaks: long loud practice, above all with an amplifier, harms hearing. If in doubt, ask a doctor or an audiologist.',
 ]);
 
-const BACKING = { what: 'a backing, as makeBacking gives it', code: 'CHART_INVALID' } as const;
-
-/** Felt beats a minute where the chart has none: as `writeMidi` plays it. */
-const USUAL_TEMPO = 96;
-
 /**
  * What a backing plays, and for how long.
  *
@@ -52,12 +48,9 @@ const USUAL_TEMPO = 96;
  * ```
  */
 export function summariseBacking(backing: Sheet): BackingSummary {
-  const { chart, parts = [] } = requireShape(backing, { chart: 'object' }, BACKING);
-  requireShapes(parts, { name: 'text', line: 'object' }, BACKING);
-  for (const { line } of parts) requireLine(line);
-  const song = requireChart(chart as Chart);
-  const { form, key, metre, feel, tempo = USUAL_TEMPO, choruses, bars } = song;
-  const seconds = (chartEnd(song) / parseMetre(metre).beatTicks / tempo) * 60;
+  const { chart, parts } = requireBacking(backing);
+  const { form, key, metre, feel, tempo = USUAL_TEMPO, choruses, bars } = chart;
+  const seconds = (chartEnd(chart) / parseMetre(metre).beatTicks / tempo) * 60;
   return Object.freeze({
     form,
     key,

@@ -4,9 +4,10 @@ import {
   GROOVES,
   type GrooveId,
   makeBacking,
+  renderBand,
   summariseBacking,
 } from '@reedplate/backing';
-import { formatOfName, PIECE_FORMATS, type PieceFormatId } from '@reedplate/interchange';
+import { formatOfName, PIECE_FORMATS, type PieceFormatId, type Sheet } from '@reedplate/interchange';
 import { ReedplateError, requireOneOf } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { type ChartWords, readChart, withChartOptions } from '../../shared/chart-options.js';
@@ -32,13 +33,14 @@ interface BackingWords extends ChartWords, PartWords, PrintWords {
   readonly trade?: true;
   readonly seed: string;
   readonly line?: string;
+  readonly click?: true;
   readonly output: string;
 }
 
 /** Gives `reedplate backing` its options and what it does. */
 export function setUpBacking(verb: Command, terminal: Terminal): void {
   withJson(withPart(withChartOptions(verb, { choruses: '4' })))
-    .requiredOption('-o, --output <file>', 'file to write: .mid, .musicxml or .abc')
+    .requiredOption('-o, --output <file>', 'file to write: .mid, .musicxml, .abc, or .wav to listen to')
     .option('--tempo <number>', 'felt beats a minute', '96')
     .option('--count-in <bars>', 'bars counted in', '1')
     .option('--no-final-bar', 'leave out the bar of I after the last chorus')
@@ -50,23 +52,45 @@ export function setUpBacking(verb: Command, terminal: Terminal): void {
     .option('--trade', 'bass and chords rest in every other four bars')
     .option('--seed <number>', 'draws other fills and walks', '1')
     .option('--line <file>', 'a line played on top, in any format')
+    .option('--click', 'a click on every beat; for .wav alone')
     .addHelpText(
       'after',
       examples(
         'reedplate backing --form quick-change --key G --tempo 100 --choruses 6 -o blues-in-g.mid',
         'reedplate backing --key A --groove boogie --mute comping -o boogie-in-a.mid',
+        'reedplate backing --form minor --key Am --tempo 80 --choruses 2 -o minor.wav',
       ),
     )
-    .action((words: BackingWords) => {
+    .action(async (words: BackingWords) => {
       const tempo = readTempo(words.tempo);
       const backing = makeBacking(
         readChart(words, terminal, { tempo }),
         readOptions(words, terminal),
       );
-      writePieceFile(backing, words.output, terminal, { to: bandFormat(words.output) });
+      await writeBand(backing, words, terminal);
       const answer: BackingAnswer = summariseBacking(backing);
       printAnswer(answer, words, terminal, showBacking);
     });
+}
+
+const SOUND = '.wav';
+
+async function writeBand(
+  backing: Sheet,
+  { output, click = false }: BackingWords,
+  terminal: Terminal,
+): Promise<void> {
+  if (output.toLowerCase().endsWith(SOUND)) {
+    const { writeWav } = await import('@reedplate/listen');
+    terminal.writeBytes(output, writeWav(renderBand(backing, { click })));
+    return;
+  }
+  const to = bandFormat(output);
+  if (click) {
+    const expected = `--click with ${SOUND} alone: a player of the other files has a click of its own`;
+    throw new ReedplateError({ code: 'USAGE', value: output, expected });
+  }
+  writePieceFile(backing, output, terminal, { to });
 }
 
 /** Formats that hold a band: of a file that holds a line alone nothing would be left. */
@@ -76,7 +100,7 @@ function bandFormat(file: string): PieceFormatId {
   const endings = BAND_FORMATS.flatMap((id): readonly string[] => PIECE_FORMATS[id].endings);
   const holdsBand = endings.some((ending) => file.toLowerCase().endsWith(ending));
   if (holdsBand) return formatOfName(file, { to: 'write' });
-  const expected = 'a name that ends in .mid, .musicxml or .abc, which hold a band';
+  const expected = 'a name that ends in .mid, .musicxml, .abc or .wav, which hold a band';
   throw new ReedplateError({ code: 'FORMAT_UNKNOWN', value: file, expected });
 }
 

@@ -1,5 +1,6 @@
 import { readAbc, readMidi, readMusicXml, readPiece, writeMidi } from '@reedplate/interchange';
 import { makeLine } from '@reedplate/line';
+import { readWav } from '@reedplate/listen';
 import { describe, expect, test } from 'vitest';
 import { type Outcome, runWords } from '../../shared/run-words.fixture.js';
 
@@ -232,11 +233,29 @@ describe('reedplate backing', () => {
     expect(readAbc(bytes)[0]?.line.notes[0]).toEqual({ start: 2 * 3840, duration: 960, pitch: 67 });
   });
 
+  test('reedplate backing writes a band as sound, with a click where asked', async () => {
+    const words = [...WORDS, 'band.wav', '--tempo', '240'];
+    const { code, out, err, bytes } = await convert('', words);
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toContain('Keep the volume low');
+    const { samples, sampleRate } = readWav(bytes);
+    // 26 bars of a second each, and 2 seconds in which the last of them rings.
+    expect(samples.length / sampleRate).toBeCloseTo(28, 0);
+    const peak = samples.reduce((most, sample) => Math.max(most, Math.abs(sample)), 0);
+    expect(peak).toBeGreaterThan(0.2);
+    expect(peak).toBeLessThanOrEqual(0.801);
+    const clicked = await convert('', [...words, '--click']);
+    expect(clicked.bytes).not.toEqual(bytes);
+    expect(clicked.bytes.length).toBe(bytes.length);
+  });
+
   test.each([
-    [['band.wav'], /expected a name that ends in \.mid, \.musicxml or \.abc, which hold a band/u],
+    [['band'], /expected a name that ends in \.mid, \.musicxml, \.abc or \.wav, which hold a band/u],
+    [['band.mid', '--click'], /--click with \.wav alone/u],
+    [['band.wav', '--choruses', '100'], /30 minutes at most/u],
     [['band'], /which hold a band/u],
     [['band.MXL'], /\.mxl is read, not written/u],
-    [['band.json'], /\.mid, \.musicxml or \.abc, which hold a band/u],
+    [['band.json'], /\.mid, \.musicxml, \.abc or \.wav, which hold a band/u],
     [['band.tab'], /which hold a band/u],
     [['band.mid', '--tempo', 'fast'], /felt beats a minute/u],
     [['band.mid', '--feel', 'shufle'], /did you mean shuffle\?/u],
