@@ -30,6 +30,8 @@ export interface ChartCell {
 /** A section with its cells. */
 export interface ChartSection extends Pick<GridSection, 'name' | 'times' | 'turnaround'> {
   readonly cells: readonly ChartCell[];
+  /** Index of the bar that sounds; undefined where it is none of these. */
+  readonly sounding: number | undefined;
 }
 
 /** What a chart shows, before it is laid out. */
@@ -43,12 +45,15 @@ export interface ChartFor {
   readonly reader: ChartReader;
   readonly harp: Harp | undefined;
   readonly level: PlayerLike;
+  /** Bar of the chart that sounds, from 1; none where undefined. */
+  readonly sounding: number | undefined;
 }
 
 /** Gathers what the bars of a chart show. */
-export function contentOf(chart: Chart, { reader, harp, level }: ChartFor): ChartContent {
-  const sections = sectionsOf(chart).map(({ bars, ...section }) => ({
+export function contentOf(chart: Chart, { reader, harp, level, sounding }: ChartFor): ChartContent {
+  const sections = sectionsOf(chart).map(({ bars, first, ...section }) => ({
     ...section,
+    sounding: indexOfBar(sounding, { first, length: bars.length, times: section.times }),
     cells: bars.map(({ number, spans, repeatsLast }) => ({
       number,
       isSame: reader === 'band' && repeatsLast,
@@ -65,6 +70,15 @@ export function contentOf(chart: Chart, { reader, harp, level }: ChartFor): Char
     })),
   }));
   return { sections, hasHoles: harp !== undefined };
+}
+
+/** Which bar of a section a bar of the chart is, the time through it left aside. */
+function indexOfBar(
+  bar: number | undefined,
+  { first, length, times }: Readonly<Record<'first' | 'length' | 'times', number>>,
+): number | undefined {
+  const at = (bar ?? 0) - first;
+  return at >= 0 && at < length * times ? at % length : undefined;
 }
 
 /** Sizes that a chart is drawn in. */

@@ -57,6 +57,25 @@ describe('chartPicture', () => {
     ]);
   });
 
+  it('chartPicture frames and points at the bar that sounds, in every chorus, and says which it is', () => {
+    const long = makeChart('quick-change', 'G', { choruses: 3, intro: 'from-the-five' });
+    const plain = chartPicture(long);
+    const framed = (sounding: number) => chartPicture(long, { sounding });
+    // Of choruses that are alike one is drawn: its bar 5 is lit each time. The introduction has four bars.
+    const first = framed(4 + 5);
+    expect(first.svg).not.toBe(plain.svg);
+    expect(first.description).toBe(`${plain.description} Bar 9 sounds.`);
+    const again = framed(4 + 12 + 5);
+    const drawing = ({ svg }: { readonly svg: string }) => svg.slice(svg.indexOf('</desc>'));
+    expect(drawing(again)).toBe(drawing(first));
+    expect(drawing(framed(4 + 6))).not.toBe(drawing(first));
+    expect(drawing(framed(1))).not.toBe(drawing(first));
+    expect(first.text).toBe(plain.text);
+    for (const sounding of [0, 41, 1.5]) {
+      expect(() => framed(sounding)).toThrow(expect.objectContaining({ code: 'NUMBER_RANGE' }));
+    }
+  });
+
   it('chartPicture shows a band a sign for each bar like the one before', () => {
     const names = textBoxes(chartPicture(chart, { reader: 'band' }).svg).map(({ text }) => text);
     expect(names.filter((name) => name === 'G7')).toHaveLength(4);

@@ -28,6 +28,8 @@ export interface ChartPictureOptions extends PictureOptions {
   readonly harp?: HarpLike;
   /** What the player can do, for those holes; default `bends`. */
   readonly level?: PlayerLike;
+  /** Bar of the chart that sounds, from 1, which is framed and pointed at; default none. */
+  readonly sounding?: number;
 }
 
 const CHART_PICTURE_OPTIONS: OptionNames<ChartPictureOptions> = {
@@ -36,6 +38,7 @@ const CHART_PICTURE_OPTIONS: OptionNames<ChartPictureOptions> = {
   format: true,
   harp: true,
   level: true,
+  sounding: true,
 };
 
 /**
@@ -43,7 +46,7 @@ const CHART_PICTURE_OPTIONS: OptionNames<ChartPictureOptions> = {
  * that are alike are drawn once, between repeat signs; a turnaround is underlined.
  *
  * @throws ReedplateError `HARP_INVALID`, `OPTION_UNKNOWN`, or `NUMBER_RANGE` for a width that does not
- *   hold it in readable text
+ *   hold it in readable text, or a bar that the chart does not have
  * @example
  * ```ts
  * import { makeChart } from '@reedplate/form';
@@ -62,11 +65,14 @@ export function chartPicture(chart: Chart, options: ChartPictureOptions = {}): P
   requireOneOf(reader, READERS, { what: 'a reader of a chart' });
   requireOneOf(format, FORMATS, { what: 'a format of a chart' });
   const harp = options.harp === undefined ? undefined : toHarp(options.harp);
-  const content = contentOf(chart, { reader, harp, level });
+  const { sounding } = options;
+  if (sounding !== undefined) {
+    requireInteger(sounding, { min: 1, max: chart.bars, what: 'the bar that sounds' });
+  }
+  const content = contentOf(chart, { reader, harp, level, sounding });
   const title = chartTitle(chart, harp);
-  return format === 'slide'
-    ? drawSlide({ chart, content, reader, title }, options)
-    : drawPage({ chart, content, reader, title }, options);
+  const subject = { chart, content, reader, title, sounding };
+  return format === 'slide' ? drawSlide(subject, options) : drawPage(subject, options);
 }
 
 interface Subject {
@@ -74,6 +80,7 @@ interface Subject {
   readonly content: ChartContent;
   readonly reader: ChartReader;
   readonly title: string;
+  readonly sounding: number | undefined;
 }
 
 function drawPage(subject: Subject, options: PictureOptions): Picture {
@@ -112,7 +119,7 @@ function drawOn(
 ): Picture | undefined;
 function drawOn(
   frame: Frame,
-  { chart, content, reader }: Subject,
+  { chart, content, reader, sounding }: Subject,
   wanted: Wanted,
   height?: number,
 ): Picture | undefined {
@@ -124,7 +131,7 @@ function drawOn(
   return finishPicture(
     frame,
     {
-      description: describeChart(chart, content),
+      description: `${describeChart(chart, content)}${sounding === undefined ? '' : ` Bar ${sounding} sounds.`}`,
       text: chartInText(frame.title, content),
       nodes: [...drawn.nodes, ...legend.nodes],
       bottom: legend.bottom,

@@ -70,6 +70,7 @@ function drawSection(section: ChartSection, top: number, look: ChartLook) {
       const place = { x: frame.left + column * width, y, width, height };
       nodes.push(...drawBar(cell, place, signsOf(section, first + column), look));
       nodes.push(...repeatSigns(section, first + column, place, look));
+      if (section.sounding === first + column) nodes.push(...markSounding(place, look));
     }
     y += height + sizes.small * (hasMarksBelow(section, first + row.length - 1) ? 1.8 : 0.5);
   }
@@ -116,6 +117,17 @@ function drawBar(
   });
   const edge = box(place, { stroke: theme.ink, strokeWidth: lineWidth(small) });
   return [...chords, edge, number];
+}
+
+/** The bar that sounds: a thick frame, and a pointer, so that it is no matter of colour. */
+function markSounding(place: Place, { frame, sizes }: ChartLook): readonly SvgNode[] {
+  const { ink, paper } = frame.theme;
+  const thick = Math.max(4, sizes.small * 0.25);
+  const look = { fill: ink, stroke: paper, strokeWidth: 1.5 };
+  return [
+    box(place, { stroke: ink, strokeWidth: thick }),
+    shape('down', place.x + place.width / 2, place.y, thick * 2, look),
+  ];
 }
 
 /** A bar like the one before it: the sign that bands read, a stroke between two dots. */

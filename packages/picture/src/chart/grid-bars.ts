@@ -15,6 +15,8 @@ export interface GridSection {
   /** What it is called where there are several. */
   readonly name: string;
   readonly times: number;
+  /** Bar of the chart that it begins with, from 1. */
+  readonly first: number;
   readonly bars: readonly GridBar[];
   /** Index of the first bar of the turnaround; undefined where the bars hold none. */
   readonly turnaround: number | undefined;
@@ -27,14 +29,15 @@ export function sectionsOf(chart: Chart): readonly GridSection[] {
   const rest = byBar.slice(intro.length);
   const length = rest.length / chart.choruses;
   const sections: GridSection[] = [];
-  if (intro.length > 0) sections.push(sectionOf('Introduction', intro));
+  if (intro.length > 0) sections.push(sectionOf('Introduction', intro, 1));
   for (let chorus = 0; chorus < chart.choruses; chorus += 1) {
     const bars = rest.slice(chorus * length, (chorus + 1) * length);
     const last = sections.at(-1);
     if (chorus > 0 && last !== undefined && isAlike(last.bars, bars)) {
       sections[sections.length - 1] = { ...last, times: last.times + 1 };
     } else {
-      sections.push(sectionOf(`From chorus ${chorus + 1}`, bars));
+      const first = intro.length + chorus * length + 1;
+      sections.push(sectionOf(`From chorus ${chorus + 1}`, bars, first));
     }
   }
   return sections;
@@ -46,13 +49,17 @@ function barsOf({ spans, bars }: Chart): readonly (readonly ChordSpan[])[] {
   return byBar;
 }
 
-function sectionOf(name: string, bars: readonly (readonly ChordSpan[])[]): GridSection {
+function sectionOf(
+  name: string,
+  bars: readonly (readonly ChordSpan[])[],
+  first: number,
+): GridSection {
   const shown = bars.map((spans, at) => ({
     number: at + 1,
     spans,
     repeatsLast: at > 0 && sameBar(bars[at - 1] ?? [], spans),
   }));
-  return { name, times: 1, bars: shown, turnaround: turnaroundOf(shown) };
+  return { name, times: 1, first, bars: shown, turnaround: turnaroundOf(shown) };
 }
 
 function isAlike(bars: readonly GridBar[], others: readonly (readonly ChordSpan[])[]): boolean {
