@@ -64,8 +64,8 @@ export const LEFT_OUT: Readonly<Record<string, readonly string[]>> = {
     WriteNotationOptions WritePieceOptions WriteTabOptions
   `),
   backing: names(`
-    BACKING_CAUTIONS BASS_FIGURES COMPING_FIGURES DRUM_NAMES bandEvents eventSound BackingPart
-    BackingSummary BandEvent BandEventOptions BandSound BassFigure CompingFigure DrumName
+    BACKING_CAUTIONS BASS_FIGURES COMPING_FIGURES DRUM_NAMES SHUFFLE_RATIO SWING_BY_ROLE
+    SWING_ROLES bandEvents eventSound swingRatio BackingPart BackingSummary KeyChange SwingRole BandEvent BandEventOptions BandSound BassFigure CompingFigure DrumName
     EventSoundOptions GrooveId PartOptions Pattern RenderBandOptions ToneName
   `),
   practice: names(`

@@ -1,5 +1,6 @@
+import { BAND_CALLS } from './band-calls.fixture.js';
 import * as reedplate from './everything.fixture.js';
-import { abc, bar, marks, SOUND, WAV } from './inputs.fixture.js';
+import { abc, bar, marks } from './inputs.fixture.js';
 
 type Exports = typeof reedplate;
 
@@ -34,12 +35,7 @@ const warning = available.warnings[0] ?? { code: 'NO_TONE', degrees: ['5'] };
  * one argument of it, or with the options after it, the tests put in.
  */
 export const CALLS: { readonly [Name in FunctionName]?: Readonly<Parameters<Exports[Name]>> } = {
-  // backing
-  bandEvents: [reedplate.makeBacking(chart)],
-  eventSound: [reedplate.bandEvents(reedplate.makeBacking(chart))[0] as reedplate.BandEvent],
-  makeBacking: [chart],
-  renderBand: [{ line, chart }],
-  summariseBacking: [reedplate.makeBacking(chart)],
+  ...BAND_CALLS,
   // chord-tone
   chartAvailability: [chart, harp],
   chordAvailability: ['G7', harp],
@@ -97,9 +93,6 @@ export const CALLS: { readonly [Name in FunctionName]?: Readonly<Parameters<Expo
   unsupportedIn: [sheet, 'midi'],
   quantiseLine: [line],
   readAbc: [abc],
-  hearNotes: [SOUND],
-  readWav: [WAV],
-  writeWav: [SOUND],
   readMidi: [reedplate.writeMidi(sheet)],
   readMusicXml: [reedplate.writeMusicXml(sheet)],
   readPiece: [abc],

@@ -103,7 +103,7 @@ describe('makeBacking by its options', () => {
     [{ bass: { program: 0 } }, 'NUMBER_RANGE', /a program/u],
     [{ bass: { volume: 1 } }, 'OPTION_UNKNOWN', /a part/u],
     [{ seed: 1.5 }, 'NUMBER_RANGE', /a seed/u],
-    [{ swing: 2 }, 'OPTION_UNKNOWN', /makeBacking/u],
+    [{ bounce: 2 }, 'OPTION_UNKNOWN', /makeBacking/u],
   ])('refuses %j', (options, code, message) => {
     expect(() => makeBacking(chart, options as BackingOptions)).toThrow(
       expect.objectContaining({ code, message: expect.stringMatching(message) }),

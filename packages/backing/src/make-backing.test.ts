@@ -61,10 +61,12 @@ describe('summariseBacking', () => {
 describe('makeBacking', () => {
   test('makeBacking counts in, plays the choruses, and ends on the tonic', () => {
     const backing = makeBacking(chart);
-    expect(backing.chart).toMatchObject({ bars: 26, pickup: 0, feel: 'shuffle', tempo: 100 });
-    expect(backing.chart?.spans[0]).toMatchObject({ bar: 1, chord: null });
-    expect(backing.chart?.spans[1]).toMatchObject({ start: 3840, numeral: 'I7' });
-    expect(backing.chart?.spans.at(-1)).toMatchObject({ bar: 26, numeral: 'I7' });
+    expect(backing.chart).toMatchObject({ bars: 25, pickup: 0, feel: 'shuffle', tempo: 100 });
+    expect(backing.chart?.spans[0]).toMatchObject({ start: 0, bar: 1, numeral: 'I7' });
+    expect(backing.chart?.spans.at(-1)).toMatchObject({ bar: 25, numeral: 'I7' });
+    // The lines say that a bar is counted in: their bar 1 is the chart's.
+    expect(backing.line.countIn).toBe(1);
+    for (const { line } of backing.parts ?? []) expect(line.countIn).toBe(1);
     const clicks = part(backing, 'Drums').line.notes.filter(({ pitch }) => pitch === DRUMS.click);
     expect(clicks.map(({ start }) => start)).toEqual([0, 960, 1920, 2880]);
     for (const { line } of backing.parts ?? []) expect(lineEnd(line)).toBe(26 * 3840);
@@ -187,7 +189,8 @@ describe('makeBacking', () => {
   ])('makeBacking ends a form on %s', (_, bars, numeral) => {
     const { chart: played, parts = [] } = makeBacking(makeChart(parseForm(bars), 'G'));
     expect(played?.spans.at(-1)?.numeral).toBe(numeral);
-    const end = played?.spans.at(-1)?.start;
+    // A bar is counted in before the chart.
+    const end = 3840 + (played?.spans.at(-1)?.start ?? 0);
     const root = played?.spans.at(-1)?.chord?.tones[0]?.pitchClass;
     const last = parts[0]?.line.notes.filter(({ start }) => start === end) ?? [];
     expect(last.map(({ pitch }) => pitch % 12)).toEqual([root]);

@@ -1,17 +1,22 @@
-import { type Chart, type ChordSpan, requireChart } from '@reedplate/form';
+import { type Chart, requireChart } from '@reedplate/form';
 import type { Sheet } from '@reedplate/interchange';
-import { type Line, makeLine, parseMetre } from '@reedplate/line';
+import { type Line, makeLine, parseMetre, tickAt } from '@reedplate/line';
 import {
   type Chord,
   deepFreeze,
   itemAt,
   type OptionNames,
+  ReedplateError,
   requireInteger,
   requireOptions,
 } from '@reedplate/pitch';
+import { changeKey, type KeyChange } from './change-key.js';
 import type { Groove } from './groove.js';
 import type { GrooveId } from './grooves.js';
+import { ladderOf } from './ladder.js';
 import { playBand } from './play-band.js';
+import { USUAL_TEMPO } from './require-backing.js';
+import { swingRatio } from './swing.js';
 import { toGroove } from './to-groove.js';
 
 /** How one part of a band is played. */
@@ -34,9 +39,23 @@ export interface BackingOptions {
   readonly drums?: Omit<PartOptions, 'program'>;
   /** Any whole number: fills and walks are drawn from it, the same each time. Default 1. */
   readonly seed?: number;
+  /**
+   * The long to the short eighth where the feel is swung: a number, 1 to 4, or `by-tempo` as jazz bands were
+   * measured ({@link SWING_BY_ROLE}). Default 2, the shuffle.
+   */
+  readonly swing?: number | 'by-tempo';
+  /** Milliseconds, 0 to 30, that notes come late by chance, drawn from the seed. Default 0. */
+  readonly looseness?: number;
+  /** Another key after some choruses. Default none. */
+  readonly keyChange?: KeyChange;
+  /** Felt beats a minute that each chorus is faster than the one before, slower below 0. Default 0. */
+  readonly ladder?: number;
   /** Whether chords and bass rest in every other four bars, for trading fours. Default `false`. */
   readonly trade?: boolean;
-  /** Bars counted in, 0 to 8; default 1. A pickup of the line falls into the last of them. */
+  /**
+   * Bars counted in, 0 to 8; default 1. Every line says so (`countIn`), and bar 1 of the chart comes after them. A
+   * pickup of the line falls into the last of them.
+   */
   readonly countIn?: number;
   /** Whether a bar of the tonic chord ends it; default true. */
   readonly ending?: boolean;
@@ -50,6 +69,10 @@ const BACKING_OPTIONS: OptionNames<BackingOptions> = {
   comping: true,
   drums: true,
   seed: true,
+  swing: true,
+  looseness: true,
+  keyChange: true,
+  ladder: true,
   trade: true,
   countIn: true,
   ending: true,
@@ -61,7 +84,7 @@ const MOST_COUNT_IN = 8;
 /**
  * A band that plays a chart in a groove: bass, chords and drums, counted in and ended, as parts of a
  * sheet to be written. All of them rest in a break. The lines are even: `writeMidi` of
- * `@reedplate/interchange` plays the chart's feel.
+ * `@reedplate/interchange` plays the chart's feel, by the `swing` of each part.
  *
  * @throws ReedplateError `NUMBER_RANGE` for a wrong count-in, seed, level or program; `OPTION_UNKNOWN` for a
  * groove that is not in the catalogue, `GROOVE_INVALID` for one of which a pattern cannot be read, or of beats
@@ -74,7 +97,7 @@ const MOST_COUNT_IN = 8;
  * const chart = makeChart('quick-change', 'G', { choruses: 2 });
  * const { parts, chart: played } = makeBacking(chart, { groove: 'boogie' });
  * parts?.map((part) => part.name); // => ['Bass', 'Comping', 'Drums']
- * played?.bars; // => 26
+ * played?.bars; // => 25
  * makeBacking(chart, { bass: { mute: true } }).parts?.length; // => 2
  * makeBacking(chart, { countIn: 9 }); // throws NUMBER_RANGE
  * makeBacking(chart, { groove: 'boggie' as 'boogie' }); // throws OPTION_UNKNOWN
@@ -86,23 +109,29 @@ export function makeBacking(chart: Chart, options: BackingOptions = {}): Sheet {
   requireChart(chart);
   requireInteger(countIn, { min: 0, max: MOST_COUNT_IN, what: 'bars counted in' });
   const groove = toGroove(given.groove, chart);
-  const played = frameChart(chart, { countIn, ending, lead: line?.pickup ?? 0 });
-  const { metre, pickup, tempo } = played;
-  const head = { metre, pickup, ...(tempo === undefined ? {} : { tempo }) };
-  const shift = itemAt(played.spans, countIn).start;
-  const tune = line === undefined ? makeLine([], head) : moveLine(line, head, shift);
+  const framed = frameChart(chart, { countIn, ending, lead: line?.pickup ?? 0 });
+  const played = given.keyChange === undefined ? framed : changeKey(framed, given.keyChange);
+  const head = headOf(played, countIn, given.ladder ?? 0);
+  const tune = line === undefined ? makeLine([], head) : moveLine(line, head);
+  const swing = swingOf(given.swing, played);
   return deepFreeze({
     line: tune,
     key: chart.key,
     chart: played,
     parts: [
-      ...(line === undefined ? [] : [{ name: 'Tune', program: TUNE_PROGRAM, line: tune }]),
-      ...playBand(played, groove, { ...given, countIn, ending }),
+      ...(line === undefined
+        ? []
+        : [{ name: 'Tune', program: TUNE_PROGRAM, ...swing.soloist, line: tune }]),
+      ...playBand(played, groove, head, { ...given, countIn, ending }).map((part) => ({
+        ...part,
+        ...swing.band,
+      })),
     ],
   });
 }
 
-type LineHead = Pick<Line, 'metre' | 'pickup' | 'tempo'>;
+/** What every line of a backing begins with. */
+export type LineHead = Omit<Line, 'notes' | 'title'>;
 
 /** The harmonica in General MIDI, counted from 1. */
 const TUNE_PROGRAM = 23;
@@ -114,29 +143,21 @@ interface Frame {
   readonly lead: number;
 }
 
-/** The chart with bars of no chord before it and a bar of its tonic after it. */
+/** The chart without a pickup where bars are counted in, and with a bar of its tonic after it. */
 function frameChart(chart: Chart, { countIn, ending, lead }: Frame): Chart {
   const { barTicks } = parseMetre(chart.metre);
   const pickup = countIn === 0 ? Math.max(chart.pickup, lead) : 0;
-  const shift = countIn * barTicks + pickup - chart.pickup;
-  const before = Array.from({ length: countIn }, (_, at) =>
-    barSpan(at * barTicks, at + 1, barTicks),
-  );
+  const shift = pickup - chart.pickup;
   const own = chart.spans.map((span) => ({
     ...span,
     start: span.start + shift,
     end: span.end + shift,
-    bar: span.bar + countIn,
   }));
-  const { end } = itemAt(own, -1);
-  const bars = countIn + chart.bars + (ending ? 1 : 0);
-  const after = ending ? [{ ...barSpan(end, bars, barTicks), ...tonicOf(chart) }] : [];
-  return { ...chart, pickup, bars, spans: [...before, ...own, ...after] };
-}
-
-function barSpan(start: number, bar: number, barTicks: number): ChordSpan {
-  const place = { start, end: start + barTicks, chorus: 1, bar, barOfForm: bar, beat: 1 };
-  return { ...place, numeral: null, chord: null };
+  const { end, chorus } = itemAt(own, -1);
+  const bars = chart.bars + (ending ? 1 : 0);
+  const place = { start: end, end: end + barTicks, chorus, bar: bars, barOfForm: bars, beat: 1 };
+  const after = ending ? [{ ...place, ...tonicOf(chart) }] : [];
+  return { ...chart, pickup, bars, spans: [...own, ...after] };
 }
 
 /** The first tonic chord of a chart, or its first chord. */
@@ -149,9 +170,41 @@ function tonicOf({ spans }: Chart): {
   return { numeral, chord };
 }
 
-function moveLine(line: Line, head: LineHead, barOne: number): Line {
-  const shift = barOne - line.pickup;
+function headOf(chart: Chart, countIn: number, ladder: number): LineHead {
+  const { metre, pickup, tempo } = chart;
+  const tempoChanges = ladderOf(chart, countIn, ladder);
+  return {
+    metre,
+    pickup,
+    ...(countIn === 0 ? {} : { countIn }),
+    ...(tempo === undefined ? {} : { tempo }),
+    ...(tempoChanges.length === 0 ? {} : { tempoChanges }),
+  };
+}
+
+function moveLine(line: Line, head: LineHead): Line {
+  const shift = barOneOf(head) - barOneOf(line);
   const notes = line.notes.map((note) => ({ ...note, start: note.start + shift }));
   const { title } = line;
   return makeLine(notes, { ...head, ...(title === undefined ? {} : { title }) });
 }
+
+const barOneOf = (head: LineHead): number => tickAt({ bar: 1, beat: 1 }, head);
+
+/** How each part is swung, where not as a shuffle. */
+function swingOf(swing: BackingOptions['swing'], { tempo = USUAL_TEMPO }: Chart) {
+  if (swing === undefined) return { band: {}, soloist: {} };
+  if (swing === 'by-tempo') {
+    const [band, soloist] = [swingRatio('band', tempo), swingRatio('soloist', tempo)];
+    return { band: { swing: band }, soloist: { swing: soloist } };
+  }
+  if (typeof swing === 'number' && swing >= 1 && swing <= MOST_SWING)
+    return { band: { swing }, soloist: { swing } };
+  throw new ReedplateError({
+    code: 'NUMBER_RANGE',
+    value: swing,
+    expected: `a long to a short eighth, 1 to ${MOST_SWING}, or by-tempo`,
+  });
+}
+
+const MOST_SWING = 4;

@@ -24,5 +24,6 @@ export function requireBacking(backing: Sheet): Backing {
   const { line, chart, parts = [] } = requireShape(backing, { chart: 'object' }, BACKING);
   requireShapes(parts, { name: 'text', line: 'object' }, BACKING);
   for (const part of parts) requireLine(part.line);
-  return { line: requireLine(line), chart: requireChart(chart as Chart), parts };
+  const song = requireChart(chart as Chart);
+  return { line: requireLine(line), chart: song, parts };
 }

@@ -1,6 +1,6 @@
 import { chartEnd, type Feel } from '@reedplate/form';
 import type { Sheet } from '@reedplate/interchange';
-import { type Metre, parseMetre } from '@reedplate/line';
+import { type Metre, parseMetre, secondsAt } from '@reedplate/line';
 import type { KeyName } from '@reedplate/pitch';
 import { requireBacking, USUAL_TEMPO } from './require-backing.js';
 
@@ -48,9 +48,11 @@ export const BACKING_CAUTIONS: readonly string[] = Object.freeze([
  * ```
  */
 export function summariseBacking(backing: Sheet): BackingSummary {
-  const { chart, parts } = requireBacking(backing);
+  const { line, chart, parts } = requireBacking(backing);
   const { form, key, metre, feel, tempo = USUAL_TEMPO, choruses, bars } = chart;
-  const seconds = (chartEnd(chart) / parseMetre(metre).beatTicks / tempo) * 60;
+  const { countIn = 0, tempoChanges = [] } = line;
+  const end = countIn * parseMetre(metre).barTicks + chartEnd(chart);
+  const seconds = secondsAt(end, { metre, tempo, tempoChanges });
   return Object.freeze({
     form,
     key,
@@ -58,7 +60,7 @@ export function summariseBacking(backing: Sheet): BackingSummary {
     feel,
     tempo,
     choruses,
-    bars,
+    bars: bars + countIn,
     seconds: Math.round(seconds * 1000) / 1000,
     parts: Object.freeze(
       parts.map(({ name, line }) => Object.freeze({ name, notes: line.notes.length })),

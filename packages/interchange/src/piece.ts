@@ -17,6 +17,12 @@ export interface PiecePart {
   readonly program?: number;
   /** Whether the pitches are the sounds of a General MIDI drum kit; left out otherwise. */
   readonly percussion?: true;
+  /**
+   * Long to short eighth of this part where the feel is swung; left out where it goes with the others.
+   * @minimum 1
+   * @maximum 4
+   */
+  readonly swing?: number;
   readonly line: Line;
 }
 

@@ -7,11 +7,10 @@
 // Written by `npm run umbrella`.
 export {
   type BackingOptions,
-  type BackingSummary,
   GROOVES,
   type Groove,
-  type GrooveId,
   makeBacking,
+  renderBand,
   summariseBacking,
 } from '@reedplate/backing';
 export {
@@ -195,6 +194,7 @@ export {
   hearNotes,
   readWav,
   type Sound,
+  writeWav,
 } from '@reedplate/listen';
 export {
   breathPicture,

@@ -73,9 +73,10 @@ function inOrder(events: readonly BandEvent[]): readonly BandEvent[] {
 const TUNE = 23;
 
 function partEvents(part: PiecePart, { feel }: Chart, tempo: number): readonly BandEvent[] {
-  const { name, percussion, program } = part;
+  const { name, percussion, program, swing } = part;
   const tone = percussion === true ? undefined : toneOfProgram(program);
-  const swung = applySwing(withTempo(part.line, tempo), { feel });
+  const ratio = swing === undefined ? {} : { ratio: swing };
+  const swung = applySwing(withTempo(part.line, tempo), { feel, ...ratio });
   return notesInSeconds(swung).flatMap(({ start, duration, pitch, velocity = USUAL_VELOCITY }) => {
     const sound = tone ?? DRUM_OF_KEY.get(pitch);
     // The kit has no other drums; a file of someone else may ask for them.
@@ -113,11 +114,7 @@ const FIRST_VELOCITY = 112;
 const CLICK_SECONDS = 0.05;
 
 /** A click on each beat, but for those that are counted in. */
-function clicksOver(
-  line: Line,
-  chart: Chart,
-  events: readonly BandEvent[],
-): readonly BandEvent[] {
+function clicksOver(line: Line, chart: Chart, events: readonly BandEvent[]): readonly BandEvent[] {
   const { beatTicks, barTicks } = parseMetre(chart.metre);
   const barOne = tickAt({ bar: 1, beat: 1 }, line);
   const first = barOne % beatTicks;

@@ -8,7 +8,10 @@ const SEED = 11;
 const FADE = 0.004;
 
 /** A drum that is struck as loud as may be: samples within -1 and 1. */
-export function strikeSound({ seconds, tones, noise }: DrumSound, sampleRate: number): Float32Array {
+export function strikeSound(
+  { seconds, tones, noise }: DrumSound,
+  sampleRate: number,
+): Float32Array {
   const samples = new Float32Array(Math.round(seconds * sampleRate));
   for (const tone of tones) addTone(samples, tone, sampleRate);
   if (noise !== undefined) addNoise(samples, noise, sampleRate);

@@ -30,7 +30,10 @@ import { bendEvents } from './write-bends.js';
 export interface WriteMidiOptions {
   /** Feel that is played; default that of the chart, and straight without one. */
   readonly feel?: Feel | 'slow';
-  /** Length of the first eighth of a swung beat to the second, above 0 and at most 4; default 2. */
+  /**
+   * Length of the first eighth of a swung beat to the second, above 0 and at most 4; default 2. A part that has a
+   * swing of its own keeps it.
+   */
   readonly ratio?: number;
   /** General MIDI program of the line, counted from 1; default 23, the harmonica. */
   readonly program?: number;
@@ -68,8 +71,8 @@ export function writeMidi(sheet: Sheet, options: WriteMidiOptions = {}): FileByt
   requireOptions(options, WRITE_MIDI_OPTIONS, 'writeMidi');
   requireSheet(sheet);
   const { feel = sheet.chart?.feel ?? 'straight', ratio } = options;
-  const played = ({ line }: PiecePart): Line =>
-    applySwing(line, { feel, ...(ratio === undefined ? {} : { ratio }) });
+  const played = ({ line, swing = ratio }: PiecePart): Line =>
+    applySwing(line, { feel, ...(swing === undefined ? {} : { ratio: swing }) });
   const parts = partsOf(sheet, options.program ?? HARMONICA_PROGRAM);
   const tracks = [
     toTrack(conductorEvents(sheet), endOf(sheet)),

@@ -7,7 +7,12 @@ import {
   renderBand,
   summariseBacking,
 } from '@reedplate/backing';
-import { formatOfName, PIECE_FORMATS, type PieceFormatId, type Sheet } from '@reedplate/interchange';
+import {
+  formatOfName,
+  PIECE_FORMATS,
+  type PieceFormatId,
+  type Sheet,
+} from '@reedplate/interchange';
 import { ReedplateError, requireOneOf } from '@reedplate/pitch';
 import type { Command } from 'commander';
 import { type ChartWords, readChart, withChartOptions } from '../../shared/chart-options.js';
@@ -17,7 +22,7 @@ import { withJson } from '../../shared/options.js';
 import { type PartWords, readPart, withPart } from '../../shared/part-option.js';
 import { readPieceFile, writePieceFile } from '../../shared/piece-file.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
-import { readList, readWholeNumber } from '../../shared/read-words.js';
+import { readList, readNumber, readWholeNumber } from '../../shared/read-words.js';
 import { titleOfChart } from '../../shared/say-chart.js';
 import type { Terminal } from '../../terminal.js';
 
@@ -32,6 +37,10 @@ interface BackingWords extends ChartWords, PartWords, PrintWords {
   readonly mute?: string;
   readonly trade?: true;
   readonly seed: string;
+  readonly swing?: string;
+  readonly looseness: string;
+  readonly keyChange?: string;
+  readonly ladder: string;
   readonly line?: string;
   readonly click?: true;
   readonly output: string;
@@ -40,7 +49,10 @@ interface BackingWords extends ChartWords, PartWords, PrintWords {
 /** Gives `reedplate backing` its options and what it does. */
 export function setUpBacking(verb: Command, terminal: Terminal): void {
   withJson(withPart(withChartOptions(verb, { choruses: '4' })))
-    .requiredOption('-o, --output <file>', 'file to write: .mid, .musicxml, .abc, or .wav to listen to')
+    .requiredOption(
+      '-o, --output <file>',
+      'file to write: .mid, .musicxml, .abc, or .wav to listen to',
+    )
     .option('--tempo <number>', 'felt beats a minute', '96')
     .option('--count-in <bars>', 'bars counted in', '1')
     .option('--no-final-bar', 'leave out the bar of I after the last chorus')
@@ -51,6 +63,20 @@ export function setUpBacking(verb: Command, terminal: Terminal): void {
     .option('--mute <parts>', 'parts left out, of bass, comping and drums, with commas between')
     .option('--trade', 'bass and chords rest in every other four bars')
     .option('--seed <number>', 'draws other fills and walks', '1')
+    .option(
+      '--swing <ratio>',
+      'long to short eighth, 1 to 4, or by-tempo, as jazz bands play; 2 without it',
+    )
+    .option('--looseness <ms>', 'milliseconds that notes come late by chance, 0 to 30', '0')
+    .option(
+      '--key-change <change>',
+      'another key: 2:5 is a fourth up after every two choruses, 1:-2 a tone down',
+    )
+    .option(
+      '--ladder <beats>',
+      'beats a minute that each chorus is faster than the one before',
+      '0',
+    )
     .option('--line <file>', 'a line played on top, in any format')
     .option('--click', 'a click on every beat; for .wav alone')
     .addHelpText(
@@ -77,16 +103,16 @@ const SOUND = '.wav';
 
 async function writeBand(
   backing: Sheet,
-  { output, click = false }: BackingWords,
+  { output, click }: BackingWords,
   terminal: Terminal,
 ): Promise<void> {
   if (output.toLowerCase().endsWith(SOUND)) {
     const { writeWav } = await import('@reedplate/listen');
-    terminal.writeBytes(output, writeWav(renderBand(backing, { click })));
+    terminal.writeBytes(output, writeWav(renderBand(backing, { click: click === true })));
     return;
   }
   const to = bandFormat(output);
-  if (click) {
+  if (click === true) {
     const expected = `--click with ${SOUND} alone: a player of the other files has a click of its own`;
     throw new ReedplateError({ code: 'USAGE', value: output, expected });
   }
@@ -111,7 +137,7 @@ function readTempo(tempo: string): number {
 const PARTS = ['bass', 'comping', 'drums'] as const;
 
 function readOptions(words: BackingWords, terminal: Terminal): BackingOptions {
-  const { countIn, finalBar, line, groove, mute, trade = false, seed } = words;
+  const { countIn, finalBar, line, groove, mute, trade = false, seed, swing, keyChange } = words;
   const muted = (mute === undefined ? [] : readList(mute)).map((part) =>
     requireOneOf(part, PARTS, { what: 'a part of the band' }),
   );
@@ -120,11 +146,29 @@ function readOptions(words: BackingWords, terminal: Terminal): BackingOptions {
     // An unknown groove is refused by name where the band is made.
     ...(groove === undefined ? {} : { groove: groove as GrooveId }),
     trade,
+    ...(swing === undefined ? {} : { swing: readSwing(swing) }),
+    looseness: readWholeNumber(words.looseness, { min: 0, max: 30, what: 'milliseconds' }),
+    ...(keyChange === undefined ? {} : { keyChange: readKeyChange(keyChange) }),
+    ladder: readNumber(words.ladder, 'beats a minute between choruses'),
     seed: readWholeNumber(seed, { min: 0, max: Number.MAX_SAFE_INTEGER, what: 'a seed' }),
     countIn: readWholeNumber(countIn, { min: 0, max: 8, what: 'bars counted in' }),
     ending: finalBar,
     ...(line === undefined ? {} : { line: readPieceFile(line, terminal, readPart(words)).line }),
   };
+}
+
+/** A number; any other word is handed on, to be known or refused by name. */
+function readSwing(word: string): number | 'by-tempo' {
+  const number = Number(word);
+  return Number.isNaN(number) || word.trim() === '' ? (word as 'by-tempo') : number;
+}
+
+/** Choruses and semitones: `2:5`. */
+function readKeyChange(word: string): NonNullable<BackingOptions['keyChange']> {
+  const [, after, by] = /^(\d{1,4}):([+-]?\d{1,2})$/u.exec(word) ?? [];
+  if (after !== undefined && by !== undefined) return { after: Number(after), by: Number(by) };
+  const expected = 'choruses and semitones, as 2:5';
+  throw new ReedplateError({ code: 'USAGE', value: word, expected });
 }
 
 function showBacking(backing: BackingAnswer, { paint }: Page): readonly string[] {

@@ -216,7 +216,7 @@ describe('reedplate backing', () => {
     expect(out).toContain('Keep the volume low');
     const { parts, chart, line: read } = readMidi(bytes);
     expect(parts.map(({ name }) => name)).toEqual(['Bass', 'Comping', 'Drums']);
-    expect([chart?.bars, read.tempo]).toEqual([26, 120]);
+    expect([chart?.bars, read.tempo, read.countIn]).toEqual([25, 120, 1]);
   });
 
   test('reedplate backing plays a line on top, and takes feel, count-in and ending', async () => {
@@ -231,6 +231,39 @@ describe('reedplate backing', () => {
     expect(err).toMatch(/ornaments/u);
     expect(JSON.parse(out)).toMatchObject({ feel: 'straight', bars: 26, tempo: 96, seconds: 65 });
     expect(readAbc(bytes)[0]?.line.notes[0]).toEqual({ start: 2 * 3840, duration: 960, pitch: 67 });
+  });
+
+  test('reedplate backing goes on in another key and up a ladder, and a take over it needs no option', async () => {
+    const words = [
+      '--key-change',
+      '1:2',
+      '--ladder',
+      '8',
+      '--swing',
+      'by-tempo',
+      '--looseness',
+      '10',
+    ];
+    const { code, bytes } = await convert('', [...WORDS, 'band.mid', '--tempo', '120', ...words]);
+    expect(code).toBe(0);
+    const { chart, line: read } = readMidi(bytes);
+    expect(chart?.spans.find(({ bar }) => bar === 13)?.chord?.symbol).toBe('A7');
+    expect(read.tempoChanges?.map(({ tempo }) => Math.round(tempo))).toEqual([128]);
+    const song = ['--form', 'quick-change', '--key', 'G'];
+    const riff = await convert(ABC, [
+      'backing',
+      ...song,
+      '--choruses',
+      '1',
+      '--line',
+      'a.abc',
+      '-o',
+      'b.mid',
+    ]);
+    const alone = await convert(ABC, ['score', 'a.abc', ...song, '--json']);
+    const over = await convert(riff.bytes, ['score', 'b.mid', ...song, '--json']);
+    expect(JSON.parse(over.out).alignment.countIn).toBe(1);
+    expect(Math.abs(JSON.parse(over.out).total - JSON.parse(alone.out).total)).toBeLessThan(1);
   });
 
   test('reedplate backing writes a band as sound, with a click where asked', async () => {
@@ -250,7 +283,13 @@ describe('reedplate backing', () => {
   });
 
   test.each([
-    [['band'], /expected a name that ends in \.mid, \.musicxml, \.abc or \.wav, which hold a band/u],
+    [
+      ['band'],
+      /expected a name that ends in \.mid, \.musicxml, \.abc or \.wav, which hold a band/u,
+    ],
+    [['band.mid', '--swing', 'wide'], /a long to a short eighth, 1 to 4, or by-tempo/u],
+    [['band.mid', '--key-change', 'up'], /choruses and semitones, as 2:5/u],
+    [['band.mid', '--ladder', '99'], /beats a minute/u],
     [['band.mid', '--click'], /--click with \.wav alone/u],
     [['band.wav', '--choruses', '100'], /30 minutes at most/u],
     [['band'], /which hold a band/u],
