@@ -29,7 +29,9 @@ function compile(file: string, text: string): Run {
     define: { 'import.meta.url': url },
     supported: { 'dynamic-import': false },
   });
-  return compileFunction(code, ['exports', 'require', 'module'], { filename: file }) as Run;
+  // A module is strict: what is frozen there says so when it is assigned to.
+  const strict = `'use strict';${code}`;
+  return compileFunction(strict, ['exports', 'require', 'module'], { filename: file }) as Run;
 }
 
 /** A file whose text is another than on the disk. */
