@@ -1,4 +1,4 @@
-import { chartEnd, chordChanges, FORMS, makeChart } from '@reedplate/form';
+import { chartEnd, chordChanges, FORMS, makeChart, parseForm } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { secondsAt } from '@reedplate/line';
 import fc from 'fast-check';
@@ -29,6 +29,15 @@ describe('chordNow', () => {
     const found = chordNow(round, { tick: 10 * BAR }, { loop });
     expect(found.now?.chord?.symbol).toBe('G7');
     expect([found.next?.chord?.symbol, found.ticksLeft]).toEqual(['C7', 2 * BAR]);
+  });
+
+  test('chordNow holds a chord round the corner of a loop that begins later', () => {
+    const loop = { start: 8 * BAR, end: 11 * BAR };
+    const form = parseForm('I7 | I7 | I7 | I7 | I7 | I7 | I7 | I7 | I7 | IV7 | I7 | I7');
+    const round = makeChart(form, 'G');
+    const found = chordNow(round, { tick: 10 * BAR }, { loop });
+    expect([found.now?.chord?.symbol, found.next?.chord?.symbol]).toEqual(['G7', 'C7']);
+    expect(found.ticksLeft).toBe(2 * BAR);
   });
 
   test('chordNow knows no next chord where there is but one', () => {

@@ -29,6 +29,7 @@ describe('harpCaveats', () => {
     ['E', 'low-low', 1],
     ['F', 'low', 0],
     ['G', 'high', 0],
+    ['Ab', 'high', 1],
     ['F#', 'high', 1],
   ] as const)('of a harp in %s %s marks that it is not made: %i', (key, register, marks) => {
     const caveats = harpCaveats(makeHarp(key, { register }));

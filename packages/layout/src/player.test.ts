@@ -138,6 +138,7 @@ describe('makePlayer and readPlayer', () => {
     ],
     ['a width of no split', () => makePlayer(['natural'], { splits: [2 as 3] }), 'splits[0]'],
     ['splits that are no list', () => makePlayer(['natural'], { splits: 3 as never }), 'splits'],
+    ['a name of nothing', () => makePlayer(['natural'], { name: '' }), 'name'],
     ['a wrong id', () => makePlayer(['natural'], { id: 'My Player' }), 'id'],
     ['no truth', () => makePlayer(['natural'], { holdsTwoDraw: 'no' as never }), 'holdsTwoDraw'],
   ])('makePlayer refuses %s', (_, make, path) => {

@@ -151,6 +151,23 @@ describe('temperHarp', () => {
 });
 
 describe('readScala', () => {
+  it('reads a scale of 1,024 notes, and none of more', () => {
+    const scale = (notes: number) => [
+      'many',
+      notes,
+      ...Array.from({ length: notes }, (_, at) => `${(1200 * (at + 1)) / notes}.`),
+    ];
+    const said = (notes: number) => {
+      try {
+        return readScala(scale(notes).join('\n')).cents.length;
+      } catch (error) {
+        return (error as Error).message;
+      }
+    };
+    expect(said(1024)).toBe(12);
+    expect(said(1025)).toMatch(/1 to 1024/u);
+  });
+
   it('reads ratios, whole numbers as ratios, and cents', () => {
     const text = ['! a.scl', '!', 'Mixed', ' 12', '!', ...semitones(), '2'].join('\n');
     const read = readScala(text, { id: 'mixed' });

@@ -192,6 +192,9 @@ describe('makeTuning', () => {
   });
 
   it('fills in what is not said', () => {
+    const longest = 'x'.repeat(80);
+    expect(makeTuning({ id: longest, blow: 'C4', draw: 'D4' }).id).toBe(longest);
+    expect(() => makeTuning({ id: `${longest}x`, blow: 'C4', draw: 'D4' })).toThrow(/lower-case/u);
     expect(makeTuning({ id: 'two', blow: 'C4', draw: 'D4' })).toEqual({
       id: 'two',
       name: 'two',

@@ -25,6 +25,18 @@ function align(
   return alignLine(hearNotes(line, 0), { pickup: 0, beatTicks: BEAT }, options);
 }
 
+describe('undoSwing', () => {
+  it.each([
+    [0, 0],
+    [1 / 3, 1 / 4],
+    [2 / 3, 1 / 2],
+    [5 / 6, 3 / 4],
+    [3 + 5 / 6, 3 + 3 / 4],
+  ])('undoSwing takes beat %d, played at two to one, back to %d', (played, written) => {
+    expect(undoSwing(played, 2)).toBeCloseTo(written, 12);
+  });
+});
+
 describe('alignLine', () => {
   it.each([1.3, 1.5, 2, 2.5])('alignLine finds a swing of %s', (ratio) => {
     expect(align(swung(ratio)).swing).toBeCloseTo(ratio, 1);

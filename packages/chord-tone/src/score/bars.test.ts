@@ -20,6 +20,19 @@ const anyBars = fc
   .tuple(fc.integer({ min: 1, max: 12 }), fc.integer({ min: 1, max: 12 }))
   .map(([a, b]): [number, number] => [Math.min(a, b), Math.max(a, b)]);
 
+describe('bars of a score', () => {
+  it('a note counts in the bars in which it sounds, after a pickup too', () => {
+    const late = makeChart('basic', 'G', { pickup: 2 * BEAT });
+    // Half of it in bar 1 and half in bar 2, and a note that has bar 3 to itself.
+    const notes = [
+      { start: 4 * BEAT, duration: BAR, pitch: 67 },
+      { start: 2 * BEAT + 2 * BAR, duration: BAR, pitch: 67 },
+    ];
+    const { bars } = scoreLine(makeLine(notes, { pickup: 2 * BEAT }), late);
+    expect(bars.slice(0, 4).map((bar) => bar.notes)).toEqual([1, 1, 1, 0]);
+  });
+});
+
 describe('scoreLine of some bars', () => {
   it('scoreLine judges in the bars asked for as in the whole take, and in no other', () => {
     const whole = scoreLine(roots, chart);

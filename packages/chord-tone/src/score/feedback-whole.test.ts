@@ -1,6 +1,9 @@
+import { makeChart } from '@reedplate/form';
+import { makeLine } from '@reedplate/line';
 import { describe, expect, it } from 'vitest';
 import type { FeedbackInput } from './feedback.js';
 import { remarksOnSilence } from './feedback-whole.js';
+import { scoreLine } from './score-line.js';
 
 /** A take of a whole chorus that nothing is wrong with. */
 const WHOLE = { silentBars: [], silent: 0, outside: 0, struck: 40, fault: null } as const;
@@ -29,5 +32,23 @@ describe('remarksOnSilence', () => {
     expect(said({ struck: 23 })).toEqual([]);
     const fault = { code: 'TAKE_BARS_LATE', by: 1, explains: 1 } as const;
     expect(said({ struck: 3, fault })).toEqual([]);
+  });
+});
+
+describe('a fault of the whole take', () => {
+  it('its cure lies near what was played over the chord, not near the first note', () => {
+    const chart = makeChart('basic', 'G');
+    // G throughout, an octave higher wherever the chord is another.
+    const notes = chart.spans.flatMap(({ start, end, numeral }) =>
+      Array.from({ length: (end - start) / 960 }, (_, beat) => ({
+        start: start + beat * 960,
+        duration: 960,
+        pitch: numeral === 'I7' ? 67 : 91,
+      })),
+    );
+    const { feedback } = scoreLine(makeLine(notes), chart, { harp: 'C' });
+    const fault = feedback.find(({ code }) => code === 'STAYS_ON_ONE_CHORD');
+    expect(fault?.suggestions.length).toBeGreaterThan(0);
+    for (const { pitch } of fault?.suggestions ?? []) expect(pitch).toBeGreaterThan(80);
   });
 });
