@@ -49,6 +49,15 @@ describe('describeWarning', () => {
     );
   });
 
+  it('describeWarning names no tone where a note clashes with none of them', () => {
+    const [warning] = chordAvailability('D7', harp).warnings.filter(({ clash }) => clash);
+    if (warning?.clash === undefined) throw new Error('D7 has a clash on a C harp');
+    const { against: _, ...clash } = warning.clash;
+    const text = describeWarning({ ...warning, clash }, { chord: 'D7' });
+    expect(text).not.toMatch(/against|undefined/u);
+    expect(describeWarning(warning, { chord: 'D7' })).toMatch(/against its 3/u);
+  });
+
   it.each([
     [{ code: 'NO_SUCH', degrees: [] }, {}],
     [{ code: 'NO_TONE' }, {}],

@@ -48,7 +48,22 @@ describe('a fault of the whole take', () => {
     );
     const { feedback } = scoreLine(makeLine(notes), chart, { harp: 'C' });
     const fault = feedback.find(({ code }) => code === 'STAYS_ON_ONE_CHORD');
+    expect(fault?.chord).toBeNull();
     expect(fault?.suggestions.length).toBeGreaterThan(0);
     for (const { pitch } of fault?.suggestions ?? []) expect(pitch).toBeGreaterThan(80);
+  });
+
+  it('a chord that is passed over alone is named', () => {
+    const chart = makeChart('basic', 'G');
+    const tones = (root: number) => [root, root + 4, root + 7, root + 4];
+    const notes = chart.spans.flatMap(({ start, end, numeral }) =>
+      Array.from({ length: (end - start) / 960 }, (_, beat) => ({
+        start: start + beat * 960,
+        duration: 800,
+        pitch: tones(numeral === 'IV7' ? 72 : 67)[beat % 4] ?? 67,
+      })),
+    );
+    const { feedback } = scoreLine(makeLine(notes), chart, { harp: 'C' });
+    expect(feedback[0]).toMatchObject({ code: 'CHORD_MISSED', chord: 'D7', bars: [9, 12] });
   });
 });

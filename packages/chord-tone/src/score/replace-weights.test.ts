@@ -46,6 +46,17 @@ describe('replaceWeights', () => {
     ],
     ['weights that are none', null, 'OPTION_UNKNOWN', 'weights'],
     ['a table that is none', { faults: 1 }, 'OPTION_UNKNOWN', 'weights.faults'],
+    [
+      'points that do not rise',
+      {
+        calibration: [
+          { raw: 0, total: 0 },
+          { raw: 0, total: 100 },
+        ],
+      },
+      'NUMBER_RANGE',
+      'weights.calibration[1].raw',
+    ],
     ['a credit above 1', { credit: { root: 1.1 } }, 'NUMBER_RANGE', 'weights.credit.root'],
     ['a figure that is no number', { struck: Number.NaN }, 'NUMBER_RANGE', 'weights.struck'],
     [
