@@ -90,7 +90,7 @@ function targetOf(
   return undefined;
 }
 
-/** Through a repetition, or the other side of an enclosure. */
+/** Through a repetition, a second passing note, or the other side of an enclosure. */
 function targetThrough(
   midi: number,
   start: number,
@@ -99,8 +99,10 @@ function targetThrough(
 ): Sounded | undefined {
   if (part.isTone || target === undefined || part.note.start <= start) return undefined;
   const wait = target.start - start;
-  if (part.note.midi === midi) return wait <= 2 * within ? target : undefined;
-  const [here, there] = [target.midi - midi, target.midi - part.note.midi];
+  const [first, there] = [part.note.midi - midi, target.midi - part.note.midi];
+  const runs = first * there > 0 && Math.abs(first) <= 2 && Math.abs(there) <= 2;
+  if (first === 0 || runs) return wait <= 2 * within ? target : undefined;
+  const here = first + there;
   return here * there < 0 && Math.abs(here) <= 2 && wait <= within ? target : undefined;
 }
 

@@ -56,9 +56,10 @@ export function namedScore(
   const hasChange = chordFit !== null && chords.size > 1;
   const shuffled = hasChange ? namedShuffled(judged, take) : null;
   const blind = hasChange ? namedBlind(take, changes) : null;
-  const share = SCORE_WEIGHTS.shuffledShare;
+  const evidence = evidenceOf(judged, changes);
+  const share = evidence / (evidence + SCORE_WEIGHTS.blindFrom);
   const chance =
-    shuffled === null || blind === null ? null : share * shuffled + (1 - share) * blind;
+    shuffled === null || blind === null ? null : (1 - share) * shuffled + share * blind;
   const following =
     chance === null
       ? null
@@ -70,6 +71,18 @@ export function namedScore(
   const total = namedTotal({ chordFit, following, readings, notes, chart });
   const frozen = { notes: Object.freeze(notes), changes: landed, measures };
   return Object.freeze({ ...frozen, shuffled, blind, readings, total });
+}
+
+/** Felt beats of weight, a chorus that is played again counted once. */
+function evidenceOf(judged: readonly NamedJudged[], changes: readonly NamedSpan[]): number {
+  const weights = new Map<string, number>();
+  for (const { part, weight } of judged) {
+    const chorus = changes[part.clock]?.chorus;
+    const begin = changes.find((span) => span.chorus === chorus)?.start ?? 0;
+    const key = [part.start - begin, part.end - part.start, part.note.midi].join(' ');
+    weights.set(key, weights.get(key) ?? weight);
+  }
+  return [...weights.values()].reduce((sum, weight) => sum + weight, 0);
 }
 
 function noteScore(

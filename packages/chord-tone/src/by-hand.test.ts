@@ -163,10 +163,11 @@ describe('docs/scoring-by-hand.md', () => {
   });
 
   it('docs/scoring-by-hand.md names the shares and the calibration that are used', () => {
-    const { shuffledShare, followingShare, calibration } = SCORE_WEIGHTS;
-    expect(text).toContain(`Chance is ${shuffledShare} of what the same notes`);
-    expect(text).toContain(`and ${(1 - shuffledShare).toFixed(2)} of what the line`);
-    expect(text).toContain(`${followingShare} following + ${1 - followingShare} chord fit`);
+    const { blindFrom, followingShare, calibration } = SCORE_WEIGHTS;
+    expect(text).toContain(`blind counts for the share w / (w + ${blindFrom}) of it`);
+    expect(text).toContain(
+      `${followingShare} following + ${(1 - followingShare).toFixed(2)} chord fit`,
+    );
     const points = calibration.map(({ raw, total }, at) =>
       at === 0 ? `${raw} (total ${total})` : `${raw} (${total})`,
     );
@@ -178,15 +179,17 @@ describe('docs/scoring-by-hand.md', () => {
     'docs/scoring-by-hand.md works out chance and raw of "%s" as scoreLine does',
     (_, section) => {
       const said = section.replace(/\n/gu, ' ');
-      const { measures, following } = scoreLine(
+      const { measures, following, notes } = scoreLine(
         lineOf(rowsOf(section, /^\d+:/u).map(readRow)),
         chart,
       );
-      const { shuffledShare, followingShare } = SCORE_WEIGHTS;
+      const { blindFrom, followingShare } = SCORE_WEIGHTS;
+      const evidence = notes.reduce((sum, { weight }) => sum + weight, 0);
+      const blindShare = evidence / (evidence + blindFrom);
       const { shuffled = 0, blind = 0, chance = 0 } = following ?? {};
       const [, ...chances] =
         /Chance: ([\d.]+) × ([\d.]+) \+ ([\d.]+) × ([\d.]+) = ([\d.]*\d)/u.exec(said) ?? [];
-      const shares = [shuffledShare, shuffled, 1 - shuffledShare, blind, chance];
+      const shares = [1 - blindShare, shuffled, blindShare, blind, chance];
       const [, ...raws] =
         /Raw: ([\d.]+) × ([\d.]+) \+ ([\d.]+) × ([\d.]+) = ([\d.]*\d)/u.exec(said) ?? [];
       const { chordFit, following: above } = measures;

@@ -13,11 +13,18 @@ export function batteryTable(): string {
       ? 'yes'
       : `no: ${[...new Set(broken.map((name) => name.split(',')[0]))].join('; ')}`,
   ]);
+  const limits = tried.flatMap(({ judgement: { says, limit }, held, of }) =>
+    held / of < HOLDS_FROM && limit !== undefined ? [`- ${says}: ${limit}.`] : [],
+  );
   return `## Does it agree with a teacher?
 
 Takes whose worth a teacher knows, made over six charts with three seeds each (\`validity/takes.ts\`), and
 ${tried.length} judgements of them (\`validity/judgements.ts\`). A judgement holds where it does in ${100 * HOLDS_FROM} % of its trials:
 ${holding.length} of ${tried.length} do.
 
-${table(['judgement', 'why', 'trials', 'holds'], rows)}`;
+${table(['judgement', 'why', 'trials', 'holds'], rows)}
+
+What limits those that do not:
+
+${limits.join('\n')}`;
 }

@@ -11,7 +11,7 @@ agree with what a teacher would say. This page shows how often it does. All of i
 anyone with the data can run it:
 
 \`\`\`sh
-npx tsx packages/chord-tone/validity/report.ts SOLOS.ndjson > docs/scoring-validity.md
+npx tsx --tsconfig tsconfig.json packages/chord-tone/validity/report.ts SOLOS.ndjson > docs/scoring-validity.md
 \`\`\`
 
 **Data.** ${all} improvised solos over twelve-bar blues, with their chords, from the Weimar Jazz Database
@@ -23,9 +23,10 @@ say nothing about bends.
 **Split.** Solos whose number leaves 1 when divided by 4 chose the rules of notes, weights and calibration
 ("chosen on"): here ${split}. Made takes over the eight charts of another battery had a say too, by
 search, with the solos of that half alone; the figures were then rounded. The other solos are no unseen data:
-in an earlier search their results stood beside at every step, about twenty-five times; after the last they
-were looked at twice, once for three sets of figures and once for the one that was taken. The battery below was
-made before that, and its takes chose nothing.
+in an earlier search their results stood beside at every step, about twenty-five times; after a second search they
+were looked at twice. The rule of two passing notes, the share of blind playing that grows with what is played and
+the figures of now came after that, from the solos chosen on alone; the others were looked at twice more, once with
+the other battery and once for this page. The battery below was made before all that, and its takes chose nothing.
 
 **Contrasts.** The chart, key and all, moved up by each of eleven intervals; the chart late or early by whole
 bars, its end going round to its beginning; its bars shuffled; the solo's pitches shuffled among its

@@ -13,6 +13,8 @@ export interface Judgement {
   readonly why: string;
   /** What must hold of a song's takes; missing takes are not tried. */
   readonly holds: (of: (name: TakeName) => Given) => boolean;
+  /** What limits it, where it does not hold everywhere. */
+  readonly limit?: string;
 }
 
 const atLeast =
@@ -90,6 +92,8 @@ export const JUDGEMENTS: readonly Judgement[] = [
     says: 'IV missed has 50 and more',
     why: 'the others were heard',
     holds: atLeast('without IV', 50),
+    limit:
+      'where IV fills nearly half of the chart, what is left fits hardly better than by chance',
   },
   {
     says: 'V missed has 50 and more',
@@ -127,11 +131,14 @@ export const JUDGEMENTS: readonly Judgement[] = [
     says: 'a walk in the scale has 65 at most',
     why: 'in key, but it hears no change',
     holds: atMost('scale walk', 65),
+    limit:
+      'over one chart a walk meets the chords by luck at times, as often as a line that aims at them',
   },
   {
     says: 'a chromatic walk has 30 at most',
     why: 'notes at random',
     holds: atMost('chromatic walk', 30),
+    limit: 'by half steps a walk leads into a chord tone all the time: in passing that is music',
   },
   {
     says: 'aimed lines are above a walk in the scale by 20',
@@ -147,11 +154,14 @@ export const JUDGEMENTS: readonly Judgement[] = [
     says: 'two fifths of wrong notes cost 20',
     why: 'nearly every second note',
     holds: above('aimed', '40 % wrong', 20),
+    limit: 'the notes that were left are all chord tones: together they fit as a good solo does',
   },
   {
     says: 'four fifths of wrong notes leave 30 at most',
     why: 'nothing is left',
     holds: atMost('80 % wrong', 30),
+    limit:
+      'of notes moved by chance some are chord tones again or step to one, over one chart at times enough',
   },
   {
     says: 'loose time costs 25 at most',

@@ -2,7 +2,8 @@
  * How well scores tell a true chart from a wrong one, on annotated solos, and whether they agree with a
  * teacher on made takes.
  *
- * Run from the root: `npx tsx packages/chord-tone/validity/report.ts SOLOS.ndjson > docs/scoring-validity.md`
+ * Run from the root:
+ * `npx tsx --tsconfig tsconfig.json packages/chord-tone/validity/report.ts SOLOS.ndjson > docs/scoring-validity.md`
  */
 import { alarmTable } from './alarms.js';
 import { batteryTable } from './battery-table.js';

@@ -38,7 +38,7 @@ export function chorusTable(halves: readonly Half[]): string {
   const choruses = halves.map((half) => ({ ...half, solos: windowsOf(half.solos, 12) }));
   const counts = choruses.map(({ name, solos }) => `${solos.length} "${name}"`).join(', ');
   const rows = FAMILIES.map(([family, pattern]) => {
-    const own = contrasts(1).filter(({ name }) => pattern.test(name));
+    const own = contrasts(SHUFFLES).filter(({ name }) => pattern.test(name));
     const wins = choruses.map(({ solos }) => own.map((contrast) => winsAgainst(contrast, solos)));
     const meanOf = (judge: string) =>
       wins.map((all) => mean(all.flatMap((one) => one.get(judge) ?? [])).toFixed(2));
@@ -47,7 +47,8 @@ export function chorusTable(halves: readonly Half[]): string {
   const head = ['contrasts', ...columns(halves, ['total', 'plain share'])];
   return `## Chorus by chorus
 
-Twelve bars at a time: ${counts}. One chorus tells less than a whole solo, but there are more of them.
+Twelve bars at a time: ${counts}. One chorus tells less than a whole solo, but there are more of them. Bars and
+pitches are shuffled ${SHUFFLES} times each.
 
 ${table(head, rows)}`;
 }
@@ -105,7 +106,7 @@ function bySolo(wins: readonly (readonly number[])[]): readonly number[] {
   return (wins[0] ?? []).map((_, solo) => mean(wins.map((one) => one[solo] ?? Number.NaN)));
 }
 
-const LENGTHS = [1, 2, 4, 8, 12] as const;
+const LENGTHS = [1, 2, 4, 8, 12, 24] as const;
 
 /** Stated confidence against what windows of several lengths win. */
 export function lengthTable(halves: readonly Half[]): string {

@@ -49,11 +49,15 @@ export function winsAgainst(contrast: Contrast, solos: readonly Solo[]): Wins {
   return wins;
 }
 
+/** What true pairings are given: every contrast asks for the same. */
+const TRUTHS = new WeakMap<Solo, ReadonlyMap<string, number | null>>();
+
 function countWins(contrast: Contrast, solos: readonly Solo[]): Wins {
   const wins = new Map<string, number[]>(JUDGES.map(({ name }) => [name, []]));
   for (const solo of solos) {
     const random = seededRandom(solo.id);
-    const truth = judgeAll(solo);
+    const truth = TRUTHS.get(solo) ?? judgeAll(solo);
+    TRUTHS.set(solo, truth);
     const rivals = Array.from({ length: contrast.times }, () =>
       judgeAll(contrast.make(solo, random)),
     );

@@ -35,7 +35,7 @@ describe('shuffledFit', () => {
       return scoreLine(drawn, chart, { swing: 1 }).measures.chordFit ?? 0;
     });
     const mean = draws.reduce((sum, chordFit) => sum + chordFit, 0) / draws.length;
-    // Turns of the blues, repetitions and enclosures, which it leaves out, make the draws a little better.
+    // Turns of the blues, repetitions, runs and enclosures, which it leaves out, make the draws a little better.
     expect(mean - shuffled).toBeGreaterThan(0);
     expect(mean - shuffled).toBeLessThan(0.06);
   });

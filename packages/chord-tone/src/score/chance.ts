@@ -132,18 +132,20 @@ function chanceOfStep(from: number, { tone }: Place, drawn: Drawn): number {
   return likely;
 }
 
+/** The chord fit of a line over charts whose chords change at the same times; null where nothing is judged. */
+export type FitsOn = (grids: readonly ScoringGrid[]) => readonly (number | null)[];
+
 /**
  * The chord fit that the line would have over one chord held throughout, averaged over the chords of the
  * chart by the time each has: what playing that does not hear the changes reaches.
  */
-export function blindFit(
-  grid: ScoringGrid,
-  fitOver: (grid: ScoringGrid) => number | null,
-): number | null {
+export function blindFit(grid: ScoringGrid, fitsOn: FitsOn): number | null {
+  const times = [...timeOfChords(grid)];
+  const fits = fitsOn(times.map(([table]) => holdChord(grid, table)));
   let sum = 0;
   let total = 0;
-  for (const [table, time] of timeOfChords(grid)) {
-    const chordFit = fitOver(holdChord(grid, table));
+  for (const [at, [, time]] of times.entries()) {
+    const chordFit = fits[at] ?? null;
     if (chordFit === null) continue;
     sum += time * chordFit;
     total += time;

@@ -3,8 +3,8 @@ import type { Change, ScoringGrid } from './grid.js';
 import type { Placed } from './place-notes.js';
 import type { ScoreWeights } from './weights.js';
 
-/** The part of a note that sounds over one chord. */
-export interface Part {
+/** What sounds of a note between two changes, whatever the chords are. */
+export interface Cut {
   readonly note: Placed;
   readonly start: number;
   readonly end: number;
@@ -16,7 +16,11 @@ export interface Part {
   readonly clock: number;
   /** Whether it is struck so shortly before the next change that it may belong to it. */
   readonly mayPush: boolean;
-  /** The change it belongs to: that, or the coming one it is struck before. */
+}
+
+/** The part of a note that sounds over one chord. */
+export interface Part extends Cut {
+  /** The change it belongs to: that by the clock, or the coming one it is struck before. */
   readonly change: number;
   /** The chord it belongs to. */
   readonly table: ChordTable;
@@ -27,47 +31,29 @@ export interface Part {
 /** What cutting looks at: chords in time, whoever's they are. */
 export type Chords = Pick<ScoringGrid, 'changes' | 'end' | 'pickup' | 'beatTicks'>;
 
-/**
- * Cuts a note where the chord changes; what lies outside the chart falls away.
- *
- * @param at the change in which the note begins
- */
-export function cutNote(
-  note: Placed,
-  at: number,
+/** Cuts notes, in their order, where the chord changes; what lies outside the chart falls away. */
+export function cutNotes(
+  notes: readonly Placed[],
   chords: Chords,
   { pushWithin }: Pick<ScoreWeights, 'pushWithin'>,
-): readonly Part[] {
+): readonly Cut[] {
   const { changes, end: chartEnd } = chords;
-  const end = Math.min(note.end, chartEnd);
-  const parts: Part[] = [];
-  if (note.start >= chartEnd || end <= 0) return parts;
-  let { start } = note;
-  for (let clock = at; start < end; clock += 1) {
-    const stop = Math.min(end, changes[clock + 1]?.start ?? chartEnd);
-    const held = clock > at;
-    const mayPush = !held && isPush(note, clock, chords, pushWithin);
-    const cut = { note, start, end: stop, held, last: stop === end, clock, mayPush };
-    parts.push(makePart(cut, changes));
-    start = stop;
+  const cuts: Cut[] = [];
+  let at = 0;
+  for (const note of notes) {
+    while (at + 1 < changes.length && (changes[at + 1] as Change).start <= note.start) at += 1;
+    const end = Math.min(note.end, chartEnd);
+    if (end <= 0) continue;
+    let { start } = note;
+    for (let clock = at; start < end; clock += 1) {
+      const stop = Math.min(end, changes[clock + 1]?.start ?? chartEnd);
+      const held = clock > at;
+      const mayPush = !held && isPush(note, clock, chords, pushWithin);
+      cuts.push({ note, start, end: stop, held, last: stop === end, clock, mayPush });
+      start = stop;
+    }
   }
-  return parts;
-}
-
-type Cut = Pick<Part, 'note' | 'start' | 'end' | 'held' | 'last' | 'clock' | 'mayPush'>;
-
-/** A note struck just before a change belongs to it where it is a tone of that chord alone. */
-function makePart(cut: Cut, changes: readonly Change[]): Part {
-  const { note, start, end, held, last, clock, mayPush } = cut;
-  const pitchClass = note.pitch % 12;
-  const table = (changes[clock] as Change).table;
-  const coming = mayPush ? (changes[clock + 1] as Change).table : table;
-  const here = table.tone[pitchClass] as number;
-  const there = coming.tone[pitchClass] as number;
-  const tone = here === 1 || there === 1;
-  return there > here
-    ? { note, start, end, held, last, clock, mayPush, tone, change: clock + 1, table: coming }
-    : { note, start, end, held, last, clock, mayPush, tone, change: clock, table };
+  return cuts;
 }
 
 function isPush(
@@ -79,4 +65,18 @@ function isPush(
   const next = changes[clock + 1];
   if (next === undefined || next.start - start > beatTicks) return false;
   return (next.start - pickup) / beatTicks - beats <= pushWithin + 1e-6;
+}
+
+/** A note struck just before a change belongs to it where it is a tone of that chord alone. */
+export function partOver(cut: Cut, changes: readonly Change[]): Part {
+  const { note, start, end, held, last, clock, mayPush } = cut;
+  const pitchClass = note.pitch % 12;
+  const table = (changes[clock] as Change).table;
+  const coming = mayPush ? (changes[clock + 1] as Change).table : table;
+  const here = table.tone[pitchClass] as number;
+  const there = coming.tone[pitchClass] as number;
+  const tone = here === 1 || there === 1;
+  return there > here
+    ? { note, start, end, held, last, clock, mayPush, tone, change: clock + 1, table: coming }
+    : { note, start, end, held, last, clock, mayPush, tone, change: clock, table };
 }

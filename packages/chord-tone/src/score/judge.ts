@@ -1,6 +1,5 @@
-import { type Chords, cutNote, type Part } from './cut-notes.js';
+import { type Chords, type Cut, cutNotes, type Part, partOver } from './cut-notes.js';
 import { resolvedFigure } from './figure.js';
-import type { Change } from './grid.js';
 import { isTurn } from './idiom.js';
 import type { NoteClass } from './note-class.js';
 import type { Placed } from './place-notes.js';
@@ -26,52 +25,57 @@ export function judgeNotes(
   weights: ScoreWeights,
 ): readonly Judged[] {
   const judged: Judged[] = [];
-  judgeBackwards(notes, chords, weights, (one) => judged.push(one));
+  const cuts = cutNotes(notes, chords, weights);
+  judgeBackwards(cuts, { notes, chords, weights }, (one) => judged.push(one));
   return judged.reverse();
 }
 
-/** The chord fit of notes over chords alone; null where nothing is judged. */
-export function fitOver(
+/**
+ * The chord fit of notes over each of several charts whose chords change at the same times, so that the
+ * notes are cut but once; null where nothing is judged.
+ */
+export function fitsOver(
   notes: readonly Placed[],
-  chords: Chords,
+  charts: readonly Chords[],
   weights: ScoreWeights,
-): number | null {
-  let sum = 0;
-  let total = 0;
-  judgeBackwards(notes, chords, weights, ({ weight, credit }) => {
-    sum += weight * credit;
-    total += weight;
+): readonly (number | null)[] {
+  const [first] = charts;
+  if (first === undefined) return [];
+  const cuts = cutNotes(notes, first, weights);
+  return charts.map((chords) => {
+    let sum = 0;
+    let total = 0;
+    judgeBackwards(cuts, { notes, chords, weights }, ({ weight, credit }) => {
+      sum += weight * credit;
+      total += weight;
+    });
+    return total === 0 ? null : sum / total;
   });
-  return total === 0 ? null : sum / total;
+}
+
+/** What the parts of a take are judged by. */
+interface Take {
+  readonly notes: readonly Placed[];
+  readonly chords: Chords;
+  readonly weights: ScoreWeights;
 }
 
 /** Judges from the end, so that what a note moves to is known. */
-function judgeBackwards(
-  notes: readonly Placed[],
-  chords: Chords,
-  weights: ScoreWeights,
-  tell: (judged: Judged) => void,
-): void {
-  const { changes, beatTicks } = chords;
-  let at = changes.length - 1;
+function judgeBackwards(cuts: readonly Cut[], take: Take, tell: (judged: Judged) => void): void {
+  const { changes } = take.chords;
   let here: Judged[] = [];
   let ahead: readonly Judged[] = [];
   let group = -1;
-  for (let place = notes.length - 1; place >= 0; place -= 1) {
-    const note = notes[place] as Placed;
-    if (note.group !== group) {
+  for (let at = cuts.length - 1; at >= 0; at -= 1) {
+    const cut = cuts[at] as Cut;
+    if (cut.note.group !== group) {
       ahead = here;
       here = [];
-      ({ group } = note);
+      ({ group } = cut.note);
     }
-    while (at > 0 && (changes[at] as Change).start > note.start) at -= 1;
-    const around = { ahead, before: notes[place - 1]?.pitch, beatTicks, weights };
-    const parts = cutNote(note, at, chords, weights);
-    for (let last = parts.length - 1; last >= 0; last -= 1) {
-      const judged = judgePart(parts[last] as Part, around);
-      tell(judged);
-      if (last === 0 && !hasPitch(here, note.pitch)) here.push(judged);
-    }
+    const judged = judgePart(partOver(cut, changes), ahead, take);
+    tell(judged);
+    if (!cut.held && !hasPitch(here, cut.note.pitch)) here.push(judged);
   }
 }
 
@@ -80,20 +84,14 @@ function hasPitch(here: readonly Judged[], pitch: number): boolean {
   return here.length > 0 && here.some(({ part }) => part.note.pitch === pitch);
 }
 
-/** What judging a part looks at besides it. */
-interface Around {
-  /** The first part of each note struck next, one for each pitch. */
-  readonly ahead: readonly Judged[];
-  /** Pitch of the note before. */
-  readonly before: number | undefined;
-  readonly beatTicks: number;
-  readonly weights: ScoreWeights;
-}
-
-function judgePart(part: Part, { ahead, before, beatTicks, weights }: Around): Judged {
+/** @param ahead the first part of each note struck next, one for each pitch */
+function judgePart(part: Part, ahead: readonly Judged[], take: Take): Judged {
+  const { weights, chords, notes } = take;
+  const { beatTicks } = chords;
   const resolvesTo = resolutionOf(part, ahead, weights.resolveWithin * beatTicks);
   const turns = isTurn(part, ahead, beatTicks);
   const beats = (part.end - part.start) / beatTicks;
+  const before = notes[part.note.place - 1]?.pitch;
   const noteClass = turns ? 'idiom' : classOf(part, resolvesTo, before, beats < weights.struck);
   if (noteClass === 'unjudged') {
     return { part, class: noteClass, credit: weights.credit.unjudged, weight: 0, resolvesTo };

@@ -2,7 +2,7 @@ import { makeLine } from '@reedplate/line';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { anyChart, anyMelody, anyNotes } from '../arbitraries.fixture.js';
-import { cutNote, type Part } from './cut-notes.js';
+import { type Cut, cutNotes } from './cut-notes.js';
 import { compileChart } from './grid.js';
 import { placeNotes } from './place-notes.js';
 import { scoreLine } from './score-line.js';
@@ -31,20 +31,19 @@ describe('hearNotes', () => {
   });
 });
 
-describe('cutNote', () => {
-  /** The parts of every note, each found from the change it begins in. */
+describe('cutNotes', () => {
+  /** The cuts of every note. */
   function cutAll(
     line: Parameters<typeof scoreLine>[0],
     chart: Parameters<typeof compileChart>[0],
-  ): readonly (readonly Part[])[] {
+  ): readonly (readonly Cut[])[] {
     const grid = compileChart(chart, 'blues');
-    return placeNotes(hearNotes(line, 0), grid, 1).map((note) => {
-      const at = grid.changes.findLastIndex(({ start }) => start <= note.start);
-      return cutNote(note, at, grid, SCORE_WEIGHTS);
-    });
+    const notes = placeNotes(hearNotes(line, 0), grid, 1);
+    const cuts = cutNotes(notes, grid, SCORE_WEIGHTS);
+    return notes.map(({ place }) => cuts.filter(({ note }) => note.place === place));
   }
 
-  it('cutNote divides each note without gap, as far as the chart goes', () => {
+  it('cutNotes divides each note without gap, as far as the chart goes', () => {
     fc.assert(
       fc.property(anyNotes, anyChart, (line, chart) => {
         const end = chart.spans.at(-1)?.end ?? 0;
@@ -64,7 +63,7 @@ describe('cutNote', () => {
     );
   });
 
-  it('cutNote puts each part within one change', () => {
+  it('cutNotes puts each part within one change', () => {
     fc.assert(
       fc.property(anyNotes, anyChart, (line, chart) => {
         const { changes } = compileChart(chart, 'blues');
@@ -101,12 +100,17 @@ describe('resolutionOf', () => {
       const isNear = after.start - note.start <= 960;
       if (isTone(after.class)) return step >= 1 && step <= 2 && isNear;
       const target = byIndex.get(after.resolvesTo ?? -1);
-      if (target === undefined) return false;
-      const wait = target.start - note.start;
-      if (step === 0) return wait <= 2 * 960;
-      const [here, there] = [target.pitch - note.pitch, target.pitch - after.pitch];
-      return wait <= 960 && Math.abs(here) <= 2 && here * there < 0;
+      return target !== undefined && resolvesThrough(note, after, target);
     });
+  }
+
+  /** Through a repetition, a second passing note, or the other side of an enclosure. */
+  function resolvesThrough(note: NoteScore, after: NoteScore, target: NoteScore): boolean {
+    const wait = target.start - note.start;
+    const [first, then] = [after.pitch - note.pitch, target.pitch - after.pitch];
+    const isRun = first * then > 0 && Math.abs(first) <= 2 && Math.abs(then) <= 2;
+    if (first === 0 || isRun) return wait <= 2 * 960;
+    return wait <= 960 && Math.abs(first + then) <= 2 && (first + then) * then < 0;
   }
 
   it('resolutionOf agrees with the definition on every melody', () => {

@@ -104,14 +104,17 @@ export function cropChart(chart: Chart, bars: readonly [number, number] | undefi
 }
 
 function requireBars(bars: unknown, last: number): readonly [number, number] {
-  const [from, to] = Array.isArray(bars) && bars.length === 2 ? (bars as unknown[]) : [];
-  const isBar = (bar: unknown): bar is number =>
-    typeof bar === 'number' && Number.isInteger(bar) && bar >= 1 && bar <= last;
-  if (isBar(from) && isBar(to) && from <= to) return [from, to];
-  throw new ReedplateError({
-    code: 'NUMBER_RANGE',
-    value: bars,
-    expected: `first and last bar, from 1 to ${last}`,
-    where: { path: 'bars' },
-  });
+  const isPair = Array.isArray(bars) && bars.length === 2;
+  const [from, to] = isPair ? (bars as unknown[]).map((bar) => requireBar(bar, last)) : [];
+  if (from !== undefined && to !== undefined && from <= to) return [from, to];
+  throw outOfRange(bars, `first and last bar, the earlier first, from 1 to ${last}`);
+}
+
+function requireBar(bar: unknown, last: number): number {
+  if (typeof bar === 'number' && Number.isInteger(bar) && bar >= 1 && bar <= last) return bar;
+  throw outOfRange(bar, `a bar of the chart, from 1 to ${last}`);
+}
+
+function outOfRange(value: unknown, expected: string): ReedplateError {
+  return new ReedplateError({ code: 'NUMBER_RANGE', value, expected, where: { path: 'bars' } });
 }

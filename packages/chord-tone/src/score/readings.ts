@@ -1,4 +1,5 @@
 import { toPitchClass } from '@reedplate/pitch';
+import type { FitsOn } from './chance.js';
 import type { ChordTable } from './chord-table.js';
 import type { ScoringGrid } from './grid.js';
 import { homeOf, mapChords, transposeGrid, turnGrid } from './other-charts.js';
@@ -38,21 +39,18 @@ const BEATS = [-1, 1] as const;
 const FOURTH = 5;
 const FIFTH = 7;
 
-/** Every other chart that a take is read with. */
-function otherCharts(grid: ScoringGrid): readonly OtherChart[] {
+/** Every other chart that a take is read with, those together whose chords change at the same times. */
+function otherCharts(grid: ScoringGrid): readonly (readonly OtherChart[])[] {
   const { barTicks, beatTicks } = grid;
   const home = homeOf(grid);
+  const later = (kind: ReadingKind, by: number, ticks: number): OtherChart[] => [
+    { kind, by, grid: turnGrid(grid, by * ticks) },
+  ];
   return [
-    ...INTERVALS.map(
-      (by): OtherChart => ({ kind: 'other-harp', by, grid: transposeGrid(grid, by) }),
-    ),
-    ...BARS.map(
-      (by): OtherChart => ({ kind: 'bars-off', by, grid: turnGrid(grid, by * barTicks) }),
-    ),
-    ...BEATS.map(
-      (by): OtherChart => ({ kind: 'beats-off', by, grid: turnGrid(grid, by * beatTicks) }),
-    ),
-    ...(home === undefined ? [] : staticCharts(grid, home)),
+    INTERVALS.map((by): OtherChart => ({ kind: 'other-harp', by, grid: transposeGrid(grid, by) })),
+    ...BARS.map((by) => later('bars-off', by, barTicks)),
+    ...BEATS.map((by) => later('beats-off', by, beatTicks)),
+    ...(home === undefined ? [] : staticCharts(grid, home).map((one) => [one])),
   ];
 }
 
@@ -75,12 +73,15 @@ function staticCharts(grid: ScoringGrid, home: ChordTable): readonly OtherChart[
 export function readOtherwise(
   grid: ScoringGrid,
   chordFit: number,
-  fitOver: (grid: ScoringGrid) => number | null,
+  fitsOn: FitsOn,
 ): readonly Reading[] {
-  return otherCharts(grid).map(({ kind, by, grid: other }) => {
-    const otherFit = fitOver(other) ?? 0;
-    const explains = chordFit >= 1 ? 0 : Math.max(0, (otherFit - chordFit) / (1 - chordFit));
-    return Object.freeze({ kind, by, chordFit: otherFit, explains });
+  return otherCharts(grid).flatMap((charts) => {
+    const fits = fitsOn(charts.map((chart) => chart.grid));
+    return charts.map(({ kind, by }, at) => {
+      const otherFit = fits[at] ?? 0;
+      const explains = chordFit >= 1 ? 0 : Math.max(0, (otherFit - chordFit) / (1 - chordFit));
+      return Object.freeze({ kind, by, chordFit: otherFit, explains });
+    });
   });
 }
 

@@ -115,7 +115,7 @@ describe('replaceWeights', () => {
         resolvedCredit: figure,
         pushWithin: figure,
         landWithin: figure,
-        shuffledShare: figure,
+        blindFrom: figure,
         followingShare: figure,
         faultsFrom: figure,
         silence: figure,

@@ -21,7 +21,7 @@ const LARGEST_FIGURE: Readonly<Record<Figure, number>> = {
   resolveWithin: LARGEST,
   pushWithin: 1,
   landWithin: LARGEST,
-  shuffledShare: 1,
+  blindFrom: 1_000_000,
   followingShare: 1,
   faultsFrom: 1,
   silence: LARGEST,

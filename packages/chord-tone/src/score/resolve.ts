@@ -5,10 +5,11 @@ import type { Placed } from './place-notes.js';
 
 /**
  * The note that a part resolves to: a tone of its chord, a step away, struck with the next onset and
- * within the window after the part began. Half steps are preferred to whole, up to down. Two
+ * within the window after the part began. Half steps are preferred to whole, up to down. Three
  * resolutions take the note after next: a note that is struck again resolves through its
- * repetition, within twice the window; and one of an enclosure, a step above and a step below a
- * tone, resolves to the tone enclosed.
+ * repetition, and the first of two passing notes, step by step in one direction to a tone, with the
+ * second, both within twice the window; one of an enclosure, a step above and a step below a tone,
+ * resolves to the tone enclosed.
  *
  * @param ahead the first part of each note struck next, judged
  * @param within ticks
@@ -29,15 +30,22 @@ export function resolutionOf(part: Part, ahead: readonly Judged[], within: numbe
   return best;
 }
 
-/** What a part resolves to through the note after it: its repetition, or the other side of an enclosure. */
+/** What a part resolves to through the note after it: its repetition, a run, or an enclosure. */
 function resolutionThrough({ note, start }: Part, next: Judged, within: number): Placed | null {
   const target = next.resolvesTo;
   if (target === null || next.part.tone || next.part.note.start <= start) return null;
   const wait = target.start - start;
-  if (next.part.note.pitch === note.pitch) return wait <= 2 * within ? target : null;
-  const [here, there] = [target.pitch - note.pitch, target.pitch - next.part.note.pitch];
-  const encloses = Math.sign(here) === -Math.sign(there) && rankOf(here) < FARTHEST;
+  const [first, then] = [next.part.note.pitch - note.pitch, target.pitch - next.part.note.pitch];
+  if (first === 0 || isRun(first, then)) return wait <= 2 * within ? target : null;
+  const around = first + then;
+  const encloses = Math.sign(around) === -Math.sign(then) && rankOf(around) < FARTHEST;
   return encloses && wait <= within ? target : null;
+}
+
+/** Whether two moves are steps in one direction. */
+function isRun(first: number, then: number): boolean {
+  const areSteps = rankOf(first) < FARTHEST && rankOf(then) < FARTHEST;
+  return areSteps && Math.sign(first) === Math.sign(then);
 }
 
 /** Rank of a move that is no step. */

@@ -5,14 +5,14 @@ import { type OptionNames, requireOneOf, requireOptions } from '@reedplate/pitch
 import { checkChart } from '../check-chart.js';
 import { PLAYING_STYLES, type PlayingStyle, styleOfKey } from '../styles.js';
 import { scoreBars } from './bars.js';
+import type { FitsOn } from './chance.js';
 import { scoreChanges } from './changes.js';
 import { checkLine } from './check-line.js';
 import { confidenceOf } from './confidence.js';
 import { faultOf } from './faults.js';
 import { feedbackOn } from './feedback.js';
 import { followingOf } from './following.js';
-import type { ScoringGrid } from './grid.js';
-import { fitOf, fitOver, type Judged, judgeNotes } from './judge.js';
+import { fitOf, fitsOver, type Judged, judgeNotes } from './judge.js';
 import { measureAll } from './measures.js';
 import { noteScores, spellingsOf } from './notes.js';
 import { otherHarpOf } from './other-harp.js';
@@ -124,16 +124,16 @@ export function scoreLine(line: Line, chart: Chart, options: ScoreOptions = {}):
 /** Every stage but the words: notes and changes judged, following, other readings, time, silence. */
 function judgeTake({ grid, whole, notes, heard, alignment }: PreparedTake, weights: ScoreWeights) {
   const judged = judgeNotes(notes, grid, weights);
-  const fitOn = (other: ScoringGrid): number | null => fitOver(notes, other, weights);
+  const fitsOn: FitsOn = (grids) => fitsOver(notes, grids, weights);
   const chordFit = fitOf(judged);
-  const readings = chordFit === null ? [] : readOtherwise(whole, chordFit, fitOn);
+  const readings = chordFit === null ? [] : readOtherwise(whole, chordFit, fitsOn);
   const silence = barsPlayed(notes, grid);
   const struck = countStruck(judged);
   return {
     judged,
     chordFit,
     changes: scoreChanges(judged, grid, weights),
-    following: followingOf(judged, chordFit, grid, weights, fitOn),
+    following: followingOf(judged, chordFit, grid, weights, fitsOn),
     readings: Object.freeze(readings),
     fault: chordFit === null ? null : faultOf(readings, chordFit, weightOf(judged)),
     timing: timingOf(notes, grid, alignment.swing),

@@ -11,6 +11,7 @@ const WHOLE: VerdictParts = {
   silentBars: [],
   silent: 0,
   struck: 40,
+  changes: [{ shown: true }, { shown: null }],
 };
 
 describe('verdictOn', () => {
@@ -25,6 +26,12 @@ describe('verdictOn', () => {
     [0, 'HARDLY_FOLLOWS'],
   ])('verdictOn a total of %s is %s', (total, code) => {
     expect(verdictOn({ ...WHOLE, total })).toEqual({ code, by: 0, otherHarp: null });
+  });
+
+  it('verdictOn a high total does not say that every change is heard where one is not', () => {
+    const changes = [{ shown: true }, { shown: false }];
+    expect(verdictOn({ ...WHOLE, changes }).code).toBe('FOLLOWS_WELL');
+    expect(verdictOn({ ...WHOLE, total: 40, changes }).code).toBe('FOLLOWS_IN_PART');
   });
 
   it('verdictOn a take of which a quarter is silent says so first, and counts the bars', () => {

@@ -1,5 +1,6 @@
 import type { Fault, FaultCode } from './faults.js';
 import type { OtherHarp } from './other-harp.js';
+import type { ChangeScore } from './score-types.js';
 
 /** What a teacher would say first: a fault of the whole take, silence, or how far the take follows. */
 export type VerdictCode =
@@ -30,6 +31,7 @@ export interface VerdictParts {
   readonly silent: number;
   /** How many notes were judged by a chord. */
   readonly struck: number;
+  readonly changes: readonly Pick<ChangeScore, 'shown'>[];
 }
 
 /** Fewer notes are too few for a verdict on following. Design choice. */
@@ -38,7 +40,10 @@ const LEAST_NOTES = 6;
 /** Share of silent bars that is the first thing to say: a quarter. Design choice. */
 const MUCH_SILENCE = 0.25;
 
-/** Totals from which a take is said to follow so far; what they mean is measured in the docs. */
+/**
+ * Totals from which a take is said to follow so far; what they mean is measured in the docs. The first is
+ * said only where no change went by unheard.
+ */
 const LEVELS = [
   { from: 90, code: 'FOLLOWS_EVERY_CHANGE' },
   { from: 60, code: 'FOLLOWS_WELL' },
@@ -51,7 +56,9 @@ export function verdictOn(parts: VerdictParts): Verdict {
   if (fault !== null) return verdict(fault.code, fault.by, otherHarp);
   if (silent >= MUCH_SILENCE) return verdict('BARS_NOT_PLAYED', silentBars.length);
   if (struck < LEAST_NOTES) return verdict('TOO_LITTLE_TO_JUDGE', 0);
-  const level = LEVELS.find(({ from }) => total >= from);
+  const missesOne = parts.changes.some(({ shown }) => shown === false);
+  const levels = missesOne ? LEVELS.slice(1) : LEVELS;
+  const level = levels.find(({ from }) => total >= from);
   return verdict(level?.code ?? 'HARDLY_FOLLOWS', 0);
 }
 

@@ -121,10 +121,15 @@ describe('weights of scoreLine', () => {
     expect(at(0.25).total).toBeCloseTo(75 * (chordFit ?? 0) + 25 * (following ?? 0), 9);
   });
 
-  it('weights of scoreLine: shuffledShare divides chance between its two kinds', () => {
-    const { following } = score('G4@0/4 E5@4/4', { shuffledShare: 0.25 });
-    const { shuffled = 0, blind = 0, chance } = following ?? {};
-    expect(chance).toBeCloseTo(0.25 * shuffled + 0.75 * blind, 12);
+  it('weights of scoreLine: blindFrom is how much is played where both kinds of chance count alike', () => {
+    // Three notes of eight beats and their strokes weigh nine and a half.
+    const line = 'F#4@0/1 G4@1/3 E4@4/4';
+    const at = (blindFrom: number) => score(line, { blindFrom }).following;
+    const { shuffled = 0, blind = 0 } = at(9.5) ?? {};
+    expect(Math.abs(shuffled - blind)).toBeGreaterThan(0.01);
+    expect(at(9.5)?.chance).toBeCloseTo((shuffled + blind) / 2, 12);
+    expect(at(9.5 / 4)?.chance).toBeCloseTo(0.2 * shuffled + 0.8 * blind, 12);
+    expect(at(0)?.chance).toBeCloseTo(blind, 12);
   });
 
   it('weights of scoreLine: faults take off what the best other reading explains', () => {

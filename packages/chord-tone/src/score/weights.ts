@@ -28,8 +28,12 @@ export interface ScoreWeights {
   readonly pushWithin: number;
   /** How late the note that sounds at a change may begin, in felt beats. */
   readonly landWithin: number;
-  /** What shuffled notes count in what chance reaches, 0 to 1; the rest is for blind playing. */
-  readonly shuffledShare: number;
+  /**
+   * How much must be played for blind playing to count as much as shuffled notes in what chance
+   * reaches, in felt beats of weight: of less it counts less, for a short line may fit any chord by luck.
+   * A chorus that is played again note by note counts once.
+   */
+  readonly blindFrom: number;
   /** What following counts in the total, 0 to 1; the rest is for chord fit. */
   readonly followingShare: number;
   /** What is taken off where another reading explains all that was lost, by its kind, 0 to 1. */
@@ -90,11 +94,11 @@ export const SCORE_WEIGHTS: ScoreWeights = Object.freeze({
   resolveWithin: 1,
   pushWithin: 0.5,
   landWithin: 1,
-  shuffledShare: 0.8,
-  followingShare: 0.52,
+  blindFrom: 600,
+  followingShare: 0.53,
   faults: Object.freeze({
-    'other-harp': 0.8,
-    'bars-off': 0.65,
+    'other-harp': 1,
+    'bars-off': 0.75,
     'beats-off': 0.15,
     'one-chord': 0.65,
     'chord-missed': 0,
@@ -105,9 +109,9 @@ export const SCORE_WEIGHTS: ScoreWeights = Object.freeze({
   looseCost: 1.8,
   calibration: Object.freeze([
     Object.freeze({ raw: 0.3, total: 0 }),
-    Object.freeze({ raw: 0.365, total: 24 }),
+    Object.freeze({ raw: 0.365, total: 22 }),
     Object.freeze({ raw: 0.48, total: 69 }),
-    Object.freeze({ raw: 0.74, total: 82 }),
+    Object.freeze({ raw: 0.72, total: 79 }),
     Object.freeze({ raw: 1, total: 100 }),
   ]),
 });

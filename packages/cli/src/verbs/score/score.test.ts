@@ -90,9 +90,13 @@ describe('reedplate score', () => {
     [['--latency', '1.5'], /1.5 is not a number in range/u],
     [['--latency', '80'.concat('sec')], /"80sec" is not a number in range/u],
     [['--count-in', '-1'], /-1 is not a number in range/u],
-    [['--bars', '8-5'], /is not a number in range/u],
-    [['--bars', 'five'], /"five" is not a number in range/u],
-    [['--bars', '13'], /is not a number in range/u],
+    [['--bars', '8-5'], /"8-5" .*\(--bars\): expected the earlier bar first; did you mean 5-8\?/u],
+    [['--bars', 'five'], /"five" .*\(--bars\): expected bars as 5-8, or one as 5/u],
+    [['--bars', '0'], /^reedplate: 0 .*\(bars\): expected a bar of the chart, from 1 to 12\n/u],
+    [
+      ['--bars', '11-13'],
+      /^reedplate: 13 .*\(bars\): expected a bar of the chart, from 1 to 12\n/u,
+    ],
   ])('reedplate score refuses %j by name', async (words, message) => {
     const { code, out, err } = await score(take, [...WORDS, ...words]);
     expect([code, out]).toEqual([2, '']);
@@ -134,7 +138,7 @@ describe('reedplate score', () => {
   test('reedplate score names a shift, and says how to tell it of a count-in', async () => {
     const { out } = await score(moved(BAR));
     expect(out).toContain('You came in 1 bar late');
-    expect(out).toContain('Say so of a count-in: --count-in 1\n');
+    expect(out).toContain('If it does, say so: --count-in 1\n');
     const told = await score(moved(BAR), [...WORDS, '--count-in', '1']);
     expect(told.out).toContain('A count-in of 1 bar was taken off.');
     expect((await scoreOf(moved(BAR), ['--count-in', '1'])).total).toBe(

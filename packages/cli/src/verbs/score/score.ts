@@ -147,17 +147,19 @@ function readNumber(word: string): number | 'estimate' {
   return Number.isNaN(number) || word.trim() === '' ? (word as 'estimate') : number;
 }
 
-/** First and last bar: `5-8`, or `5` for one. */
+/** First and last bar: `5-8`, or `5` for one. The library says which bars the chart has. */
 function readBars(word: string): readonly [number, number] {
   const [, from, to = from] = /^(\d{1,6})(?:-(\d{1,6}))?$/u.exec(word) ?? [];
-  if (from !== undefined) return [Number(from), Number(to)];
-  const expected = 'bars as 5-8, or one as 5';
-  throw new ReedplateError({
-    code: 'NUMBER_RANGE',
-    value: word,
-    expected,
-    where: { path: 'bars' },
-  });
+  const where = { path: '--bars' };
+  if (from === undefined) {
+    const expected = 'bars as 5-8, or one as 5';
+    throw new ReedplateError({ code: 'USAGE', value: word, expected, where });
+  }
+  if (Number(from) > Number(to)) {
+    const [expected, nearest] = ['the earlier bar first', `${to}-${from}`];
+    throw new ReedplateError({ code: 'USAGE', value: word, expected, nearest, where });
+  }
+  return [Number(from), Number(to)];
 }
 
 const HARP = 'harp at hand, for suggestions as tab; a take in tab needs it';

@@ -45,9 +45,7 @@ export function showScore(score: Score, { part }: Told, paint: Paint): readonly 
 function sayCountIn({ alignment, verdict }: Score): readonly string[] {
   const { countIn } = alignment;
   if (countIn > 0) return [`A count-in of ${count(countIn, 'bar')} was taken off.`];
-  return verdict.code === 'TAKE_BARS_LATE'
-    ? [`Say so of a count-in: --count-in ${verdict.by}`]
-    : [];
+  return verdict.code === 'TAKE_BARS_LATE' ? [`If it does, say so: --count-in ${verdict.by}`] : [];
 }
 
 /** How the take was heard: what was estimated may be wrong, and can be told. */
