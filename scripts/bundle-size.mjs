@@ -28,11 +28,14 @@ const SUBJECTS = [
       'position',
       'tab',
     ]),
-    // The aim is 310: docs/performance.md says what is left.
-    budget: 392,
+    // The aim is 310: docs/performance.md says what is left. Keys, ladders and swing of a band took 2 of these.
+    budget: 394,
   },
   { what: 'everything', code: "export * from 'reedplate'", budget: undefined },
 ];
+
+/** Names in the first rooms that came after them: the sound of a band. */
+const CAME_AFTER = new Set(['renderBand']);
 
 /**
  * A program that takes every name of `reedplate` from some rooms, and practice lines.
@@ -45,7 +48,9 @@ function namesOf(rooms) {
     const [, names = ''] =
       new RegExp(`export \\{([^}]*)\\} from '@reedplate/${room}'`, 'u').exec(index) ?? [];
     const values = names.split(',').map((name) => name.trim());
-    return values.filter((name) => name !== '' && !name.startsWith('type '));
+    return values.filter(
+      (name) => name !== '' && !name.startsWith('type ') && !CAME_AFTER.has(name),
+    );
   });
   return `export { ${[...taken, 'practiceLine'].join(', ')} } from 'reedplate'`;
 }

@@ -1,7 +1,8 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import { makeBacking, renderBand } from '@reedplate/backing';
 import { readPiece } from '@reedplate/interchange';
 import { writeWav } from '@reedplate/listen';
@@ -292,6 +293,15 @@ describe.skipIf(REASON !== '')(`the page to play along with, in Chromium${REASON
       const nearest = Math.min(...heard.map((at) => Math.abs(at - second)));
       expect(nearest).toBeLessThan(0.001);
     }
+  });
+
+  test('is at most 250 kB gzipped, all its scripts and styles together', () => {
+    const files = readdirSync(join(served.folder, 'assets')).map((file) =>
+      readFileSync(join(served.folder, 'assets', file)),
+    );
+    expect(files.length).toBeGreaterThan(1);
+    const sizes = files.map((file) => gzipSync(file).length);
+    expect(sizes.reduce((sum, size) => sum + size, 0)).toBeLessThanOrEqual(250_000);
   });
 
   test('made no error and asked nobody else for anything', () => {

@@ -20,6 +20,10 @@ const browser = await chromium.launch({
 const page = await browser.newPage();
 await page.addInitScript(WATCH);
 await page.goto(served.address);
+const opened = await page.evaluate(
+  "performance.getEntriesByType('navigation')[0].domContentLoadedEventEnd",
+);
+console.log(`the page was ready ${Math.round(Number(opened))} ms after it was asked for`);
 await page.click('#care-read');
 for (const [id, value] of [
   ['own-bars', '| I7 | IV7 | V7 | I7 |'],

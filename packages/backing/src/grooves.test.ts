@@ -1,9 +1,12 @@
 import { makeChart } from '@reedplate/form';
+import { parseMetre } from '@reedplate/line';
 import { describe, expect, test } from 'vitest';
+import { DRUMS } from './drums.js';
 import type { Groove } from './groove.js';
 import { GROOVES } from './grooves.js';
 import { type BackingOptions, makeBacking } from './make-backing.js';
 import { readPattern } from './pattern.js';
+import { bandEvents } from './sound/band-events.js';
 
 describe('GROOVES', () => {
   test.each(GROOVES.map((groove): [string, Groove] => [groove.id, groove]))(
@@ -108,5 +111,64 @@ describe('makeBacking by its options', () => {
     expect(() => makeBacking(chart, options as BackingOptions)).toThrow(
       expect.objectContaining({ code, message: expect.stringMatching(message) }),
     );
+  });
+});
+
+describe('the onsets of a band', () => {
+  const BARS = 24;
+  /** Where the signs of a rhythm stand within a bar, in shares of it from 0 to 1. */
+  const sharesOf = (rhythm: string, parts: number, beats: number): readonly number[] => {
+    const groups = rhythm.split(' ');
+    return Array.from({ length: beats }, (_, beat) => groups[beat % groups.length] ?? '').flatMap(
+      (group, beat) =>
+        [...group].flatMap((sign, part) => (sign === '.' ? [] : [(beat + part / parts) / beats])),
+    );
+  };
+
+  test.each(GROOVES.map((groove): [string, Groove] => [groove.id, groove]))(
+    'of %s lie where its rhythms have them, in every bar but for fills',
+    (_, groove) => {
+      const { drums, comping, parts } = groove;
+      const metre = parts === 3 ? '12/8' : '4/4';
+      const chart = makeChart('basic', 'G', { metre, choruses: 2, feel: 'straight' });
+      const backing = makeBacking(chart, { groove, countIn: 0, ending: false });
+      const { barTicks } = parseMetre(metre);
+      /** How often a part begins something at each share of a bar, over bars without a fill. */
+      const counted = (name: string, pitch?: number) => {
+        const { line } = backing.parts?.find((part) => part.name === name) ?? {};
+        const starts = (line?.notes ?? [])
+          .filter((note) => pitch === undefined || note.pitch === pitch)
+          .map(({ start }) => start);
+        const counts = new Map<string, number>();
+        for (const start of new Set(starts)) {
+          const bar = Math.floor(start / barTicks) + 1;
+          if (bar % 4 === 0) continue;
+          const share = ((start % barTicks) / barTicks).toFixed(3);
+          counts.set(share, (counts.get(share) ?? 0) + 1);
+        }
+        return counts;
+      };
+      const expected = (rhythm: string) =>
+        new Map(sharesOf(rhythm, parts, 4).map((share) => [share.toFixed(3), (BARS * 3) / 4]));
+      const sorted = (counts: ReadonlyMap<string, number>) => [...counts].sort();
+      for (const [name, rhythm] of Object.entries(drums)) {
+        const found = counted('Drums', DRUMS[name as keyof typeof DRUMS]);
+        expect(sorted(found), name).toEqual(sorted(expected(rhythm)));
+      }
+      expect(sorted(counted('Comping')), 'comping').toEqual(sorted(expected(comping.rhythm)));
+      // The bass is on the first beat of every bar: each brings a chord or goes on with it.
+      expect(counted('Bass').get('0.000')).toBe((BARS * 3) / 4);
+    },
+  );
+
+  test('are swung in the sound, on two thirds of a beat', () => {
+    const chart = makeChart('basic', 'G', { tempo: 120 });
+    const shares = (groove: 'boogie' | 'straight-rock', feel: 'shuffle' | 'straight') => {
+      const backing = makeBacking({ ...chart, feel }, { groove, countIn: 0 });
+      const places = bandEvents(backing).map(({ start }) => ((start * 2) % 1).toFixed(2));
+      return [...new Set(places)].filter((place) => place !== '0.00' && place !== '1.00');
+    };
+    expect(shares('boogie', 'shuffle')).toEqual(['0.67']);
+    expect(shares('straight-rock', 'straight')).toEqual(['0.50']);
   });
 });
