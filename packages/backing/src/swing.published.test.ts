@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { published } from '../../../test/sources/published.js';
 import { SHUFFLE_RATIO, swingRatio } from './swing.js';
 
@@ -37,7 +37,7 @@ published('corcoran', "soloists' eighths: about 1.3 to 1", () => {
   });
 });
 
-describe('SHUFFLE_RATIO', () => {
+published('practice', 'a blues shuffle is a triplet: two to one', () => {
   test('SHUFFLE_RATIO is the triplet of a blues shuffle', () => {
     expect(SHUFFLE_RATIO).toBe(2);
   });
