@@ -78,6 +78,8 @@ const TUNE = JSON.stringify({
   line: { notes: [{ start: 0, duration: 960, pitch: 67 }] },
 });
 
+/** Two tunings, so that one can be compared with the other. */
+const SETUP = makeStudySetup({ tunings: ['standard', 'raised-fifth-draw'] });
 /** Files of studies, which are read from the disk itself. */
 const ON_DISK: ReadonlyMap<string, string | Uint8Array> = new Map<string, string | Uint8Array>([
   ['tunes.ndjson', `${TUNE}\n`],
@@ -85,7 +87,7 @@ const ON_DISK: ReadonlyMap<string, string | Uint8Array> = new Map<string, string
   ['book.abc', TUNES],
   ['take.mid', readFileSync(`${EXAMPLES}take.mid`)],
   ['sheet.musicxml', writePiece(readPiece(readFileSync(`${EXAMPLES}take.mid`)), 'musicxml')],
-  ['results.ndjson', `${JSON.stringify(studyTune(TUNE, 1, makeStudySetup()))}\n`],
+  ['results.ndjson', `${JSON.stringify(studyTune(TUNE, 1, SETUP))}\n`],
 ]);
 for (const [name, bytes] of ON_DISK) writeFileSync(join(FOLDER, name), bytes);
 
@@ -100,10 +102,9 @@ function bytesOf(path: string): Uint8Array {
 function placeOf(word: string, at: number, words: readonly string[]): string {
   if (!STUDIES.has(words[0] ?? '')) return word;
   if (word === '-') return join(FOLDER, 'tunes.ndjson');
-  if (!ON_DISK.has(word)) return word;
-  // A study writes no results over those that are there.
-  const isNew = words[at - 1] === '--out' && !words.includes('--resume');
-  return isNew ? join(mkdtempSync(join(FOLDER, 'out-')), word) : join(FOLDER, word);
+  // A study writes no results over those that are there, and resumes none without their manifest.
+  if (words[at - 1] === '--out') return join(mkdtempSync(join(FOLDER, 'out-')), word);
+  return ON_DISK.has(word) ? join(FOLDER, word) : word;
 }
 
 /** Runs a command on the files of the examples; only a study writes, to a folder of its own. */

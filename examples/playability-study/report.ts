@@ -1,11 +1,19 @@
 import type { StudyCellSummary, StudyFigure, TuningChanges } from '@reedplate/study';
 
-const percent = ({ value, low, high }: StudyFigure): string =>
-  `${(100 * value).toFixed(0)} % (${(100 * low).toFixed(0)}-${(100 * high).toFixed(0)})`;
-const figure = (interval: StudyFigure | null): string =>
-  interval === null
-    ? '-'
-    : `${interval.value.toFixed(2)} (${interval.low.toFixed(2)}-${interval.high.toFixed(2)})`;
+const percent = (share: StudyFigure): string =>
+  within(share, (value) => (100 * value).toFixed(0), ' %');
+const figure = (found: StudyFigure | null): string =>
+  found === null ? '-' : within(found, (value) => value.toFixed(2));
+
+/** A figure with its interval; without one where a single tune gave it. */
+function within(
+  { value, low, high }: StudyFigure,
+  say: (value: number) => string,
+  unit = '',
+): string {
+  const interval = low === null || high === null ? '' : ` (${say(low)}-${say(high)})`;
+  return `${say(value)}${unit}${interval}`;
+}
 
 /** The results as a table in Markdown, a row a cell. */
 export function resultTable(cells: readonly StudyCellSummary[]): string {

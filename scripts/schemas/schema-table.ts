@@ -26,6 +26,7 @@ export const SCHEMA_TABLE: readonly SchemaRow[] = [
   { dir: 'practice', type: 'Phrase', name: 'phrase' },
   { dir: 'study', type: 'StudyTune', name: 'study-tune' },
   { dir: 'study', type: 'StudyResult', name: 'study-result' },
+  { dir: 'study', type: 'StudyManifest', name: 'study-manifest' },
   { dir: 'cli', type: 'PickAnswer', name: 'pick', harps: 'by-name' },
   { dir: 'cli', type: 'ListenAnswer', name: 'listen' },
   { dir: 'cli', type: 'MapAnswer', name: 'map', harps: 'by-name' },

@@ -1,5 +1,5 @@
 import { CommanderError } from 'commander';
-import { EXIT_USAGE, exitCodeOf } from './exit-code.js';
+import { EXIT_FAULT, EXIT_USAGE, exitCodeOf, isPartlyDone } from './exit-code.js';
 import { buildProgram } from './program.js';
 import { requireValues } from './require-values.js';
 import { sayUsage } from './say-usage.js';
@@ -7,7 +7,7 @@ import type { Terminal } from './terminal.js';
 
 /**
  * Runs the command and gives its exit code: 0 when done, 2 for words or input that are not
- * understood, 1 where the machine or the program fails. What was wrong is said in one line.
+ * understood, 1 where the machine or the program fails or a part could not be done. What was wrong is said in one line.
  *
  * @param words the command's words, without `node` and the script
  */
@@ -18,6 +18,7 @@ export async function runCommand(words: readonly string[], terminal: Terminal): 
     await program.parseAsync([...words], { from: 'user' });
     return 0;
   } catch (error) {
+    if (isPartlyDone(error)) return EXIT_FAULT;
     if (!(error instanceof CommanderError)) return exitCodeOf(error, terminal);
     // Help and version were asked for and are printed: commander only stops the parsing this way.
     if (error.exitCode === 0) return 0;

@@ -66,6 +66,19 @@ describe('makeEffortModel', () => {
     expect(Object.isFrozen(own.holeRanks.drawBend)).toBe(true);
   });
 
+  test('makeEffortModel gives no figures of its own to an id of the catalogue', () => {
+    const changed = { weights: { bend: 1 } };
+    expect(() => makeEffortModel('beginner', { id: 'beginner', ...changed })).toThrow(
+      expect.objectContaining({ code: 'MODEL_INVALID', where: { path: 'id' } }),
+    );
+    const stolen = { ...makeEffortModel('beginner', changed), id: 'advanced' };
+    expect(() => bestPath(line, makeHarp('C'), { model: stolen })).toThrow(/id of its own/u);
+    const spread = JSON.parse(JSON.stringify(effortModelById('beginner')));
+    expect(bestPath(line, makeHarp('C'), { model: spread })).toEqual(
+      bestPath(line, makeHarp('C'), { model: 'beginner' }),
+    );
+  });
+
   test.each([
     [{ weights: { reach: -1 } }, 'weights.reach'],
     [{ weights: { reach: Number.NaN } }, 'weights.reach'],
@@ -96,7 +109,7 @@ describe('makeEffortModel', () => {
           );
         }
         const model = { ...effortModelById('advanced') };
-        const own = { ...model, weights: { ...model.weights, ...weights } };
+        const own = { ...model, id: 'own', weights: { ...model.weights, ...weights } };
         expect(() => bestPath(line, makeHarp('C'), { model: own })).toThrow(
           failsWith('MODEL_INVALID', `weights.${id}`),
         );
@@ -127,7 +140,7 @@ describe('makeEffortModel', () => {
   );
 
   test('bestPath sees a change of a model that is not frozen', () => {
-    const model = JSON.parse(JSON.stringify(effortModelById('intermediate')));
+    const model = JSON.parse(JSON.stringify(makeEffortModel('intermediate')));
     const harp = makeHarp('C');
     const bent = makeLine([{ start: 0, duration: 960, pitch: 61 }]);
     const before = bestPath(bent, harp, { model });

@@ -160,7 +160,7 @@ describe('laws of bestPath', () => {
     fc.assert(
       fc.property(smallCases, models, tempos, ([line, harp], model, [one, other]) => {
         const weights = { ...model.weights, airStrain: 0, airSnatch: 0, bendHold: 0 };
-        const untiring = { ...model, weights };
+        const untiring = { ...model, id: 'untiring', weights };
         const effortAt = (tempo: number) => {
           const path = bestPath(line, harp, { model: untiring, level: 'overbends', tempo });
           return path.playable ? path.effort : 0;

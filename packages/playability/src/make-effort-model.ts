@@ -101,8 +101,23 @@ function checkEffortModel({ id, name, use, level, weights, holeRanks }: EffortMo
       overbend: checkRanks(holeRanks?.overbend, 'holeRanks.overbend'),
     },
   });
+  requireOwnId(checked);
   CHECKED.add(checked);
   return checked;
+}
+
+/** Results name their model by its id, so an id of the catalogue stands for the catalogue's figures alone. */
+function requireOwnId(model: EffortModel): void {
+  const builtIn = EFFORT_MODELS.find(({ id }) => id === model.id);
+  if (builtIn === undefined || figuresOf(builtIn) === figuresOf(model)) return;
+  const expected = 'an id of its own, where figures differ from those of the catalogue';
+  throw invalidModel(model.id, expected, 'id');
+}
+
+function figuresOf({ level, weights, holeRanks }: EffortModel): string {
+  const { drawBend, blowBend, overbend } = holeRanks;
+  const figures = EFFORT_WEIGHT_IDS.map((id) => weights[id]);
+  return JSON.stringify([level, figures, drawBend, blowBend, overbend]);
 }
 
 function checkWeights(weights: unknown): EffortWeights {

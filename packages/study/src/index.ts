@@ -5,6 +5,28 @@
  * @packageDocumentation
  */
 
+// Comparisons over the same tunes
+export {
+  COMPARED_PARTS,
+  type CompareCellsOptions,
+  type ComparedPart,
+  compareCells,
+} from './compare/compare-cells.js';
+export { compareStudies } from './compare/compare-studies.js';
+export {
+  COMPARED_FIGURES,
+  type ComparedFigure,
+  type ComparisonOptions,
+  type StudyComparison,
+  type StudyDifference,
+} from './compare/comparison.js';
+// What results rest on
+export {
+  mergeStudyManifests,
+  type StudyAsked,
+  type StudyInput,
+  type StudyManifest,
+} from './manifest.js';
 // Plots
 export type { BarPlotSpec, PlotRow } from './plot/bar-plot.js';
 export {
@@ -16,7 +38,10 @@ export {
 // Many tunes, from files to a file
 export type { StudyLineFailure } from './run/batch.js';
 // Results
-export { readResults } from './run/read-results.js';
+export { readStudyManifest } from './run/manifest-file.js';
+export { type ReadResultsOptions, readResults } from './run/read-results.js';
+export type { StudyDone } from './run/resume.js';
+export type { StudyShare } from './run/share.js';
 export { openSources, type SourceOptions, type StudySources } from './run/sources.js';
 export {
   type StudyCount,
@@ -30,9 +55,12 @@ export {
   type StudyCell,
   type StudyFailure,
   type StudyResult,
+  type StudyTempo,
+  type StudyTempoSource,
   type StudyTune,
   studyTune,
 } from './study.js';
+export { studyDigest } from './study-digest.js';
 export { makeStudySetup, type StudySetup, type StudySpec } from './study-setup.js';
 export {
   type StudyCellSummary,
@@ -40,7 +68,11 @@ export {
   type StudySummaryOptions,
   summariseStudy,
 } from './study-summary.js';
-export { type StudySummary, summariseResults } from './summarise-results.js';
+export {
+  type StudySummary,
+  type SummariseResultsOptions,
+  summariseResults,
+} from './summarise-results.js';
 // Tuning design
 export {
   type CorpusCost,

@@ -12,6 +12,7 @@ import {
   ReedplateError,
   requireInteger,
   requireOptions,
+  requirePositive,
 } from '@reedplate/pitch';
 import type { EffortModel } from '@reedplate/playability';
 import { readEffortModel } from '@reedplate/playability';
@@ -28,6 +29,8 @@ export interface StudySetup {
   readonly levels: readonly PlayerLike[];
   /** Octaves a tune may be moved, the best for each cell. */
   readonly octaves: readonly number[];
+  /** Felt beats a minute of every tune, in place of its own; left out where each has its own. */
+  readonly tempo?: number;
 }
 
 /** What {@link makeStudySetup} fills in. */
@@ -42,6 +45,11 @@ export interface StudySpec {
   readonly levels?: readonly PlayerLike[];
   /** Default -1, 0 and 1; each from -10 to 10. */
   readonly octaves?: readonly number[];
+  /**
+   * Felt beats a minute of every tune, above 0 and at most 1000; default that of the tune, and 100 where it
+   * says none.
+   */
+  readonly tempo?: number;
 }
 
 const SPEC_OPTIONS: OptionNames<StudySpec> = {
@@ -50,6 +58,7 @@ const SPEC_OPTIONS: OptionNames<StudySpec> = {
   positions: true,
   levels: true,
   octaves: true,
+  tempo: true,
 };
 
 /**
@@ -94,6 +103,7 @@ export function makeStudySetup(spec: StudySpec = {}): StudySetup {
     octaves: octaves.map((octave) =>
       requireInteger(octave, { min: -10, max: 10, what: 'octaves' }),
     ),
+    ...(spec.tempo === undefined ? {} : { tempo: requireTempo(spec.tempo) }),
   });
 }
 
@@ -101,6 +111,10 @@ export function makeStudySetup(spec: StudySpec = {}): StudySetup {
 function readLevel(level: PlayerLike): PlayerLike {
   toPlayer(level);
   return typeof level === 'string' ? level : readPlayer(level);
+}
+
+function requireTempo(tempo: number): number {
+  return requirePositive(tempo, { max: 1000, what: 'felt beats a minute' });
 }
 
 function readNamedTuning(tuning: string | Tuning): Tuning {

@@ -1,15 +1,17 @@
-import { type OptionNames, ReedplateError, requireInteger, requireOptions } from '@reedplate/pitch';
+import { type OptionNames, requireInteger, requireOptions } from '@reedplate/pitch';
 import type { PositionNumber } from '@reedplate/position';
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { mean, quantileSorted, sampleWithReplacement } from 'simple-statistics';
+import { wilsonInterval } from './compare/wilson.js';
+import { inOrder } from './in-order.js';
 import type { StudyCell, StudyResult } from './study.js';
 
-/** A figure with its 95 % interval over the tunes. */
+/** A figure with its 95 % interval over the tunes; one tune says nothing of others, and gives null. */
 export interface StudyFigure {
   readonly value: number;
-  readonly low: number;
-  readonly high: number;
+  readonly low: number | null;
+  readonly high: number | null;
 }
 
 /** What a study found of a tuning in a position at a level, over all its tunes. */
@@ -40,8 +42,9 @@ export interface StudySummaryOptions {
 export const SUMMARY_OPTIONS: OptionNames<StudySummaryOptions> = { resamples: true, seed: true };
 
 /**
- * Sums the results of a study up, cell by cell, with 95 % intervals: percentile bootstrap over the
- * tunes (Efron 1979, from memory), the same tunes drawn for every cell of equal number.
+ * Sums the results of a study up, cell by cell, with 95 % intervals: of shares Wilson's (1927), of means a
+ * percentile bootstrap over the tunes (Efron 1979, from memory), the same tunes drawn for every cell of equal number.
+ * The order of the results changes nothing.
  *
  * @throws ReedplateError `STUDY_INVALID` for no result or results of different setups,
  * `NUMBER_RANGE` for the options
@@ -52,7 +55,7 @@ export const SUMMARY_OPTIONS: OptionNames<StudySummaryOptions> = { resamples: tr
  * const text = '{"key":"C","line":{"notes":[{"start":0,"duration":960,"pitch":64}]}}';
  * const found = studyTune(text, 1, makeStudySetup({ positions: [1] }));
  * const [cell] = summariseStudy('cells' in found ? [found] : []);
- * cell?.wholeShare; // => { value: 1, low: 1, high: 1 }
+ * cell?.wholeShare; // => { value: 1, low: null, high: null }
  * summariseStudy([]); // throws STUDY_INVALID
  * ```
  */
@@ -71,7 +74,7 @@ export function summariseStudy(
         position: cell.position,
         level: cell.level,
         tunes: whole.length,
-        wholeShare: interval(whole),
+        wholeShare: shareOf(whole),
         effortPerEvent: effort.length === 0 ? null : interval(effort),
         bendsPerHundred: bends.length === 0 ? null : interval(bends),
         overbendsPerHundred: overbends.length === 0 ? null : interval(overbends),
@@ -90,24 +93,15 @@ interface Gathered {
 }
 
 function gather(results: Iterable<StudyResult>): readonly Gathered[] {
-  let gathered: readonly Gathered[] = [];
-  let setup: readonly string[] | undefined;
-  for (const result of results) {
-    const { cells, events, number } = result;
-    if (setup === undefined) {
-      setup = setupOf(result);
-      gathered = cells.map((cell) => ({ cell, whole: [], effort: [], bends: [], overbends: [] }));
+  const all = inOrder(results);
+  const cells = (all[0] as StudyResult).cells;
+  const gathered = cells.map((cell) => ({ cell, whole: [], effort: [], bends: [], overbends: [] }));
+  for (const result of all) {
+    for (const [at, cell] of result.cells.entries()) {
+      add(gathered[at] as Gathered, cell, result.events);
     }
-    requireSame(setup, setupOf(result), number);
-    for (const [at, cell] of cells.entries()) add(gathered[at] as Gathered, cell, events);
   }
-  if (setup === undefined) failNoResult();
   return gathered;
-}
-
-/** What a result tells of its setup. Effort under another model is not the same figure. */
-function setupOf({ model, cells }: StudyResult): readonly string[] {
-  return [model, ...cells.map(({ tuning, position, level }) => `${tuning} ${position} ${level}`)];
 }
 
 function add({ whole, effort, bends, overbends }: Gathered, cell: StudyCell, events: number): void {
@@ -119,24 +113,16 @@ function add({ whole, effort, bends, overbends }: Gathered, cell: StudyCell, eve
   overbends.push((100 * cell.overbends) / events);
 }
 
-function requireSame(expected: readonly string[], found: readonly string[], line: number): void {
-  const most = Math.max(expected.length, found.length);
-  for (let at = 0; at < most; at += 1) {
-    if (found[at] === expected[at]) continue;
-    throw new ReedplateError({
-      code: 'STUDY_INVALID',
-      value: found[at] ?? 'the end',
-      expected: `results of one setup (here ${expected[at] ?? 'the end'})`,
-      where: { line },
-    });
-  }
-}
-
-function failNoResult(): never {
-  throw new ReedplateError({ code: 'STUDY_INVALID', value: [], expected: 'one result or more' });
+function shareOf(whole: readonly number[]): StudyFigure {
+  const found = whole.reduce((sum, each) => sum + each, 0);
+  const value = found / whole.length;
+  if (whole.length < 2) return Object.freeze({ value, low: null, high: null });
+  const [low, high] = wilsonInterval(found, whole.length);
+  return Object.freeze({ value, low, high });
 }
 
 function bootstrap(values: readonly number[], resamples: number, seed: number): StudyFigure {
+  if (values.length < 2) return Object.freeze({ value: mean([...values]), low: null, high: null });
   const generator = xoroshiro128plus(seed);
   const random = () => uniformFloat64(generator);
   const all = [...values];

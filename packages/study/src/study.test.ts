@@ -8,8 +8,9 @@ import { mean } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
 import { melodies } from '../../playability/src/arbitraries.fixture.js';
 import { readStudyTune, type StudyFailure, type StudyResult, studyTune } from './study.js';
+import { studyDigest } from './study-digest.js';
 import { makeStudySetup } from './study-setup.js';
-import { summariseStudy } from './study-summary.js';
+import { type StudyFigure, summariseStudy } from './study-summary.js';
 
 const line = makeLine(
   [67, 71, 74].map((pitch, at) => ({ start: at * 960, duration: 960, pitch })),
@@ -115,6 +116,29 @@ describe('studyTune', () => {
     expect(found.error.message.length).toBeGreaterThan(0);
   });
 
+  test('studyTune keeps the id of a tune that cannot be read, as text or as a number', () => {
+    const setup = makeStudySetup();
+    const failed = studyTune('{"id":7,"key":"H","line":{}}', 2, setup);
+    expect(failed).toMatchObject({ number: 2, id: 7, digest: studyDigest(setup) });
+    expect(studyTune('{"id":"a","key":"G"}', 2, setup)).toMatchObject({ id: 'a' });
+    expect(studyTune('{"id":{}}', 2, setup)).not.toHaveProperty('id');
+    expect(result({ id: 0, key: 'G', line }).id).toBe(0);
+  });
+
+  test('studyTune states the tempo that it counted with, and where it came from', () => {
+    const own = { key: 'G', line: { ...line, tempo: 240 } };
+    expect(result({ key: 'G', line }).tempo).toEqual({ beats: 100, from: 'default' });
+    expect(result(own).tempo).toEqual({ beats: 240, from: 'tune' });
+    const asked = result(own, { tempo: 60 });
+    expect(asked.tempo).toEqual({ beats: 60, from: 'setup' });
+    expect(asked.cells).toEqual(result({ key: 'G', line: { ...line, tempo: 60 } }).cells);
+  });
+
+  test('studyTune copies the family of a tune', () => {
+    expect(result({ key: 'G', line, family: 'f1' }).family).toBe('f1');
+    expect(result({ key: 'G', line, family: 1 })).not.toHaveProperty('family');
+  });
+
   test('studyTune reports any text, and throws nothing', () => {
     const setup = makeStudySetup({ positions: [1] });
     fc.assert(
@@ -170,8 +194,8 @@ describe('studyTune', () => {
     expect(message({ key: 'G' })).toMatch(/an object with key and line/u);
   });
 
-  test('readStudyTune leaves an id that is no text out', () => {
-    expect(readStudyTune(text({ id: 7, key: 'G', line }))).not.toHaveProperty('id');
+  test('readStudyTune leaves an id that is neither text nor a number out', () => {
+    expect(readStudyTune(text({ id: [7], key: 'G', line }))).not.toHaveProperty('id');
   });
 });
 
@@ -203,6 +227,7 @@ describe('makeStudySetup', () => {
     [{ levels: ['bend'] }, 'OPTION_UNKNOWN'],
     [{ octaves: [0.5] }, 'NUMBER_RANGE'],
     [{ model: 'expert' }, 'MODEL_UNKNOWN'],
+    [{ tempo: 0 }, 'NUMBER_RANGE'],
   ])('makeStudySetup refuses %j', (spec, code) => {
     expect(() => makeStudySetup(spec as object)).toThrow(expect.objectContaining({ code }));
   });
@@ -216,6 +241,11 @@ function everyDraw(values: readonly number[]): number[] {
   );
   return draws.map((draw) => mean([...draw])).sort((a, b) => a - b);
 }
+
+/** A figure with its interval, NaN where there is none. */
+const intervalOf = (figure: StudyFigure | null | undefined) => ({
+  ...{ value: figure?.value ?? NaN, low: figure?.low ?? NaN, high: figure?.high ?? NaN },
+});
 
 describe('summariseStudy', () => {
   const tunes = (efforts: readonly number[]): StudyResult[] =>
@@ -234,7 +264,7 @@ describe('summariseStudy', () => {
     const [cell] = summariseStudy(results, { seed: 7 });
     expect(cell).toMatchObject({ tuning: 'standard', position: 2, level: 'bends', tunes: 5 });
     expect(cell?.wholeShare.value).toBe(0.8);
-    const { value = NaN, low = NaN, high = NaN } = cell?.effortPerEvent ?? {};
+    const { value, low, high } = intervalOf(cell?.effortPerEvent);
     expect(value).toBe(2.5);
     expect(low).toBeGreaterThanOrEqual(1);
     expect(low).toBeLessThan(2.5);
@@ -253,7 +283,7 @@ describe('summariseStudy', () => {
       efforts.reduce((sum, effort) => sum + (effort - mean) ** 2, 0) / efforts.length,
     );
     const half = (1.96 * spread) / Math.sqrt(efforts.length);
-    const { low = NaN, high = NaN } = cell?.effortPerEvent ?? {};
+    const { low, high } = intervalOf(cell?.effortPerEvent);
     expect(Math.abs(mean - half - low)).toBeLessThan(half / 8);
     expect(Math.abs(mean + half - high)).toBeLessThan(half / 8);
   });
@@ -264,7 +294,7 @@ describe('summariseStudy', () => {
       fc.property(few, fc.integer({ min: 1, max: 1000 }), (efforts, seed) => {
         const draws = everyDraw(efforts);
         const [cell] = summariseStudy(tunes(efforts), { resamples: 10_000, seed });
-        const { value = NaN, low = NaN, high = NaN } = cell?.effortPerEvent ?? {};
+        const { value, low, high } = intervalOf(cell?.effortPerEvent);
         expect(value).toBeCloseTo(mean(efforts), 9);
         // What was drawn ten thousand times lies that near to what is true.
         const at = (share: number): number => draws[Math.floor(share * draws.length)] ?? NaN;
@@ -307,8 +337,25 @@ describe('summariseStudy', () => {
     expect(summariseStudy(tunes([0, 0]))[0]).toMatchObject({
       effortPerEvent: null,
       bendsPerHundred: null,
-      wholeShare: { value: 0, low: 0, high: 0 },
+      // Wilson's interval of none of two: z² / (2 + z²).
+      wholeShare: { value: 0, low: 0, high: expect.closeTo(0.65762, 5) },
     });
+  });
+
+  test('summariseStudy gives no interval from one tune', () => {
+    const [cell] = summariseStudy(tunes([2]));
+    expect(cell?.effortPerEvent).toEqual({ value: 2, low: null, high: null });
+    expect(cell?.wholeShare).toEqual({ value: 1, low: null, high: null });
+    expect(summariseStudy(tunes([2, 0]))[0]?.effortPerEvent).toMatchObject({ low: null });
+  });
+
+  test('summariseStudy gives the same whatever order results come in', () => {
+    const results = tunes([1, 2, 3, 4, 5, 6]);
+    fc.assert(
+      fc.property(fc.shuffledSubarray(results, { minLength: 6 }), (shuffled) => {
+        expect(summariseStudy(shuffled)).toEqual(summariseStudy(results));
+      }),
+    );
   });
 
   test('summariseStudy refuses no results, results of different setups, and wrong options', () => {

@@ -4,6 +4,7 @@ import { isReedplateError, itemAt, type KeyName, parseKey, ReedplateError } from
 import {
   candidateOn,
   countTechniques,
+  DEFAULT_LINE_TEMPO,
   doSteps,
   type FitLine,
   fitLine,
@@ -15,6 +16,7 @@ import {
   settingOf,
 } from '@reedplate/playability';
 import { harpKeyOf, type PositionNumber } from '@reedplate/position';
+import { studyDigest } from './study-digest.js';
 import type { StudySetup } from './study-setup.js';
 
 /** A tune of a study: one line of its input. */
@@ -22,8 +24,10 @@ export interface StudyTune {
   /** Key of the tune, from which positions are counted. */
   readonly key: KeyName;
   readonly line: Line;
-  /** Copied to the result. */
-  readonly id?: string;
+  /** Copied to the result: text or a number. */
+  readonly id?: string | number;
+  /** What it belongs with, such as a tune and its variants: comparisons draw a family together. */
+  readonly family?: string;
 }
 
 /** One answer about a tune: how it lies in a tuning, in a position, at a level. */
@@ -45,13 +49,28 @@ export interface StudyCell {
   readonly overbends: number;
 }
 
+/** Where the tempo of a result came from: its tune, the setup, or the default of lines that say none. */
+export type StudyTempoSource = 'tune' | 'setup' | 'default';
+
+/** The tempo that a tune was studied at. */
+export interface StudyTempo {
+  /** Felt beats a minute; where the tune's tempo changes, that of its beginning. */
+  readonly beats: number;
+  readonly from: StudyTempoSource;
+}
+
 /** What a study found about a tune: one line of its output. */
 export interface StudyResult {
-  /** Line of the input, from 1. */
+  /** Which tune of the input it is, from 1; blank lines are not counted. */
   readonly number: number;
-  readonly id?: string;
+  readonly id?: string | number;
   readonly title?: string;
+  /** That of the tune, where it names one. */
+  readonly family?: string;
+  /** Digest of the setup, see `studyDigest`. */
+  readonly digest: string;
   readonly model: string;
+  readonly tempo: StudyTempo;
   readonly events: number;
   /** By tuning, then position, then level, in the order of the setup. */
   readonly cells: readonly StudyCell[];
@@ -60,6 +79,9 @@ export interface StudyResult {
 /** A tune that a study could not read: also a line of its output. */
 export interface StudyFailure {
   readonly number: number;
+  /** That of the tune where it can be read, or the name of a file. */
+  readonly id?: string | number;
+  readonly digest: string;
   readonly error: { readonly code: string; readonly message: string };
 }
 
@@ -80,15 +102,24 @@ export function readStudyTune(text: string): StudyTune {
   if (typeof value !== 'object' || value === null || !('line' in value)) {
     throw invalidTune(text, 'an object with key and line');
   }
-  const { key, line, id } = value as { key?: string | null; line: unknown; id?: unknown };
+  const { key, line, family } = value as { key?: string; line: unknown; family?: unknown };
+  const id = idOf(value);
   if (key === undefined || key === null) {
     throw invalidTune(id ?? text, 'a key, from which positions are counted');
   }
   return Object.freeze({
     key: parseKey(key).name,
     line: readLine(line),
-    ...(typeof id === 'string' ? { id } : {}),
+    ...(id === undefined ? {} : { id }),
+    ...(typeof family === 'string' ? { family } : {}),
   });
+}
+
+/** The id of what may be a tune, where it has one. */
+function idOf(value: unknown): string | number | undefined {
+  if (typeof value !== 'object' || value === null || !('id' in value)) return undefined;
+  const { id } = value;
+  return typeof id === 'string' || typeof id === 'number' ? id : undefined;
 }
 
 function invalidTune(value: unknown, expected: string): ReedplateError {
@@ -107,7 +138,7 @@ function parseJson(text: string): unknown {
  * What a study finds about one line of its input. Bad input is an answer of its own, so that one
  * bad tune does not end a study; a defect of the program still does.
  *
- * @param number line of the input, from 1
+ * @param number which tune of the input it is, from 1
  * @example
  * ```ts
  * import { makeStudySetup, studyTune } from '@reedplate/study';
@@ -115,7 +146,8 @@ function parseJson(text: string): unknown {
  * const text = '{"key":"G","line":{"notes":[{"start":0,"duration":960,"pitch":67}]}}';
  * const found = studyTune(text, 1, makeStudySetup({ positions: [2] }));
  * 'cells' in found && found.cells[0]?.harp; // => 'C'
- * studyTune('{', 2, makeStudySetup()); // => { number: 2, error: { code: 'JSON_MALFORMED', message: '"{" is not well-formed JSON: expected one JSON value' } }
+ * const failed = studyTune('{', 2, makeStudySetup());
+ * 'error' in failed && failed.error; // => { code: 'JSON_MALFORMED', message: '"{" is not well-formed JSON: expected one JSON value' }
  * ```
  */
 export function studyTune(
@@ -127,12 +159,47 @@ export function studyTune(
     return studied(readStudyTune(text), number, setup);
   } catch (error) {
     if (!isReedplateError(error)) throw error;
-    return { number, error: { code: error.code, message: error.message } };
+    return failureOf(error, { number, id: idIn(text), digest: studyDigest(setup) });
   }
 }
 
-function studied({ key, line, id }: StudyTune, number: number, setup: StudySetup): StudyResult {
-  const prepared = fitLine(line);
+/** What a study says of a tune that could not be read. */
+export function failureOf(
+  { code, message }: ReedplateError,
+  {
+    number,
+    id,
+    digest,
+  }: Pick<StudyFailure, 'number' | 'digest'> & {
+    readonly id?: string | number | undefined;
+  },
+): StudyFailure {
+  return { number, ...(id === undefined ? {} : { id }), digest, error: { code, message } };
+}
+
+function idIn(text: string): string | number | undefined {
+  try {
+    return idOf(JSON.parse(text));
+  } catch {
+    return undefined;
+  }
+}
+
+/** The tempo of a tune in a study, and where it came from. */
+function tempoOf({ tempo: own }: Line, { tempo }: StudySetup): StudyTempo {
+  if (tempo !== undefined) return { beats: tempo, from: 'setup' };
+  return own === undefined
+    ? { beats: DEFAULT_LINE_TEMPO, from: 'default' }
+    : { beats: own, from: 'tune' };
+}
+
+function studied(
+  { key, line, id, family }: StudyTune,
+  number: number,
+  setup: StudySetup,
+): StudyResult {
+  const tempo = tempoOf(line, setup);
+  const prepared = fitLine(line, tempo.beats);
   const settings = setup.levels.map((level) => settingOf({ model: setup.model, level }));
   const cells = setup.tunings.flatMap((tuning) =>
     setup.positions.flatMap((position) => {
@@ -144,7 +211,10 @@ function studied({ key, line, id }: StudyTune, number: number, setup: StudySetup
     number,
     ...(id === undefined ? {} : { id }),
     ...(line.title === undefined ? {} : { title: line.title }),
+    ...(family === undefined ? {} : { family }),
+    digest: studyDigest(setup),
     model: setup.model.id,
+    tempo,
     events: prepared.times.count,
     cells,
   };

@@ -1,5 +1,6 @@
-import { requireOptions } from '@reedplate/pitch';
-import type { StudyFailure, StudyResult } from './study.js';
+import { deepFreeze, type OptionNames, ReedplateError, requireOptions } from '@reedplate/pitch';
+import { requireWhole } from './require-whole.js';
+import type { StudyFailure, StudyResult, StudyTempoSource } from './study.js';
 import {
   type StudyCellSummary,
   type StudySummaryOptions,
@@ -11,6 +12,10 @@ import {
 export interface StudySummary {
   /** Id of the effort model; empty where no tune could be read. */
   readonly model: string;
+  /** Digest of the setup that all results share. */
+  readonly digest: string;
+  /** How many tunes gave their own tempo, were studied at that of the setup, or at the default. */
+  readonly tempos: Readonly<Record<StudyTempoSource, number>>;
   /** Tunes that were studied, and those that could not be read. */
   readonly tunes: number;
   readonly failures: number;
@@ -18,11 +23,20 @@ export interface StudySummary {
   readonly cells: readonly StudyCellSummary[];
 }
 
+/** How {@link summariseResults} sums up. */
+export interface SummariseResultsOptions extends StudySummaryOptions {
+  /** Sums up what is there though tunes are missing, such as one part of several; default false. */
+  readonly partial?: boolean;
+}
+
+const OPTIONS: OptionNames<SummariseResultsOptions> = { ...SUMMARY_OPTIONS, partial: true };
+
 /**
  * The results of a study summed up, tunes that could not be read counted apart.
  *
- * @param results in any order, each used once and not kept
- * @throws ReedplateError as `summariseStudy`
+ * @param results in any order, each used once
+ * @throws ReedplateError as `summariseStudy`; `STUDY_INVALID` where a tune is there twice or one is missing, by its
+ *   number
  * @example
  * ```ts
  * import { makeStudySetup, studyTune, summariseResults } from '@reedplate/study';
@@ -37,23 +51,39 @@ export interface StudySummary {
  */
 export function summariseResults(
   results: Iterable<StudyResult | StudyFailure>,
-  options: StudySummaryOptions = {},
+  options: SummariseResultsOptions = {},
 ): StudySummary {
-  requireOptions(options, SUMMARY_OPTIONS, 'summariseResults');
-  let model: string | undefined;
-  let tunes = 0;
-  let failures = 0;
-  function* studied(): Generator<StudyResult> {
-    for (const result of results) {
-      if ('error' in result) {
-        failures += 1;
-        continue;
-      }
-      model ??= result.model;
-      tunes += 1;
-      yield result;
-    }
+  const { partial = false, ...how } = requireOptions(options, OPTIONS, 'summariseResults');
+  const studied: StudyResult[] = [];
+  const failed: StudyFailure[] = [];
+  for (const result of results) {
+    if ('error' in result) failed.push(result);
+    else studied.push(result);
   }
-  const cells = summariseStudy(studied(), options);
-  return Object.freeze({ model: model ?? '', tunes, failures, cells });
+  const cells = summariseStudy(studied, how);
+  const { model, digest } = studied[0] as StudyResult;
+  const stranger = failed.find((failure) => failure.digest !== digest);
+  if (stranger !== undefined) throw mixed(stranger, digest);
+  requireWhole(
+    [...studied, ...failed].map(({ number }) => number),
+    partial,
+  );
+  const tempos = temposOf(studied);
+  const [tunes, failures] = [studied.length, failed.length];
+  return deepFreeze({ model, digest, tempos, tunes, failures, cells });
+}
+
+function temposOf(results: readonly StudyResult[]): StudySummary['tempos'] {
+  const tempos = { tune: 0, setup: 0, default: 0 };
+  for (const { tempo } of results) tempos[tempo.from] += 1;
+  return tempos;
+}
+
+function mixed({ digest, number }: StudyFailure, expected: string): ReedplateError {
+  return new ReedplateError({
+    code: 'STUDY_INVALID',
+    value: digest,
+    expected: `results of one setup (here of digest ${expected})`,
+    where: { line: number },
+  });
 }

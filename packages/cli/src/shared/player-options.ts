@@ -2,6 +2,7 @@ import { EFFORT_MODELS, type PathOptions } from '@reedplate/playability';
 import type { Command } from 'commander';
 import type { Terminal } from '../terminal.js';
 import { type LevelWords, readLevel, withLevel } from './level-options.js';
+import { readModelWord } from './read-model.js';
 import { readNumber } from './read-words.js';
 
 /** Words that say who plays, and how fast. */
@@ -11,7 +12,7 @@ export interface PlayerWords extends LevelWords {
 }
 
 /** What `--model` says in every help. */
-export const MODEL_HELP = `whose effort counts: ${EFFORT_MODELS.map(({ id }) => id).join(', ')}; that of the player, else intermediate, without it`;
+export const MODEL_HELP = `whose effort counts: ${EFFORT_MODELS.map(({ id }) => id).join(', ')}; or a JSON file; that of the player, else intermediate, without it`;
 
 /** Adds `--model`, `--level`, `--player` and `--tempo`. */
 export function withPlayerOptions(command: Command): Command {
@@ -26,7 +27,7 @@ export function readPlayer(words: PlayerWords, terminal: Terminal): PathOptions 
   const { model, tempo } = words;
   return {
     level: readLevel(words, terminal),
-    ...(model === undefined ? {} : { model }),
+    ...(model === undefined ? {} : { model: readModelWord(model, terminal) }),
     ...(tempo === undefined ? {} : { tempo: readNumber(tempo, 'felt beats a minute') }),
   };
 }

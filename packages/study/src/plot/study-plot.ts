@@ -108,7 +108,9 @@ function rowOf(
   );
   const { value, low, high } = found;
   const label = names.length === 0 ? cell.tuning : names.map((name) => cell[name]).join(', ');
-  return [{ group: `position ${cell.position}`, label, value, low, high }];
+  return [
+    { group: `position ${cell.position}`, label, value, low: low ?? value, high: high ?? value },
+  ];
 }
 
 function nothingToShow(which: Which): ReedplateError {

@@ -1,9 +1,10 @@
 import { studyTune } from '../study.js';
 import { makeStudySetup } from '../study-setup.js';
+import { isInShare, type StudyShare } from './share.js';
 
 /** Whole lines of a study's input, as they came: reading them is the worker's part. */
 export interface StudyBatch {
-  /** Number of the first line, from 1. */
+  /** Number of the first tune, from 1. */
   readonly first: number;
   /** UTF-8, each line closed. */
   readonly lines: Uint8Array;
@@ -14,9 +15,11 @@ export interface StudyTask extends StudyBatch {
   /** Shared memory for the results, if they fit. */
   readonly room: Uint8Array;
   readonly setup: string;
+  /** Default all tunes. */
+  readonly share?: StudyShare;
 }
 
-/** A line of input that could not be read. */
+/** A tune of the input that could not be read. */
 export interface StudyLineFailure {
   readonly number: number;
   readonly message: string;
@@ -32,16 +35,23 @@ export interface StudiedBatch {
   readonly took: number;
 }
 
+/** As `readBatches` has it, which numbers the tunes of the batches that follow. */
+const BLANK = /^[ \t\r]*$/u;
+
 /** Studies the tunes of a batch in order; blank lines are passed over. Also runs in a worker. */
-export function studyBatch({ first, lines, room, setup }: StudyTask): StudiedBatch {
+export function studyBatch({ first, lines, room, setup, share }: StudyTask): StudiedBatch {
   const begun = performance.now();
   const readSetup = makeStudySetup(JSON.parse(setup));
   const failures: StudyLineFailure[] = [];
   let out = '';
   let tunes = 0;
-  for (const [at, text] of bufferOf(lines).toString('utf8').split('\n').entries()) {
-    if (text.trim() === '') continue;
-    const result = studyTune(text.replace(/\r$/u, ''), first + at, readSetup);
+  let next = first;
+  for (const text of bufferOf(lines).toString('utf8').split('\n')) {
+    if (BLANK.test(text)) continue;
+    const number = next;
+    next += 1;
+    if (!isInShare(number, share)) continue;
+    const result = studyTune(text.replace(/\r$/u, ''), number, readSetup);
     if ('error' in result) {
       failures.push({ number: result.number, message: result.error.message });
     }

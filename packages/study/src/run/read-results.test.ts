@@ -31,7 +31,7 @@ describe('readResults', () => {
   });
 
   test('readResults reads lines and letters that chunks cut', () => {
-    const long = { number: 3, error: { code: 'X', message: 'ä€𝄞'.repeat(100_000) } };
+    const long = { number: 3, digest: 'd', error: { code: 'X', message: 'ä€𝄞'.repeat(100_000) } };
     expect([...readResults(fileOf(textOf(result, long, failure)))]).toEqual([
       result,
       long,
@@ -55,6 +55,9 @@ describe('readResults', () => {
       'a cell without figures',
       JSON.stringify({ ...result, cells: [{ tuning: 'standard', level: 'bends' }] }),
     ],
+    ['a result without a digest', JSON.stringify({ ...result, digest: undefined })],
+    ['a result without a tempo', JSON.stringify({ ...result, tempo: undefined })],
+    ['a failure without a digest', JSON.stringify({ number: 1, error: {} })],
     ['a failure without a number', JSON.stringify({ error: {} })],
     ['a failure without an error', JSON.stringify({ number: 1, error: null })],
   ])('readResults refuses %s, and says in which line it stands', (_, line) => {
@@ -80,6 +83,13 @@ describe('readResults', () => {
         expect(read.slice(0, whole)).toEqual([result, failure].slice(0, whole));
       }),
     );
+  });
+
+  test('readResults reads no further than so many bytes', () => {
+    const path = fileOf(textOf(result, failure));
+    const { length } = Buffer.from(textOf(result));
+    expect([...readResults(path, { bytes: length })]).toEqual([result]);
+    expect([...readResults(path, { bytes: 0 })]).toEqual([]);
   });
 
   test('readResults refuses a line longer than any result, and a picture', () => {

@@ -1,11 +1,19 @@
 import { closeSync } from 'node:fs';
 import { StringDecoder } from 'node:string_decoder';
 import { openFile, readChunk, requireText } from '@reedplate/files';
-import { ReedplateError } from '@reedplate/pitch';
+import { type OptionNames, ReedplateError, requireOptions } from '@reedplate/pitch';
 import type { StudyFailure, StudyResult } from '../study.js';
 import { LONGEST_LINE, tooLong } from './whole-lines.js';
 
 const CHUNK = 256 * 1024;
+
+/** How {@link readResults} reads. */
+export interface ReadResultsOptions {
+  /** How many bytes of the file are read; default all. */
+  readonly bytes?: number;
+}
+
+const READ_OPTIONS: OptionNames<ReadResultsOptions> = { bytes: true };
 
 /**
  * The results of a study from a file of them, `-` for standard input, one at a time.
@@ -14,23 +22,33 @@ const CHUNK = 256 * 1024;
  *   `FILE_TOO_LARGE` for a line of more than 16 MB; `STUDY_INVALID` for a line that is no result, with
  *   `where.file` and `where.line`
  */
-export function* readResults(path: string): Generator<StudyResult | StudyFailure> {
+export function* readResults(
+  path: string,
+  options: ReadResultsOptions = {},
+): Generator<StudyResult | StudyFailure> {
+  const { bytes = Number.MAX_SAFE_INTEGER } = requireOptions(options, READ_OPTIONS, 'readResults');
   let line = 0;
-  for (const text of linesOf(path)) {
+  for (const text of linesOf(path, bytes)) {
     line += 1;
     if (text.trim() !== '') yield readResult(text, path, line);
   }
 }
 
-function* linesOf(path: string): Generator<string> {
+function* linesOf(path: string, bytes: number): Generator<string> {
   const file = path === '-' ? 0 : openFile(path);
   const decoder = new StringDecoder('utf8');
   const chunk = Buffer.alloc(CHUNK);
   let begun = '';
+  let left = bytes;
+  const readOn = (): number => {
+    const length = Math.min(left, readChunk(file, chunk, path));
+    left -= length;
+    return length;
+  };
   try {
-    let length = readChunk(file, chunk, path);
+    let length = readOn();
     requireText(chunk.subarray(0, length), path);
-    for (; length > 0; length = readChunk(file, chunk, path)) {
+    for (; length > 0; length = readOn()) {
       const [first = '', ...rest] = decoder.write(chunk.subarray(0, length)).split('\n');
       begun += first;
       if (begun.length > LONGEST_LINE) throw tooLong(LONGEST_LINE);
@@ -69,15 +87,18 @@ type Fields = Readonly<Record<string, unknown>>;
 const isObject = (value: unknown): value is Fields => typeof value === 'object' && value !== null;
 
 function isFailure(value: unknown): value is StudyFailure {
-  return isObject(value) && typeof value.number === 'number' && isObject(value.error);
+  return isObject(value) && isHeaded(value) && isObject(value.error);
 }
 
 function isResult(value: unknown): value is StudyResult {
   if (!isObject(value) || !Array.isArray(value.cells)) return false;
-  const { number, events, model } = value;
-  const isHeaded = typeof number === 'number' && typeof model === 'string';
-  return isHeaded && typeof events === 'number' && events > 0 && value.cells.every(isCell);
+  const { events, model } = value;
+  const isNamed = isHeaded(value) && typeof model === 'string' && isObject(value.tempo);
+  return isNamed && typeof events === 'number' && events > 0 && value.cells.every(isCell);
 }
+
+const isHeaded = ({ number, digest }: Fields): boolean =>
+  Number.isInteger(number) && typeof digest === 'string';
 
 const FIGURES = ['position', 'playableShare', 'effortPerEvent', 'bends', 'overbends'] as const;
 

@@ -7,14 +7,16 @@ import { ReedplateError } from '@reedplate/pitch';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readStudyTune, studyTune } from '../study.js';
+import { studyDigest } from '../study-digest.js';
 import { makeStudySetup } from '../study-setup.js';
 import { type StudiedBatch, type StudyTask, studyBatch } from './batch.js';
 import { isReaderGone, openOutput } from './output.js';
 import { makePace } from './pace.js';
 import { openPool, type StudyPool } from './pool.js';
 import { readBatches, type StudyItem } from './read-batches.js';
-import { linesDone } from './resume.js';
+import { resultsDone } from './resume.js';
 import { runStudy, type StudiedLines } from './run-study.js';
+import { isInShare, requireShare } from './share.js';
 import { makeSlots } from './slots.js';
 import { openSources } from './sources.js';
 import { type InputPart, type ReadInto, wholeLines } from './whole-lines.js';
@@ -100,12 +102,13 @@ async function* partOf(text: string): AsyncGenerator<InputPart> {
 
 const linesOf = (item: StudyItem): readonly (readonly [number, string])[] => {
   if ('error' in item) return [[item.first, item.error.code]];
-  const lines = Buffer.from(item.lines).toString().split('\n').slice(0, -1);
-  return lines.map((line, at) => [item.first + at, line] as const);
+  const lines = Buffer.from(item.lines).toString().split('\n');
+  const tunes = lines.filter((line) => line !== '');
+  return tunes.map((line, at) => [item.first + at, line] as const);
 };
 
 describe('readBatches', () => {
-  test('readBatches gives every line after the ones done, once, in order, with its number', async () => {
+  test('readBatches gives every tune after the ones done, once, in order, with its number; blank lines count as none', async () => {
     const asked = fc.integer({ min: 1, max: 60 });
     await fc.assert(
       fc.asyncProperty(texts, fc.nat({ max: 60 }), asked, async (lines, done, bytes) => {
@@ -116,7 +119,13 @@ describe('readBatches', () => {
           const isLarge = 'lines' in item && item.lines.length > bytes + 60;
           expect(isLarge).toBe(false);
         }
-        expect(numbered).toEqual(lines.map((line, at) => [at + 1, line]).slice(done));
+        let tunes = 0;
+        const expected = lines.flatMap((line): readonly (readonly [number, string])[] => {
+          if (line === '') return [];
+          tunes += 1;
+          return tunes > done ? [[tunes, line]] : [];
+        });
+        expect(numbered).toEqual(expected);
       }),
     );
   });
@@ -160,10 +169,11 @@ const numbersIn = (out: string) =>
 describe('studyBatch', () => {
   test('studyBatch writes a line a tune, passes blank lines over and tells failures by number', () => {
     const task = taskOf([tune(67), '  ', 'bad', tune(71)], { first: 5 });
-    expect(numbersIn(outOf(task))).toEqual([5, 7, 8]);
+    expect(numbersIn(outOf(task))).toEqual([5, 6, 7]);
+    expect(numbersIn(outOf({ ...task, share: { part: 2, of: 2 } }))).toEqual([6]);
     const { tunes, failures, took } = studyBatch(task);
     expect([tunes, took > 0]).toEqual([3, true]);
-    expect(failures).toEqual([{ number: 7, message: expect.stringContaining('JSON') }]);
+    expect(failures).toEqual([{ number: 6, message: expect.stringContaining('JSON') }]);
   });
 
   test('studyBatch gives its results as text where they do not fit the room, and the same', () => {
@@ -297,7 +307,13 @@ describe('runStudy', () => {
   });
 
   test('runStudy says of a line that cannot be read why, in its place', async () => {
-    const error = new ReedplateError({ code: 'MIDI_MALFORMED', value: 1, expected: 'a file' });
+    const where = { file: 'of/x.mid' };
+    const error = new ReedplateError({
+      code: 'MIDI_MALFORMED',
+      value: 1,
+      expected: 'a file',
+      where,
+    });
     async function* items(): AsyncGenerator<StudyItem> {
       yield* batchesOf(1);
       yield { first: 2, error };
@@ -305,6 +321,8 @@ describe('runStudy', () => {
     const [, failed] = await gather(runStudy(items(), SETUP, slowPool([0]).pool));
     expect(JSON.parse(textOf(failed as StudiedLines))).toEqual({
       number: 2,
+      id: 'x.mid',
+      digest: DIGEST,
       error: { code: 'MIDI_MALFORMED', message: error.message },
     });
     expect(failed).toMatchObject({ tunes: 1, failures: [{ number: 2, message: error.message }] });
@@ -357,39 +375,42 @@ describe('makePace and makeSlots', () => {
   });
 });
 
-const FAILED = '{"number":7,"error":{"code":"X","message":"x"}}\n';
+const DIGEST = studyDigest(SETUP);
+const FAILED = `{"number":7,"digest":"${DIGEST}","error":{"code":"X","message":"x"}}\n`;
+const numberDone = (text: string) => resultsDone(fileOf(text), DIGEST).number;
 
-describe('linesDone', () => {
-  test('linesDone counts tunes that could not be read, after others or alone', () => {
-    expect(linesDone(fileOf(`${resultLine(1)}${FAILED}`), SETUP)).toBe(7);
-    expect(linesDone(fileOf(FAILED), SETUP)).toBe(7);
+describe('resultsDone', () => {
+  test('resultsDone counts tunes that could not be read, after others or alone', () => {
+    const done = resultsDone(fileOf(`${resultLine(1)}${FAILED}`), DIGEST);
+    expect(done).toEqual({ number: 7, tunes: 2, failures: 1, cut: 0 });
+    expect(numberDone(FAILED)).toBe(7);
   });
 
-  test('linesDone is 0 for a file that is not there, is empty or holds no whole line', () => {
-    expect(linesDone(join(folder, 'none'), SETUP)).toBe(0);
-    expect(linesDone(fileOf(''), SETUP)).toBe(0);
+  test('resultsDone is 0 for a file that is empty or holds no whole line', () => {
+    expect(numberDone('')).toBe(0);
     const torn = fileOf('{"number":1,"mod');
-    expect(linesDone(torn, SETUP)).toBe(0);
+    expect(resultsDone(torn, DIGEST)).toMatchObject({ number: 0, cut: 16 });
     expect(statSync(torn).size).toBe(0);
   });
 
-  test('linesDone cuts a torn line off wherever it was torn, and nothing else', () => {
+  test('resultsDone cuts a torn line off wherever it was torn, says how much, and cuts nothing else', () => {
     const whole = [1, 2, 4].map((number) => resultLine(number)).join('');
     const next = resultLine(5);
     fc.assert(
       fc.property(fc.nat({ max: next.length - 1 }), (length) => {
         const path = fileOf(whole + next.slice(0, length));
-        expect(linesDone(path, SETUP)).toBe(4);
+        expect(resultsDone(path, DIGEST)).toMatchObject({ number: 4, tunes: 3, cut: length });
         expect(readFileSync(path, 'utf8')).toBe(whole);
       }),
     );
   });
 
-  test('linesDone reads a last line longer than a chunk', () => {
-    const long = `${JSON.stringify({ number: 9, error: { code: 'X', message: 'x'.repeat(200_000) } })}\n`;
-    expect(linesDone(fileOf(resultLine(1) + long), SETUP)).toBe(9);
+  test('resultsDone reads a last line longer than a chunk', () => {
+    const error = { code: 'X', message: 'x'.repeat(200_000) };
+    const long = `${JSON.stringify({ number: 9, digest: DIGEST, error })}\n`;
+    expect(numberDone(resultLine(1) + long)).toBe(9);
     const torn = `{"number":3,"id":"${'x'.repeat(200_000)}`;
-    expect(linesDone(fileOf(`${resultLine(1)}${resultLine(2)}${torn}`), SETUP)).toBe(2);
+    expect(numberDone(`${resultLine(1)}${resultLine(2)}${torn}`)).toBe(2);
   });
 
   test.each([
@@ -398,17 +419,45 @@ describe('linesDone', () => {
     [resultLine(1, makeStudySetup({ positions: [3] }))],
     [resultLine(1, makeStudySetup({ positions: [1, 2], model: 'advanced' }))],
     [resultLine(1, makeStudySetup({ positions: [1, 2], octaves: [3] }))],
-    [`${resultLine(1, makeStudySetup({ positions: [3] }))}${FAILED}${FAILED}`],
+    [resultLine(1, makeStudySetup({ positions: [1, 2], tempo: 60 }))],
+    [`${resultLine(1, makeStudySetup({ positions: [3] }))}${FAILED}`],
+    [`${resultLine(2)}${resultLine(1)}`],
+    [`${resultLine(2)}${resultLine(2)}`],
     [`no JSON\n${FAILED}`],
     ['notes of mine, with no end of line'],
     [`${resultLine(1)}notes of mine`],
-  ])('linesDone refuses results that are not of the study: %j', (text) => {
+  ])('resultsDone refuses results that are not of the study: %j', (text) => {
     const path = fileOf(text);
-    expect(() => linesDone(path, SETUP)).toThrow(
+    expect(() => resultsDone(path, DIGEST)).toThrow(
       expect.objectContaining({ code: 'STUDY_INVALID' }),
     );
     expect(readFileSync(path, 'utf8')).toBe(text);
   });
+});
+
+describe('isInShare', () => {
+  test('isInShare gives each tune to one part, and the parts are as large as can be', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 9 }), fc.integer({ min: 1, max: 50 }), (of, count) => {
+        const sizes = Array.from({ length: of }, () => 0);
+        for (let number = 1; number <= count; number += 1) {
+          const parts = sizes.flatMap((_, at) =>
+            isInShare(number, { part: at + 1, of }) ? [at] : [],
+          );
+          expect(parts).toHaveLength(1);
+          sizes[parts[0] ?? 0] = (sizes[parts[0] ?? 0] ?? 0) + 1;
+        }
+        expect(Math.max(...sizes) - Math.min(...sizes)).toBeLessThanOrEqual(1);
+      }),
+    );
+  });
+
+  test.each([{ part: 0, of: 2 }, { part: 3, of: 2 }, { part: 1, of: 0 }, null, '1/2'])(
+    'requireShare refuses %j',
+    (share) => {
+      expect(() => requireShare(share as never)).toThrow(ReedplateError);
+    },
+  );
 });
 
 /** The lines of sources as text, and the codes of what cannot be read. */
@@ -491,6 +540,25 @@ describe('openSources', () => {
     const keyOf = async (options: object) => JSON.parse((await readAll([path], options)).join(''));
     expect(await keyOf({})).not.toHaveProperty('key');
     expect(await keyOf({ key: 'Bb' })).toMatchObject({ key: 'Bb' });
+  });
+
+  test('openSources reads JSON over several lines as one tune, a list of tunes, or a take', async () => {
+    const take = { key: 'G', line: LINE };
+    const spread = (name: string, value: unknown) =>
+      pieceFile(name, JSON.stringify(value, null, 2));
+    const one = await readAll([spread('one.json', { id: 'x', ...take })]);
+    expect(one.map((text) => readStudyTune(text).id)).toEqual(['x']);
+    const list = (await readAll([spread('list.json', [take, take])])).join('').trimEnd();
+    expect(list.split('\n')).toHaveLength(2);
+    const [text = ''] = await readAll([spread('take.json', LINE)], { key: 'G' });
+    expect(readStudyTune(text)).toMatchObject({
+      id: 'take.json',
+      key: 'G',
+      line: { title: 'Take' },
+    });
+    expect(await readAll([pieceFile('bad.json', '{\n"a": 1,\n')])).toEqual(['JSON_MALFORMED']);
+    const lines = await readAll([pieceFile('lines.json', `${tune(67)}\n${tune(68)}\n`)]);
+    expect(lines).toEqual([`${tune(67)}\n${tune(68)}\n`]);
   });
 
   test('openSources tells a piece that cannot be read, and goes on', async () => {

@@ -1,9 +1,12 @@
-import type { ReedplateError } from '@reedplate/pitch';
+import { basename } from 'node:path';
+import { failureOf } from '../study.js';
+import { studyDigest } from '../study-digest.js';
 import type { StudySetup } from '../study-setup.js';
 import type { StudiedBatch } from './batch.js';
 import { makePace, type Pace } from './pace.js';
 import type { StudyPool } from './pool.js';
 import type { StudyItem } from './read-batches.js';
+import { isInShare, type StudyShare } from './share.js';
 import { makeSlots } from './slots.js';
 
 /** What came of some lines: output that is good until the next is asked for. */
@@ -17,6 +20,8 @@ const AHEAD = 3;
 /** How {@link runStudy} goes on. */
 export interface RunStudyOptions {
   readonly pace?: Pace;
+  /** Which tunes are studied; default all. */
+  readonly share?: StudyShare | undefined;
   /** Ends the study when it is aborted, without waiting for what is under way. */
   readonly signal?: AbortSignal;
 }
@@ -31,16 +36,25 @@ export async function* runStudy(
   items: AsyncIterable<StudyItem>,
   setup: StudySetup,
   pool: StudyPool,
-  { pace = makePace(), signal }: RunStudyOptions = {},
+  { pace = makePace(), signal, share }: RunStudyOptions = {},
 ): AsyncGenerator<StudiedLines> {
   const text = JSON.stringify(setup);
   const slots = makeSlots();
   const pending: Promise<Done>[] = [];
   async function studied(item: StudyItem): Promise<Done> {
-    if ('error' in item) return { lines: failed(item.first, item.error), giveBack: () => {} };
+    if ('error' in item) {
+      const lines = isInShare(item.first, share) ? failed(item, setup) : NOTHING;
+      return { lines, giveBack: () => {} };
+    }
     const slot = slots.take(item.lines);
     const lines = slot.lines.subarray(0, item.lines.length);
-    const task = { first: item.first, lines, room: slot.room, setup: text };
+    const task = {
+      first: item.first,
+      lines,
+      room: slot.room,
+      setup: text,
+      ...(share && { share }),
+    };
     const { out, took, ...rest } = await pool.study(task);
     pace.note(took);
     const found = typeof out === 'number' ? slot.room.subarray(0, out) : out;
@@ -87,8 +101,15 @@ interface Done {
   readonly giveBack: () => void;
 }
 
-/** What a study says of a line that could not be read at all. */
-function failed(number: number, { code, message }: ReedplateError): StudiedLines {
-  const out = `${JSON.stringify({ number, error: { code, message } })}\n`;
-  return { out, tunes: 1, failures: [{ number, message }] };
+const NOTHING: StudiedLines = { out: '', tunes: 0, failures: [] };
+
+/** What a study says of a tune that could not be read at all, called after its file. */
+function failed(
+  { first: number, error }: Extract<StudyItem, { readonly error: unknown }>,
+  setup: StudySetup,
+): StudiedLines {
+  const { file } = error.where;
+  const id = file === undefined ? undefined : basename(file);
+  const out = `${JSON.stringify(failureOf(error, { number, id, digest: studyDigest(setup) }))}\n`;
+  return { out, tunes: 1, failures: [{ number, message: error.message }] };
 }

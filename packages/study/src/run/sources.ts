@@ -5,6 +5,7 @@ import { promisify } from 'node:util';
 import {
   openFile,
   readBytes,
+  readChunk,
   readInFile,
   requireText,
   systemCode,
@@ -17,6 +18,7 @@ import {
   type KeyName,
   type OptionNames,
   type ReedplateError,
+  readJson,
   requireOptions,
 } from '@reedplate/pitch';
 import { type InputPart, type ReadInto, wholeLines } from './whole-lines.js';
@@ -60,7 +62,7 @@ export function openSources(paths: readonly string[], options: SourceOptions = {
     bytesRead: () => done,
     parts: async function* () {
       for (const path of paths) {
-        if (PIECES.test(path)) {
+        if (PIECES.test(path) || isWholeJson(path)) {
           yield* piecesOf(path, options);
           done += sizeOf(path);
           continue;
@@ -137,6 +139,38 @@ function readerOf(file: number, path: string): ReadInto {
   };
 }
 
+const PEEK = 64 * 1024;
+
+/** Whether a file is one JSON value over several lines, as programs and editors save it, and no lines of tunes. */
+function isWholeJson(path: string): boolean {
+  if (!/\.json$/iu.test(path) || !lookAt(path).isFile()) return false;
+  const file = openFile(path);
+  try {
+    const chunk = Buffer.alloc(PEEK);
+    const text = chunk.toString('utf8', 0, readChunk(file, chunk, path)).replace(/^\uFEFF/u, '');
+    const [first = '', ...rest] = text.trimStart().split('\n');
+    return rest.length > 0 && !isJson(first);
+  } finally {
+    closeSync(file);
+  }
+}
+
+function isJson(text: string): boolean {
+  try {
+    JSON.parse(text);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** A tune, or a list of them, from JSON over several lines; `undefined` where it is a line or a piece. */
+function tunesIn(text: string): readonly unknown[] | undefined {
+  const value = readJson(text.replace(/^\uFEFF/u, ''));
+  if (Array.isArray(value)) return value;
+  return typeof value === 'object' && value !== null && 'line' in value ? [value] : undefined;
+}
+
 /** The pieces of a file as tunes, a line each, called after the file; or why it cannot be read. */
 async function* piecesOf(path: string, { key, part }: SourceOptions): AsyncGenerator<InputPart> {
   // Only files that are no lines need the readers of other formats.
@@ -145,6 +179,13 @@ async function* piecesOf(path: string, { key, part }: SourceOptions): AsyncGener
   const name = basename(path);
   try {
     const bytes = readBytes(path);
+    const tunes = /\.json$/iu.test(path)
+      ? readInFile(path, () => tunesIn(Buffer.from(bytes).toString('utf8')))
+      : undefined;
+    if (tunes !== undefined) {
+      yield Buffer.from(tunes.map((tune) => `${JSON.stringify(tune)}\n`).join(''));
+      return;
+    }
     const pieces = readInFile(path, () =>
       /\.abc$/iu.test(path) ? readAbc(bytes, asked) : [readPiece(bytes, asked)],
     );

@@ -1,9 +1,16 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { hostname, tmpdir } from 'node:os';
+import { basename, join } from 'node:path';
+import { makeEffortModel } from '@reedplate/playability';
 import { afterAll, describe, expect, test, vi } from 'vitest';
+import { mergeStudyManifests } from '../manifest.js';
 import { studyTune } from '../study.js';
+import { STUDY_VERSION, studyDigest } from '../study-digest.js';
 import { makeStudySetup } from '../study-setup.js';
+import { readStudyManifest } from './manifest-file.js';
+import type { StudyDone } from './resume.js';
 import { studyFiles } from './study-files.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'reedplate-study-files-'));
@@ -40,13 +47,140 @@ describe('studyFiles', () => {
   test('studyFiles goes on where a file of results ends, and does no more once it is done', async () => {
     const out = newFile();
     const path = fileOf(TUNES.join(''));
+    await studyFiles([path], SETUP, { out });
+    const whole = readStudyManifest(out);
     writeFileSync(out, `${expected(TUNES.slice(0, 2))}{"number":3,"mod`);
-    const more = await studyFiles([path], SETUP, { out, resume: true });
+    const told: StudyDone[] = [];
+    const watcher = { failed: () => {}, resumed: (done: StudyDone) => void told.push(done) };
+    const more = await studyFiles([path], SETUP, { out, resume: true, watcher });
     expect(more).toEqual({ tunes: 2, failures: 0 });
+    expect(told).toEqual([{ number: 2, tunes: 2, failures: 0, cut: 16 }]);
+    expect(readStudyManifest(out)).toEqual(whole);
     expect(readFileSync(out, 'utf8')).toBe(expected(TUNES));
     const again = await studyFiles([path], SETUP, { out, resume: true });
     expect(again).toEqual({ tunes: 0, failures: 0 });
     expect(readFileSync(out, 'utf8')).toBe(expected(TUNES));
+  });
+
+  test('studyFiles writes beside its results what they rest on, and leaves no lock', async () => {
+    const [out, path] = [newFile(), fileOf(`${TUNES.join('')}no JSON\n`)];
+    await studyFiles([path], SETUP, { out, key: 'G' });
+    const sha256 = createHash('sha256').update(readFileSync(path)).digest('hex');
+    expect(readStudyManifest(out)).toEqual({
+      digest: studyDigest(SETUP),
+      version: STUDY_VERSION,
+      setup: SETUP,
+      input: [{ file: basename(path), bytes: readFileSync(path).length, sha256 }],
+      asked: { key: 'G' },
+      ...{ isComplete: true, tunes: 5, failures: 1 },
+    });
+    expect(existsSync(`${out}.lock`)).toBe(false);
+  });
+
+  test.each([
+    ['another setup', [], makeStudySetup({ positions: [1] }), {}, /setup or model/u],
+    [
+      'other weights under the same id',
+      [],
+      makeStudySetup({
+        positions: [1, 2],
+        model: makeEffortModel('beginner', { weights: { bend: 1 } }),
+      }),
+      {},
+      /setup or model/u,
+    ],
+    ['another input', [tune(71)], undefined, {}, /input was another/u],
+    ['another key', [], undefined, { key: 'D' }, /asked for otherwise/u],
+    ['another part', [], undefined, { share: { part: 2, of: 2 } }, /asked for otherwise/u],
+  ] as const)(
+    'studyFiles refuses to resume %s, and leaves all as it is',
+    async (_, more, setup, options, message) => {
+      const begun = makeStudySetup({
+        positions: [1, 2],
+        model: makeEffortModel('beginner', { weights: { bend: 2 } }),
+      });
+      const [out, path] = [newFile(), fileOf(TUNES.join(''))];
+      await studyFiles([path], begun, { out });
+      const before = readFileSync(out, 'utf8');
+      writeFileSync(path, [...TUNES, ...more].join(''));
+      await expect(
+        studyFiles([path], setup ?? begun, { out, resume: true, ...options }),
+      ).rejects.toThrow(message);
+      expect(readFileSync(out, 'utf8')).toBe(before);
+      expect(existsSync(`${out}.lock`)).toBe(false);
+    },
+  );
+
+  test('studyFiles resumes no results without a manifest, and nothing that can be read but once', async () => {
+    const out = fileOf(expected(TUNES));
+    await expect(
+      studyFiles([fileOf(TUNES.join(''))], SETUP, { out, resume: true }),
+    ).rejects.toThrow(/its manifest/u);
+    await expect(studyFiles(['-'], SETUP, { out: newFile(), resume: true })).rejects.toThrow(
+      /read but once/u,
+    );
+  });
+
+  test('studyFiles lets one process write a file, and takes over from one that has ended', async () => {
+    const [out, path] = [newFile(), fileOf(TUNES.join(''))];
+    writeFileSync(`${out}.lock`, `${process.pid} ${hostname()}\n`);
+    await expect(studyFiles([path], SETUP, { out })).rejects.toThrow(/no other study writes/u);
+    writeFileSync(`${out}.lock`, `${process.pid} of another host\n`);
+    await expect(studyFiles([path], SETUP, { out })).rejects.toThrow(/no other study writes/u);
+    expect(existsSync(out)).toBe(false);
+    const ended = spawnSync(process.execPath, ['-e', '']).pid;
+    writeFileSync(`${out}.lock`, `${ended} ${hostname()}\n`);
+    await studyFiles([path], SETUP, { out });
+    expect(readFileSync(out, 'utf8')).toBe(expected(TUNES));
+  });
+
+  test('studyFiles in parts gives the lines of the whole, and their manifests merge to its own', async () => {
+    const [whole, path] = [newFile(), fileOf(`${TUNES.join('\n')}bad\n`)];
+    await studyFiles([path], SETUP, { out: whole });
+    const parts = await Promise.all(
+      [1, 2, 3].map(async (part) => {
+        const out = newFile();
+        await studyFiles([path], SETUP, { out, share: { part, of: 3 } });
+        return out;
+      }),
+    );
+    const lines = parts.flatMap((out) => readFileSync(out, 'utf8').trimEnd().split('\n'));
+    const numberOf = (line: string): number => JSON.parse(line).number;
+    lines.sort((a, b) => numberOf(a) - numberOf(b));
+    expect(`${lines.join('\n')}\n`).toBe(readFileSync(whole, 'utf8'));
+    const manifests = parts.flatMap((out) => readStudyManifest(out) ?? []);
+    expect(mergeStudyManifests(manifests)).toEqual(readStudyManifest(whole));
+    const [one, two] = manifests;
+    if (!one || !two) throw new Error('no manifest');
+    for (const some of [
+      [one],
+      [one, two, two],
+      [one, two],
+      [one, { ...two, isComplete: false }],
+      [one, { ...two, digest: 'x' }],
+      [],
+    ]) {
+      expect(() => mergeStudyManifests(some)).toThrow(
+        expect.objectContaining({ code: 'STUDY_INVALID' }),
+      );
+    }
+  });
+
+  test('studyFiles counts on from the tune that is the first of its input', async () => {
+    const out = newFile();
+    await studyFiles([fileOf(TUNES.slice(2).join(''))], SETUP, { out, first: 3 });
+    expect(readFileSync(out, 'utf8')).toBe(expected(TUNES).split('\n').slice(2).join('\n'));
+    await expect(studyFiles(['x'], SETUP, { first: 0 })).rejects.toThrow();
+  });
+
+  test('studyFiles tells nothing of single lines where no tune is read, and the first of them at the end', async () => {
+    const told: unknown[] = [];
+    const watcher = { failed: (failures: readonly unknown[]) => void told.push(...failures) };
+    const path = fileOf('no tune\n'.repeat(3));
+    await expect(studyFiles([path], SETUP, { out: newFile(), watcher })).rejects.toThrow(
+      /at least one tune that can be read.*no tune/u,
+    );
+    expect(told).toEqual([]);
   });
 
   test('studyFiles begins where there are no results to resume yet', async () => {

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { makePlayer } from '@reedplate/layout';
+import { makeEffortModel } from '@reedplate/playability';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { runWords } from '../../shared/run-words.fixture.js';
@@ -51,8 +52,9 @@ const newName = (): string => {
   return `out-${names}.ndjson`;
 };
 
+/** Runs a study, in which some tunes may be bad. */
 async function studied(words: readonly string[]): Promise<void> {
-  expect((await runWords(words)).code).toBe(0);
+  expect((await runWords(words)).code).toBeLessThan(2);
 }
 
 const linesIn = (path: string) =>
@@ -72,17 +74,17 @@ async function resultsOf(text: string) {
 const withoutNumber = ({ number: _, ...rest }: Readonly<Record<string, unknown>>) => rest;
 
 describe('reedplate study', { timeout: 120_000 }, () => {
-  test('study writes a result for each line, reports bad ones by number, and ends well', async () => {
+  test('study writes a result for each line, reports bad ones by number, and ends with 1', async () => {
     const input = `${tuneOf(1, 5)}\n{"key":"X"}\n\n${tuneOf(2, 5)}\n`;
     const { code, out, err } = await finish(start('-', '--positions', '1'), input);
     const results = out
       .trimEnd()
       .split('\n')
       .map((line) => JSON.parse(line));
-    expect(code).toBe(0);
-    expect(results.map(({ number }) => number)).toEqual([1, 2, 4]);
+    expect(code).toBe(1);
+    expect(results.map(({ number }) => number)).toEqual([1, 2, 3]);
     expect(results[1]).toMatchObject({ number: 2, error: { code: 'STUDY_INVALID' } });
-    expect(err).toMatch(/^reedplate: line 2: .*\nreedplate: 1 of 3 tunes could not be read/u);
+    expect(err).toMatch(/^reedplate: tune 2: .*\nreedplate: 1 of 3 tunes could not be read/u);
   });
 
   test('study gives the same from a file, from standard input and into a file', async () => {
@@ -150,11 +152,11 @@ describe('reedplate study', { timeout: 120_000 }, () => {
     expect(plain).toHaveLength(5);
   });
 
-  test('study counts blank lines and reports a bad one in any place, the rest as without it', async () => {
+  test('study passes blank lines over and reports a bad one in any place, the rest as without it', async () => {
     const plain = await resultsOf(`${TUNES.join('\n')}\n`);
     for (let place = 0; place <= TUNES.length; place += 1) {
       const found = await resultsOf(`${TUNES.toSpliced(place, 0, '', '{').join('\n')}\n`);
-      expect(found[place]).toMatchObject({ number: place + 2, error: { code: 'JSON_MALFORMED' } });
+      expect(found[place]).toMatchObject({ number: place + 1, error: { code: 'JSON_MALFORMED' } });
       expect(found.toSpliced(place, 1).map(withoutNumber)).toEqual(plain.map(withoutNumber));
     }
   });
@@ -172,7 +174,7 @@ describe('reedplate study', { timeout: 120_000 }, () => {
     const huge = JSON.stringify({ ...JSON.parse(tuneOf(1, 5)), note: 'x'.repeat(3_000_000) });
     const tooLong = `"${'x'.repeat(17_000_000)}"`;
     const found = await resultsOf(`${huge}\n${tooLong}\n${tuneOf(2, 5)}\n`);
-    expect(found.map(({ id, error }) => id ?? error.code)).toEqual(['t1', 'FILE_TOO_LARGE', 't2']);
+    expect(found.map(({ id, error }) => error?.code ?? id)).toEqual(['t1', 'FILE_TOO_LARGE', 't2']);
   });
 
   test.each(['', '\n', '\n\n \n', '{}\n'])('study of %j has no tune and says so', async (text) => {
@@ -188,9 +190,10 @@ describe('reedplate study', { timeout: 120_000 }, () => {
     const files = [at('book.abc'), at('bad.mid'), tunes('some.ndjson', 2, 5)];
     const out = at(newName());
     const { code, err } = await runWords(['study', ...files, '--positions', '1', '--out', out]);
-    expect(code).toBe(0);
-    expect(err).toMatch(/^reedplate: line 3: .*bad\.mid/u);
-    const ids = linesIn(out).map(({ number, id, error }) => [number, id ?? error.code]);
+    expect(code).toBe(1);
+    expect(err).toMatch(/^reedplate: tune 3: .*bad\.mid/u);
+    const ids = linesIn(out).map(({ number, id, error }) => [number, error?.code ?? id]);
+    expect(linesIn(out)[2].id).toBe('bad.mid');
     expect(ids).toEqual([
       [1, 'book.abc:1'],
       [2, 'book.abc:2'],
@@ -198,6 +201,65 @@ describe('reedplate study', { timeout: 120_000 }, () => {
       [4, 't0'],
       [5, 't1'],
     ]);
+  });
+
+  test('study says once of a file that holds no tune, and exits with 2', async () => {
+    writeFileSync(at('prose.txt'), 'Dear reader,\nthis is a letter,\nnot a tune.\n');
+    writeFileSync(
+      at('spread.json'),
+      JSON.stringify({ notes: [{ start: 0, duration: 960, pitch: 67 }] }, null, 2),
+    );
+    for (const name of ['prose.txt', 'spread.json']) {
+      const { code, err } = await runWords(['study', at(name), '--out', at(newName())]);
+      expect(code).toBe(2);
+      expect(err).toMatch(/^reedplate: [^\n]*at least one tune that can be read[^\n]*\n$/u);
+    }
+    const words = [
+      'study',
+      at('spread.json'),
+      '--key',
+      'G',
+      '--positions',
+      '1',
+      '--out',
+      at('spread.out'),
+    ];
+    expect(await runWords(words)).toMatchObject({ code: 0, err: '' });
+    expect(linesIn(at('spread.out'))).toMatchObject([{ number: 1, id: 'spread.json' }]);
+  });
+
+  test('study takes a model from a file, a tempo for all tunes, a part of them and their first number', async () => {
+    const model = makeEffortModel('beginner', { id: 'mine', weights: { bend: 1 } });
+    const readText = () => JSON.stringify(model);
+    const out = at(newName());
+    const words = [
+      'study',
+      tunes('parts.ndjson', 5, 6),
+      '--positions',
+      '1',
+      '--model',
+      'mine.json',
+    ];
+    const more = ['--tempo', '60', '--share', '2/2', '--first', '11', '--out', out];
+    expect((await runWords([...words, ...more], { readText })).code).toBe(0);
+    expect(linesIn(out)).toMatchObject(
+      [12, 14].map((number) => ({ number, model: 'mine', tempo: { beats: 60, from: 'setup' } })),
+    );
+    const { asked, setup } = JSON.parse(readFileSync(`${out}.manifest.json`, 'utf8'));
+    expect([asked, setup.model]).toEqual([{ first: 11, share: { part: 2, of: 2 } }, model]);
+    const stolen = () => JSON.stringify({ ...model, id: 'advanced' });
+    const { code, err } = await runWords(words, { readText: stolen });
+    expect([code, err]).toEqual([2, expect.stringMatching(/mine\.json.*id of its own/u)]);
+  });
+
+  test('study says that it cut off a line that was not finished', async () => {
+    const [file, out] = [tunes('torn.ndjson', 3, 6), at(newName())];
+    await studied(['study', file, '--out', out]);
+    const whole = readFileSync(out);
+    writeFileSync(out, whole.subarray(0, -5));
+    const { code, err } = await runWords(['study', file, '--out', out, '--resume']);
+    expect([code, err]).toEqual([0, expect.stringMatching(/not finished; all after tune 2/u)]);
+    expect(readFileSync(out).equals(whole)).toBe(true);
   });
 
   test('study stops without a trace where its reader has gone away', async () => {
@@ -248,6 +310,10 @@ describe('reedplate study', { timeout: 120_000 }, () => {
     [['--levels', 'bend'], /did you mean bends\?/u],
     [['--octaves', '0.5'], /octaves/u],
     [['--workers', '0'], /a number of workers/u],
+    [['--share', '3'], /such as 2\/4/u],
+    [['--share', '3/2'], /a part/u],
+    [['--first', '0'], /the first tune/u],
+    [['--tempo', '0'], /felt beats/u],
     [['--model', 'begginer'], /did you mean beginner\?/u],
   ])('study refuses %j before it reads anything', async (words, message) => {
     const { code, err } = await runWords(['study', 'x.ndjson', ...words]);

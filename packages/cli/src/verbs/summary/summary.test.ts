@@ -3,8 +3,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import {
+  compareCells,
   makeStudySetup,
   readResults,
+  studyDigest,
+  studyFiles,
   studyTune,
   summariseResults,
   summariseStudy,
@@ -51,6 +54,8 @@ describe('reedplate summary', () => {
     const report = JSON.parse((await runWords(['summary', FILE, '--seed', '5', '--json'])).out);
     expect(report).toEqual({
       model: 'intermediate',
+      digest: studyDigest(SETUP),
+      tempos: { tune: 0, setup: 0, default: 12 },
       tunes: 12,
       failures: 1,
       cells: summariseStudy(studied, { seed: 5 }),
@@ -82,7 +87,7 @@ describe('reedplate summary', () => {
       textOf([studyTune(JSON.stringify({ key: 'G', line: low }), 1, SETUP)]),
     );
     const { out } = await runWords(['summary', path]);
-    expect(out).toMatch(/^standard +1 +natural +0 % \(0-0\) +- +- +-$/mu);
+    expect(out).toMatch(/^standard +1 +natural +0 % +- +- +-$/mu);
     const [head = '', row = ''] = (await runWords(['summary', path, '--csv'])).out.split('\n');
     expect(head.split(',').slice(4, 10)).toEqual([
       'wholeShare',
@@ -92,7 +97,7 @@ describe('reedplate summary', () => {
       'effortPerEventLow',
       'effortPerEventHigh',
     ]);
-    expect(row.split(',').slice(4, 10)).toEqual(['0', '0', '0', '', '', '']);
+    expect(row.split(',').slice(4, 10)).toEqual(['0', '', '', '', '', '']);
   });
 
   test('summary of several files is that of all their results', async () => {
@@ -103,6 +108,63 @@ describe('reedplate summary', () => {
     expect((await runWords(['summary', ...parts, '--json'])).out).toBe(
       (await runWords(['summary', whole, '--json'])).out,
     );
+  });
+
+  test('summary compares a tuning, position or level with the others over the same tunes', async () => {
+    const { code, out } = await runWords([
+      'summary',
+      FILE,
+      '--against',
+      '2',
+      '--figure',
+      'wholeShare',
+    ]);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^1 - 2 +standard, natural +12 +[^\n]*\([^\n]* to /mu);
+    const json = JSON.parse(
+      (await runWords(['summary', FILE, '--against', 'bends', '--json'])).out,
+    );
+    expect(json.comparisons).toEqual(compareCells(studied, { part: 'level', against: 'bends' }));
+    const csv = (await runWords(['summary', FILE, '--against', 'bends', '--csv'])).out.split('\n');
+    expect(csv[0]).toBe(
+      'first,second,where,figure,tunes,families,difference,low,high,effectSize,probability,corrected',
+    );
+    expect((await runWords(['summary', FILE, '--against', 'none'])).code).toBe(2);
+    expect((await runWords(['summary', FILE, '--against', '2', '--figure', 'x'])).code).toBe(2);
+  });
+
+  test('summary compares with the results of another model', async () => {
+    const texts = [67, 69].map((pitch) => ({
+      key: 'G',
+      line: { notes: [{ start: 0, duration: 960, pitch }] },
+    }));
+    const results = ['beginner', 'advanced'].map((model) =>
+      fileOf(
+        `${model}.ndjson`,
+        textOf(
+          texts.map((tune, at) =>
+            studyTune(JSON.stringify(tune), at + 1, makeStudySetup({ model, positions: [1] })),
+          ),
+        ),
+      ),
+    );
+    const [first = '', second = ''] = results;
+    const { out } = await runWords(['summary', second, '--against', first]);
+    expect(out).toMatch(/^advanced - beginner +standard, position 1, bends +2 /mu);
+    expect((await runWords(['summary', second, '--against', FILE])).err).toMatch(/same tunes/u);
+  });
+
+  test('summary refuses a study that is not finished, doubles and gaps, and takes a part that is asked for as one', async () => {
+    const out = join(folder, 'half.ndjson');
+    await studyFiles([fileOf('tunes.ndjson', `${tuneIn('G')}\n`.repeat(3))], SETUP, { out });
+    const manifest = JSON.parse(readFileSync(`${out}.manifest.json`, 'utf8'));
+    writeFileSync(`${out}.manifest.json`, JSON.stringify({ ...manifest, isComplete: false }));
+    expect((await runWords(['summary', out])).err).toMatch(/a study that is finished/u);
+    expect((await runWords(['summary', out, '--partial'])).code).toBe(0);
+    expect((await runWords(['summary', FILE, FILE])).err).toMatch(/each tune once/u);
+    const rest = fileOf('rest.ndjson', textOf(found.slice(4)));
+    expect((await runWords(['summary', rest])).err).toMatch(/no tune 1 to 4/u);
+    expect((await runWords(['summary', rest, '--partial'])).code).toBe(0);
   });
 
   test.each([
@@ -146,7 +208,7 @@ function advanced() {
 
 describe('readResults', () => {
   test('readResults gives back what was written, wherever chunks are cut', () => {
-    const long = { number: 9, error: { code: 'X', message: 'ä€𝄞'.repeat(200_000) } };
+    const long = { number: 9, digest: 'd', error: { code: 'X', message: 'ä€𝄞'.repeat(200_000) } };
     const path = fileOf('long.ndjson', textOf([...found, long, failure]).trimEnd());
     expect([...readResults(path)]).toEqual([...found, long, failure]);
   });
