@@ -87,7 +87,7 @@ describe('files of any line', () => {
           expect(together.flatMap((word) => complaintOf(word) ?? [])).toEqual([]);
         }
       }),
-      { numRuns: 60 },
+      { numRuns: 20 },
     );
   });
 

@@ -18,12 +18,15 @@ describe('complaintOf', () => {
   });
 });
 
+// Every form in four of the twelve keys; `scripts/playable-files.ts` goes through all.
+const KEYS = TWELVE_KEYS.map(({ tonic }, index) => ({ tonic, index }));
+
 describe.each(PRACTICE_KINDS)('practiceLine of %s', (kind) => {
-  it.each(TWELVE_KEYS.map(({ tonic }) => tonic))(
-    'plays on one breath, on the harp and within reach, over every form in %s at every level',
-    (tonic) => {
+  it.each(KEYS)(
+    'plays on one breath, on the harp and within reach, over a third of the forms in $tonic at every level',
+    ({ tonic, index }) => {
       const harp = makeHarp(harpKeyOf(tonic, 2));
-      for (const form of FORMS) {
+      for (const form of FORMS.filter((_, at) => at % 3 === index % 3)) {
         const chart = makeChart(form, keyFor(form, tonic));
         for (const level of TECHNIQUE_LEVELS) {
           const { steps } = practiceLine(chart, harp, { kind, level });

@@ -28,7 +28,7 @@ const WANTED = option('reader');
 const SHARES = { text: 1, file: 1 / 5, search: 1 / 50 } as const;
 
 /** Milliseconds of the processor for an input: so many for any, and so many for each byte; a search may take more. */
-const TIME = { forAll: 500, aByte: { text: 0.05, file: 0.05, search: 1 } } as const;
+const TIME = { forAll: 500, aByte: { text: 0.05, file: 0.05, search: 5 } } as const;
 /** Bytes that the process may hold, all readers tried: what a reader keeps is soon seen. */
 const MEMORY = 1.5 * 2 ** 30;
 

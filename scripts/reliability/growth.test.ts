@@ -38,8 +38,8 @@ describe('growthOf', () => {
       for (let at = 0; at < steps; at += 1) sum += Math.sqrt(at);
     };
     const pattern = textPattern('x', 'x');
-    const quadratic = { read: (input: string | Uint8Array) => spin(input.length ** 2 / 20) };
-    const linear = { read: (input: string | Uint8Array) => spin(input.length * 3000) };
+    const quadratic = { read: (input: string | Uint8Array) => spin(input.length ** 2 / 60) };
+    const linear = { read: (input: string | Uint8Array) => spin(input.length * 1000) };
     expect(growthOf(quadratic, pattern, SIZES).exponent).toBeGreaterThan(1.6);
     expect(growthOf(linear, pattern, SIZES).exponent).toBeLessThan(1.4);
     expect(sum).toBeGreaterThan(0);
