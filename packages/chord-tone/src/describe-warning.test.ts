@@ -55,7 +55,9 @@ describe('describeWarning', () => {
     const { against: _, ...clash } = warning.clash;
     const text = describeWarning({ ...warning, clash }, { chord: 'D7' });
     expect(text).not.toMatch(/against|undefined/u);
-    expect(describeWarning(warning, { chord: 'D7' })).toMatch(/against its 3/u);
+    expect(describeWarning(warning, { chord: 'D7' })).toMatch(/against its 3: usual in a blues/u);
+    const other = { ...warning, clash: { ...warning.clash, above: '7' as const } };
+    expect(describeWarning(other, { chord: 'D7' })).not.toMatch(/usual/u);
   });
 
   it.each([

@@ -141,6 +141,15 @@ describe('barsInWords', () => {
 });
 
 describe('describeVerdict', () => {
+  it('describeVerdict counts the bars by which a take would fit', () => {
+    const said = (code: 'TAKE_BARS_LATE' | 'TAKE_BARS_EARLY', by: number) =>
+      describeVerdict({ code, by, otherHarp: null });
+    expect(said('TAKE_BARS_LATE', 1)).toMatch(/1 bar late: a bar earlier/u);
+    expect(said('TAKE_BARS_LATE', 2)).toMatch(/2 bars late: 2 bars earlier/u);
+    expect(said('TAKE_BARS_EARLY', 1)).toMatch(/1 bar early: a bar later/u);
+    expect(said('TAKE_BARS_EARLY', 2)).toMatch(/2 bars early: 2 bars later/u);
+  });
+
   it('describeVerdict says every code in a sentence of its own, for a student', () => {
     const codes = [
       ...FAULT_CODES,

@@ -53,17 +53,20 @@ describe('a fault of the whole take', () => {
     for (const { pitch } of fault?.suggestions ?? []) expect(pitch).toBeGreaterThan(80);
   });
 
-  it('a chord that is passed over alone is named', () => {
-    const chart = makeChart('basic', 'G');
-    const tones = (root: number) => [root, root + 4, root + 7, root + 4];
-    const notes = chart.spans.flatMap(({ start, end, numeral }) =>
-      Array.from({ length: (end - start) / 960 }, (_, beat) => ({
-        start: start + beat * 960,
-        duration: 800,
-        pitch: tones(numeral === 'IV7' ? 72 : 67)[beat % 4] ?? 67,
-      })),
-    );
-    const { feedback } = scoreLine(makeLine(notes), chart, { harp: 'C' });
-    expect(feedback[0]).toMatchObject({ code: 'CHORD_MISSED', chord: 'D7', bars: [9, 12] });
-  });
+  it.each([0, 960])(
+    'a chord that is passed over alone is named, %d ticks before bar 1',
+    (pickup) => {
+      const chart = makeChart('basic', 'G', { pickup });
+      const tones = (root: number) => [root, root + 4, root + 7, root + 4];
+      const notes = chart.spans.flatMap(({ start, end, numeral }) =>
+        Array.from({ length: (end - start) / 960 }, (_, beat) => ({
+          start: start + beat * 960,
+          duration: 800,
+          pitch: tones(numeral === 'IV7' ? 72 : 67)[beat % 4] ?? 67,
+        })),
+      );
+      const { feedback } = scoreLine(makeLine(notes, { pickup }), chart, { harp: 'C' });
+      expect(feedback[0]).toMatchObject({ code: 'CHORD_MISSED', chord: 'D7', bars: [9, 12] });
+    },
+  );
 });

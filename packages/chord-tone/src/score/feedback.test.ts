@@ -29,6 +29,7 @@ describe('remarks on notes', () => {
     ['no colour', 'G4@0 E5@2 C5@4', []],
     ['two clashes of one note as one', 'G4@0 F#4@1 F#4@2.5 C5@4', ['CLASH 1:2 F#4']],
     ['a note struck again over the change', 'G4@0 B4@3/0.9 B4@4/2 E5@6', ['NOTE_KEPT 2:1 B4']],
+    ['a change that what is played does not tell', 'G4@0 G4@4', ['CHANGE_NOT_SHOWN 2:1 null']],
     ['a note held into a clash', 'G4@0 B4@2/4 E5@6', ['NOTE_KEPT 2:1 B4']],
   ])('remarks on notes have %s', (_, line, expected) => {
     expect(remarksOn(line)).toEqual(expected);

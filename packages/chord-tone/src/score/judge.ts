@@ -81,7 +81,7 @@ function judgeBackwards(cuts: readonly Cut[], take: Take, tell: (judged: Judged)
 
 /** Of notes of one pitch struck together one is enough to know what leads to it. */
 function hasPitch(here: readonly Judged[], pitch: number): boolean {
-  return here.length > 0 && here.some(({ part }) => part.note.pitch === pitch);
+  return here.some(({ part }) => part.note.pitch === pitch);
 }
 
 /** @param ahead the first part of each note struck next, one for each pitch */

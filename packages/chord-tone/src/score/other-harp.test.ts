@@ -24,6 +24,14 @@ describe('otherHarpOf', () => {
     expect(ofG('D')).toMatchObject({ held: 'D', take: 'C' });
   });
 
+  it('otherHarpOf counts a position from the harp to the song', () => {
+    // An F harp plays C in second position; a C harp plays F in twelfth.
+    const held = (key: 'C' | 'F', harp: 'C' | 'F') =>
+      otherHarpOf(lies(2), { key }, { harp: makeHarp(harp) });
+    expect(held('C', 'F')).toMatchObject({ held: 'G', take: 'F' });
+    expect(held('F', 'C')).toMatchObject({ held: 'C', take: 'Bb' });
+  });
+
   it('otherHarpOf changes the harp that tab is written for', () => {
     const harp = makeHarp('C');
     expect(otherHarpOf(lies(2), { key: 'G' }, { harp, playedOnHarp: true })).toMatchObject({
