@@ -28,7 +28,7 @@ export const SCHEMA_TABLE: readonly SchemaRow[] = [
   { dir: 'study', type: 'StudyResult', name: 'study-result' },
   { dir: 'study', type: 'StudyManifest', name: 'study-manifest' },
   { dir: 'cli', type: 'PickAnswer', name: 'pick', harps: 'by-name' },
-  { dir: 'cli', type: 'ListenAnswer', name: 'listen' },
+  { dir: 'cli', type: 'ListenAnswer', name: 'listen', harps: 'by-name' },
   { dir: 'cli', type: 'MapAnswer', name: 'map', harps: 'by-name' },
   { dir: 'cli', type: 'TuningsAnswer', name: 'tunings', harps: 'by-name' },
   { dir: 'cli', type: 'RetuneAnswer', name: 'retune', harps: 'by-name' },

@@ -56,6 +56,7 @@ export const LEFT_OUT: Readonly<Record<string, readonly string[]>> = {
     FitHarpsOptions Grip HoleRanks KnownModels MoveEffort OtherWay PathAlternative PathHead
     PathInPart PathObjective PathObstacle PathProfile Steps StopSignal TermEfforts UnplayableEvent
   `),
+  listen: names(`BandConfidence BandOptions BandReading HeardBar HeardForm`),
   interchange: names(`
     GRIDS HARMONICA_PROGRAM PART_REASONS PIECE_FORMAT_IDS PIECE_WARNINGS AccidentalReach
     FormatOfNameOptions LossesOptions PartChoice PartReason PartSummary PieceFormat PieceSummary

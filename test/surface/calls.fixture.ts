@@ -10,8 +10,7 @@ export type FunctionName = {
 }[keyof Exports];
 
 const chart = reedplate.makeChart('quick-change', 'G', { tempo: 120 });
-const pitches = [67, 70, 72, 74];
-const notes = pitches.map((pitch, at) => ({ start: at * 960, duration: 960, pitch }));
+const notes = [67, 70, 72, 74].map((pitch, at) => ({ start: at * 960, duration: 960, pitch }));
 const line = reedplate.makeLine(notes, { tempo: 120 });
 const harp = reedplate.makeHarp('C');
 const tuning = reedplate.tuningById('standard');
@@ -24,7 +23,6 @@ const choice = reedplate.readMidi(reedplate.writeMidi(sheet)).choice as reedplat
 const explanation = reedplate.explainPath(line, harp) as reedplate.PathExplanation;
 const [pick] = reedplate.pickHarps('G') as [reedplate.HarpPick];
 const [blow, draw] = reedplate.soundings(harp) as [reedplate.Sounding, reedplate.Sounding];
-const timed = reedplate.parseTimedTab('-2:1 +3:1');
 const available = reedplate.chordAvailability('C7', harp);
 const [phrase] = reedplate.findPhrases() as [reedplate.Phrase];
 const scala = '! a.scl\nFifths\n2\n3/2\n2/1\n';
@@ -239,9 +237,9 @@ export const CALLS: { readonly [Name in FunctionName]?: Readonly<Parameters<Expo
   detectTab: ['-2 +3'],
   formatSounding: [draw],
   formatTab: [reedplate.parseTab('-2 +3')],
-  formatTimedTab: [timed],
+  formatTimedTab: [reedplate.parseTimedTab('-2:1 +3:1')],
   liesTogether: [marks],
-  lineOfTab: [timed, harp],
+  lineOfTab: [reedplate.parseTimedTab('-2:1 +3:1'), harp],
   markOf: [draw],
   parseTab: ['-2 +3'],
   parseTimedTab: ['-2:1 +3:1'],

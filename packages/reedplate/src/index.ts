@@ -189,8 +189,12 @@ export {
   transposeLine,
 } from '@reedplate/line';
 export {
+  type BandOfLines,
+  bandOfLines,
+  type HeardBand,
   type HeardNotes,
   type HearNotesOptions,
+  hearBand,
   hearNotes,
   readWav,
   type Sound,

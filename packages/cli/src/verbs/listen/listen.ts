@@ -12,7 +12,7 @@ import {
   withMaybeHarpOptions,
 } from '../../shared/harp-options.js';
 import { type LevelWords, readLevel, withLevel } from '../../shared/level-options.js';
-import { withJson } from '../../shared/options.js';
+import { withJsonOfHarps } from '../../shared/options.js';
 import { writePieceFile } from '../../shared/piece-file.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { hearRecording, pieceOfHeard, type Recorded } from '../../shared/recording.js';
@@ -23,33 +23,46 @@ import {
 } from '../../shared/recording-options.js';
 import { tabOf } from '../../shared/say-grips.js';
 import type { Terminal } from '../../terminal.js';
+import { type BandAnswer, listenToBand } from './listen-to-band.js';
 
-/** What `reedplate listen --json` prints. */
-export type ListenAnswer = HeardNotes;
+/** What `reedplate listen --json` prints: the notes of a player, or with `--band` what a band plays. */
+export type ListenAnswer = HeardNotes | BandAnswer;
 
 interface ListenWords extends LevelWords, MaybeHarpWords, PrintWords, RecordingWords {
   readonly key?: string;
   readonly output?: string;
+  readonly band: boolean;
 }
 
 /** Gives `reedplate listen` its options and what it does. */
 export function setUpListen(verb: Command, terminal: Terminal): void {
   const asked = withRecordingOptions(withLevel(withMaybeHarpOptions(verb, HARP), LEVEL));
-  withJson(asked)
+  withJsonOfHarps(asked)
     .argument('<recording>', 'a WAV file of one harp alone; - for standard input')
-    .option('--key <key>', 'key of the song, which spells the notes; else that of the harp, or C')
+    .option(
+      '--band',
+      'hear a band instead: its key, tempo, bars, chords and form; its notes in MIDI or MusicXML will do',
+      false,
+    )
+    .option(
+      '--key <key>',
+      'key of the song: spells the notes, else that of the harp, or C; with --band, the key where it is known',
+    )
     .option(
       '-o, --output <file>',
-      'file to write: .json, .mid, .musicxml, .abc or .tab; needs --tempo',
+      'file to write: .json, .mid, .musicxml, .abc or .tab; needs --tempo; with --band .json, .mid, .musicxml or .txt',
     )
     .addHelpText(
       'after',
       examples(
         'reedplate listen take.wav --harp C --key G',
         'reedplate listen take.wav --harp C --tempo 96 -o take.mid',
+        'reedplate listen track.wav --band',
       ),
     )
-    .action((file: string, words: ListenWords) => listen(file, words, terminal));
+    .action((file: string, words: ListenWords) =>
+      words.band ? listenToBand(file, words, terminal) : listen(file, words, terminal),
+    );
 }
 
 const HARP = 'harp that plays: only what it sounds is heard, and written as tab';
@@ -65,8 +78,7 @@ function listen(file: string, words: ListenWords, terminal: Terminal): void {
     const piece = pieceOfHeard(heard, file, words);
     writePieceFile({ ...piece, key: key.name }, words.output, terminal, recorded);
   }
-  const answer: ListenAnswer = heard;
-  printAnswer(answer, words, terminal, (found, page) => showHeard(found, key, recorded, page));
+  printAnswer(heard, words, terminal, (found, page) => showHeard(found, key, recorded, page));
 }
 
 function showHeard(

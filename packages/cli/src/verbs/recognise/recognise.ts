@@ -1,5 +1,4 @@
 import {
-  type BarDifference,
   describeRecognition,
   type FormMatch,
   type FormRecognition,
@@ -11,6 +10,7 @@ import { examples } from '../../shared/examples.js';
 import { isFileName } from '../../shared/file-words.js';
 import { withJson } from '../../shared/options.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
+import { sayDifference } from '../../shared/say-difference.js';
 import type { Terminal } from '../../terminal.js';
 
 /** What `reedplate recognise --json` prints. */
@@ -60,27 +60,12 @@ function sayConfidence({ confidence, formConfidence, keyConfidence }: FormRecogn
 
 function showDifferences(match: FormMatch, { table }: Page): readonly string[] {
   if (match.differences.length === 0) return [];
-  const rows = match.differences.map(sayDifference);
+  const rows = match.differences.map((difference) => {
+    const [bar, played, expected, kind] = sayDifference(difference);
+    return [bar, played, expected, difference.cost.toFixed(2), kind];
+  });
   return ['', ...table({ head: ['bar', 'played', match.name, 'cost', ''], rows })];
 }
-
-function sayDifference(difference: BarDifference): readonly string[] {
-  const { bar, barOfForm, given, expected, cost, kind } = difference;
-  return [
-    `${bar ?? `(${barOfForm})`}`,
-    given ?? '(none)',
-    expected ?? '(none)',
-    cost.toFixed(2),
-    KINDS[kind],
-  ];
-}
-
-const KINDS: Readonly<Record<BarDifference['kind'], string>> = {
-  root: 'another chord',
-  quality: 'another kind of chord',
-  extra: 'a bar too many',
-  missing: 'a bar left out',
-};
 
 function sayMatch({ name, closing, key, agreement }: FormMatch): readonly string[] {
   const ending = closing === null ? '' : ` ending in ${closing}`;
