@@ -23,9 +23,10 @@ export function limits(halves: readonly Half[]): string {
 - Lost most often, over all solos here: ${worst.map(({ name, total }) => `${name} (won ${total.toFixed(2)})`).join(', ')}.
 - Shuffled pitches are told from the true ones the better the more notes there are. By the confidence that is
   stated, solos as long as those ${reported?.name} would win ${sure.toFixed(3)} of them, and the short ones among them less.
-- A note resolves by a step, and a step is no seventh: of single notes moved by an octave the total is the same
-  where no note steps to them or from them. Were a step counted in any octave, it would be the same everywhere,
-  and shuffled pitches would step to chord tones as often as played ones.
+- A note resolves by a step, and a step is no seventh. Where single notes are moved by an octave, chord fit is the
+  same if no note steps to them or from them, and the total within the six points of the battery. Were a step
+  counted in any octave, it would be the same everywhere; but then shuffled pitches would step to chord tones
+  much as played ones do, and one chorus would tell less.
 - A chart late by four bars keeps the chord of about half its bars: the tonic fills most of a blues.
 - A perfect line with two fifths of its notes moved has the chord fit of a good solo. A total of chord fit and
   following alone cannot put the one below and the other above the same line.
