@@ -51,8 +51,8 @@ const SENTENCES: Readonly<Record<FeedbackCode, (remark: Feedback) => string>> = 
   LITTLE_TO_JUDGE: ({ count }) =>
     `only ${countInWords(count, 'note')} to judge by: the total may be luck`,
   TIME_LOOSE: () => 'the notes lie loosely around the beat: practise with a click',
-  TIME_BEHIND: ({ bars }) => `${orAll(bars)}: behind the beat; listen ahead`,
-  TIME_AHEAD: ({ bars }) => `${orAll(bars)}: ahead of the beat; let it come`,
+  TIME_BEHIND: ({ bars }) => `${orAll(bars)}: behind the beat; play a little sooner`,
+  TIME_AHEAD: ({ bars }) => `${orAll(bars)}: ahead of the beat; wait for it`,
   TIME_RUSHES: () => 'you rush: the end comes earlier than the beginning; practise with a click',
   TIME_DRAGS: () => 'you drag: the end comes later than the beginning; practise with a click',
   SWING_STIFF: ({ by }) => `the swing is stiff, ${by} to 1: lengthen the first of each two eighths`,

@@ -11,7 +11,7 @@ const WHOLE: VerdictParts = {
   silentBars: [],
   silent: 0,
   struck: 40,
-  changes: [{ shown: true }, { shown: null }],
+  changes: [{ shown: true, landing: 0 }],
 };
 
 describe('verdictOn', () => {
@@ -29,9 +29,20 @@ describe('verdictOn', () => {
   });
 
   it('verdictOn a high total does not say that every change is heard where one is not', () => {
-    const changes = [{ shown: true }, { shown: false }];
+    const changes = [
+      { shown: true, landing: 1 },
+      { shown: false, landing: 1 },
+    ];
     expect(verdictOn({ ...WHOLE, changes }).code).toBe('FOLLOWS_WELL');
     expect(verdictOn({ ...WHOLE, total: 40, changes }).code).toBe('FOLLOWS_IN_PART');
+    expect(verdictOn({ ...WHOLE, total: 20, changes }).code).toBe('HARDLY_FOLLOWS');
+  });
+
+  it('verdictOn a low total does not say that no chord is heard where every change is met', () => {
+    const verdict = (landing: number | null) =>
+      verdictOn({ ...WHOLE, total: 20, changes: [{ shown: null, landing }] }).code;
+    expect([1, 0.5].map(verdict)).toEqual(['FOLLOWS_IN_PART', 'FOLLOWS_IN_PART']);
+    expect([0, null].map(verdict)).toEqual(['HARDLY_FOLLOWS', 'HARDLY_FOLLOWS']);
   });
 
   it('verdictOn a take of which a quarter is silent says so first, and counts the bars', () => {

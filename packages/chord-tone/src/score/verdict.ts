@@ -31,7 +31,7 @@ export interface VerdictParts {
   readonly silent: number;
   /** How many notes were judged by a chord. */
   readonly struck: number;
-  readonly changes: readonly Pick<ChangeScore, 'shown'>[];
+  readonly changes: readonly Pick<ChangeScore, 'shown' | 'landing'>[];
 }
 
 /** Fewer notes are too few for a verdict on following. Design choice. */
@@ -42,7 +42,7 @@ const MUCH_SILENCE = 0.25;
 
 /**
  * Totals from which a take is said to follow so far; what they mean is measured in the docs. The first is
- * said only where no change went by unheard.
+ * said only where no change went by unheard; where each was met on a tone that fits, no less than the last.
  */
 const LEVELS = [
   { from: 90, code: 'FOLLOWS_EVERY_CHANGE' },
@@ -56,10 +56,16 @@ export function verdictOn(parts: VerdictParts): Verdict {
   if (fault !== null) return verdict(fault.code, fault.by, otherHarp);
   if (silent >= MUCH_SILENCE) return verdict('BARS_NOT_PLAYED', silentBars.length);
   if (struck < LEAST_NOTES) return verdict('TOO_LITTLE_TO_JUDGE', 0);
-  const missesOne = parts.changes.some(({ shown }) => shown === false);
-  const levels = missesOne ? LEVELS.slice(1) : LEVELS;
-  const level = levels.find(({ from }) => total >= from);
-  return verdict(level?.code ?? 'HARDLY_FOLLOWS', 0);
+  return verdict(levelOf(total, parts.changes), 0);
+}
+
+/** What a total says, as far as the changes that were played bear it out. */
+function levelOf(total: number, changes: VerdictParts['changes']): VerdictCode {
+  const levels = changes.every(({ shown }) => shown !== false) ? LEVELS : LEVELS.slice(1);
+  const level = levels.find(({ from }) => total >= from)?.code;
+  if (level !== undefined) return level;
+  const isMet = changes.every(({ shown, landing }) => shown !== false && (landing ?? 0) > 0);
+  return isMet ? 'FOLLOWS_IN_PART' : 'HARDLY_FOLLOWS';
 }
 
 function verdict(code: VerdictCode, by: number, otherHarp: OtherHarp | null = null): Verdict {
