@@ -33,6 +33,17 @@ describe('bars of a score', () => {
   });
 });
 
+describe('a count-in', () => {
+  it('is taken off before the take is judged', () => {
+    const later = makeLine(roots.notes.map((note) => ({ ...note, start: note.start + BAR })));
+    const { total, bars } = scoreLine(later, chart, { countIn: 1 });
+    expect(total).toBe(scoreLine(roots, chart).total);
+    expect(bars.map(({ chordFit }) => chordFit)).toEqual(
+      scoreLine(roots, chart).bars.map(({ chordFit }) => chordFit),
+    );
+  });
+});
+
 describe('scoreLine of some bars', () => {
   it('scoreLine judges in the bars asked for as in the whole take, and in no other', () => {
     const whole = scoreLine(roots, chart);

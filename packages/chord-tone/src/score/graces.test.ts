@@ -36,6 +36,7 @@ describe('takeInGraces', () => {
     ['a short note that leads to nothing', [note(0, 60), note(960, 1900)]],
     ['a short note before a shorter one', [note(0, 60), note(60, 100)]],
     ['a short note struck with a long one', [note(0, 60, 64), note(0, 900)]],
+    ['a short note well before the next', [note(700, 760, 66), note(850, 1900)]],
     ['a short note at the end', [note(0, 900), note(900, 960)]],
   ])('takeInGraces leaves %s', (_, notes) => {
     expect(takeInGraces(notes, GRID)).toEqual(notes);

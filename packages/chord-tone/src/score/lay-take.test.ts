@@ -30,6 +30,11 @@ describe('layTake', () => {
     expect(laid.chart.spans.at(-1)).toMatchObject({ chorus: 3, end: PICKUP + 31 * BAR });
   });
 
+  it('layTake ends with the bar of the last onset, wherever in it that lies', () => {
+    const notes = onBars(range(0, 31)).map((note) => ({ ...note, start: note.start + BEAT }));
+    expect(layTake(chart, notes).chart.bars).toBe(31);
+  });
+
   it('layTake takes empty choruses off before it', () => {
     const early = onBars(range(0, 12));
     const late = early.map((note) => ({

@@ -14,6 +14,16 @@ function resolutions(pitches: readonly number[], beats: number): readonly (numbe
   return scoreLine(makeLine(notes), chart).notes.map(({ resolvesTo }) => resolvesTo);
 }
 
+describe('resolution of an enclosure', () => {
+  it('the note above and the note below both resolve to the one between', () => {
+    expect(resolutions([65, 63, 64], 1 / 2)).toEqual([2, 2, null]);
+  });
+
+  it('two notes on one side that do not run on enclose nothing', () => {
+    expect(resolutions([65, 66, 64], 1 / 2)[0]).toBeNull();
+  });
+});
+
 describe('resolution through a repetition', () => {
   it('a note that is struck again resolves where its repetition does', () => {
     expect(resolutions([65, 65, 64], 1 / 2)).toEqual([2, 2, null]);
