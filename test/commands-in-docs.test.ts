@@ -64,6 +64,7 @@ const OWN_FILES: ReadonlyMap<string, string | Uint8Array> = new Map<string, stri
   ['take.json', readFileSync(`${EXAMPLES}take.json`)],
   ['take.mid', readFileSync(`${EXAMPLES}take.mid`)],
   ['take.wav', RECORDING],
+  ['track.wav', RECORDING],
   ['in.mid', readFileSync(`${EXAMPLES}take.mid`)],
   ['tunes.abc', TUNES],
   ['mine.json', mineIn('docs/getting-started-researchers.md')],
