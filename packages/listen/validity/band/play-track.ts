@@ -3,7 +3,7 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { makeBacking } from '@reedplate/backing';
 import { type Chart, formById, makeChart, makeForm } from '@reedplate/form';
 import { type PiecePart, type Sheet, writeMidi } from '@reedplate/interchange';
-import { type Line, makeLine, secondsAt, type TimedNote } from '@reedplate/line';
+import { type Line, makeLine, parseMetre, secondsAt, type TimedNote } from '@reedplate/line';
 import { type Random, randomFrom, TWELVE_KEYS } from '@reedplate/pitch';
 import { renderWave } from '../../../../scripts/lib/render-midi.js';
 import { readWav, type Sound } from '../../src/index.js';
@@ -20,7 +20,9 @@ const FONTS = {
 
 /** The sound of a track, kept on disk once it was made, and what is true of it. */
 export function playTrack(track: Track): { readonly sound: Sound; readonly truth: Truth } {
-  const { midi, chart, form } = track.player.startsWith('abc') ? byAbc(track) : byBacking(track);
+  const { midi, chart, form, countIn } = track.player.startsWith('abc')
+    ? byAbc(track)
+    : byBacking(track);
   const name = createHash('sha256').update(midi).update(JSON.stringify(track)).digest('hex');
   const path = `${FOLDER}/${name.slice(0, 16)}`;
   if (!existsSync(`${path}.wav`)) {
@@ -32,7 +34,10 @@ export function playTrack(track: Track): { readonly sound: Sound; readonly truth
   }
   const { sampleRate, samples } = readWav(readFileSync(`${path}.wav`));
   const stretch = sampleRate / RATE;
-  return { sound: { sampleRate: RATE, samples }, truth: truthOf(track, chart, form, stretch) };
+  return {
+    sound: { sampleRate: RATE, samples },
+    truth: truthOf(track, { chart, form, countIn }, stretch),
+  };
 }
 
 interface Played {
@@ -40,6 +45,8 @@ interface Played {
   /** All that is played, count-in and ending too. */
   readonly chart: Chart;
   readonly form: Truth['form'];
+  /** Bars counted in before the chart. */
+  readonly countIn: number;
 }
 
 function chartOf(track: Track): Chart {
@@ -67,13 +74,14 @@ function byBacking(track: Track): Played {
   }));
   const played = backing.chart as Chart;
   const sheet: Sheet = { ...backing, parts: lead ? [...parts, leadOver(played, random)] : parts };
-  return { midi: writeMidi(sheet), chart: played, form: formOf(track) };
+  const countIn = backing.line.countIn ?? 0;
+  return { midi: writeMidi(sheet), chart: played, form: formOf(track), countIn };
 }
 
 function byAbc(track: Track): Played {
   const chart = chartOf(track);
   const abc = abcOfBars(chart, track.player as 'abc-stride');
-  return { midi: midiOfAbc(abc), chart, form: formOf(track) };
+  return { midi: midiOfAbc(abc), chart, form: formOf(track), countIn: 0 };
 }
 
 const formOf = ({ plan, form }: Track): Truth['form'] => (plan === 'absent' ? null : form);
@@ -112,10 +120,15 @@ function leadOver({ key, bars, metre, tempo, spans }: Chart, random: Random): Pi
   return { name: `Lead in ${key}`, program: HARMONICA, line: makeLine(notes, head) };
 }
 
-function truthOf(track: Track, chart: Chart, form: Truth['form'], stretch: number): Truth {
-  const { tempo = 96, spans, key } = chart;
-  const timing = { metre: chart.metre, pickup: chart.pickup, tempo };
-  const second = (tick: number): number => secondsAt(tick, timing) * stretch;
+function truthOf(
+  track: Track,
+  { chart, form, countIn }: Omit<Played, 'midi'>,
+  stretch: number,
+): Truth {
+  const { tempo = 96, spans, key, metre, pickup } = chart;
+  const timing = { metre, pickup, tempo };
+  const before = countIn * parseMetre(metre).barTicks;
+  const second = (tick: number): number => secondsAt(before + tick, timing) * stretch;
   const chords = spans.map(({ start, end, chord }): TrueChord => {
     const third = chord?.tones.find(({ degree }) => degree === '3' || degree === 'b3');
     return {
