@@ -6,6 +6,9 @@ import { ROOT } from './lib/root.mjs';
 // What a bundler makes of the built library, for a browser: sizes with budgets, in docs/performance.md.
 // With --write the table is written there; without, it is compared, and a budget overrun fails.
 
+/** Names in the first rooms that came after them: the sound of a band. */
+const CAME_AFTER = new Set(['renderBand']);
+
 /** @type {readonly { what: string, code: string, budget: number | undefined }[]} budget in kB, minified */
 const SUBJECTS = [
   { what: '`midi`', code: "export { midi } from 'reedplate'", budget: 20 },
@@ -28,14 +31,11 @@ const SUBJECTS = [
       'position',
       'tab',
     ]),
-    // The aim is 310: docs/performance.md says what is left. Keys, ladders and swing of a band took 2 of these.
-    budget: 394,
+    // The aim is 310: docs/performance.md says what is left. Keys, ladders and swing of a band, repeats of ABC and readings of takes took 6 of these.
+    budget: 398,
   },
   { what: 'everything', code: "export * from 'reedplate'", budget: undefined },
 ];
-
-/** Names in the first rooms that came after them: the sound of a band. */
-const CAME_AFTER = new Set(['renderBand']);
 
 /**
  * A program that takes every name of `reedplate` from some rooms, and practice lines.
