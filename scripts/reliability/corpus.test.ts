@@ -25,7 +25,8 @@ describe('inputs that once failed', () => {
     const before = process.cpuUsage();
     expect(outcomeOf(() => reader.read(input))).toMatch(/^(?:read|[A-Z_]+)$/u);
     const { user, system } = process.cpuUsage(before);
-    expect((user + system) / 1000).toBeLessThan(2000);
+    // A search may take seconds, and several times as many where coverage is counted.
+    expect((user + system) / 1000).toBeLessThan(reader.kind === 'search' ? 20_000 : 2000);
   });
 
   test('the corpus belongs to readers that there are', () => {

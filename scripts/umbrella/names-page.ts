@@ -2,8 +2,8 @@ import { exportsOfPackages, type PackageExports } from '../lib/exports-of.js';
 import { NODE_PACKAGES, UMBRELLA } from '../manifests/package-order.js';
 import { isLeftOut } from './is-left-out.js';
 
-/** Most names of the umbrella: what a person can still look through, and nine that came with listening. */
-export const MOST_NAMES = 320 + 9;
+/** Most names of the umbrella: what a person can still look through, and ten that came with listening. */
+export const MOST_NAMES = 320 + 10;
 
 const HEAD = `# Names
 

@@ -150,6 +150,7 @@ export const CALLS: { readonly [Name in FunctionName]?: Readonly<Parameters<Expo
   tickAtSeconds: [1, line],
   transposeLine: [line, 2],
   // picture
+  bendPicture: [[{ start: 0, duration: 1, pitch: 67 }]],
   breathPicture: [explanation, line],
   chartPicture: [chart],
   contrastOf: ['#000000', '#ffffff'],

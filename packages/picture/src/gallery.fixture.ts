@@ -3,6 +3,7 @@ import { makeChart } from '@reedplate/form';
 import { makeHarp } from '@reedplate/layout';
 import { everyHarp, explainPath, fitHarps, type PathExplanation } from '@reedplate/playability';
 import { lineOfTab, parseTimedTab } from '@reedplate/tab';
+import { bendPicture } from './bend/bend-picture.js';
 import { chartPicture } from './chart/chart-picture.js';
 import { breathPicture } from './effort/breath-picture.js';
 import { effortPicture } from './effort/effort-picture.js';
@@ -42,6 +43,32 @@ const RANKING = fitHarps(LINE, [...everyHarp(), ...everyHarp({ tunings: ['dorian
   count: 24,
 });
 
+/** A bend that comes down to its target, one that stops short, and a note with vibrato. */
+const HEARD = [
+  { start: 1, duration: 0.5, pitch: 67, cents: -4 },
+  {
+    start: 1.6,
+    duration: 0.9,
+    pitch: 70,
+    cents: 3,
+    curve: [0, 0.1, 0.2, 0.3].map((at) => ({ at, cents: 100 - 325 * at })),
+  },
+  {
+    start: 2.6,
+    duration: 0.8,
+    pitch: 69,
+    cents: 45,
+    curve: [0, 0.2, 0.5].map((at) => ({ at, cents: 200 - 310 * at })),
+  },
+  {
+    start: 3.5,
+    duration: 1,
+    pitch: 72,
+    cents: 0,
+    curve: Array.from({ length: 21 }, (_, at) => ({ at: at / 20, cents: 30 * Math.sin(at) })),
+  },
+];
+
 /** One of each picture, in any look: what is drawn for tests and looked at. */
 export const GALLERY: readonly (readonly [string, (look: PictureOptions) => Picture])[] = [
   ['harp', (look) => harpPicture('C', { ...look, level: 'overbends' })],
@@ -58,6 +85,7 @@ export const GALLERY: readonly (readonly [string, (look: PictureOptions) => Pict
     'line',
     (look) => linePicture(LINE, 'C', { ...look, chart, title: 'A line over a quick change' }),
   ],
+  ['bend', (look) => bendPicture(HEARD, look)],
   ['breath', (look) => breathPicture(EXPLAINED, LINE, look)],
   ['effort', (look) => effortPicture(EXPLAINED, look)],
   ['fit', (look) => fitPicture(RANKING, look)],

@@ -6,6 +6,7 @@
 
 // Pictures
 
+export { bendPicture } from './bend/bend-picture.js';
 export type { ChartReader } from './chart/chart-layout.js';
 export { type ChartFormat, type ChartPictureOptions, chartPicture } from './chart/chart-picture.js';
 export { type BreathPictureOptions, breathPicture } from './effort/breath-picture.js';

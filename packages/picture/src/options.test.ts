@@ -5,6 +5,7 @@ import { makeLine } from '@reedplate/line';
 import { everyHarp, explainPath, fitHarps, type PathExplanation } from '@reedplate/playability';
 import { describe, expect, it } from 'vitest';
 import {
+  bendPicture,
   breathPicture,
   chartPicture,
   effortPicture,
@@ -26,6 +27,7 @@ const FUNCTIONS: readonly (readonly [string, (options: never) => unknown])[] = [
   ['harpPicture', (options) => harpPicture('C', options)],
   ['chartPicture', (options) => chartPicture(chart, options)],
   ['linePicture', (options) => linePicture(line, 'C', options)],
+  ['bendPicture', (options) => bendPicture([{ start: 0, duration: 1, pitch: 67 }], options)],
   ['breathPicture', (options) => breathPicture(explained, line, options)],
   ['effortPicture', (options) => effortPicture(explained, options)],
   ['fitPicture', (options) => fitPicture(ranking, options)],

@@ -201,6 +201,7 @@ export {
   writeWav,
 } from '@reedplate/listen';
 export {
+  bendPicture,
   breathPicture,
   chartPicture,
   effortPicture,
