@@ -1,6 +1,6 @@
 import { type Chart, type Feel, makeChart, makeForm } from '@reedplate/form';
 import type { Metre } from '@reedplate/line';
-import type { Key } from '@reedplate/pitch';
+import { itemAt, type Key } from '@reedplate/pitch';
 import type { PlayedBar } from './form/played-bars.js';
 
 /** What a chart of heard bars is called, and how it is felt. */
@@ -25,5 +25,5 @@ export function chartOfBars(bars: readonly PlayedBar[], head: ChartHead): Chart 
     const { chorus, barOfForm } = bars[span.bar - 1] as PlayedBar;
     return { ...span, chorus, barOfForm };
   });
-  return { ...chart, choruses: bars.at(-1)?.chorus ?? 1, spans };
+  return { ...chart, choruses: itemAt(bars, -1).chorus, spans };
 }

@@ -1,5 +1,13 @@
 import { makeBacking } from '@reedplate/backing';
-import { FORMS, type FormLike, formById, makeChart, makeForm, readChart } from '@reedplate/form';
+import {
+  FORMS,
+  type FormBar,
+  type FormLike,
+  formById,
+  makeChart,
+  makeForm,
+  readChart,
+} from '@reedplate/form';
 import { readMidi, writeMidi } from '@reedplate/interchange';
 import { type Line, makeLine, transposeLine } from '@reedplate/line';
 import type { KeyLike } from '@reedplate/pitch';
@@ -68,6 +76,65 @@ describe('bandOfLines', () => {
     const { parts = [] } = makeBacking(makeChart(song, 'C', { choruses: 2 }));
     const pitched = parts.filter(({ percussion }) => percussion !== true);
     expect(bandOfLines(pitched.map(({ line }) => line)).form).toBeNull();
+  });
+
+  const bar = (numeral: string | null): FormBar => [{ numeral, weight: 1 }];
+  /** Three choruses of the basic form, the second of them changed. */
+  const basicBut = (change: (bars: readonly FormBar[]) => readonly FormBar[]) => {
+    const { bars } = formById('basic');
+    const song = makeForm([...bars, ...change(bars), ...bars], { id: 'song' });
+    const { parts = [] } = makeBacking(makeChart(song, 'G', { tempo: 100 }));
+    const pitched = parts.filter(({ percussion }) => percussion !== true);
+    return bandOfLines(
+      pitched.map(({ line }) => line),
+      { forms: ['basic'] },
+    ).differences;
+  };
+
+  test('bandOfLines names a bar with other chords', () => {
+    const found = basicBut((bars) => bars.map((own, at) => (at === 6 ? bar('bIII7') : own)));
+    expect(found).toEqual([
+      { kind: 'root', bar: 19, barOfForm: 7, given: 'Bb7', expected: 'G7', cost: 1 },
+    ]);
+  });
+
+  test('bandOfLines names a bar that was left out, and one that was added', () => {
+    expect(basicBut((bars) => bars.filter((_, at) => at !== 5))).toMatchObject([
+      { kind: 'missing', bar: null, given: null, expected: 'C7' },
+    ]);
+    expect(
+      basicBut((bars) => bars.flatMap((own, at) => (at === 8 ? [own, own] : [own]))),
+    ).toMatchObject([{ kind: 'extra', bar: 22, given: 'D7', expected: null }]);
+  });
+
+  test('bandOfLines follows a form in which the band is silent for bars', () => {
+    const stops = makeForm(
+      [bar('I7'), bar(null), bar('IV7'), bar('V7'), bar('I7'), bar('IV7'), bar(null), bar('V7')],
+      { id: 'stops' },
+    );
+    const { form, chart } = bandOfLines(partsOf(stops, 'A'), {
+      forms: ['stops', 'basic'],
+      known: { forms: [stops] },
+    });
+    expect([form?.form, chart.key]).toEqual(['stops', 'A']);
+    const filled = makeForm(
+      stops.bars.map((own, at) => (at === 6 ? bar('bII7') : own)),
+      { id: 'filled' },
+    );
+    const { differences } = bandOfLines(partsOf(filled, 'A'), {
+      forms: ['stops'],
+      known: { forms: [stops] },
+    });
+    expect(differences).toContainEqual(
+      expect.objectContaining({ barOfForm: 7, given: 'Bb', expected: 'N.C.' }),
+    );
+  });
+
+  test('bandOfLines hears a song that is no blues in the key that it is told', () => {
+    const song = ['I', 'V', 'vi', 'IV', 'ii', 'IV', 'I', 'V', 'I', 'iii', 'IV', 'iv'].map(bar);
+    const parts = partsOf(makeForm(song, { id: 'song' }), 'Db');
+    const told = bandOfLines(parts, { key: 'C#' });
+    expect([told.form, told.chart.key]).toEqual([null, 'C#']);
   });
 
   test('bandOfLines takes the forms and the key that are given', () => {

@@ -1,6 +1,7 @@
 import { type Line, lineEnd, parseMetre, requireLine } from '@reedplate/line';
 import {
   deepFreeze,
+  itemAt,
   type OptionNames,
   ReedplateError,
   requireOptions,
@@ -80,7 +81,7 @@ export function bandOfLines(lines: readonly Line[], options: BandOptions = {}): 
   if (answer === undefined)
     throw new ReedplateError({ code: 'LINE_EMPTY', value: lines, expected: 'a part with chords' });
   const { grid, played, reading } = answer;
-  const at = (played.bars[0]?.at ?? 0) * grid.beatsPerBar;
+  const at = itemAt(played.bars, 0).at * grid.beatsPerBar;
   return deepFreeze({ ...reading, start: Math.max(0, grid.beats[at] as number) });
 }
 

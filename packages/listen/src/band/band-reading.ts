@@ -1,6 +1,7 @@
 import { FORMS, type Form, type FormLike, type KnownForms, toForm } from '@reedplate/form';
 import { type Metre, parseMetre } from '@reedplate/line';
 import {
+  itemAt,
   type Key,
   type KeyLike,
   type Mode,
@@ -125,18 +126,14 @@ function keyOf(best: Reading, form: Form | undefined, { scores, table, home }: K
 
 /** A key by its tonic, spelled as the song's key is where that is known. */
 function keyIn(tonic: number, mode: Mode, home: Key | undefined): Key {
-  const name = home?.pitchClass === tonic ? home.tonic : (TWELVE_KEYS[tonic]?.tonic ?? 'C');
+  const name = home?.pitchClass === tonic ? home.tonic : itemAt(TWELVE_KEYS, tonic).tonic;
   return parseKey(mode === 'minor' ? `${name}m` : name);
 }
 
-const METRES: ReadonlyMap<number, Metre> = new Map([
-  [4, '4/4'],
-  [3, '3/4'],
-  [2, '6/8'],
-]);
+const METRES: Readonly<Record<number, Metre>> = { 4: '4/4', 3: '3/4', 2: '6/8' };
 
 /** The metre of the form, where its bars have as many beats as were heard. */
 function metreOf(form: Form | undefined, { beatsPerBar }: RhythmGrid): Metre {
   if (form !== undefined && parseMetre(form.metre).beatsPerBar === beatsPerBar) return form.metre;
-  return METRES.get(beatsPerBar) ?? '4/4';
+  return METRES[beatsPerBar] as Metre;
 }

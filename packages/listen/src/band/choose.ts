@@ -1,4 +1,5 @@
 import type { Form } from '@reedplate/form';
+import { itemAt } from '@reedplate/pitch';
 import { type BarScores, scoreBars } from './form/bar-scores.js';
 import { formScore } from './form/follow-form.js';
 import type { FormTable } from './form/form-table.js';
@@ -142,10 +143,7 @@ export type Wanted = (reading: Omit<Reading, 'score'>) => boolean;
  * The best reading of all that are wanted: the best form over any grid, or no form over the grid of that one, since
  * what is free of any form would choose the shortest bars.
  */
-export function bestReading(
-  { scores, formless }: Readings,
-  wanted: Wanted = () => true,
-): Reading | undefined {
+export function bestReading({ scores, formless }: Readings, wanted: Wanted): Reading | undefined {
   let best: Reading | undefined;
   for (const [grid, row] of scores.entries()) {
     for (const [at, score] of row.entries()) {
@@ -159,7 +157,7 @@ export function bestReading(
     grid,
     form: null,
     tonic: 0,
-    score: formless[grid] ?? Number.NEGATIVE_INFINITY,
+    score: itemAt(formless, grid),
   };
   return free.score > (best?.score ?? Number.NEGATIVE_INFINITY) && wanted(free) ? free : best;
 }

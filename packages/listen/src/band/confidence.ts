@@ -1,3 +1,4 @@
+import { itemAt } from '@reedplate/pitch';
 import { bestReading, type Reading, type Readings, type Wanted } from './choose.js';
 import type { BandConfidence } from './heard-band.js';
 
@@ -28,13 +29,13 @@ export function leadsOf(
   best: Reading,
 ): Readonly<Record<keyof BandConfidence, number>> {
   const { grids, table } = readings;
-  const grid = grids[best.grid];
+  const grid = itemAt(grids, best.grid);
   const lead = (wanted: Wanted): number => {
     const rival = bestReading(readings, wanted);
     return rival === undefined ? 1 : best.score - rival.score;
   };
   const sameTempo = (other: number): boolean =>
-    Math.abs((grids[other]?.tempo ?? 0) / (grid?.tempo ?? 1) - 1) < SAME_TEMPO;
+    Math.abs(itemAt(grids, other).tempo / grid.tempo - 1) < SAME_TEMPO;
   const modeOf = (form: number | null) => (form === null ? '' : table.forms[form]?.mode);
   const alike = new Set(alikeTo(readings, best));
   return {

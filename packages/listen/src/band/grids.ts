@@ -1,3 +1,4 @@
+import { itemAt } from '@reedplate/pitch';
 import { beatLengths } from './beats/tempo-candidates.js';
 import { trackBeats } from './beats/track-beats.js';
 import type { Grid } from './form/bar-scores.js';
@@ -55,7 +56,7 @@ export function tempoOf(beats: readonly number[]): number {
     .slice(span)
     .map((beat, at) => (beat - (beats[at] as number)) / span)
     .sort((a, b) => a - b);
-  return 60 / (over[over.length >> 1] ?? 1);
+  return 60 / itemAt(over, over.length >> 1);
 }
 
 /** Whole bars of which one begins on a given beat; beats are added before and after. */

@@ -30,6 +30,16 @@ describe('hearBand', () => {
       expect(Math.abs(start - at * BAR)).toBeLessThan(0.07);
   });
 
+  test('hearBand hears the same at the rate of a compact disc', () => {
+    const fine = heard('quick-change', 'G', { sampleRate: 44_100 });
+    expect([fine.form?.form, fine.chart.key]).toEqual([
+      QUICK_CHANGE.form?.form,
+      QUICK_CHANGE.chart.key,
+    ]);
+    expect(chordsOf(fine)).toEqual(chordsOf(QUICK_CHANGE));
+    expect(Math.abs(fine.tempo / QUICK_CHANGE.tempo - 1)).toBeLessThan(0.01);
+  });
+
   test('hearBand gives a chart that readChart takes, the chords that were played', () => {
     expect(readChart(JSON.stringify(QUICK_CHANGE.chart))).toEqual(QUICK_CHANGE.chart);
     expect(chordsOf(QUICK_CHANGE).slice(0, 12).join(' ')).toBe('G C G G C C G G D C G D');

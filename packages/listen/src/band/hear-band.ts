@@ -1,4 +1,4 @@
-import { deepFreeze, parseKey, ReedplateError, requireOptions } from '@reedplate/pitch';
+import { deepFreeze, itemAt, parseKey, ReedplateError, requireOptions } from '@reedplate/pitch';
 import { requireSound, type Sound } from '../sound.js';
 import {
   type Answer,
@@ -66,7 +66,7 @@ function placed(
   const { beats, beatsPerBar } = grid;
   const secondOf = (beat: number): number =>
     Math.min(seconds, Math.max(0, (beats[beat] as number) + silence));
-  const first = bars[0]?.at ?? 0;
+  const first = itemAt(bars, 0).at;
   const end = first + bars.length;
   return {
     bars: bars.map(

@@ -91,6 +91,7 @@ function autocorrelation(values: Float64Array, longest: number): Float64Array {
 
 function valueAt(values: Float64Array, place: number): number {
   const row = Math.floor(place);
-  const [here, next] = [values[row] ?? 0, values[row + 1] ?? 0];
+  const here = values[row] ?? 0;
+  const next = values[row + 1] ?? 0;
   return here + (place - row) * (next - here);
 }

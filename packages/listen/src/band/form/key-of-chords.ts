@@ -1,4 +1,4 @@
-import { type Mode, TWELVE_KEYS } from '@reedplate/pitch';
+import { itemAt, type Mode, TWELVE_KEYS } from '@reedplate/pitch';
 import type { BarScores } from './bar-scores.js';
 import type { FormTable } from './form-table.js';
 
@@ -28,7 +28,7 @@ export function keyOfChords(
   const least = 0.35 * Math.max(...free);
   const sounding = [...free.keys()].filter((at) => (free[at] as number) >= least);
   const weightOf = (at: number, tonic: number, mode: Mode): number => {
-    const chords = freeChords[at] ?? [];
+    const chords = itemAt(freeChords, at);
     const of = (kind: number, root: number): number => {
       const row = WEIGHTS[mode][isMinor.get(kind) === true ? 'minor' : 'major'];
       return row[(root - tonic + 12) % 12] as number;
@@ -42,7 +42,7 @@ export function keyOfChords(
         0,
       );
       const ends =
-        weightOf(sounding[0] ?? 0, tonic, mode) + weightOf(sounding.at(-1) ?? 0, tonic, mode);
+        weightOf(itemAt(sounding, 0), tonic, mode) + weightOf(itemAt(sounding, -1), tonic, mode);
       return { tonic, mode, score: within + AT_THE_ENDS * ends };
     }),
   );

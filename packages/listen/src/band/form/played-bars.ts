@@ -1,5 +1,5 @@
 import type { BarDifference, Form, FormBar } from '@reedplate/form';
-import { chordOfNumeral, type Key } from '@reedplate/pitch';
+import { chordOfNumeral, itemAt, type Key } from '@reedplate/pitch';
 import type { BarScores, FreeChord } from './bar-scores.js';
 import { followForm, LEAVING } from './follow-form.js';
 import type { FormTable } from './form-table.js';
@@ -132,7 +132,7 @@ function otherThan(scores: BarScores, { pitchClass }: Key, at: number, written: 
 }
 
 const rootOf = (numeral: string, tonic: number): number =>
-  ((chordOfNumeral(numeral, 'C').tones[0]?.pitchClass ?? 0) + tonic) % 12;
+  (itemAt(chordOfNumeral(numeral, 'C').tones, 0).pitchClass + tonic) % 12;
 
 /** Numerals of the roots, from the tonic up. */
 const STEPS = [
@@ -158,7 +158,8 @@ export function numeralsOf(
 ): FormBar {
   return chords.map(({ kind, root }) => {
     const step = STEPS[(root - pitchClass + 12) % 12] as string;
-    const onI = freeKinds.find((free) => free.kind === kind)?.numeral ?? 'I';
+    const onI = (freeKinds.find((free) => free.kind === kind) as { readonly numeral: string })
+      .numeral;
     const suffix = onI.slice(1);
     return { numeral: `${onI.startsWith('i') ? step.toLowerCase() : step}${suffix}`, weight: 1 };
   });
@@ -224,7 +225,7 @@ export function barsOfNoForm(
 ): Played {
   const least = LEAST_FIT * Math.max(...scores.free);
   const sounding = [...scores.free.keys()].filter((at) => (scores.free[at] as number) >= least);
-  const [from, to] = [sounding[0] ?? 0, sounding.at(-1) ?? -1];
+  const [from, to] = [itemAt(sounding, 0), itemAt(sounding, -1)];
   const bars = Array.from({ length: to - from + 1 }, (_, index): PlayedBar => {
     const at = from + index;
     const chords = numeralsOf(scores.freeChords[at] as readonly FreeChord[], table, key);
