@@ -13,12 +13,10 @@ export {
   compareCells,
 } from './compare/compare-cells.js';
 export { compareStudies } from './compare/compare-studies.js';
-export {
-  COMPARED_FIGURES,
-  type ComparedFigure,
-  type ComparisonOptions,
-  type StudyComparison,
-  type StudyDifference,
+export type {
+  ComparisonOptions,
+  StudyComparison,
+  StudyDifference,
 } from './compare/comparison.js';
 // What results rest on
 export {
@@ -51,13 +49,11 @@ export {
 } from './run/study-files.js';
 // One tune
 export {
-  readStudyTune,
   type StudyCell,
   type StudyFailure,
   type StudyResult,
   type StudyTempo,
   type StudyTempoSource,
-  type StudyTune,
   studyTune,
 } from './study.js';
 export { studyDigest } from './study-digest.js';
@@ -68,11 +64,13 @@ export {
   type StudySummaryOptions,
   summariseStudy,
 } from './study-summary.js';
+export { readStudyTune, type StudyTune } from './study-tune.js';
 export {
   type StudySummary,
   type SummariseResultsOptions,
   summariseResults,
 } from './summarise-results.js';
+export { COMPARED_FIGURES, type ComparedFigure } from './tune-figure.js';
 // Tuning design
 export {
   type CorpusCost,

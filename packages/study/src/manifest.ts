@@ -43,8 +43,14 @@ export function beginManifest(
   asked: StudyAsked,
 ): StudyManifest {
   return deepFreeze({
-    ...{ digest: studyDigest(setup), version: STUDY_VERSION, setup, input, asked },
-    ...{ isComplete: false, tunes: 0, failures: 0 },
+    digest: studyDigest(setup),
+    version: STUDY_VERSION,
+    setup,
+    input,
+    asked,
+    isComplete: false,
+    tunes: 0,
+    failures: 0,
   });
 }
 

@@ -6,6 +6,7 @@ import { mean, quantileSorted, sampleWithReplacement } from 'simple-statistics';
 import { wilsonInterval } from './compare/wilson.js';
 import { inOrder } from './in-order.js';
 import type { StudyCell, StudyResult } from './study.js';
+import { type ComparedFigure, figureOf } from './tune-figure.js';
 
 /** A figure with its 95 % interval over the tunes; one tune says nothing of others, and gives null. */
 export interface StudyFigure {
@@ -66,51 +67,28 @@ export function summariseStudy(
   const { resamples = 1000, seed = 1 } = requireOptions(options, SUMMARY_OPTIONS, 'summariseStudy');
   requireInteger(resamples, { min: 100, max: 100_000, what: 'resamples' });
   requireInteger(seed, { what: 'a seed' });
+  const all = inOrder(results);
   return Object.freeze(
-    gather(results).map(({ cell, whole, effort, bends, overbends }) => {
-      const interval = (values: readonly number[]) => bootstrap(values, resamples, seed);
+    (all[0] as StudyResult).cells.map(({ tuning, position, level }, at) => {
+      const valuesOf = (figure: ComparedFigure): readonly number[] =>
+        all.flatMap((result) => figureOf(figure, result.cells[at] as StudyCell, result) ?? []);
+      const meanOf = (figure: ComparedFigure): StudyFigure | null => {
+        const values = valuesOf(figure);
+        return values.length === 0 ? null : bootstrap(values, resamples, seed);
+      };
+      const whole = valuesOf('wholeShare');
       return Object.freeze({
-        tuning: cell.tuning,
-        position: cell.position,
-        level: cell.level,
+        tuning,
+        position,
+        level,
         tunes: whole.length,
         wholeShare: shareOf(whole),
-        effortPerEvent: effort.length === 0 ? null : interval(effort),
-        bendsPerHundred: bends.length === 0 ? null : interval(bends),
-        overbendsPerHundred: overbends.length === 0 ? null : interval(overbends),
+        effortPerEvent: meanOf('effortPerEvent'),
+        bendsPerHundred: meanOf('bendsPerHundred'),
+        overbendsPerHundred: meanOf('overbendsPerHundred'),
       });
     }),
   );
-}
-
-/** The figures of one cell, a number a tune. */
-interface Gathered {
-  readonly cell: StudyCell;
-  readonly whole: number[];
-  readonly effort: number[];
-  readonly bends: number[];
-  readonly overbends: number[];
-}
-
-function gather(results: Iterable<StudyResult>): readonly Gathered[] {
-  const all = inOrder(results);
-  const cells = (all[0] as StudyResult).cells;
-  const gathered = cells.map((cell) => ({ cell, whole: [], effort: [], bends: [], overbends: [] }));
-  for (const result of all) {
-    for (const [at, cell] of result.cells.entries()) {
-      add(gathered[at] as Gathered, cell, result.events);
-    }
-  }
-  return gathered;
-}
-
-function add({ whole, effort, bends, overbends }: Gathered, cell: StudyCell, events: number): void {
-  const isWhole = cell.playableShare === 1;
-  whole.push(isWhole ? 1 : 0);
-  if (!isWhole) return;
-  effort.push(cell.effortPerEvent);
-  bends.push((100 * cell.bends) / events);
-  overbends.push((100 * cell.overbends) / events);
 }
 
 function shareOf(whole: readonly number[]): StudyFigure {

@@ -7,10 +7,11 @@ import fc from 'fast-check';
 import { mean } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
 import { melodies } from '../../playability/src/arbitraries.fixture.js';
-import { readStudyTune, type StudyFailure, type StudyResult, studyTune } from './study.js';
+import { type StudyFailure, type StudyResult, studyTune } from './study.js';
 import { studyDigest } from './study-digest.js';
 import { makeStudySetup } from './study-setup.js';
 import { type StudyFigure, summariseStudy } from './study-summary.js';
+import { readStudyTune } from './study-tune.js';
 
 const line = makeLine(
   [67, 71, 74].map((pitch, at) => ({ start: at * 960, duration: 960, pitch })),

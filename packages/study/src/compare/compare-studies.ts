@@ -1,11 +1,11 @@
 import { ReedplateError, requireOptions } from '@reedplate/pitch';
 import { inOrder } from '../in-order.js';
 import type { StudyCell, StudyResult } from '../study.js';
+import { figureOf } from '../tune-figure.js';
 import {
   COMPARISON_OPTIONS,
   type ComparisonOptions,
   compared,
-  figureOf,
   type PairedTunes,
   pairOf,
   readComparison,

@@ -1,18 +1,8 @@
 import { type OptionNames, requireInteger, requireOneOf } from '@reedplate/pitch';
-import type { StudyCell, StudyResult } from '../study.js';
+import type { StudyResult } from '../study.js';
+import { COMPARED_FIGURES, type ComparedFigure } from '../tune-figure.js';
 import { holmAdjusted } from './holm.js';
 import { type PairedDifference, pairedFigures, type Resampling } from './paired.js';
-
-/** Figures of a study that can be compared, a number a tune. */
-export const COMPARED_FIGURES = Object.freeze([
-  'effortPerEvent',
-  'wholeShare',
-  'bendsPerHundred',
-  'overbendsPerHundred',
-] as const);
-
-/** A figure that can be compared. */
-export type ComparedFigure = (typeof COMPARED_FIGURES)[number];
 
 /** How a comparison is made. */
 export interface ComparisonOptions {
@@ -73,19 +63,6 @@ export interface StudyDifference {
 /** A comparison before its figures. */
 export interface PairedTunes extends Pick<StudyComparison, 'first' | 'second' | 'where'> {
   readonly pairs: readonly PairedDifference[];
-}
-
-/** The figure of a tune in a cell; undefined where it has none. */
-export function figureOf(
-  figure: ComparedFigure,
-  cell: StudyCell,
-  { events }: StudyResult,
-): number | undefined {
-  const isWhole = cell.playableShare === 1;
-  if (figure === 'wholeShare') return isWhole ? 1 : 0;
-  if (!isWhole) return undefined;
-  if (figure === 'effortPerEvent') return cell.effortPerEvent;
-  return (100 * (figure === 'bendsPerHundred' ? cell.bends : cell.overbends)) / events;
 }
 
 /** The difference of one tune; none where one of both has no figure. */

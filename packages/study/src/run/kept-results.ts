@@ -18,9 +18,13 @@ export interface KeptResults {
 
 const NOTHING_DONE: StudyDone = { number: 0, tunes: 0, failures: 0, cut: 0 };
 
+const nothing = (): void => {};
+
 const NOT_KEPT: KeptResults = {
   done: NOTHING_DONE,
-  ...{ begin: () => {}, complete: () => {}, letGo: () => {} },
+  begin: nothing,
+  complete: nothing,
+  letGo: nothing,
 };
 
 /**
@@ -40,7 +44,8 @@ export function keepResults(
     const manifest = describe();
     const done = resume ? doneBefore(out, manifest) : NOTHING_DONE;
     return {
-      ...{ done, letGo },
+      done,
+      letGo,
       begin: () => writeManifest(out, manifest),
       complete: ({ tunes, failures }) =>
         writeManifest(out, {
