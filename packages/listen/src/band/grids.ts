@@ -1,4 +1,4 @@
-import { itemAt } from '@reedplate/pitch';
+import { median } from '../median.js';
 import { beatLengths } from './beats/tempo-candidates.js';
 import { trackBeats } from './beats/track-beats.js';
 import type { Grid } from './form/bar-scores.js';
@@ -43,27 +43,30 @@ export function gridsOf(onsets: Onsets): readonly RhythmGrid[] {
 
 /** Half a beat later: what is strongest may lie between the beats. */
 function offBeats(beats: readonly number[]): readonly number[] {
-  const usual =
-    beats.length > 1 ? ((beats.at(-1) as number) - (beats[0] as number)) / (beats.length - 1) : 1;
+  const usual = usualBeat(beats);
   const later = beats.map((beat, at) => (beat + (beats[at + 1] ?? beat + usual)) / 2);
   return [(later[0] as number) - usual, ...later];
+}
+
+/** Seconds from one beat to the next, on the whole. */
+function usualBeat(beats: readonly number[]): number {
+  return beats.length > 1
+    ? ((beats.at(-1) as number) - (beats[0] as number)) / (beats.length - 1)
+    : 1;
 }
 
 /** Beats a minute, by the middle one of the beats' distances over a bar or so. */
 export function tempoOf(beats: readonly number[]): number {
   const span = Math.min(8, beats.length - 1);
-  const over = beats
-    .slice(span)
-    .map((beat, at) => (beat - (beats[at] as number)) / span)
-    .sort((a, b) => a - b);
-  return 60 / itemAt(over, over.length >> 1);
+  const over = beats.slice(span).map((beat, at) => (beat - (beats[at] as number)) / span);
+  return 60 / (median(over) as number);
 }
 
 /** Whole bars of which one begins on a given beat; beats are added before and after. */
 function barsFrom(beats: readonly number[], beatsPerBar: number, phase: number): Grid {
   const first = beats[0] as number;
   const last = beats.at(-1) as number;
-  const usual = beats.length > 1 ? (last - first) / (beats.length - 1) : 1;
+  const usual = usualBeat(beats);
   const lead = (beatsPerBar - phase) % beatsPerBar;
   const count = beats.length - 1 + lead;
   const tail = (beatsPerBar - (count % beatsPerBar)) % beatsPerBar;

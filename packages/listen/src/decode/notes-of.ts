@@ -1,6 +1,7 @@
 import type { NoteInSeconds, PitchPointInSeconds } from '@reedplate/line';
 import { itemAt } from '@reedplate/pitch';
 import { type Frame, HOP } from '../frames/frames.js';
+import { median } from '../median.js';
 import type { Moment, Setting } from './decode.js';
 
 /** Frames that a note lasts at least: a twentieth of a second. */
@@ -23,10 +24,10 @@ export function notesOf(
       const within = frames.slice(from, to);
       const settled = frames.slice(held, to);
       const off = settled.flatMap((frame) => centsIn(frame, pitch + offset) ?? []);
-      const cents = median(off);
+      const cents = median(off) ?? 0;
       const curve = curveOf(within, pitch + offset);
       const level = Math.max(...within.map((frame) => frame.level));
-      const clarity = median(settled.map((frame) => frame.clarity));
+      const clarity = median(settled.map((frame) => frame.clarity)) ?? 0;
       return {
         start: from * HOP,
         duration: (to - from) * HOP,
@@ -84,11 +85,6 @@ const FARTHEST = 2.5;
 function centsIn({ candidates }: Frame, pitch: number): number | undefined {
   const near = candidates.find((each) => Math.abs(each.pitch - pitch) <= FARTHEST);
   return near === undefined ? undefined : 100 * (near.pitch - pitch);
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[sorted.length >> 1] ?? 0;
 }
 
 function round(value: number, parts: number): number {

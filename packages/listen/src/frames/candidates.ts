@@ -1,5 +1,6 @@
 import { itemAt } from '@reedplate/pitch';
 import { Autocorrelator } from 'pitchy';
+import { pitchOfHertz } from '../pitch-of-hertz.js';
 import { refinePeriod } from './refine-period.js';
 
 /** A pitch that a moment may have. */
@@ -91,9 +92,9 @@ function candidatesOf(
     weights.set(lag, (weights.get(lag) ?? 0) + 1 / THRESHOLDS.length);
   }
   return [...weights]
-    .map(([lag, weight]) => ({ pitch: pitchOf(sampleRate / refinePeriod(window, lag)), weight }))
+    .map(([lag, weight]) => ({
+      pitch: pitchOfHertz(sampleRate / refinePeriod(window, lag)),
+      weight,
+    }))
     .sort((a, b) => b.weight - a.weight);
 }
-
-/** MIDI number of a frequency, A4 at 440 hertz being 69. */
-const pitchOf = (hertz: number): number => 69 + 12 * Math.log2(hertz / 440);

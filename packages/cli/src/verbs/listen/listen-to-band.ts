@@ -8,8 +8,9 @@ import {
   hearBand,
   readWav,
 } from '@reedplate/listen';
-import { kindOfFile, parseKey, ReedplateError } from '@reedplate/pitch';
+import { parseKey, ReedplateError } from '@reedplate/pitch';
 import { type HarpPick, pickHarps } from '@reedplate/position';
+import { isRecording } from '../../shared/is-recording.js';
 import { writePieceFile } from '../../shared/piece-file.js';
 import { type PrintWords, printAnswer } from '../../shared/print.js';
 import { type RecordingWords, refuseRecordingWords } from '../../shared/recording-options.js';
@@ -28,8 +29,6 @@ interface BandWords extends PrintWords, RecordingWords {
 /** Harps that are named. */
 const HARPS = 3;
 
-const WAV = 'a WAV sound file';
-
 /** Hears a band in a recording, or reads it from its notes, and says which harp goes with it. */
 export function listenToBand(file: string, words: BandWords, terminal: Terminal): void {
   refuseRecordingWords(words, 'it without --band: a band is heard to say its tempo itself');
@@ -39,10 +38,9 @@ export function listenToBand(file: string, words: BandWords, terminal: Terminal)
   }
   const bytes = terminal.readBytes(file);
   const options = words.key === undefined ? {} : { key: parseKey(words.key) };
-  const band =
-    kindOfFile(bytes) === WAV
-      ? readInFile(file, () => hearBand(readWav(bytes), options))
-      : bandOfPiece(bytes, file, options);
+  const band = isRecording(bytes)
+    ? readInFile(file, () => hearBand(readWav(bytes), options))
+    : bandOfPiece(bytes, file, options);
   const { chart } = band;
   const answer: BandAnswer = { ...band, harps: pickHarps(chart.key, { chart }).slice(0, HARPS) };
   if (words.output !== undefined) write(answer, words.output, terminal);
@@ -66,25 +64,12 @@ function bandOfPiece(
 
 /** The answer as JSON, the print as text, or the chart in a format of music, whose chords MIDI has as markers. */
 function write(answer: BandAnswer, file: string, terminal: Terminal): void {
-  const asText = (text: string): void =>
-    terminal.writeBytes(file, new TextEncoder().encode(`${text}\n`));
-  if (/\.json$/iu.test(file)) {
-    printAnswer(
-      answer,
-      { json: true },
-      { ...terminal, out: (text) => asText(text.trimEnd()) },
-      showBand,
-    );
-    return;
-  }
-  if (/\.txt$/iu.test(file)) {
-    const plain = { colour: false, width: TEXT_WIDTH };
-    printAnswer(
-      answer,
-      { json: false },
-      { ...plain, out: (text) => asText(text.trimEnd()) },
-      showBand,
-    );
+  const [, printed] = /\.(json|txt)$/iu.exec(file) ?? [];
+  if (printed !== undefined) {
+    const out = (text: string): void =>
+      terminal.writeBytes(file, new TextEncoder().encode(`${text.trimEnd()}\n`));
+    const json = printed.toLowerCase() === 'json';
+    printAnswer(answer, { json }, { colour: false, width: TEXT_WIDTH, out }, showBand);
     return;
   }
   const { chart } = answer;

@@ -1,10 +1,10 @@
 import type { Chart, ChordSpan } from '@reedplate/form';
-import { positionByNumber } from '@reedplate/position';
 import { count } from '../../shared/count.js';
 import type { Page } from '../../shared/print.js';
 import { titleOfChart } from '../../shared/say-chart.js';
 import { sayDifference } from '../../shared/say-difference.js';
 import { sayHarp } from '../../shared/say-harp.js';
+import { sayPosition } from '../../shared/say-position.js';
 import type { BandAnswer } from './listen-to-band.js';
 
 const BARS_OF_LINE = 4;
@@ -96,9 +96,4 @@ function showDifferences({ differences, form }: BandAnswer, { table }: Page): re
     '',
     ...table({ head: ['bar', 'played', form.name, ''], rows: differences.map(sayDifference) }),
   ];
-}
-
-function sayPosition(position: number): string {
-  const { tradeName } = positionByNumber(position);
-  return tradeName === undefined ? `${position}` : `${position} (${tradeName})`;
 }

@@ -1,12 +1,6 @@
 import type { Line } from '@reedplate/line';
 import { itemAt, type KeyName, parseKey } from '@reedplate/pitch';
-import {
-  describePick,
-  type HarpPick,
-  type PickOptions,
-  pickHarps,
-  positionByNumber,
-} from '@reedplate/position';
+import { describePick, type HarpPick, type PickOptions, pickHarps } from '@reedplate/position';
 import type { Command } from 'commander';
 import { type ChartWords, readChart, withChartOptions } from '../../shared/chart-options.js';
 import { examples } from '../../shared/examples.js';
@@ -20,6 +14,7 @@ import { withJsonOfHarps } from '../../shared/options.js';
 import { type PartWords, readPart, withPart } from '../../shared/part-option.js';
 import { type Page, type PrintWords, printAnswer } from '../../shared/print.js';
 import { sayHarp } from '../../shared/say-harp.js';
+import { sayPosition } from '../../shared/say-position.js';
 import type { Terminal } from '../../terminal.js';
 
 /** What `reedplate pick --json` prints: the best harp first. */
@@ -70,7 +65,7 @@ function showPicks(key: KeyName, picks: PickAnswer, { paint, table }: Page): rea
   const rows = shown.map((pick, index) => [
     `${index + 1}`,
     sayHarp(pick.harp),
-    sayPosition(pick),
+    sayPosition(pick.position),
     `${Math.round(pick.weight * 100)} %`,
   ]);
   const best = itemAt(picks, 0);
@@ -82,9 +77,4 @@ function showPicks(key: KeyName, picks: PickAnswer, { paint, table }: Page): rea
     `Why the ${sayHarp(best.harp)}:`,
     ...describePick(best).map((reason) => `  - ${reason}`),
   ];
-}
-
-function sayPosition({ position }: HarpPick): string {
-  const { tradeName } = positionByNumber(position);
-  return tradeName === undefined ? `${position}` : `${position} (${tradeName})`;
 }

@@ -1,6 +1,6 @@
 import { type Piece, sayPartChoice } from '@reedplate/interchange';
 import type { Harp } from '@reedplate/layout';
-import { kindOfFile } from '@reedplate/pitch';
+import { isRecording } from '../../shared/is-recording.js';
 import { type PartWords, readPart } from '../../shared/part-option.js';
 import { readPieceBytes } from '../../shared/piece-file.js';
 import { type RecordingWords, refuseRecordingWords } from '../../shared/recording-options.js';
@@ -14,8 +14,6 @@ export interface ReadTake {
   readonly said: string | undefined;
 }
 
-const WAV = 'a WAV sound file';
-
 /** Reads a take from a file of any format, or hears it in a recording. */
 export async function readTake(
   file: string,
@@ -24,7 +22,7 @@ export async function readTake(
   harp: { readonly harp?: Harp },
 ): Promise<ReadTake> {
   const bytes = terminal.readBytes(file);
-  if (kindOfFile(bytes) !== WAV) {
+  if (!isRecording(bytes)) {
     refuseRecordingWords(words, `it with a recording alone: ${file} is none`);
     const { piece, format } = readPieceBytes(bytes, file, terminal, {
       ...harp,

@@ -1,3 +1,4 @@
+import { median } from '../../median.js';
 import type { Peaks } from './peaks.js';
 
 /** How strongly each pitch class sounds: twelve of the treble, then twelve of the bass. */
@@ -97,8 +98,7 @@ function even(rows: Float64Array, from: number): void {
     }
     sizes.push(Math.sqrt(squares));
   }
-  const sounding = sizes.filter((size) => size > 0).sort((a, b) => a - b);
-  const least = QUIET * (sounding[sounding.length >> 1] ?? 1);
+  const least = QUIET * (median(sizes.filter((size) => size > 0)) ?? 1);
   for (const [moment, size] of sizes.entries()) {
     const row = moment * CLASSES + from;
     for (let at = row; at < row + 12; at += 1) rows[at] = (rows[at] as number) / (size + least);

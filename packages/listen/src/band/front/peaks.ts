@@ -1,3 +1,4 @@
+import { pitchOfHertz } from '../../pitch-of-hertz.js';
 import type { Sound } from '../../sound.js';
 import { spectrumReader } from './spectrum.js';
 
@@ -48,7 +49,7 @@ export function peaksOf({ sampleRate, samples }: Sound): Peaks {
       const [from, to] = [Math.max(0, bin - wide), Math.min(spectrum.length, bin + wide + 1)];
       const around = ((sums[to] as number) - (sums[from] as number)) / (to - from);
       if (here < STANDS_OUT * around) continue;
-      pitches.push(pitchOf((bin + topBetween(below, here, above)) * step));
+      pitches.push(pitchOfHertz((bin + topBetween(below, here, above)) * step));
       strengths.push(here - around);
     }
     takeHarmonicsAway(pitches, strengths, first.at(-1) as number);
@@ -89,5 +90,3 @@ function topBetween(below: number, here: number, above: number): number {
   const bend = a - 2 * b + c;
   return bend < 0 ? Math.max(-0.5, Math.min(0.5, (a - c) / (2 * bend))) : 0;
 }
-
-const pitchOf = (hertz: number): number => 69 + 12 * Math.log2(hertz / 440);
