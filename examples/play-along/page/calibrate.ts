@@ -1,6 +1,5 @@
-import { eventSound } from '@reedplate/backing';
 import { latencyOf, onsetsIn } from '../src/take.js';
-import { type Band, schedule } from './band.js';
+import { type Band, makeSounds, schedule } from './band.js';
 import type { Ears } from './ears.js';
 
 const CLICKS = 8;
@@ -17,9 +16,7 @@ export async function measureLatency({ context }: Band, ears: Ears): Promise<num
     pitch: 37,
     gain: 1,
   } as const;
-  const samples = eventSound(click, { sampleRate: context.sampleRate });
-  const buffer = context.createBuffer(1, samples.length, context.sampleRate);
-  buffer.getChannelData(0).set(samples);
+  const buffer = makeSounds(context)(click);
   const from = context.currentTime;
   const when = Array.from({ length: CLICKS }, (_, at) => LEAD + at * APART);
   for (const second of when) {

@@ -1,7 +1,7 @@
 import type { BandEvent } from '@reedplate/backing';
 import { type ChordNow, chordNow } from '@reedplate/chord-tone';
 import { parseMetre, tickAt } from '@reedplate/line';
-import type { Session } from './session.js';
+import { EARLY, type Session } from './session.js';
 
 /** Where a session is at a moment. */
 export type Place =
@@ -14,9 +14,6 @@ export type Place =
       readonly beatsLeft: number | null;
     } & Pick<ChordNow, 'bar' | 'beat' | 'now' | 'next'>)
   | { readonly at: 'end' };
-
-/** Seconds by which sums of seconds may differ, so that a bar begins on its beat and not before. */
-const EARLY = 1e-6;
 
 /** Where a session is, so many seconds after its first click. */
 export function placeAt(session: Session, seconds: number): Place {

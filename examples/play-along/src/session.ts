@@ -129,5 +129,5 @@ function loopEvents(
   return [...events.filter(({ start }) => start < begin - EARLY), ...looped];
 }
 
-/** Seconds by which sums of seconds may differ. */
-const EARLY = 1e-6;
+/** Seconds by which sums of seconds may differ, so that a bar begins on its beat and not before. */
+export const EARLY = 1e-6;

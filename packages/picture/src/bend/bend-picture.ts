@@ -1,16 +1,13 @@
 import type { NoteInSeconds } from '@reedplate/line';
-import { type OptionNames, requireOptions } from '@reedplate/pitch';
+import { requireOptions } from '@reedplate/pitch';
 import { PICTURE_OPTIONS, type Picture, type PictureOptions } from '../picture.js';
 import { box, path, say } from '../svg/draw.js';
 import { type Frame, finishPicture, makeFrame } from '../svg/frame.js';
-import { drawLegend } from '../svg/legend.js';
+import { drawLegend, lineSign } from '../svg/legend.js';
 import type { SvgNode } from '../svg/node.js';
 import { textWidth } from '../text/text-width.js';
 import { type BendPlot, plotOf, rowName } from './bend-plot.js';
 import { requireNotesInSeconds } from './require-notes.js';
-
-/** The names of the options: those of every picture. */
-const BEND_PICTURE_OPTIONS: OptionNames<PictureOptions> = PICTURE_OPTIONS;
 
 /**
  * Pitch over time: each note as a bar on its semitone, and over it the pitch that sounded from moment to moment,
@@ -38,7 +35,7 @@ export function bendPicture(
   notes: readonly NoteInSeconds[],
   options: PictureOptions = {},
 ): Picture {
-  requireOptions(options, BEND_PICTURE_OPTIONS, 'bendPicture');
+  requireOptions(options, PICTURE_OPTIONS, 'bendPicture');
   requireNotesInSeconds(notes);
   const frame = makeFrame(options, 'Pitch over time');
   const plot = plotOf(frame, notes);
@@ -121,17 +118,7 @@ function legendItems({ theme }: Frame) {
           { fill: tint, stroke: strong, strokeWidth: 1 },
         ),
     },
-    {
-      label: 'what sounds',
-      sign: (x: number, y: number, r: number) =>
-        path(
-          [
-            [x - r, y],
-            [x + r, y],
-          ],
-          { stroke: theme.ink, strokeWidth: 2 },
-        ),
-    },
+    { label: 'what sounds', sign: lineSign({ stroke: theme.ink, strokeWidth: 2 }) },
   ];
 }
 

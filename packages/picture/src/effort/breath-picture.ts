@@ -11,7 +11,7 @@ import { barOneOf } from '../line/line-notes.js';
 import { PICTURE_OPTIONS, type Picture, type PictureOptions } from '../picture.js';
 import { path, say } from '../svg/draw.js';
 import { type Frame, finishPicture, makeFrame } from '../svg/frame.js';
-import { drawLegend } from '../svg/legend.js';
+import { drawLegend, lineSign } from '../svg/legend.js';
 import type { SvgNode } from '../svg/node.js';
 import { textWidth } from '../text/text-width.js';
 import { type AirStretch, airTrack } from './air-track.js';
@@ -181,20 +181,12 @@ function drawStretch(stretch: AirStretch, { theme }: Frame, { xOf, yOf }: Plot):
 
 function legendItems({ theme }: Frame) {
   const { strong } = theme.chords.one;
-  const sign =
-    (stroke: string, strokeWidth: number, dash?: string) => (x: number, y: number, r: number) =>
-      path(
-        [
-          [x - r, y],
-          [x + r, y],
-        ],
-        { stroke, strokeWidth, ...(dash === undefined ? {} : { dash }) },
-      );
+  const limit = theme.chords.five.strong;
   return [
-    { label: 'draw', sign: sign(strong, 4) },
-    { label: 'blow', sign: sign(strong, 1.75) },
-    { label: 'rest', sign: sign(theme.faint, 1.75, '2 3') },
-    { label: 'comfort', sign: sign(theme.chords.five.strong, 1.5, '4 2') },
+    { label: 'draw', sign: lineSign({ stroke: strong, strokeWidth: 4 }) },
+    { label: 'blow', sign: lineSign({ stroke: strong, strokeWidth: 1.75 }) },
+    { label: 'rest', sign: lineSign({ stroke: theme.faint, strokeWidth: 1.75, dash: '2 3' }) },
+    { label: 'comfort', sign: lineSign({ stroke: limit, strokeWidth: 1.5, dash: '4 2' }) },
   ];
 }
 

@@ -1,5 +1,5 @@
 import { sizeToFit, textWidth } from '../text/text-width.js';
-import { say } from './draw.js';
+import { path, type ShapeLook, say } from './draw.js';
 import { type Frame, SMALLEST_TEXT } from './frame.js';
 import type { SvgNode } from './node.js';
 
@@ -8,6 +8,18 @@ export interface LegendItem {
   readonly label: string;
   /** Draws the sign around a point, within a radius. */
   readonly sign: (x: number, y: number, radius: number) => SvgNode;
+}
+
+/** A stretch of a line as a sign. */
+export function lineSign(look: ShapeLook): LegendItem['sign'] {
+  return (x, y, radius) =>
+    path(
+      [
+        [x - radius, y],
+        [x + radius, y],
+      ],
+      look,
+    );
 }
 
 /** A legend, and where it ends. */
